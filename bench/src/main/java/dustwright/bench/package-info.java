@@ -1,0 +1,3 @@
+/** Module bench. */
+@org.jspecify.annotations.NullMarked
+package dustwright.bench;

@@ -1,0 +1,3 @@
+/** Module cli. */
+@org.jspecify.annotations.NullMarked
+package dustwright.cli;

@@ -1,0 +1,3 @@
+/** Module documents. */
+@org.jspecify.annotations.NullMarked
+package dustwright.documents;

@@ -1,0 +1,3 @@
+/** Bulk bag and drum. */
+@org.jspecify.annotations.NullMarked
+package dustwright.engine.bagging;

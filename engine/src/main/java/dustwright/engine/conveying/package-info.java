@@ -1,0 +1,3 @@
+/** Dust in moving air: what it needs to be carried. */
+@org.jspecify.annotations.NullMarked
+package dustwright.engine.conveying;

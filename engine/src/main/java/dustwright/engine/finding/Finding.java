@@ -1,0 +1,45 @@
+package dustwright.engine.finding;
+
+import dustwright.engine.quantity.Quantity;
+
+/**
+ * One checked requirement: what, where, value against limit, margin, in which state, and how it was found.
+ *
+ * @param id stable within one result, for example {@code TRANSPORT_VELOCITY/N3/all-three}
+ * @param where the part of the plant
+ * @param state name of the state (set of open inlets) in which the value stands
+ * @param margin (value − limit)/limit towards the good side [-]; the requirement holds when it is not negative
+ */
+public record Finding(
+        String id,
+        FindingCode code,
+        Place where,
+        String state,
+        Side side,
+        Quantity value,
+        Quantity limit,
+        double margin,
+        Derivation derivation) {
+    public Finding {
+        if (value.dimension() != limit.dimension()) {
+            throw new IllegalArgumentException(id + ": value and limit measure different things");
+        }
+    }
+
+    /** The finding with its margin taken from value and limit. */
+    public static Finding of(
+            FindingCode code,
+            Place where,
+            String state,
+            Side side,
+            Quantity value,
+            Quantity limit,
+            Derivation derivation) {
+        String id = code + "/" + where.id() + "/" + state;
+        return new Finding(id, code, where, state, side, value, limit, side.margin(value.si(), limit.si()), derivation);
+    }
+
+    public boolean holds() {
+        return margin >= 0;
+    }
+}

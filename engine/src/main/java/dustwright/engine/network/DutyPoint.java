@@ -1,0 +1,26 @@
+package dustwright.engine.network;
+
+import java.util.List;
+
+/** One solved state: every pressure, flow and velocity. Lists follow the order of the plant file. */
+public record DutyPoint(
+        State state,
+        List<NodeResult> nodes,
+        List<LegResult> legs,
+        List<InletResult> inlets,
+        List<BleedResult> bleeds,
+        List<StationResult> stations,
+        Convergence convergence) {
+    public DutyPoint {
+        nodes = List.copyOf(nodes);
+        legs = List.copyOf(legs);
+        inlets = List.copyOf(inlets);
+        bleeds = List.copyOf(bleeds);
+        stations = List.copyOf(stations);
+    }
+
+    /** True when no piece is choked: only then is this a valid operating state. */
+    public boolean unchoked() {
+        return legs.stream().noneMatch(LegResult::choked);
+    }
+}

@@ -1,0 +1,30 @@
+package dustwright.engine.network;
+
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.ActualVolumeFlow;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.TemperatureRise;
+
+/**
+ * Where a producer works.
+ *
+ * @param checkValveShut true when it runs but its check valve stays shut
+ * @param inletFlow actual volume flow at its inlet
+ * @param vacuum below the barometer at its inlet
+ * @param difference over the machine, silencer included
+ */
+public record ProducerResult(
+        String id,
+        boolean running,
+        boolean checkValveShut,
+        RotationalSpeed speed,
+        MassFlow flow,
+        ActualVolumeFlow inletFlow,
+        AbsolutePressure inletPressure,
+        PressureDifference vacuum,
+        PressureDifference difference,
+        Power shaftPower,
+        TemperatureRise rise) {}

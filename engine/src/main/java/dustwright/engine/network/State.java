@@ -1,0 +1,30 @@
+package dustwright.engine.network;
+
+import dustwright.engine.receiver.FilterCondition;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is open and running.
+ *
+ * @param name how people call this state, for example {@code "A1+A7+B3"}
+ * @param open ids of open inlets
+ * @param filter condition of every filter
+ * @param openBleeds ids of open far-end bleed valves
+ * @param ventedStations ids of stations whose vent valve is open
+ * @param runningProducers ids of running producers
+ */
+public record State(
+        String name,
+        List<String> open,
+        FilterCondition filter,
+        Set<String> openBleeds,
+        Set<String> ventedStations,
+        Set<String> runningProducers) {
+    public State {
+        open = List.copyOf(open);
+        openBleeds = Set.copyOf(openBleeds);
+        ventedStations = Set.copyOf(ventedStations);
+        runningProducers = Set.copyOf(runningProducers);
+    }
+}

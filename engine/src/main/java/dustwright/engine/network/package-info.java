@@ -1,0 +1,3 @@
+/** Compile and solve one state. */
+@org.jspecify.annotations.NullMarked
+package dustwright.engine.network;

@@ -1,0 +1,34 @@
+package dustwright.engine.plant;
+
+import dustwright.engine.bagging.Container;
+import dustwright.engine.producer.ReliefValve;
+import dustwright.engine.producer.StatedLoss;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.producer.VentValve;
+import dustwright.engine.receiver.Filter;
+import dustwright.engine.receiver.Receiver;
+import dustwright.engine.rotaryvalve.RotaryValve;
+import dustwright.engine.tubing.Position;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Receiver, filter, valves and producers standing together. Its id is the point where tubing enters the receiver.
+ *
+ * @param producers in parallel, each behind a check valve
+ */
+public record Station(
+        String id,
+        Optional<Position> at,
+        Receiver receiver,
+        Filter filter,
+        Optional<StatedLoss> safetyFilter,
+        Optional<ReliefValve> relief,
+        Optional<VentValve> vent,
+        Optional<RotaryValve> rotaryValve,
+        Optional<Container> container,
+        List<VacuumProducer> producers) {
+    public Station {
+        producers = List.copyOf(producers);
+    }
+}

@@ -1,0 +1,3 @@
+/** The whole plant as one value. */
+@org.jspecify.annotations.NullMarked
+package dustwright.engine.plant;

@@ -1,0 +1,56 @@
+package dustwright.engine.quantity;
+
+import java.util.function.DoubleFunction;
+
+/**
+ * What a number measures. Kinds the trade confuses at its cost are kept apart: absolute pressure and vacuum, free air and actual
+ * flow, temperature and temperature rise.
+ */
+public enum Dimension {
+    LENGTH("length", "m", Length::new),
+    AREA("area", "m²", Area::new),
+    VOLUME("volume", "m³", Volume::new),
+    ABSOLUTE_PRESSURE("absolute pressure", "Pa", AbsolutePressure::new),
+    PRESSURE_DIFFERENCE("vacuum or pressure difference", "Pa", PressureDifference::new),
+    TEMPERATURE("temperature", "K", Temperature::new),
+    TEMPERATURE_RISE("temperature difference", "K", TemperatureRise::new),
+    MASS_FLOW("mass flow", "kg/s", MassFlow::new),
+    ACTUAL_FLOW("actual volume flow", "m³/s", ActualVolumeFlow::new),
+    FREE_AIR_FLOW("free-air flow", "m³/s", FreeAirFlow::new),
+    VELOCITY("velocity", "m/s", Velocity::new),
+    POWER("power", "W", Power::new),
+    DENSITY("density", "kg/m³", Density::new),
+    MASS("mass", "kg", Mass::new),
+    ANGLE("angle", "rad", Angle::new),
+    ROTATIONAL_SPEED("rotational speed", "1/s", RotationalSpeed::new),
+    DURATION("time", "s", Duration::new),
+    LEAK_COEFFICIENT("leak coefficient", "kg/(s·Pa)", LeakCoefficient::new),
+    FILTER_RESISTANCE("filter resistance", "Pa·s/m", FilterResistance::new),
+    RATIO("ratio", "", Ratio::new);
+
+    private final String words;
+    private final String siSymbol;
+
+    private final DoubleFunction<Quantity> fromSi;
+
+    Dimension(String words, String siSymbol, DoubleFunction<Quantity> fromSi) {
+        this.words = words;
+        this.siSymbol = siSymbol;
+        this.fromSi = fromSi;
+    }
+
+    /** The kind in plain words, for messages. */
+    public String words() {
+        return words;
+    }
+
+    /** Symbol of the SI unit. */
+    public String siSymbol() {
+        return siSymbol;
+    }
+
+    /** The quantity of this kind with the given SI number. */
+    public Quantity of(double si) {
+        return fromSi.apply(si);
+    }
+}

@@ -1,0 +1,8 @@
+package dustwright.engine.receiver;
+
+/** How loaded the filter is. */
+public enum FilterCondition {
+    CLEAN,
+    NORMAL,
+    DIRTY
+}

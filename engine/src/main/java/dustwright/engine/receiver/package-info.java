@@ -1,0 +1,3 @@
+/** Separation, filter and its cleaning. */
+@org.jspecify.annotations.NullMarked
+package dustwright.engine.receiver;

@@ -1,0 +1,3 @@
+/** Discharge rate and air leaking back. */
+@org.jspecify.annotations.NullMarked
+package dustwright.engine.rotaryvalve;

@@ -1,0 +1,28 @@
+package dustwright.engine.tubing;
+
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.PressureDifference;
+import java.util.List;
+
+/** What is at the end of a hose: a floor tool, a crevice nozzle, an open end. */
+public record Tool(String id, Law law) {
+    /** How the tool resists the air. */
+    public sealed interface Law {
+        /** Loss in velocity heads of the hose; the head the air gains on leaving still air is not in it [-]. */
+        record VelocityHeads(double k) implements Law {}
+
+        /** An effective opening: isentropic nozzle of this area times its discharge coefficient [-]. */
+        record Opening(Area area, double dischargeCoefficient) implements Law {}
+
+        /** A measured curve, vacuum rising and flow rising with it. */
+        record Curve(List<CurvePoint> points) implements Law {
+            public Curve {
+                points = List.copyOf(points);
+            }
+        }
+    }
+
+    /** One point of a measured tool curve: the flow it passes at a vacuum in the hose end. */
+    public record CurvePoint(PressureDifference vacuum, FreeAirFlow flow) {}
+}

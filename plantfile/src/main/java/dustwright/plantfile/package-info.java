@@ -1,0 +1,3 @@
+/** Module plantfile. */
+@org.jspecify.annotations.NullMarked
+package dustwright.plantfile;
