@@ -26,6 +26,8 @@ public enum Dimension {
     DURATION("time", "s", Duration::new),
     LEAK_COEFFICIENT("leak coefficient", "kg/(s·Pa)", LeakCoefficient::new),
     FILTER_RESISTANCE("filter resistance", "Pa·s/m", FilterResistance::new),
+    VISCOSITY("viscosity", "Pa·s", Viscosity::new),
+    GAS_CONSTANT("gas constant", "J/(kg·K)", GasConstant::new),
     RATIO("ratio", "", Ratio::new);
 
     private final String words;

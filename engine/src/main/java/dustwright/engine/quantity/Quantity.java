@@ -21,6 +21,8 @@ public sealed interface Quantity
                 Duration,
                 LeakCoefficient,
                 FilterResistance,
+                Viscosity,
+                GasConstant,
                 Ratio {
     /** The number in the SI unit of its {@link #dimension()}. */
     double si();
