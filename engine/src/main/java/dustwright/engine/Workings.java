@@ -23,8 +23,9 @@ import java.util.List;
 /** The calculation sheet of one piece, line by line, from a solved state: every number in it can be checked by hand. */
 final class Workings {
     static final Source GAS_LAW = Source.published("ideal gas law");
-    static final Source ISOTHERMAL = Source.published("isothermal compressible flow in a tube: Crane TP-410 (2009); Perry; Rennels and"
-            + " Hudson, Pipe Flow (2012)");
+    static final Source ISOTHERMAL =
+            Source.published("isothermal compressible flow in a tube: Crane TP-410 (2009); Perry; Rennels and"
+                    + " Hudson, Pipe Flow (2012)");
     static final Source COLEBROOK = Source.published("Colebrook (1939) from Re 4000, 64/Re to Re 2000");
     static final Source CONTINUITY = Source.published("continuity");
 
@@ -49,7 +50,7 @@ final class Workings {
         String node = forward ? leg.from() : leg.to();
         List<Term> streams = new ArrayList<>();
         for (LegResult other : duty.legs()) {
-            if (other == leg) {
+            if (other.id().equals(leg.id())) {
                 continue;
             }
             double w = other.flow().kgPerSecond();
