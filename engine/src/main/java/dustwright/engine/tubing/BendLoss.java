@@ -3,7 +3,7 @@ package dustwright.engine.tubing;
 import dustwright.engine.quantity.Range;
 
 /**
- * Loss of a smooth round bend (equation TUB-11), on the velocity of its own bore. Linear in the friction factor, so a run adds k1
+ * Loss of a smooth round bend (equation TUB-13), on the velocity of its own bore. Linear in the friction factor, so a run adds k1
  * to L/D and k0 to ΣK and stays exact at every Reynolds number. The wall friction along the bend is in it: the straight length of
  * a run is its corner-to-corner length less both {@link #tangent_m tangents}.
  *
@@ -35,7 +35,7 @@ public record BendLoss(double constant, double perFriction) {
     }
 
     /**
-     * Length of straight tube that a bend replaces on each side of its corner [m] (equation TUB-12): {@code r tan(α/2)}.
+     * Length of straight tube that a bend replaces on each side of its corner [m] (equation TUB-14): {@code r tan(α/2)}.
      *
      * @param angle_rad change of direction [rad], below π
      */
