@@ -1,5 +1,7 @@
 package dustwright.engine.producer;
 
+import dustwright.engine.air.StandardAtmosphere;
+import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
@@ -27,4 +29,14 @@ public record VacuumProducer(
         RotationalSpeed leastSpeed,
         RotationalSpeed greatestSpeed,
         Optional<StatedLoss> silencer,
-        boolean standby) {}
+        boolean standby) {
+    /**
+     * The stated deepest vacuum, taken at 101 325 Pa, carried to another barometer at the same pressure ratio (equation PRD-6):
+     * {@code v · p_a / 101 325 Pa}.
+     *
+     * @source Machine Design, "Vacuum pumps": 24 inHg at sea level is 17.6 inHg at a barometer of 22 inHg
+     */
+    public PressureDifference deepestVacuumAt(AbsolutePressure barometer) {
+        return new PressureDifference(deepestVacuum.pascals() * barometer.pascals() / StandardAtmosphere.SEA_LEVEL_Pa);
+    }
+}

@@ -13,4 +13,18 @@ public record Filter(Area cloth, FilterResistance clean, FilterResistance normal
             case DIRTY -> dirty;
         };
     }
+
+    /**
+     * Drop of pressure squared over mass flow [Pa² s/kg] (equation FLT-1): laminar through the cloth, at local density.
+     *
+     * <pre>
+     * p1² − p2² = 2 S R T w / A
+     * </pre>
+     *
+     * @param rt_JPerKg R T of the air [J/kg]
+     * @source filter drag Δp = S V, as in EPA/452/B-02-001; integrated over the falling density
+     */
+    public double squaredPressurePerFlow(FilterCondition condition, double rt_JPerKg) {
+        return 2 * resistance(condition).pascalSecondsPerMetre() * rt_JPerKg / cloth.squareMetres();
+    }
 }

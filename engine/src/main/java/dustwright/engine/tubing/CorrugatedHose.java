@@ -1,7 +1,7 @@
 package dustwright.engine.tubing;
 
 /**
- * Friction of a hose with full-depth annular corrugations (equation TUB-15): every corrugation is a sudden expansion that loses
+ * Friction of a hose with full-depth annular corrugations (equation TUB-22): every corrugation is a sudden expansion that loses
  * alone, so f does not depend on the Reynolds number. An upper estimate for spirals and worn hose.
  *
  * <pre>
