@@ -1,0 +1,140 @@
+package dustwright.engine.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/** Which units a reader wants, and to how many places a number of each kind is worth printing. */
+public enum UnitSystem {
+    /** kPa, m³/h, m. */
+    SI(List.of(
+            show(Dimension.LENGTH, "mm", 1, 0.5),
+            show(Dimension.LENGTH, "m", 2),
+            show(Dimension.AREA, "cm2", 2, 0.05),
+            show(Dimension.AREA, "m2", 2),
+            show(Dimension.VOLUME, "L", 2, 0.1),
+            show(Dimension.VOLUME, "m3", 3),
+            show(Dimension.ABSOLUTE_PRESSURE, "kPa abs", 2),
+            show(Dimension.PRESSURE_DIFFERENCE, "kPa", 2),
+            show(Dimension.TEMPERATURE, "degC", 1),
+            show(Dimension.TEMPERATURE_RISE, "K", 1),
+            show(Dimension.MASS_FLOW, "kg/h", 1),
+            show(Dimension.ACTUAL_FLOW, "m3/h", 1),
+            show(Dimension.FREE_AIR_FLOW, "m3/h free", 1),
+            show(Dimension.VELOCITY, "m/min", 2, 0.5),
+            show(Dimension.VELOCITY, "m/s", 1),
+            show(Dimension.POWER, "kW", 2),
+            show(Dimension.DENSITY, "kg/m3", 3, 10),
+            show(Dimension.DENSITY, "kg/m3", 0),
+            show(Dimension.MASS, "kg", 1),
+            show(Dimension.ANGLE, "deg", 1),
+            show(Dimension.ROTATIONAL_SPEED, "rpm", 0),
+            show(Dimension.DURATION, "s", 0, 120),
+            show(Dimension.DURATION, "min", 0, 7200),
+            show(Dimension.DURATION, "h", 1),
+            show(Dimension.FILTER_RESISTANCE, "Pa.s/m", 0))),
+    /** inHg, scfm and acfm, ft and in. */
+    US(List.of(
+            show(Dimension.LENGTH, "in", 3, 0.3),
+            show(Dimension.LENGTH, "ft", 1),
+            show(Dimension.AREA, "in2", 2, 0.05),
+            show(Dimension.AREA, "ft2", 1),
+            show(Dimension.VOLUME, "ft3", 3),
+            show(Dimension.ABSOLUTE_PRESSURE, "inHg abs", 2),
+            show(Dimension.PRESSURE_DIFFERENCE, "inHg", 2),
+            show(Dimension.TEMPERATURE, "degF", 1),
+            show(Dimension.TEMPERATURE_RISE, "degF rise", 1),
+            show(Dimension.MASS_FLOW, "lb/h", 1),
+            show(Dimension.ACTUAL_FLOW, "acfm", 1),
+            show(Dimension.FREE_AIR_FLOW, "scfm", 1),
+            show(Dimension.VELOCITY, "ft/min", 1, 0.5),
+            show(Dimension.VELOCITY, "ft/min", 0),
+            show(Dimension.POWER, "hp", 2),
+            show(Dimension.DENSITY, "lb/ft3", 4, 10),
+            show(Dimension.DENSITY, "lb/ft3", 1),
+            show(Dimension.MASS, "lb", 1),
+            show(Dimension.ANGLE, "deg", 1),
+            show(Dimension.ROTATIONAL_SPEED, "rpm", 0),
+            show(Dimension.DURATION, "s", 0, 120),
+            show(Dimension.DURATION, "min", 0, 7200),
+            show(Dimension.DURATION, "h", 1),
+            show(Dimension.FILTER_RESISTANCE, "inH2O/(ft/min)", 3)));
+
+    private final List<Display> displays;
+
+    UnitSystem(List<Display> displays) {
+        this.displays = displays;
+    }
+
+    /**
+     * How quantities of one kind and size are shown.
+     *
+     * @param decimals places behind the point
+     * @param below_si this row serves numbers smaller than this, in SI
+     */
+    public record Display(Unit unit, int decimals, double below_si) {}
+
+    /**
+     * A quantity as text.
+     *
+     * @param number digits with a decimal point, no grouping
+     * @param unit with its reference state: "scfm", "inHg abs"; empty for a plain ratio
+     */
+    public record Text(String number, String unit) {
+        @Override
+        public String toString() {
+            return unit.isEmpty() ? number : number + " " + unit;
+        }
+    }
+
+    /** How a quantity is shown in this system. */
+    public Display display(Quantity quantity) {
+        return displays.stream()
+                .filter(d -> d.unit().dimension() == quantity.dimension() && Math.abs(quantity.si()) < d.below_si())
+                .findFirst()
+                .orElseGet(() -> new Display(
+                        new Unit(quantity.dimension().siSymbol(), quantity.dimension(), 1, 0, List.of()),
+                        -1,
+                        Double.POSITIVE_INFINITY));
+    }
+
+    /** Number and unit in this system, rounded for reading; kinds without a row keep SI and four figures. */
+    public Text format(Quantity quantity) {
+        Display display = display(quantity);
+        BigDecimal number = BigDecimal.valueOf(display.unit().fromSi(quantity.si()));
+        return new Text(
+                rounded(number, display.decimals()), typographic(display.unit().symbol()));
+    }
+
+    private static String rounded(BigDecimal number, int decimals) {
+        if (decimals < 0) {
+            return number.round(new java.math.MathContext(4, RoundingMode.HALF_UP))
+                    .stripTrailingZeros()
+                    .toString();
+        }
+        BigDecimal rounded = number.setScale(decimals, RoundingMode.HALF_UP);
+        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+    }
+
+    /** The unit as printed: {@code m³/h free}, {@code °C}. */
+    private static String typographic(String symbol) {
+        return symbol.replace("degC", "°C")
+                .replace("degF", "°F")
+                .replace("deg", "°")
+                .replace("m3", "m³")
+                .replace("ft3", "ft³")
+                .replace("m2", "m²")
+                .replace("ft2", "ft²")
+                .replace("in2", "in²")
+                .replace("H2O", "H₂O")
+                .replace("Pa.s", "Pa·s");
+    }
+
+    private static Display show(Dimension dimension, String unit, int decimals) {
+        return show(dimension, unit, decimals, Double.POSITIVE_INFINITY);
+    }
+
+    private static Display show(Dimension dimension, String unit, int decimals, double below_si) {
+        return new Display(Units.find(unit, dimension).orElseThrow(), decimals, below_si);
+    }
+}

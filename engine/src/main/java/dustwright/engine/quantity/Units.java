@@ -1,0 +1,266 @@
+package dustwright.engine.quantity;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The trade's units. Factors are exact definitions where there is one (inch, pound, standard gravity, horsepower of 550 ft·lbf/s);
+ * columns of mercury and water are the conventional ones of NIST SP 811 (mercury 13 595.1 kg/m³, water 1000 kg/m³, standard gravity)
+ * unless a temperature is written. UCUM codes are read as well.
+ */
+public final class Units {
+    private static final double INCH = 0.0254;
+    private static final double FOOT = 0.3048;
+    private static final double POUND = 0.45359237;
+    private static final double GRAVITY = 9.80665;
+    private static final double PSI = POUND * GRAVITY / (INCH * INCH);
+    private static final double MM_HG = 13.5951 * GRAVITY;
+    private static final double MM_H2O = GRAVITY;
+    private static final double CUBIC_FOOT = FOOT * FOOT * FOOT;
+    private static final double HORSEPOWER = 550 * FOOT * POUND * GRAVITY;
+    private static final double MINUTE = 60;
+    private static final double HOUR = 3600;
+
+    /** Air of 0 °C in one volume over air of our reference, 20 °C, in the same volume, both dry at 101 325 Pa [-]. */
+    private static final double NORMAL_OVER_REFERENCE = 293.15 / 273.15;
+
+    private static final List<Unit> ALL = new ArrayList<>();
+    private static final Map<String, List<Unit>> BY_NAME = new LinkedHashMap<>();
+
+    static {
+        lengths();
+        areasAndVolumes();
+        pressures();
+        temperatures();
+        flows();
+        speedsAndAngles();
+        massesAndPowers();
+        rest();
+    }
+
+    private Units() {}
+
+    /** Every unit, in the order of the table. */
+    public static List<Unit> all() {
+        return List.copyOf(ALL);
+    }
+
+    /** Units of one kind, in the order of the table. */
+    public static List<Unit> of(Dimension dimension) {
+        return ALL.stream().filter(u -> u.dimension() == dimension).toList();
+    }
+
+    /** The unit of this kind with this spelling. */
+    public static Optional<Unit> find(String text, Dimension dimension) {
+        return named(text).stream().filter(u -> u.dimension() == dimension).findFirst();
+    }
+
+    /** Units with this spelling: several when one symbol serves several kinds, such as K; none when it is unknown. */
+    public static List<Unit> named(String text) {
+        return BY_NAME.getOrDefault(spelling(text), List.of());
+    }
+
+    /** Every spelling of the units of a kind as it may be typed, superscripts and spaces left out. */
+    static List<String> spellings(Dimension dimension) {
+        return BY_NAME.entrySet().stream()
+                .filter(e -> e.getValue().stream().anyMatch(u -> u.dimension() == dimension))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** Typographic variants of one spelling come out alike: {@code in H₂O} and {@code inH2O}, {@code m³/h} and {@code m3/h}. */
+    static String spelling(String text) {
+        StringBuilder plain = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case ' ', '\u00A0', '\u202F', '^' -> {}
+                case '²', '₂' -> plain.append('2');
+                case '³' -> plain.append('3');
+                case '·', '*', '×' -> plain.append('.');
+                case 'º' -> plain.append('°');
+                case 'μ' -> plain.append('µ');
+                default -> plain.append(c);
+            }
+        }
+        return plain.toString();
+    }
+
+    private static void lengths() {
+        add(Dimension.LENGTH, 1, "m");
+        add(Dimension.LENGTH, 0.001, "mm");
+        add(Dimension.LENGTH, 0.01, "cm");
+        add(Dimension.LENGTH, 1e-6, "µm", "um", "micron");
+        add(Dimension.LENGTH, 1000, "km");
+        add(Dimension.LENGTH, INCH, "in", "[in_i]", "inch", "inches", "\"", "″");
+        add(Dimension.LENGTH, FOOT, "ft", "[ft_i]", "foot", "feet", "'", "′");
+        add(Dimension.LENGTH, 3 * FOOT, "yd", "[yd_i]");
+        add(Dimension.LENGTH, INCH / 1000, "mil", "[mil_i]", "thou");
+    }
+
+    private static void areasAndVolumes() {
+        add(Dimension.AREA, 1, "m2", "sqm");
+        add(Dimension.AREA, 1e-4, "cm2");
+        add(Dimension.AREA, 1e-6, "mm2");
+        add(Dimension.AREA, FOOT * FOOT, "ft2", "[sft_i]", "[ft_i]2", "sqft");
+        add(Dimension.AREA, INCH * INCH, "in2", "[sin_i]", "[in_i]2", "sqin");
+        add(Dimension.VOLUME, 1, "m3");
+        add(Dimension.VOLUME, 0.001, "L", "l", "dm3", "litre", "liter");
+        add(Dimension.VOLUME, 1e-6, "cm3", "mL", "ml");
+        add(Dimension.VOLUME, CUBIC_FOOT, "ft3", "[cft_i]", "[ft_i]3", "cuft");
+        add(Dimension.VOLUME, INCH * INCH * INCH, "in3", "[cin_i]", "[in_i]3", "cuin");
+        add(Dimension.VOLUME, 231 * INCH * INCH * INCH, "gal", "[gal_us]");
+    }
+
+    private static void pressures() {
+        pressure(1, "Pa");
+        pressure(100, "mbar", "hPa");
+        pressure(1000, "kPa");
+        pressure(100_000, "bar");
+        pressure(1e6, "MPa");
+        pressure(25.4 * MM_HG, "inHg", "[in_i'Hg]", "inchHg", "in.Hg", "\"Hg", "inHgV");
+        pressure(
+                25.4 * MM_H2O,
+                "inH2O",
+                "[in_i'H2O]",
+                "inchH2O",
+                "in.H2O",
+                "\"H2O",
+                "inwg",
+                "inwc",
+                "in.w.g.",
+                "\"wg",
+                "\"wc");
+        pressure(12 * 25.4 * MM_H2O, "ftH2O", "[ft_i'H2O]");
+        pressure(MM_HG, "mmHg", "mm[Hg]", "Torr", "torr");
+        pressure(1000 * MM_HG, "mHg", "m[Hg]");
+        pressure(MM_H2O, "mmH2O", "mm[H2O]", "mmwg", "mmWS", "mmWC");
+        pressure(1000 * MM_H2O, "mH2O", "m[H2O]");
+        pressure(PSI, "psi", "[psi]", "PSI", "lbf/in2");
+        pressure(PSI / 144, "psf", "lbf/ft2");
+        pressure(3386.38, "inHg(32degF)");
+        pressure(3376.85, "inHg(60degF)");
+        pressure(249.082, "inH2O(39.2degF)", "inH2O(4degC)");
+        pressure(248.84, "inH2O(60degF)");
+        add(Dimension.ABSOLUTE_PRESSURE, 101_325, "atm", "atmabs");
+    }
+
+    /** A unit of pressure is two units: of a vacuum or difference, and, with "abs" behind it, of absolute pressure. */
+    private static void pressure(double factor, String symbol, String... otherNames) {
+        add(Dimension.PRESSURE_DIFFERENCE, factor, symbol, otherNames);
+        String[] absolute = new String[2 * otherNames.length + 1];
+        absolute[0] = symbol + "a";
+        for (int i = 0; i < otherNames.length; i++) {
+            absolute[2 * i + 1] = otherNames[i] + "abs";
+            absolute[2 * i + 2] = otherNames[i] + "absolute";
+        }
+        add(Dimension.ABSOLUTE_PRESSURE, factor, symbol + " abs", absolute);
+    }
+
+    private static void temperatures() {
+        add(Dimension.TEMPERATURE, 1, 273.15, "degC", "°C", "Cel", "C");
+        add(Dimension.TEMPERATURE, 5.0 / 9, 273.15 - 32 * 5.0 / 9, "degF", "°F", "[degF]", "F");
+        add(Dimension.TEMPERATURE, 1, "K");
+        add(Dimension.TEMPERATURE, 5.0 / 9, "degR", "°R", "[degR]");
+        add(Dimension.TEMPERATURE_RISE, 1, "K", "degC rise", "°C rise", "Cel rise");
+        add(Dimension.TEMPERATURE_RISE, 5.0 / 9, "degF rise", "°F rise", "[degF] rise", "F rise", "degR", "[degR]");
+    }
+
+    private static void flows() {
+        add(Dimension.FREE_AIR_FLOW, CUBIC_FOOT / MINUTE, "scfm", "SCFM", "cfm free", "ft3/min free", "cfm FAD");
+        add(Dimension.FREE_AIR_FLOW, 1 / HOUR, "m3/h free", "m3/hr free", "m3/h FAD");
+        add(Dimension.FREE_AIR_FLOW, 1 / MINUTE, "m3/min free");
+        add(Dimension.FREE_AIR_FLOW, 1, "m3/s free");
+        add(Dimension.FREE_AIR_FLOW, 0.001, "L/s free", "l/s free");
+        add(Dimension.FREE_AIR_FLOW, 0.001 / MINUTE, "L/min free", "l/min free");
+        add(Dimension.FREE_AIR_FLOW, NORMAL_OVER_REFERENCE / HOUR, "Nm3/h", "Nm3/hr", "m3/h(0degC)");
+        add(Dimension.FREE_AIR_FLOW, NORMAL_OVER_REFERENCE / MINUTE, "Nm3/min");
+        add(Dimension.FREE_AIR_FLOW, NORMAL_OVER_REFERENCE, "Nm3/s");
+        add(Dimension.ACTUAL_FLOW, CUBIC_FOOT / MINUTE, "acfm", "ACFM", "icfm", "ICFM", "cfm actual", "ft3/min actual");
+        actualFlow(1 / HOUR, "m3/h", "m3/hr");
+        actualFlow(1 / MINUTE, "m3/min");
+        actualFlow(1, "m3/s");
+        actualFlow(0.001, "L/s", "l/s");
+        actualFlow(0.001 / MINUTE, "L/min", "l/min");
+        add(Dimension.MASS_FLOW, 1, "kg/s");
+        add(Dimension.MASS_FLOW, 1 / MINUTE, "kg/min");
+        add(Dimension.MASS_FLOW, 1 / HOUR, "kg/h", "kg/hr");
+        add(Dimension.MASS_FLOW, 0.001, "g/s");
+        add(Dimension.MASS_FLOW, 0.001 / MINUTE, "g/min");
+        add(Dimension.MASS_FLOW, 1000 / HOUR, "t/h");
+        add(Dimension.MASS_FLOW, POUND, "lb/s", "[lb_av]/s");
+        add(Dimension.MASS_FLOW, POUND / MINUTE, "lb/min", "[lb_av]/min");
+        add(Dimension.MASS_FLOW, POUND / HOUR, "lb/h", "lb/hr", "[lb_av]/h");
+    }
+
+    private static void actualFlow(double factor, String symbol, String... otherNames) {
+        String[] names = java.util.Arrays.copyOf(otherNames, otherNames.length + 1);
+        names[otherNames.length] = symbol + " actual";
+        add(Dimension.ACTUAL_FLOW, factor, symbol, names);
+    }
+
+    private static void speedsAndAngles() {
+        add(Dimension.VELOCITY, 1, "m/s");
+        add(Dimension.VELOCITY, 1 / MINUTE, "m/min");
+        add(Dimension.VELOCITY, FOOT / MINUTE, "ft/min", "[ft_i]/min", "fpm", "FPM");
+        add(Dimension.VELOCITY, FOOT, "ft/s", "[ft_i]/s", "fps");
+        add(Dimension.ROTATIONAL_SPEED, 1 / MINUTE, "rpm", "RPM", "1/min", "/min", "r/min", "rev/min", "min-1");
+        add(Dimension.ROTATIONAL_SPEED, 1, "1/s", "/s", "s-1", "Hz", "rev/s");
+        add(Dimension.ANGLE, Math.PI / 180, "deg", "°", "degree", "degrees");
+        add(Dimension.ANGLE, 1, "rad");
+    }
+
+    private static void massesAndPowers() {
+        add(Dimension.MASS, 1, "kg");
+        add(Dimension.MASS, 0.001, "g");
+        add(Dimension.MASS, 1000, "t");
+        add(Dimension.MASS, POUND, "lb", "[lb_av]", "lbs", "lbm");
+        add(Dimension.POWER, 1, "W");
+        add(Dimension.POWER, 1000, "kW");
+        add(Dimension.POWER, HORSEPOWER, "hp", "[HP]", "HP", "bhp");
+        add(Dimension.DENSITY, 1, "kg/m3", "g/L", "g/l");
+        add(Dimension.DENSITY, 1000, "g/cm3", "kg/L", "kg/l", "t/m3");
+        add(Dimension.DENSITY, POUND / CUBIC_FOOT, "lb/ft3", "[lb_av]/[cft_i]", "pcf");
+    }
+
+    private static void rest() {
+        add(Dimension.DURATION, 1, "s", "sec");
+        add(Dimension.DURATION, MINUTE, "min");
+        add(Dimension.DURATION, HOUR, "h", "hr");
+        add(Dimension.LEAK_COEFFICIENT, 1, "kg/(s.Pa)", "kg/s/Pa", "kg/(Pa.s)");
+        add(Dimension.FILTER_RESISTANCE, 1, "Pa.s/m", "Pa/(m/s)");
+        add(Dimension.FILTER_RESISTANCE, 1000, "kPa.s/m", "kPa/(m/s)");
+        add(
+                Dimension.FILTER_RESISTANCE,
+                25.4 * MM_H2O / (FOOT / MINUTE),
+                "inH2O/(ft/min)",
+                "inH2O/fpm",
+                "inwg/(ft/min)");
+        add(Dimension.RATIO, 0.01, "%", "percent");
+        add(Dimension.RATIO, 1, "-");
+    }
+
+    private static void add(Dimension dimension, double factor, String symbol, String... otherNames) {
+        add(dimension, factor, 0, symbol, otherNames);
+    }
+
+    private static void add(Dimension dimension, double factor, double offset, String symbol, String... otherNames) {
+        Unit unit = new Unit(symbol, dimension, factor, offset, List.of(otherNames));
+        ALL.add(unit);
+        name(symbol, unit);
+        for (String other : otherNames) {
+            name(other, unit);
+        }
+    }
+
+    private static void name(String text, Unit unit) {
+        List<Unit> units = BY_NAME.computeIfAbsent(spelling(text), k -> new ArrayList<>());
+        if (units.stream().anyMatch(u -> u.dimension() == unit.dimension())) {
+            throw new IllegalStateException("two units of " + unit.dimension().words() + " are called " + text);
+        }
+        units.add(unit);
+    }
+}

@@ -1,0 +1,171 @@
+package dustwright.plantfile;
+
+import dustwright.engine.air.Air;
+import dustwright.engine.air.MoistAir;
+import dustwright.engine.air.StandardAtmosphere;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.DustClass;
+import dustwright.engine.finding.Source;
+import dustwright.engine.plant.DesignSet;
+import dustwright.engine.plant.Held;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.ReasonedOverride;
+import dustwright.engine.plant.Requirements;
+import dustwright.engine.plant.Site;
+import dustwright.engine.plant.Usage;
+import dustwright.engine.plant.Zone;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.quantity.Velocity;
+import dustwright.plantfile.keys.PlantKeys;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes the plant from sections that are free of faults. */
+final class PlantBinder {
+    private final Section top;
+    private final SourceMap lines;
+    private final Faults faults;
+    private final UnitSystem units;
+
+    PlantBinder(Section top, SourceMap lines, Faults faults) {
+        this.top = top;
+        this.lines = lines;
+        this.faults = faults;
+        this.units = plantKeys().get("units", String.class).equals("us") ? UnitSystem.US : UnitSystem.SI;
+    }
+
+    UnitSystem units() {
+        return units;
+    }
+
+    Plant plant(List<ReasonedOverride> overrides, Taken taken) {
+        Site site = site(top.section("site").orElseThrow());
+        TubingBinder tubing = new TubingBinder(top, faults);
+        Section plant = plantKeys();
+        return new Plant(
+                plant.get("name", String.class),
+                plant.find("note", String.class).orElse(""),
+                site,
+                top.namedSections("dusts").stream().map(PlantBinder::dust).toList(),
+                tubing.tubes(),
+                tubing.hoses(),
+                tubing.tools(),
+                tubing.points(),
+                tubing.runs(),
+                tubing.inlets(),
+                tubing.bleeds(),
+                top.namedSections("held").stream().map(h -> held(h, site.air())).toList(),
+                top.namedSections("stations").stream()
+                        .map(s -> StationBinder.station(s, tubing))
+                        .toList(),
+                usage(),
+                requirements(taken),
+                overrides,
+                taken.assumptions());
+    }
+
+    private Section plantKeys() {
+        return top.section("plant").orElseThrow();
+    }
+
+    private static Site site(Section site) {
+        Temperature temperature = site.get("temperature", Temperature.class);
+        double humidity = site.number("humidity");
+        Optional<Length> altitude = site.find("altitude", Length.class);
+        AbsolutePressure barometer = altitude.map(StandardAtmosphere::pressure)
+                .orElseGet(() -> site.get("barometer", AbsolutePressure.class));
+        Air air = MoistAir.atBarometer(barometer, temperature, humidity);
+        return new Site(air, altitude, humidity);
+    }
+
+    private static Dust dust(Section dust) {
+        Optional<DustClass> dustClass = dust.find("class", String.class)
+                .flatMap(words -> Arrays.stream(DustClass.values())
+                        .filter(c -> c.words().equals(words))
+                        .findFirst());
+        return new Dust(
+                dust.id(),
+                dust.get("name", String.class),
+                dustClass,
+                dustClass.map(DustClass::minimum).orElseGet(() -> dust.get("minimum velocity", Velocity.class)),
+                dustClass.isPresent() ? DustClass.SOURCE : Source.entered(),
+                dust.find("bulk density", Density.class));
+    }
+
+    private Held held(Section held, Air air) {
+        Optional<PressureDifference> vacuum = held.find("vacuum", PressureDifference.class);
+        if (vacuum.isPresent() && !(vacuum.get().pascals() < air.ambient().pascals())) {
+            faults.add(
+                    lines.value(held.path() + ".vacuum").orElse(held.span()),
+                    held.path() + ".vacuum",
+                    "a vacuum of the whole barometer or more",
+                    "less than " + Math.round(air.ambient().pascals() / 1000) + " kPa");
+            return new Held.Pressure(held.id(), air.ambient());
+        }
+        if (held.has("pressure") || vacuum.isPresent()) {
+            AbsolutePressure pressure = vacuum.map(v -> air.ambient().minus(v))
+                    .orElseGet(() -> held.get("pressure", AbsolutePressure.class));
+            return new Held.Pressure(held.id(), pressure);
+        }
+        return held.has("supply")
+                ? new Held.Supply(held.id(), mass(held.get("supply", Quantity.class)))
+                : new Held.Supply(
+                        held.id(),
+                        new MassFlow(-mass(held.get("draw", Quantity.class)).kgPerSecond()));
+    }
+
+    private static MassFlow mass(Quantity flow) {
+        return flow instanceof FreeAirFlow freeAir ? freeAir.mass() : (MassFlow) flow;
+    }
+
+    private Usage usage() {
+        Optional<Section> usage = top.section("usage");
+        if (usage.isEmpty()) {
+            return new Usage(0, List.of(), List.of());
+        }
+        List<DesignSet> sets = new ArrayList<>();
+        for (Map.Entry<?, ?> set : usage.get().named("design sets").entrySet()) {
+            List<String> open =
+                    ((List<?>) set.getValue()).stream().map(String.class::cast).toList();
+            sets.add(new DesignSet((String) set.getKey(), open));
+        }
+        List<Zone> zones = usage.get().namedSections("zones").stream()
+                .map(z -> new Zone(z.id(), z.get("name", String.class), z.find("users", Integer.class)))
+                .toList();
+        return new Usage(usage.get().get("simultaneous users", Integer.class), zones, sets);
+    }
+
+    private Requirements requirements(Taken taken) {
+        Section asked = top.section("requirements")
+                .orElseGet(() -> new Section(PlantKeys.REQUIREMENTS, "", "requirements", top.span(), Map.of(), taken));
+        Limit<Ratio> factor = limit(asked, "transport factor", Ratio.class)
+                .orElseGet(() -> new Limit<>(
+                        asked.get("transport factor", Ratio.class),
+                        Source.ownReading("the dust class's velocity as it is, no margin on top")));
+        return new Requirements(
+                limit(asked, "tool flow", FreeAirFlow.class),
+                limit(asked, "inlet vacuum", PressureDifference.class),
+                factor,
+                limit(asked, "wear velocity", Velocity.class),
+                limit(asked, "air to cloth", Velocity.class),
+                limit(asked, "can velocity", Velocity.class));
+    }
+
+    private static <T> Optional<Limit<T>> limit(Section asked, String key, Class<T> type) {
+        return asked.find(key, Checker.Stated.class)
+                .map(stated -> new Limit<>(type.cast(stated.value()), stated.source()));
+    }
+}

@@ -1,0 +1,148 @@
+package dustwright.plantfile;
+
+import dustwright.engine.tubing.Run;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Whether the tubing hangs together: every end is something, every inlet is connected, every run leads to what draws air. */
+final class Reach {
+    private final Section top;
+    private final SourceMap lines;
+    private final Faults faults;
+    private final Map<String, List<Edge>> edges = new LinkedHashMap<>();
+
+    private record Edge(Section run, String from, String to) {
+        String other(String node) {
+            return from.equals(node) ? to : from;
+        }
+    }
+
+    Reach(Section top, SourceMap lines, Faults faults) {
+        this.top = top;
+        this.lines = lines;
+        this.faults = faults;
+    }
+
+    void check() {
+        for (String key : List.of("points", "inlets", "stations")) {
+            top.named(key).keySet().forEach(id -> edges.put((String) id, new ArrayList<>()));
+        }
+        for (Section run : top.namedSections("runs")) {
+            Optional<String> from = run.find("from", String.class);
+            Optional<String> to = run.find("to", String.class);
+            if (from.isPresent() && to.isPresent()) {
+                join(new Edge(run, from.get(), to.get()));
+            }
+        }
+        checkEnds();
+        checkGroups();
+    }
+
+    private void join(Edge edge) {
+        if (edge.from().equals(edge.to())) {
+            faults.add(
+                    edge.run().span(),
+                    edge.run().path(),
+                    "run " + edge.run().id() + " ends where it begins, at " + edge.from(),
+                    "two different ends");
+            return;
+        }
+        at(edge.to()).add(edge);
+        if (!edge.from().equals(Run.STILL_AIR)) {
+            at(edge.from()).add(edge);
+        }
+    }
+
+    private List<Edge> at(String node) {
+        return edges.computeIfAbsent(node, k -> new ArrayList<>());
+    }
+
+    private void checkEnds() {
+        Set<String> bleeds = new LinkedHashSet<>();
+        top.namedSections("bleeds").forEach(b -> b.find("at", String.class).ifPresent(bleeds::add));
+        for (Object id : top.named("points").keySet()) {
+            String point = (String) id;
+            boolean deadEnd = at(point).size() == 1
+                    && !bleeds.contains(point)
+                    && !top.named("held").containsKey(point);
+            if (at(point).isEmpty()) {
+                fault("points." + point, "no run touches point " + point, "a run from or to it, or no such point");
+            } else if (deadEnd) {
+                fault(
+                        "points." + point,
+                        "run " + at(point).get(0).run().id() + " leads nowhere: it ends at " + point
+                                + ", which is no inlet, bleed, station or held point",
+                        "a further run, an inlet, a bleed or a held pressure there");
+            }
+        }
+        for (String key : List.of("inlets", "stations")) {
+            for (Object id : top.named(key).keySet()) {
+                if (at((String) id).isEmpty()) {
+                    fault(
+                            key + "." + id,
+                            "no run touches " + (key.equals("inlets") ? "inlet " : "station ") + id,
+                            "a run that connects it");
+                }
+            }
+        }
+    }
+
+    private void checkGroups() {
+        Set<String> seen = new LinkedHashSet<>();
+        for (String start : edges.keySet()) {
+            if (!at(start).isEmpty() && !seen.contains(start)) {
+                Set<String> group = group(start);
+                seen.addAll(group);
+                if (!isDriven(group)) {
+                    Section run = at(start).get(0).run();
+                    fault(
+                            run.path(),
+                            "run " + run.id() + " and what hangs together with it (" + Names.oneOf(group)
+                                    + ") leads nowhere: there is no station and no held pressure",
+                            "a run on to a station, or a held pressure");
+                }
+            }
+        }
+    }
+
+    private Set<String> group(String start) {
+        Set<String> group = new LinkedHashSet<>();
+        Deque<String> next = new ArrayDeque<>(List.of(start));
+        while (!next.isEmpty()) {
+            String node = next.remove();
+            if (group.add(node)) {
+                at(node).forEach(e -> {
+                    if (!e.from().equals(Run.STILL_AIR)) {
+                        next.add(e.other(node));
+                    }
+                });
+            }
+        }
+        return group;
+    }
+
+    /** Something draws air, and some pressure is known: a station, a held pressure, or a held flow against the still air of the site. */
+    private boolean isDriven(Set<String> group) {
+        boolean open = group.stream()
+                .anyMatch(n -> top.named("inlets").containsKey(n)
+                        || at(n).stream().anyMatch(e -> e.from().equals(Run.STILL_AIR)));
+        return group.stream().anyMatch(n -> {
+            if (top.named("stations").containsKey(n)) {
+                return true;
+            }
+            return top.named("held").get(n) instanceof Section held
+                    && (held.has("pressure") || held.has("vacuum") || open);
+        });
+    }
+
+    private void fault(String path, String message, String expected) {
+        faults.add(lines.key(path).orElse(top.span()), path, message, expected);
+    }
+}

@@ -1,0 +1,23 @@
+package dustwright.plantfile;
+
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
+import java.util.List;
+
+/** What reading a plant file came to. */
+public sealed interface Reading {
+    /**
+     * A plant, every name resolved.
+     *
+     * @param lines where each value stands in the text
+     * @param units units the file asks for in reports
+     */
+    record Read(Plant plant, SourceMap lines, UnitSystem units) implements Reading {}
+
+    /** Everything that is wrong, in the order of the file. */
+    record Faults(List<Fault> faults) implements Reading {
+        public Faults {
+            faults = List.copyOf(faults);
+        }
+    }
+}

@@ -1,0 +1,192 @@
+package dustwright.plantfile;
+
+import dustwright.engine.quantity.FilterResistance;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.RotationalSpeed;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+
+/** What several values together must fulfil. Each check looks only at values that are there. */
+final class Relations {
+    private static final double LEAST_BORE_m = 0.005;
+
+    private final Section top;
+    private final SourceMap lines;
+    private final Faults faults;
+
+    Relations(Section top, SourceMap lines, Faults faults) {
+        this.top = top;
+        this.lines = lines;
+        this.faults = faults;
+    }
+
+    void check() {
+        top.namedSections("tubes").forEach(this::tube);
+        top.namedSections("tools").forEach(this::tool);
+        top.namedSections("inlets").forEach(this::inlet);
+        top.namedSections("runs").forEach(this::run);
+        top.namedSections("stations").forEach(this::station);
+        usage();
+    }
+
+    private void tube(Section tube) {
+        Optional<Length> outside = tube.find("outside", Length.class);
+        Optional<Length> wall = tube.find("wall", Length.class);
+        if (outside.isPresent() && wall.isPresent()) {
+            double bore_m = outside.get().metres() - 2 * wall.get().metres();
+            if (!(bore_m >= LEAST_BORE_m)) {
+                fault(tube, "wall", "walls that leave no bore", "an outside diameter of more than twice the wall");
+            }
+        }
+    }
+
+    private void tool(Section tool) {
+        if (tool.has("discharge coefficient") && !tool.has("opening")) {
+            fault(tool, "discharge coefficient", "a discharge coefficient without an opening", "\"opening\" beside it");
+        }
+        List<?> points = tool.items("curve");
+        for (int i = 1; i < points.size(); i++) {
+            for (int part = 0; part < 2; part++) {
+                if (!(part(points.get(i), part).si()
+                        > part(points.get(i - 1), part).si())) {
+                    fault(
+                            tool,
+                            "curve[" + i + "]",
+                            "the curve does not rise here",
+                            "vacuum and flow that both rise from point to point");
+                }
+            }
+        }
+    }
+
+    private static Quantity part(Object point, int part) {
+        return (Quantity) ((List<?>) point).get(part);
+    }
+
+    private void inlet(Section inlet) {
+        if (inlet.has("feed") && !inlet.has("dust")) {
+            fault(inlet, "feed", "a feed of dust without the dust", "\"dust\" beside it");
+        }
+    }
+
+    private void run(Section run) {
+        if (run.has("k") && !run.has("length")) {
+            fault(
+                    run,
+                    "k",
+                    "a summed k on a run that is drawn in space",
+                    "\"length\" beside it, or \"fittings\" for single parts");
+        }
+    }
+
+    private void usage() {
+        Optional<Section> usage = top.section("usage");
+        int inlets = top.named("inlets").size();
+        if (usage.isEmpty() && inlets > 0) {
+            faults.add(
+                    lines.key("inlets").orElse(top.span()),
+                    "",
+                    "inlets without \"usage\"",
+                    "\"usage: {simultaneous users: 3}\": how many vacuum at once is asked, never inferred");
+        }
+        usage.ifPresent(u -> {
+            u.find("simultaneous users", Integer.class)
+                    .filter(users -> users > inlets)
+                    .ifPresent(users -> fault(
+                            u,
+                            "simultaneous users",
+                            users + " users at " + inlets + " inlets",
+                            "at most one per inlet"));
+            u.named("design sets").forEach((name, set) -> {
+                List<?> open = (List<?>) set;
+                if (open.stream().distinct().count() < open.size()) {
+                    fault(u, "design sets." + name, "an inlet named twice", "each inlet once");
+                }
+            });
+        });
+    }
+
+    private void station(Section station) {
+        station.section("filter").ifPresent(this::filter);
+        station.section("relief valve")
+                .ifPresent(r -> ordered(r, "set", "full", PressureDifference.class, (a, b) -> a.si() < b.si()));
+        if (station.has("producers") && station.named("producers").isEmpty()) {
+            fault(station, "producers", "a station without a vacuum producer", "at least one");
+        }
+        station.namedSections("producers").forEach(this::producer);
+    }
+
+    private void filter(Section filter) {
+        Optional<Section> drop = filter.section("pressure drop");
+        drop.ifPresent(d -> ordered(d, "clean", "normal", PressureDifference.class, (a, b) -> a.si() <= b.si()));
+        drop.ifPresent(d -> ordered(d, "normal", "dirty", PressureDifference.class, (a, b) -> a.si() <= b.si()));
+        Optional<Section> resistance = filter.section("resistance");
+        resistance.ifPresent(r -> ordered(r, "clean", "normal", FilterResistance.class, (a, b) -> a.si() <= b.si()));
+        resistance.ifPresent(r -> ordered(r, "normal", "dirty", FilterResistance.class, (a, b) -> a.si() <= b.si()));
+    }
+
+    private <T extends Quantity> void ordered(
+            Section section, String less, String more, Class<T> type, BiPredicate<T, T> holds) {
+        Optional<T> a = section.find(less, type);
+        Optional<T> b = section.find(more, type);
+        if (a.isPresent() && b.isPresent() && !holds.test(a.get(), b.get())) {
+            fault(section, more, "\"" + more + "\" does not lie above \"" + less + "\"", less + " below " + more);
+        }
+    }
+
+    private void producer(Section producer) {
+        List<Section> curve = producer.sections("curve");
+        for (int i = 1; i < curve.size(); i++) {
+            falls(producer, curve.get(i), curve.get(i - 1), i);
+        }
+        List<?> range = producer.items("speed range");
+        if (range.size() == 2) {
+            double least = ((RotationalSpeed) range.get(0)).si();
+            double greatest = ((RotationalSpeed) range.get(1)).si();
+            if (!(least <= greatest)) {
+                fault(producer, "speed range", "a range whose least is above its greatest", "[least, greatest]");
+            }
+            producer.find("speed", RotationalSpeed.class)
+                    .filter(s -> s.si() < least || s.si() > greatest)
+                    .ifPresent(s -> fault(
+                            producer,
+                            "speed",
+                            "the speed lies outside its own range",
+                            "a speed within \"speed range\""));
+        } else if (producer.has("hold") && !producer.has("speed range")) {
+            fault(
+                    producer,
+                    "hold",
+                    "a drive that holds a vacuum without its range of speed",
+                    "\"speed range: [700 rpm, 2200 rpm]\"");
+        }
+    }
+
+    private void falls(Section producer, Section point, Section before, int index) {
+        Optional<Quantity> flow = point.find("flow", Quantity.class);
+        Optional<Quantity> flowBefore = before.find("flow", Quantity.class);
+        Optional<Quantity> vacuum = point.find("vacuum", Quantity.class);
+        Optional<Quantity> vacuumBefore = before.find("vacuum", Quantity.class);
+        boolean flowFalls = flow.isEmpty()
+                || flowBefore.isEmpty()
+                || flow.get().si() < flowBefore.get().si();
+        boolean vacuumRises = vacuum.isEmpty()
+                || vacuumBefore.isEmpty()
+                || vacuum.get().si() > vacuumBefore.get().si();
+        if (!flowFalls || !vacuumRises) {
+            fault(
+                    producer,
+                    "curve[" + index + "]",
+                    "the curve turns back here",
+                    "points in order: flow falling, vacuum rising");
+        }
+    }
+
+    private void fault(Section section, String key, String message, String expected) {
+        String path = Names.path(section.path(), key);
+        faults.add(lines.value(path).orElse(section.span()), path, message, expected);
+    }
+}
