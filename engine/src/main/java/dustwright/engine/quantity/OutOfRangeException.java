@@ -8,10 +8,14 @@ public final class OutOfRangeException extends IllegalArgumentException {
     private final double value;
 
     OutOfRangeException(Range range, double value) {
-        super(range.symbol() + " = " + value + " " + range.unit() + " is outside the range of " + range.of() + ": "
-                + range.least() + " to " + range.most() + " " + range.unit());
+        super(range.symbol() + " = " + value + unit(range) + " is outside the range of " + range.of() + ": "
+                + range.least() + " to " + range.most() + unit(range));
         this.symbol = range.symbol();
         this.value = value;
+    }
+
+    private static String unit(Range range) {
+        return range.unit().equals("-") ? "" : " " + range.unit();
     }
 
     public String symbol() {

@@ -14,9 +14,14 @@ public record Range(String of, String symbol, String unit, double least, double 
         }
     }
 
+    /** A limit reached by a quotient or by degrees turned into radians may miss it by the last digits. */
+    private static final double ROUNDING = 1e-12;
+
     /** Returns the value, or refuses it; a value that is no number is outside every range. */
     public double check(double value) {
-        if (!(value >= least && value <= most)) {
+        double slackBelow = ROUNDING * Math.abs(least);
+        double slackAbove = ROUNDING * Math.abs(most);
+        if (!(value >= least - slackBelow && value <= most + slackAbove)) {
             throw new OutOfRangeException(this, value);
         }
         return value;

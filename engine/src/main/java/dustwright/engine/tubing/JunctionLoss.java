@@ -21,8 +21,8 @@ import dustwright.engine.quantity.Range;
  */
 public final class JunctionLoss {
     private static final Range ANGLE =
-            new Range("the loss of a converging wye", "angle", "rad", Math.toRadians(30) - 1e-9, Math.PI / 2 + 1e-9);
-    private static final Range AREA_RATIO = new Range("the loss of a converging wye", "a", "-", 1e-3, 1 + 1e-9);
+            new Range("the loss of a converging wye", "angle", "rad", Math.toRadians(30), Math.PI / 2);
+    private static final Range AREA_RATIO = new Range("the loss of a converging wye", "a", "-", 1e-3, 1);
     private static final double[] TABLE_DEGREES = {30, 45, 60, 90};
     private static final double[] TABLE_FACTOR = {1.74, 1.41, 1.00, 0};
 
