@@ -5,7 +5,7 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.receiver.Filter;
-import dustwright.engine.tubing.Tool;
+import dustwright.engine.tubing.ToolCurve;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -87,7 +87,8 @@ public final class Network {
     /** Area times discharge coefficient of a nozzle [m²]. */
     final double[] effectiveArea_m2;
 
-    final Tool.Law.@Nullable Curve[] toolCurve;
+    /** Law of a measured tool; null for every other leg. */
+    final @Nullable ToolCurve[] toolCurve;
 
     // ---- what a state opens and shuts; in the order of the plant file
     final List<InletParts> inlets;
@@ -172,7 +173,7 @@ public final class Network {
         wye_rad = legs.stream().mapToDouble(leg -> leg.wye_rad).toArray();
         effectiveArea_m2 =
                 legs.stream().mapToDouble(leg -> leg.effectiveArea_m2).toArray();
-        toolCurve = legs.stream().map(leg -> leg.toolCurve).toArray(Tool.Law.Curve[]::new);
+        toolCurve = legs.stream().map(leg -> leg.toolCurve).toArray(ToolCurve[]::new);
 
         inlets = List.copyOf(source.inlets);
         bleeds = List.copyOf(source.bleeds);

@@ -14,6 +14,7 @@ import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.RunGeometry;
 import dustwright.engine.tubing.Tool;
+import dustwright.engine.tubing.ToolCurve;
 import dustwright.engine.tubing.Tube;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -126,7 +127,7 @@ final class NetworkCompiler {
         }
         if (law instanceof Tool.Law.Curve curve) {
             NetworkLeg leg = leg(toolNode(inlet), LegKind.TOOL_CURVE, Network.STILL_AIR, node(toolNode(inlet)));
-            leg.toolCurve = curve;
+            leg.toolCurve = new ToolCurve(curve);
             return leg;
         }
         return null;
@@ -155,9 +156,11 @@ final class NetworkCompiler {
                 .orElse(null);
         @Nullable
         NetworkLeg rotary = station.rotaryValve()
+                .filter(valve -> valve.clearance().squareMetres() > 0)
                 .map(valve -> rotaryClearance(station, valve, receiver))
                 .orElse(null);
-        double pockets_kgPerS = station.rotaryValve().map(this::pockets_kgPerS).orElse(0.0);
+        double pockets_kgPerS =
+                station.rotaryValve().map(valve -> valve.pocketAir_kgPerS(air)).orElse(0.0);
         supply_kgPerS[receiver] += pockets_kgPerS;
         afterNumbering.add(() -> stations.add(new Network.StationParts(
                 station.id(),
@@ -174,25 +177,15 @@ final class NetworkCompiler {
                 station.producers())));
     }
 
-    /** P1 − P2 = 2 p_a · loss · (w/w_at)²: stated at ambient density, falls with density. */
     private NetworkLeg safetyFilter(Station station, StatedLoss loss, int clean, int suction) {
         NetworkLeg leg = leg(suctionNode(station), LegKind.SAFETY_FILTER, clean, suction);
-        double at_kgPerS = loss.at().mass().kgPerSecond();
-        leg.quadratic = 2 * air.ambient().pascals() * loss.loss().pascals() / (at_kgPerS * at_kgPerS);
+        leg.quadratic = loss.squaredPressurePerSquareFlow(air.ambient().pascals());
         return leg;
     }
 
     private NetworkLeg rotaryClearance(Station station, RotaryValve valve, int receiver) {
         return leg(station.id() + "/rotary", LegKind.NOZZLE, Network.STILL_AIR, receiver)
                 .opening(valve.clearance().squareMetres(), valve.dischargeCoefficient());
-    }
-
-    /** Pockets come back full of ambient air less what dust filled. */
-    private double pockets_kgPerS(RotaryValve valve) {
-        double swept_m3PerS = valve.swept().cubicMetres() * valve.speed().revolutionsPerSecond();
-        return swept_m3PerS
-                * (1 - valve.fill())
-                * air.density_kgPerM3(air.ambient().pascals());
     }
 
     private void hold(Held held) {

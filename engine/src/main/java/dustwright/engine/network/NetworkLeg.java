@@ -4,7 +4,7 @@ import dustwright.engine.air.Air;
 import dustwright.engine.network.Network.LegKind;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.tubing.CorrugatedHose;
-import dustwright.engine.tubing.Tool;
+import dustwright.engine.tubing.ToolCurve;
 import dustwright.engine.tubing.Wall;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +26,9 @@ final class NetworkLeg {
     double fixedFriction = Network.BY_ROUGHNESS;
     double wye_rad;
     double effectiveArea_m2;
-    Tool.Law.@Nullable Curve toolCurve;
+
+    @Nullable
+    ToolCurve toolCurve;
 
     NetworkLeg(String id, LegKind kind, int from, int to) {
         this.id = id;

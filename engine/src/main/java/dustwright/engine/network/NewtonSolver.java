@@ -1,0 +1,391 @@
+package dustwright.engine.network;
+
+import dustwright.engine.network.Network.StationParts;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Newton's method on pressures squared and flows together (equation NET-6), junction losses held fixed. Flows are eliminated leg by
+ * leg, which leaves one symmetric-patterned system in the pressures; a step is halved while it does not bring laws and balances
+ * nearer. Owns all its arrays: a step allocates nothing.
+ */
+final class NewtonSolver {
+    /** A law counts as met when it is off by no more than this, in pressure squared over ambient squared [-]. */
+    static final double LEG_TOLERANCE = 1e-12;
+    /** A node counts as balanced when it is off by no more than this share of the greatest flow [-]. */
+    static final double BALANCE_TOLERANCE = 1e-12;
+
+    private static final int STEP_LIMIT = 200;
+    private static final int HALVING_LIMIT = 25;
+    private static final double ENOUGH_DECREASE = 1e-3;
+    /** At rest flows are measured against this share of the flow scale: rounding in a dead-headed producer is of that size. */
+    private static final double REST_FLOW = 1e-2;
+
+    private static final double START_VELOCITY_mPerS = 15;
+
+    private final Network net;
+    private final NetworkState state;
+    private final List<StationEnd> ends;
+    private final LegLaws laws;
+    private final Elimination elimination;
+    private final double flowScale_kgPerS;
+
+    /** Row of the system for every node; negative for held nodes. */
+    private final int[] row;
+
+    private final boolean[] pinned;
+    private final double[] pinnedSquared;
+    private final double[] legResidual;
+    private final double[] slopeFrom;
+    private final double[] slopeTo;
+    private final double[] slopeFlow;
+    private final double[] balance;
+    private final double[] portSlope;
+    private final double[] through;
+    private final double[] solution;
+    private final double[] squaredBefore;
+    private final double[] flowBefore;
+    private final double[] squaredStep;
+    private final double[] flowStep;
+
+    private double merit;
+    private int steps;
+
+    NewtonSolver(Network net, NetworkState state, List<StationEnd> ends) {
+        this.net = net;
+        this.state = state;
+        this.ends = ends;
+        flowScale_kgPerS = flowScale(net);
+        laws = new LegLaws(net, flowScale_kgPerS);
+        row = new int[net.nodeCount];
+        int rows = 0;
+        for (int n = 0; n < net.nodeCount; n++) {
+            row[n] = net.held[n] ? -1 : rows++;
+        }
+        elimination = new Elimination(rows, rowsOf(net.from), rowsOf(net.to));
+        solution = new double[rows];
+        pinned = new boolean[net.nodeCount];
+        pinnedSquared = new double[net.nodeCount];
+        legResidual = new double[net.legCount];
+        slopeFrom = new double[net.legCount];
+        slopeTo = new double[net.legCount];
+        slopeFlow = new double[net.legCount];
+        balance = new double[net.nodeCount];
+        portSlope = new double[net.nodeCount];
+        through = new double[net.nodeCount];
+        squaredBefore = new double[net.nodeCount];
+        flowBefore = new double[net.legCount];
+        squaredStep = new double[net.nodeCount];
+        flowStep = new double[net.legCount];
+    }
+
+    private int[] rowsOf(int[] nodes) {
+        return Arrays.stream(nodes).map(n -> row[n]).toArray();
+    }
+
+    /** Mass flow of the widest tube at an ordinary velocity: what flows are measured against. */
+    private static double flowScale(Network net) {
+        double widest_m = Arrays.stream(net.bore_m).max().orElse(0);
+        return net.air.density_kgPerM3(net.ambient_Pa)
+                * START_VELOCITY_mPerS
+                * Math.PI
+                / 4
+                * Math.max(widest_m * widest_m, 1e-4);
+    }
+
+    /** Steps taken since the last start. */
+    int steps() {
+        return steps;
+    }
+
+    /** Puts pressures and flows to where every state may start from. */
+    void start(boolean anyProducerRuns) {
+        steps = 0;
+        double squared = net.ambientSquared * (anyProducerRuns ? 0.8 : 1);
+        for (int n = 0; n < net.nodeCount; n++) {
+            state.squared[n] = net.held[n] ? net.heldSquared[n] : squared;
+        }
+        double massFlux = net.air.density_kgPerM3(net.ambient_Pa) * START_VELOCITY_mPerS;
+        for (int leg = 0; leg < net.legCount; leg++) {
+            double area_m2 = net.c[leg] > 0 ? Math.sqrt(net.rt_JPerKg / net.c[leg]) : 0;
+            state.flow[leg] = state.active[leg] ? massFlux * area_m2 : 0;
+        }
+    }
+
+    /** Says which nodes keep a pressure while solving: parts at rest, and the suction of a drive that holds its vacuum. */
+    void pin(boolean[] resting) {
+        for (int n = 0; n < net.nodeCount; n++) {
+            pinned[n] = resting[n];
+            pinnedSquared[n] = net.ambientSquared;
+        }
+        for (int s = 0; s < ends.size(); s++) {
+            int suction = net.stations.get(s).suction();
+            if (ends.get(s).holding() && !net.held[suction]) {
+                pinned[suction] = true;
+                pinnedSquared[suction] = ends.get(s).heldSquared();
+            }
+        }
+    }
+
+    /**
+     * Solves from the present pressures and flows.
+     *
+     * @return null when solved, else why not
+     */
+    @Nullable
+    String solve() {
+        evaluate();
+        for (int n = 0; n < STEP_LIMIT; n++) {
+            boolean solved = converged();
+            double before = merit;
+            int singular = step();
+            if (singular != Network.NONE) {
+                return "the pressure at " + net.nodeId[singular] + " does not follow from the flows into it; "
+                        + worst();
+            }
+            steps++;
+            boolean nearer = search();
+            if (solved) {
+                // One step past the tolerance takes Newton to the last digits; it is kept only if it brings them.
+                if (!nearer || merit > before) {
+                    restore();
+                }
+                return null;
+            }
+            if (!nearer) {
+                return "Newton steps no longer bring the laws nearer, even halved " + HALVING_LIMIT + " times; "
+                        + worst();
+            }
+        }
+        return "not solved in " + STEP_LIMIT + " Newton steps; " + worst();
+    }
+
+    private void restore() {
+        System.arraycopy(squaredBefore, 0, state.squared, 0, net.nodeCount);
+        System.arraycopy(flowBefore, 0, state.flow, 0, net.legCount);
+        evaluate();
+    }
+
+    /** Laws, balances and their slopes at the present pressures and flows. */
+    private void evaluate() {
+        System.arraycopy(net.supply_kgPerS, 0, balance, 0, net.nodeCount);
+        Arrays.fill(portSlope, 0);
+        double sum = 0;
+        for (int leg = 0; leg < net.legCount; leg++) {
+            if (state.active[leg]) {
+                sum += evaluateLeg(leg);
+            }
+        }
+        for (int s = 0; s < ends.size(); s++) {
+            StationParts station = net.stations.get(s);
+            double suction_Pa = Math.sqrt(state.squared[station.suction()]);
+            ends.get(s).evaluate(suction_Pa);
+            balance[station.suction()] += ends.get(s).inflow_kgPerS();
+            portSlope[station.suction()] += ends.get(s).slope_kgPerSPa() / (2 * suction_Pa);
+        }
+        for (int n = 0; n < net.nodeCount; n++) {
+            if (unknown(n)) {
+                double share = balance[n] / flowScale_kgPerS;
+                sum += share * share;
+            } else if (pinned[n]) {
+                double share = (pinnedSquared[n] - state.squared[n]) / net.ambientSquared;
+                sum += share * share;
+            }
+        }
+        merit = sum;
+    }
+
+    private double evaluateLeg(int leg) {
+        int from = net.from[leg];
+        int to = net.to[leg];
+        double w = state.flow[leg];
+        laws.evaluate(leg, w, state.squared[from], state.squared[to], state.linear[leg], state.junction[leg]);
+        legResidual[leg] = laws.residual;
+        slopeFrom[leg] = laws.slopeFrom;
+        slopeTo[leg] = laws.slopeTo;
+        slopeFlow[leg] = laws.slopeFlow;
+        balance[from] -= w;
+        balance[to] += w;
+        double share = laws.residual / net.ambientSquared;
+        return share * share;
+    }
+
+    private boolean unknown(int node) {
+        return row[node] >= 0 && !pinned[node];
+    }
+
+    /** Finds the Newton step; returns a node whose pressure cannot be found, or NONE. */
+    private int step() {
+        elimination.clear();
+        for (int n = 0; n < net.nodeCount; n++) {
+            if (unknown(n)) {
+                elimination.addDiagonal(row[n], -portSlope[n]);
+                elimination.addRight(row[n], balance[n]);
+            } else if (pinned[n]) {
+                elimination.addDiagonal(row[n], 1);
+                elimination.addRight(row[n], pinnedSquared[n] - state.squared[n]);
+            }
+        }
+        for (int leg = 0; leg < net.legCount; leg++) {
+            if (state.active[leg]) {
+                assemble(leg);
+            }
+        }
+        int singular = elimination.solve(solution);
+        if (singular >= 0) {
+            return node(singular);
+        }
+        for (int n = 0; n < net.nodeCount; n++) {
+            squaredStep[n] = row[n] >= 0 ? solution[row[n]] : 0;
+        }
+        for (int leg = 0; leg < net.legCount; leg++) {
+            if (state.active[leg]) {
+                flowStep[leg] = (legResidual[leg]
+                                + slopeFrom[leg] * squaredStep[net.from[leg]]
+                                - slopeTo[leg] * squaredStep[net.to[leg]])
+                        / slopeFlow[leg];
+            }
+        }
+        return Network.NONE;
+    }
+
+    private void assemble(int leg) {
+        int from = net.from[leg];
+        int to = net.to[leg];
+        double byFrom = slopeFrom[leg] / slopeFlow[leg];
+        double byTo = slopeTo[leg] / slopeFlow[leg];
+        double own = legResidual[leg] / slopeFlow[leg];
+        if (unknown(from)) {
+            elimination.addDiagonal(row[from], byFrom);
+            elimination.addRight(row[from], -own);
+        }
+        if (unknown(to)) {
+            elimination.addDiagonal(row[to], byTo);
+            elimination.addRight(row[to], own);
+        }
+        elimination.addEdge(leg, unknown(from) ? -byTo : 0, unknown(to) ? -byFrom : 0);
+    }
+
+    private int node(int wantedRow) {
+        int n = 0;
+        while (row[n] != wantedRow) {
+            n++;
+        }
+        return n;
+    }
+
+    /** Takes the step, shortened until it brings laws and balances nearer; false when none does. */
+    private boolean search() {
+        System.arraycopy(state.squared, 0, squaredBefore, 0, net.nodeCount);
+        System.arraycopy(state.flow, 0, flowBefore, 0, net.legCount);
+        double before = merit;
+        double share = longest();
+        for (int n = 0; n < HALVING_LIMIT; n++) {
+            for (int node = 0; node < net.nodeCount; node++) {
+                state.squared[node] = squaredBefore[node] + share * squaredStep[node];
+            }
+            for (int leg = 0; leg < net.legCount; leg++) {
+                state.flow[leg] = state.active[leg] ? flowBefore[leg] + share * flowStep[leg] : 0;
+            }
+            evaluate();
+            if (merit <= (1 - ENOUGH_DECREASE * share) * before) {
+                return true;
+            }
+            share /= 2;
+        }
+        return false;
+    }
+
+    /** The longest share of the step that leaves every pressure above zero. */
+    private double longest() {
+        double share = 1;
+        for (int n = 0; n < net.nodeCount; n++) {
+            if (squaredStep[n] < 0) {
+                share = Math.min(share, 0.9 * state.squared[n] / -squaredStep[n]);
+            }
+        }
+        return share;
+    }
+
+    private boolean converged() {
+        return worstLegError() <= LEG_TOLERANCE && worstBalance_kgPerS() <= BALANCE_TOLERANCE * greatestFlow_kgPerS();
+    }
+
+    /** Greatest error of a leg law, in pressure squared over ambient squared. */
+    double worstLegError() {
+        int leg = worstLeg();
+        return leg == Network.NONE ? 0 : Math.abs(legResidual[leg]) / net.ambientSquared;
+    }
+
+    double worstBalance_kgPerS() {
+        int node = worstNode();
+        return node == Network.NONE ? 0 : Math.abs(balance[node]);
+    }
+
+    private double greatestFlow_kgPerS() {
+        Arrays.fill(through, 0);
+        for (int leg = 0; leg < net.legCount; leg++) {
+            through[net.from[leg]] += Math.abs(state.flow[leg]);
+            through[net.to[leg]] += Math.abs(state.flow[leg]);
+        }
+        double greatest = REST_FLOW * flowScale_kgPerS;
+        for (int n = 0; n < net.nodeCount; n++) {
+            greatest = Math.max(greatest, Math.max(through[n], Math.abs(net.supply_kgPerS[n])));
+        }
+        return greatest;
+    }
+
+    private int worstLeg() {
+        int worst = Network.NONE;
+        for (int leg = 0; leg < net.legCount; leg++) {
+            if (state.active[leg]
+                    && (worst == Network.NONE || Math.abs(legResidual[leg]) > Math.abs(legResidual[worst]))) {
+                worst = leg;
+            }
+        }
+        return worst;
+    }
+
+    private int worstNode() {
+        int worst = Network.NONE;
+        for (int n = 0; n < net.nodeCount; n++) {
+            if (unknown(n) && (worst == Network.NONE || Math.abs(balance[n]) > Math.abs(balance[worst]))) {
+                worst = n;
+            }
+        }
+        return worst;
+    }
+
+    private String worst() {
+        StringBuilder text = new StringBuilder();
+        int leg = worstLeg();
+        if (leg != Network.NONE) {
+            text.append("worst piece ")
+                    .append(net.legId[leg])
+                    .append(", off by ")
+                    .append((float) worstLegError())
+                    .append(" of the barometer's square");
+        }
+        int node = worstNode();
+        if (node != Network.NONE) {
+            text.append("; worst point ")
+                    .append(net.nodeId[node])
+                    .append(", ")
+                    .append((float) balance[node])
+                    .append(" kg/s do not balance");
+        }
+        return text.toString();
+    }
+
+    /** Imbalance at a pinned node: what its producers must take [kg/s]. */
+    double imbalance_kgPerS(int node) {
+        return balance[node];
+    }
+
+    /** Whether a leg is choked at the present pressures and flows, and its friction factor: see {@link LegLaws}. */
+    LegLaws lawOf(int leg) {
+        evaluateLeg(leg);
+        return laws;
+    }
+}
