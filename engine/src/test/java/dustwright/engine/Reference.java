@@ -128,7 +128,10 @@ public final class Reference {
         /** Whether the row as a whole was remembered, not read; a source may also name one such column among others. */
         public boolean fromMemory() {
             String mark = cells.getOrDefault("status", "") + cells.getOrDefault("confidence", "");
-            return mark.contains("memory") || text("source").contains("from memory, not confirmed");
+            String source = text("source");
+            return mark.contains("memory")
+                    || source.contains("from memory, not confirmed")
+                    || source.endsWith("definition, from memory");
         }
 
         /** Compares a value with a column of this row at the row's tolerance. */
