@@ -20,4 +20,9 @@ public record StateAnswer(State state, Outcome<DutyPoint> duty, List<Finding> fi
     public boolean holds() {
         return duty instanceof Outcome.Solved && findings.stream().allMatch(Finding::holds);
     }
+
+    /** Smallest margin of all findings; positive infinity when nothing was checked. */
+    double leastMargin() {
+        return findings.stream().mapToDouble(Finding::margin).min().orElse(Double.POSITIVE_INFINITY);
+    }
 }

@@ -1,14 +1,23 @@
 package dustwright.engine;
 
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.IntConsumer;
 
 /**
  * The class to read first: a plant and the states asked for in, all results and findings out.
  *
  * @param states one answer per state asked, in the order asked
- * @param oneUser slowest one-user velocity per run that carries dust, in the order of the plant file; empty if not asked
+ * @param oneUser slowest one-user velocity per run that carries dust, in the order of the plant file; empty if no single user was asked
  * @param charts system against producer, one per station, in the state with the worst margin
  * @param profiles along the path of the open inlet with the worst margin; empty if nothing was solved
  */
@@ -25,6 +34,55 @@ public record Study(
         profiles = List.copyOf(profiles);
     }
 
+    /** Solves and judges every state asked. */
+    public static Study of(Plant plant, List<State> asked) {
+        return of(plant, asked, done -> {});
+    }
+
+    /** The same, telling how many states are done. */
+    public static Study of(Plant plant, List<State> asked, IntConsumer done) {
+        List<StateAnswer> answers = new ArrayList<>();
+        try {
+            DutyPointSolver solver = new DutyPointSolver(Network.compile(plant));
+            for (State state : asked) {
+                answers.add(answer(plant, state, solver.solve(state)));
+                done.accept(answers.size());
+            }
+        } catch (IllegalArgumentException outsideFormula) {
+            // A formula refused what lies outside its range, in words for people: it is the plant that is wrong.
+            String why = String.valueOf(outsideFormula.getMessage());
+            asked.subList(answers.size(), asked.size())
+                    .forEach(state -> answers.add(answer(plant, state, new Outcome.NotSolved<>(why))));
+        }
+        Optional<StateAnswer> worst = worst(answers);
+        return new Study(
+                plant,
+                answers,
+                OneUserVelocity.of(answers),
+                worst.map(w -> OperatingChart.of(plant, w)).orElse(List.of()),
+                worst.map(w -> PressureProfile.of(plant, w)).orElse(List.of()));
+    }
+
+    private static StateAnswer answer(Plant plant, State state, Outcome<DutyPoint> duty) {
+        return new StateAnswer(state, duty, duty.match(d -> judge(plant, d), why -> List.of()));
+    }
+
+    private static List<Finding> judge(Plant plant, DutyPoint duty) {
+        List<Finding> findings = new ArrayList<>();
+        findings.addAll(InletChecks.of(plant, duty));
+        findings.addAll(TubeChecks.of(plant, duty));
+        findings.addAll(StationChecks.of(plant, duty));
+        findings.addAll(BalanceChecks.of(plant, duty));
+        return findings;
+    }
+
+    /** The solved state with the smallest margin; a state in which nothing is checked counts last. */
+    private static Optional<StateAnswer> worst(List<StateAnswer> answers) {
+        return answers.stream()
+                .filter(a -> a.duty() instanceof Outcome.Solved)
+                .min(Comparator.comparingDouble(StateAnswer::leastMargin));
+    }
+
     /** True when every state was solved and every requirement holds in each. */
     public boolean holds() {
         return states.stream().allMatch(StateAnswer::holds);
@@ -34,7 +92,18 @@ public record Study(
     public List<Finding> worstFirst() {
         return states.stream()
                 .flatMap(s -> s.findings().stream())
-                .sorted(java.util.Comparator.comparingDouble(Finding::margin))
+                .sorted(Comparator.comparingDouble(Finding::margin))
                 .toList();
+    }
+
+    /**
+     * What a person reads: one finding per requirement and place, in the state where its margin is smallest, smallest margin first.
+     */
+    public List<Finding> worstPerPlace() {
+        java.util.Map<String, Finding> worst = new java.util.LinkedHashMap<>();
+        for (Finding finding : worstFirst()) {
+            worst.putIfAbsent(finding.code() + "/" + finding.where(), finding);
+        }
+        return List.copyOf(worst.values());
     }
 }

@@ -43,19 +43,11 @@ public enum FindingCode {
             "Upward velocity in the receiver",
             "Air rises between the filters faster than the limit; dust does not fall against it.",
             "Use a wider receiver or a lower inlet with a baffle."),
-    RELIEF_VALVE(
-            "Relief valve",
-            "The relief valve passes air in a design set: the producer is larger than this set needs, or its setting is too low.",
-            "Raise the setting if the producer allows, or accept it: its air costs power and does not pass the tubing."),
     CHOKED(
             "Choked piece",
             "The air reaches the isothermal sonic limit at the end of this piece: no more vacuum brings more air. The state is no valid"
                     + " operating state.",
             "Widen this piece or reduce the flow through it."),
-    NOT_SOLVED(
-            "No answer",
-            "The network could not be solved for this set, so nothing is said about it.",
-            "See the reason given; correct the plant file."),
     BALANCE(
             "Balance check",
             "An independent check of mass balance and leg laws does not agree with the solver's result.",

@@ -27,4 +27,24 @@ public record State(
         ventedStations = Set.copyOf(ventedStations);
         runningProducers = Set.copyOf(runningProducers);
     }
+
+    /** The same state with other producers running. */
+    public State withRunning(Set<String> producers) {
+        return new State(name, open, filter, openBleeds, ventedStations, producers);
+    }
+
+    /** The same state with other inlets open. */
+    public State withOpen(List<String> inlets) {
+        return new State(name, inlets, filter, openBleeds, ventedStations, runningProducers);
+    }
+
+    /** The same state with other far-end bleed valves open. */
+    public State withOpenBleeds(Set<String> bleeds) {
+        return new State(name, open, filter, bleeds, ventedStations, runningProducers);
+    }
+
+    /** The same state with the vent valves of other stations open. */
+    public State withVented(Set<String> stations) {
+        return new State(name, open, filter, openBleeds, stations, runningProducers);
+    }
 }

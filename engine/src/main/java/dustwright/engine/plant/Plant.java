@@ -2,6 +2,7 @@ package dustwright.engine.plant;
 
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Assumption;
+import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.tubing.Bleed;
 import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
@@ -73,5 +74,52 @@ public record Plant(
 
     public Station station(String id) {
         return stations.stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    /** The same plant with one station in place of the one of the same id. */
+    public Plant withStation(Station other) {
+        List<Station> replaced = stations.stream()
+                .map(s -> s.id().equals(other.id()) ? other : s)
+                .toList();
+        return new Plant(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                points,
+                runs,
+                inlets,
+                bleeds,
+                held,
+                replaced,
+                usage,
+                requirements,
+                overrides,
+                assumptions);
+    }
+
+    /** A station by itself on this site, with air supplied where the tubing would enter. */
+    public Plant stationAlone(Station station, MassFlow supplied) {
+        return new Plant(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(new Held.Supply(station.id(), supplied)),
+                List.of(station),
+                usage,
+                requirements,
+                overrides,
+                assumptions);
     }
 }

@@ -31,4 +31,15 @@ public record Station(
     public Station {
         producers = List.copyOf(producers);
     }
+
+    /** The same station with other producers and relief valve. */
+    public Station withProducers(List<VacuumProducer> others, Optional<ReliefValve> otherRelief) {
+        return new Station(id, at, receiver, filter, safetyFilter, otherRelief, vent, rotaryValve, container, others);
+    }
+
+    /** The same station with its rotary valve taken off and the flange blanked. */
+    public Station withoutRotaryValve() {
+        return new Station(
+                id, at, receiver, filter, safetyFilter, relief, vent, Optional.empty(), container, producers);
+    }
 }

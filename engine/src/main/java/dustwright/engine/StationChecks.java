@@ -1,0 +1,172 @@
+package dustwright.engine;
+
+import dustwright.engine.finding.Derivation;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.ProducerResult;
+import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.GasConstant;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Velocity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What is asked of receiver, filter and producers in one solved state. */
+final class StationChecks {
+    private final Plant plant;
+    private final DutyPoint duty;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private StationChecks(Plant plant, DutyPoint duty) {
+        this.plant = plant;
+        this.duty = duty;
+    }
+
+    static List<Finding> of(Plant plant, DutyPoint duty) {
+        StationChecks checks = new StationChecks(plant, duty);
+        for (StationResult result : duty.stations()) {
+            Station station = plant.station(result.id());
+            checks.filter(station, result);
+            for (ProducerResult producer : result.producers()) {
+                if (producer.running()) {
+                    checks.producer(station, producer);
+                }
+            }
+        }
+        return List.copyOf(checks.findings);
+    }
+
+    private void filter(Station station, StationResult result) {
+        filtration(
+                FindingCode.AIR_TO_CLOTH,
+                new Place(Place.Kind.FILTER, station.id()),
+                result,
+                station.filter().cloth(),
+                "cloth area",
+                plant.requirements().airToCloth());
+        station.receiver()
+                .freeArea()
+                .ifPresent(free -> filtration(
+                        FindingCode.CAN_VELOCITY,
+                        new Place(Place.Kind.RECEIVER, station.id()),
+                        result,
+                        free,
+                        "free cross-section between the filter elements",
+                        plant.requirements().canVelocity()));
+    }
+
+    private void filtration(
+            FindingCode code,
+            Place place,
+            StationResult result,
+            Area area,
+            String areaWords,
+            Optional<Limit<Velocity>> limit) {
+        limit.ifPresent(most -> {
+            Workings workings = new Workings(plant.site().air());
+            workings.add(
+                    "RCV-1",
+                    "Q = w R T / p",
+                    List.of(
+                            new Term("w", "air through the filter", result.throughFilter()),
+                            new Term(
+                                    "R",
+                                    "gas constant of the moist air",
+                                    new GasConstant(plant.site().air().gasConstant_JPerKgK())),
+                            new Term("T", "air temperature", plant.site().air().temperature()),
+                            new Term("p", "static pressure in the receiver", result.receiver())),
+                    new Term("Q", "actual flow in the receiver", result.receiverFlow()),
+                    Workings.GAS_LAW);
+            Velocity velocity = new Velocity(result.receiverFlow().cubicMetresPerSecond() / area.squareMetres());
+            workings.add(
+                    "RCV-2",
+                    "v = Q / A",
+                    List.of(
+                            new Term("Q", "actual flow in the receiver", result.receiverFlow()),
+                            new Term("A", areaWords, area)),
+                    new Term("v", code.title(), velocity),
+                    Workings.CONTINUITY);
+            findings.add(finding(code, place, Side.AT_MOST, velocity, most.value(), workings, most.source()));
+        });
+    }
+
+    private void producer(Station station, ProducerResult result) {
+        VacuumProducer producer = station.producers().stream()
+                .filter(p -> p.id().equals(result.id()))
+                .findFirst()
+                .orElseThrow();
+        Place place = new Place(Place.Kind.PRODUCER, producer.id());
+        Workings vacuum = new Workings(plant.site().air());
+        vacuum.vacuum(result.inletPressure(), "at the producer's inlet");
+        findings.add(finding(
+                FindingCode.PRODUCER_VACUUM,
+                place,
+                Side.AT_MOST,
+                result.vacuum(),
+                producer.deepestVacuum(),
+                vacuum,
+                Source.entered()));
+        findings.add(finding(
+                FindingCode.PRODUCER_POWER,
+                place,
+                Side.AT_MOST,
+                result.shaftPower(),
+                producer.nameplate(),
+                duty(producer, result),
+                Source.entered()));
+        findings.add(finding(
+                FindingCode.PRODUCER_TEMPERATURE,
+                place,
+                Side.AT_MOST,
+                result.rise(),
+                producer.greatestRise(),
+                duty(producer, result),
+                Source.entered()));
+        speed(producer, result, place);
+    }
+
+    /** Speed against the nearer end of its range. */
+    private void speed(VacuumProducer producer, ProducerResult result, Place place) {
+        double over = Side.AT_MOST.margin(
+                result.speed().si(), producer.greatestSpeed().si());
+        double under =
+                Side.AT_LEAST.margin(result.speed().si(), producer.leastSpeed().si());
+        findings.add(finding(
+                FindingCode.PRODUCER_SPEED,
+                place,
+                over <= under ? Side.AT_MOST : Side.AT_LEAST,
+                result.speed(),
+                over <= under ? producer.greatestSpeed() : producer.leastSpeed(),
+                new Workings(plant.site().air()),
+                Source.entered()));
+    }
+
+    private Workings duty(VacuumProducer producer, ProducerResult result) {
+        Workings workings = new Workings(plant.site().air());
+        ProducerWorkings.add(workings, producer, result);
+        return workings;
+    }
+
+    private Finding finding(
+            FindingCode code,
+            Place place,
+            Side side,
+            Quantity value,
+            Quantity limit,
+            Workings workings,
+            Source limitSource) {
+        return Finding.of(
+                code, place, duty.state().name(), side, value, limit, new Derivation(workings.steps(), limitSource));
+    }
+}

@@ -1,0 +1,164 @@
+package dustwright.engine;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.Derivation;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.LegResult;
+import dustwright.engine.network.NodeResult;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Velocity;
+import dustwright.engine.tubing.Run;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is asked of tubing and hoses in one solved state: carry the dust, do not wear, do not choke. */
+final class TubeChecks {
+    private final Plant plant;
+    private final DutyPoint duty;
+    private final DustPaths paths;
+    private final Map<String, Run> runs = new HashMap<>();
+
+    private TubeChecks(Plant plant, DutyPoint duty) {
+        this.plant = plant;
+        this.duty = duty;
+        this.paths = DustPaths.of(plant, duty);
+        plant.runs().forEach(r -> runs.put(r.id(), r));
+    }
+
+    static List<Finding> of(Plant plant, DutyPoint duty) {
+        TubeChecks checks = new TubeChecks(plant, duty);
+        List<Finding> findings = new ArrayList<>();
+        for (LegResult leg : duty.legs()) {
+            checks.transport(leg).ifPresent(findings::add);
+            checks.wear(leg).ifPresent(findings::add);
+            checks.choked(leg).ifPresent(findings::add);
+        }
+        return findings;
+    }
+
+    private boolean carriesDust(LegResult leg) {
+        if (leg.kind() == LegResult.Kind.HOSE) {
+            return paths.mostDemanding(leg).isPresent();
+        }
+        Run run = runs.get(leg.id());
+        return run != null && run.dust() && paths.mostDemanding(leg).isPresent();
+    }
+
+    private Optional<Finding> transport(LegResult leg) {
+        if (!carriesDust(leg)) {
+            return Optional.empty();
+        }
+        Dust dust = paths.mostDemanding(leg).orElseThrow();
+        Workings workings = new Workings(plant.site().air());
+        workings.inflow(duty, leg);
+        workings.legLaw(leg);
+        boolean slowAtFrom = leg.velocityFrom().compareTo(leg.velocityTo()) <= 0;
+        AbsolutePressure at = slowAtFrom ? leg.pressureFrom() : leg.pressureTo();
+        workings.velocity(leg, at, leg.slowest(), "at the slowest point");
+        Limit<Ratio> factor = plant.requirements().transportFactor();
+        Velocity least = new Velocity(
+                dust.minimumVelocity().metresPerSecond() * factor.value().value());
+        workings.add(
+                "CON-1",
+                "v_least = factor · v_min(dust)",
+                List.of(
+                        new Term("factor", "transport factor", factor.value()),
+                        new Term("v_min", "minimum velocity of " + dust.name(), dust.minimumVelocity())),
+                new Term("v_least", "velocity needed", least),
+                dust.basis());
+        return Optional.of(finding(
+                FindingCode.TRANSPORT_VELOCITY, leg, Side.AT_LEAST, leg.slowest(), least, workings, dust.basis()));
+    }
+
+    private Optional<Finding> wear(LegResult leg) {
+        Optional<Limit<Velocity>> limit = plant.requirements().wearVelocity();
+        if (limit.isEmpty() || leg.kind() != LegResult.Kind.RUN || !carriesDust(leg)) {
+            return Optional.empty();
+        }
+        Workings workings = new Workings(plant.site().air());
+        workings.inflow(duty, leg);
+        workings.legLaw(leg);
+        boolean fastAtFrom = leg.velocityFrom().compareTo(leg.velocityTo()) > 0;
+        AbsolutePressure at = fastAtFrom ? leg.pressureFrom() : leg.pressureTo();
+        workings.velocity(leg, at, leg.fastest(), "at the fastest point");
+        return Optional.of(finding(
+                FindingCode.WEAR_VELOCITY,
+                leg,
+                Side.AT_MOST,
+                leg.fastest(),
+                limit.get().value(),
+                workings,
+                limit.get().source()));
+    }
+
+    /** A choked piece: the point after it lies below the sonic end pressure, and no more vacuum brings more air. */
+    private Optional<Finding> choked(LegResult leg) {
+        if (!leg.choked()) {
+            return Optional.empty();
+        }
+        boolean forward = leg.flow().kgPerSecond() >= 0;
+        String node = forward ? leg.to() : leg.from();
+        AbsolutePressure sonic = forward ? leg.pressureTo() : leg.pressureFrom();
+        AbsolutePressure point = duty.nodes().stream()
+                .filter(n -> n.id().equals(node))
+                .map(NodeResult::pressure)
+                .findFirst()
+                .orElse(sonic);
+        Workings workings = new Workings(plant.site().air());
+        workings.legLaw(leg);
+        Source source = Source.published("isothermal choking at Mach 1/√γ: Crane TP-410 (2009); Perry");
+        workings.add(
+                "TUB-7",
+                "p* = (w/A) √(R T)",
+                List.of(new Term("w", "mass flow", leg.flow())),
+                new Term("p*", "pressure at the sonic end", sonic),
+                source);
+        double margin = Math.min(Side.AT_LEAST.margin(point.pascals(), sonic.pascals()), -Double.MIN_VALUE);
+        return Optional.of(new Finding(
+                FindingCode.CHOKED + "/" + leg.id() + "/" + duty.state().name(),
+                FindingCode.CHOKED,
+                place(leg),
+                duty.state().name(),
+                Side.AT_LEAST,
+                point,
+                sonic,
+                margin,
+                new Derivation(workings.steps(), source)));
+    }
+
+    private Finding finding(
+            FindingCode code,
+            LegResult leg,
+            Side side,
+            Velocity value,
+            Velocity limit,
+            Workings workings,
+            Source limitSource) {
+        return Finding.of(
+                code,
+                place(leg),
+                duty.state().name(),
+                side,
+                value,
+                limit,
+                new Derivation(workings.steps(), limitSource));
+    }
+
+    static Place place(LegResult leg) {
+        return new Place(
+                leg.kind() == LegResult.Kind.RUN ? Place.Kind.RUN : Place.Kind.HOSE,
+                leg.kind() == LegResult.Kind.RUN ? leg.id() : "at " + leg.id());
+    }
+}

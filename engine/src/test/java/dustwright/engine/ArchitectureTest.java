@@ -1,0 +1,108 @@
+package dustwright.engine;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** The directions of ARCHITECTURE.md, held by the build. */
+class ArchitectureTest {
+    private static final JavaClasses ENGINE = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("dustwright.engine");
+
+    @Test
+    void trade_concepts_do_not_depend_on_each_other_in_circles() {
+        slices().matching("dustwright.engine.(*)..").should().beFreeOfCycles().check(ENGINE);
+    }
+
+    @Test
+    void dependencies_point_downward_only() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInAnyPackage("dustwright.engine..")
+                .layer("study")
+                .definedBy("dustwright.engine")
+                .layer("audit")
+                .definedBy("dustwright.engine.audit")
+                .layer("network")
+                .definedBy("dustwright.engine.network")
+                .layer("plant")
+                .definedBy("dustwright.engine.plant")
+                .layer("conveying")
+                .definedBy("dustwright.engine.conveying")
+                .layer("parts")
+                .definedBy(
+                        "dustwright.engine.tubing",
+                        "dustwright.engine.producer",
+                        "dustwright.engine.receiver",
+                        "dustwright.engine.rotaryvalve",
+                        "dustwright.engine.bagging")
+                .layer("air")
+                .definedBy("dustwright.engine.air")
+                .layer("finding")
+                .definedBy("dustwright.engine.finding")
+                .layer("quantity")
+                .definedBy("dustwright.engine.quantity")
+                .whereLayer("study")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("audit")
+                .mayOnlyBeAccessedByLayers("study")
+                .whereLayer("network")
+                .mayOnlyBeAccessedByLayers("study", "audit")
+                .whereLayer("plant")
+                .mayOnlyBeAccessedByLayers("study", "audit", "network")
+                .whereLayer("conveying")
+                .mayOnlyBeAccessedByLayers("study", "audit", "network", "plant")
+                .whereLayer("parts")
+                .mayOnlyBeAccessedByLayers("study", "audit", "network", "plant", "conveying")
+                .whereLayer("air")
+                .mayOnlyBeAccessedByLayers("study", "audit", "network", "plant", "conveying", "parts")
+                .check(ENGINE);
+    }
+
+    @Test
+    void the_engine_is_pure_no_files_clocks_logs_or_unseeded_random_numbers() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "java.io..",
+                        "java.nio.file..",
+                        "java.net..",
+                        "java.util.logging..",
+                        "org.slf4j..",
+                        "java.sql..")
+                .orShould()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.time..")
+                .orShould()
+                .callMethod(System.class, "currentTimeMillis")
+                .orShould()
+                .callMethod(System.class, "nanoTime")
+                .orShould()
+                .callMethod(Math.class, "random")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.util.Random")
+                .check(ENGINE);
+    }
+
+    @Test
+    void the_audit_shares_no_solver_code() {
+        noClasses()
+                .that()
+                .resideInAPackage("dustwright.engine.audit")
+                .should()
+                .dependOnClassesThat(com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage(
+                                "dustwright.engine.network")
+                        .and(com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameEndingWith("Solver")
+                                .or(com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameStartingWith(
+                                        "Network"))))
+                .allowEmptyShould(true)
+                .check(ENGINE);
+    }
+}
