@@ -1,0 +1,253 @@
+package dustwright.documents.drawing;
+
+import dustwright.engine.plant.Station;
+import dustwright.engine.tubing.Inlet;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Draws a plant: tubing by margin, inlets, receivers and producers, letters of findings, labels where they find room, a key below. */
+public final class PlantDrawing {
+    private static final double LABEL = 10;
+    private static final double SMALL_LABEL = 9;
+    private static final double LONGEST_NAME = 110;
+    private static final double SHORT_NAME = 44;
+    private static final double WORD_SPACE = 3;
+    private static final double LETTER = 13;
+    private static final double ROOM_FOR_ARROW = 26;
+    private static final int MANY_INLETS = 60;
+
+    private final PlantView view;
+    private final Field field;
+    private final Floors floors;
+    private final double inletRadius;
+    private final LabelPlacer placer;
+    private final List<Shape> tubing = new ArrayList<>();
+    private final List<Shape> arrows = new ArrayList<>();
+    private final List<Shape> symbols = new ArrayList<>();
+    private final List<Shape> letters = new ArrayList<>();
+    private final List<Shape> labels = new ArrayList<>();
+    private final List<String> unlabelled = new ArrayList<>();
+
+    private PlantDrawing(PlantView view) {
+        this.view = view;
+        this.field = Field.of(view);
+        this.floors = view.layout().kind() == Layout.Kind.SCHEME ? new Floors(Set.of(), 0) : Floors.of(view.plant());
+        this.inletRadius = view.plant().inlets().size() > MANY_INLETS ? 3.4 : 5;
+        this.placer = new LabelPlacer(field.box());
+    }
+
+    /** The drawing on a sheet as wide as the page. */
+    public static Sheet of(PlantView view) {
+        return new PlantDrawing(view).draw();
+    }
+
+    private Sheet draw() {
+        PlantView.labelled().forEach(this::drawRuns);
+        List.of(MarginClass.UNKNOWN, MarginClass.NOT_ASKED, MarginClass.NO_AIR).forEach(this::drawRuns);
+        Collections.reverse(tubing);
+        view.plant().stations().forEach(this::drawStation);
+        view.plant().inlets().forEach(this::drawInlet);
+        view.letters().forEach(this::placeLetter);
+        placeLabels();
+        SheetFoot foot = SheetFoot.of(view, floors, field.box().bottom());
+        List<Scene.Layer> layers = List.of(
+                new Scene.Layer("tubing", tubing),
+                new Scene.Layer("direction", arrows),
+                new Scene.Layer("symbols", symbols),
+                new Scene.Layer("labels", labels),
+                new Scene.Layer("letters", letters),
+                new Scene.Layer("key", foot.shapes(field)));
+        return new Sheet(new Scene(Scene.PAGE_WIDTH, foot.bottom(), view.title(), layers), unlabelled);
+    }
+
+    private void drawRuns(MarginClass marginClass) {
+        view.layout().runs().forEach((id, line) -> {
+            if (view.look(id).marginClass() == marginClass) {
+                drawRun(view.look(id), line.stream().map(field::onSheet).toList());
+            }
+        });
+    }
+
+    private void drawRun(PlantView.RunLook look, List<Spot> line) {
+        MarginClass marginClass = look.marginClass();
+        tubing.add(new Shape.Path(line, marginClass.line(), Ink.NONE, false));
+        for (int i = 1; i < line.size(); i++) {
+            placer.keepClear(line.get(i - 1), line.get(i), marginClass.weight());
+        }
+        int longest = longestPart(line);
+        Spot from = line.get(longest - 1);
+        Spot to = line.get(longest);
+        if (look.direction() != 0 && from.distanceTo(to) > ROOM_FOR_ARROW) {
+            Spot middle = from.towards(to, 0.5);
+            arrows.add(look.direction() > 0 ? Symbols.arrow(middle, from, to) : Symbols.arrow(middle, to, from));
+        }
+    }
+
+    private static int longestPart(List<Spot> line) {
+        int longest = 1;
+        for (int i = 2; i < line.size(); i++) {
+            if (line.get(i - 1).distanceTo(line.get(i)) > line.get(longest - 1).distanceTo(line.get(longest))) {
+                longest = i;
+            }
+        }
+        return longest;
+    }
+
+    private void drawStation(Station station) {
+        Spot place = view.layout().places().get(station.id());
+        if (place == null) {
+            return;
+        }
+        Spot at = field.onSheet(place);
+        boolean right = at.x() + 60 < field.box().right();
+        for (int n = 0; n < station.producers().size(); n++) {
+            Spot pump = Symbols.producerPlace(at, right, n);
+            symbols.add(Shape.line(
+                    Line.ink(1.2),
+                    at,
+                    new Spot(at.x() + (pump.x() - at.x()) * 0.55, at.y()),
+                    new Spot(at.x() + (pump.x() - at.x()) * 0.55, pump.y()),
+                    pump));
+            symbols.addAll(Symbols.producer(pump, station.producers().get(n)));
+            placer.keepClear(square(pump, Symbols.PUMP_RADIUS + 1));
+            placer.keepClear(at, pump, 2);
+        }
+        symbols.addAll(Symbols.receiver(at));
+        placer.keepClear(square(at, Symbols.RECEIVER_RADIUS + 1));
+    }
+
+    private void drawInlet(Inlet inlet) {
+        Spot place = view.layout().places().get(inlet.id());
+        if (place == null) {
+            return;
+        }
+        Spot at = field.onSheet(place);
+        boolean open = view.open().contains(inlet.id());
+        symbols.addAll(Symbols.inlet(
+                at,
+                open ? inletRadius + 0.6 : inletRadius,
+                open,
+                floors.elsewhere().contains(inlet.id()),
+                !tubingBelow(at)));
+        placer.keepClear(square(at, inletRadius + 1.6));
+    }
+
+    /** The flap is drawn on the side away from the tubing. */
+    private boolean tubingBelow(Spot at) {
+        return view.layout().runs().values().stream()
+                .map(line -> line.stream().map(field::onSheet).toList())
+                .anyMatch(line -> leavesDownward(line, at));
+    }
+
+    private static boolean leavesDownward(List<Spot> line, Spot at) {
+        Spot first = line.get(0);
+        return first.distanceTo(at) < 0.01
+                && line.stream()
+                        .filter(p -> p.distanceTo(at) > 0.5)
+                        .findFirst()
+                        .map(p -> p.y() > at.y() + 0.5 && Math.abs(p.x() - at.x()) < p.y() - at.y())
+                        .orElse(false);
+    }
+
+    private void placeLetter(String letter, String place) {
+        anchor(place)
+                .flatMap(spot -> placer.place(spot, inletRadius + 2, LETTER, LETTER))
+                .ifPresent(placed -> {
+                    leader(placed, letters);
+                    letters.addAll(Symbols.letter(placed.box(), letter));
+                });
+    }
+
+    private Optional<Spot> anchor(String place) {
+        List<Spot> line = view.layout().runs().get(place);
+        if (line != null) {
+            List<Spot> onSheet = line.stream().map(field::onSheet).toList();
+            int longest = longestPart(onSheet);
+            return Optional.of(onSheet.get(longest - 1).towards(onSheet.get(longest), 0.5));
+        }
+        return Optional.ofNullable(view.layout().places().get(place)).map(field::onSheet);
+    }
+
+    /** Stations, failing runs, open inlets, the other runs by class, closed inlets. */
+    private void placeLabels() {
+        for (Station station : view.plant().stations()) {
+            label(station.id(), station.id(), "", Symbols.RECEIVER_RADIUS + 2, LABEL, true);
+        }
+        labelRuns(MarginClass.FAR);
+        labelRuns(MarginClass.SHORT);
+        view.plant().inlets().stream()
+                .filter(i -> view.open().contains(i.id()))
+                .forEach(i -> label(i.id(), i.id(), "", inletRadius + 2, LABEL, true));
+        labelRuns(MarginClass.THIN);
+        labelRuns(MarginClass.FAIR);
+        view.plant().inlets().stream()
+                .filter(i -> !view.open().contains(i.id()))
+                .forEach(i -> label(i.id(), i.id(), "", inletRadius + 1, SMALL_LABEL, false));
+        labelRuns(MarginClass.AMPLE);
+    }
+
+    private void labelRuns(MarginClass marginClass) {
+        view.layout().runs().entrySet().stream()
+                .filter(e -> view.look(e.getKey()).marginClass() == marginClass)
+                .filter(e -> !view.look(e.getKey()).label().isEmpty())
+                .sorted(Comparator.comparingDouble((Map.Entry<String, List<Spot>> e) -> -length(e.getValue())))
+                .forEach(e -> label(
+                        e.getKey(),
+                        e.getKey(),
+                        view.look(e.getKey()).label(),
+                        marginClass.weight() / 2 + 1,
+                        LABEL,
+                        true));
+    }
+
+    private static double length(List<Spot> line) {
+        double sum = 0;
+        for (int i = 1; i < line.size(); i++) {
+            sum += line.get(i - 1).distanceTo(line.get(i));
+        }
+        return sum;
+    }
+
+    private void label(String place, String name, String rest, double clearance, double size, boolean bold) {
+        Optional<Spot> anchor = anchor(place);
+        if (anchor.isEmpty()) {
+            return;
+        }
+        boolean written = write(anchor.get(), clearance, Lettering.fitted(name, size, LONGEST_NAME), rest, size, bold)
+                || write(anchor.get(), clearance, Lettering.fitted(name, size, SHORT_NAME), rest, size, bold);
+        if (!written) {
+            unlabelled.add(name);
+        }
+    }
+
+    private boolean write(Spot anchor, double clearance, String name, String rest, double size, boolean bold) {
+        double nameWidth = Lettering.width(name, size, bold);
+        double restWidth = rest.isEmpty() ? 0 : Lettering.width(rest, size, false) + WORD_SPACE;
+        Optional<LabelPlacer.Placed> found =
+                placer.place(anchor, clearance, nameWidth + restWidth, size * LabelPlacer.LINE);
+        found.ifPresent(placed -> {
+            leader(placed, labels);
+            double baseline = placed.box().bottom() - size * 0.25;
+            double left = placed.box().left();
+            String colour = bold ? Ink.INK : Ink.SECOND;
+            labels.add(new Shape.Text(new Spot(left, baseline), name, size, bold, Shape.Anchor.START, colour));
+            if (!rest.isEmpty()) {
+                labels.add(Shape.text(left + nameWidth + WORD_SPACE, baseline, rest, size, Shape.Anchor.START));
+            }
+        });
+        return found.isPresent();
+    }
+
+    private static void leader(LabelPlacer.Placed placed, List<Shape> into) {
+        placed.leader().ifPresent(line -> into.add(Shape.line(Line.ink(0.6), line.get(0), line.get(1))));
+    }
+
+    private static Box square(Spot at, double half) {
+        return new Box(at.x() - half, at.y() - half, at.x() + half, at.y() + half);
+    }
+}

@@ -1,0 +1,72 @@
+package dustwright.documents.drawing;
+
+import dustwright.documents.drawing.PlantView.RunLook;
+import dustwright.documents.writing.Show;
+import dustwright.engine.OneUserVelocity;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Place;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.LegResult;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The views of a study that are drawn: tubing coloured by its margin in one state, or by its margin with one user. */
+public final class PlantViews {
+    private PlantViews() {}
+
+    /** One solved state: each run by its smallest margin in it. */
+    public static PlantView state(
+            Plant plant,
+            DutyPoint duty,
+            List<Finding> findings,
+            Layout layout,
+            Map<String, String> letters,
+            Show show) {
+        Map<String, Finding> worst = new HashMap<>();
+        for (Finding finding : findings) {
+            if (finding.where().kind() == Place.Kind.RUN) {
+                worst.merge(finding.where().id(), finding, (a, b) -> a.margin() <= b.margin() ? a : b);
+            }
+        }
+        Map<String, RunLook> looks = new LinkedHashMap<>();
+        for (LegResult leg : duty.legs()) {
+            if (leg.kind() == LegResult.Kind.RUN) {
+                looks.put(leg.id(), look(leg, worst.get(leg.id()), show));
+            }
+        }
+        State state = duty.state();
+        String title = layout.kind().words() + " of " + plant.name() + ", tubing by margin, set " + state.name();
+        return new PlantView(plant, layout, title, looks, Set.copyOf(state.open()), letters);
+    }
+
+    private static RunLook look(LegResult leg, @org.jspecify.annotations.Nullable Finding worst, Show show) {
+        int direction = (int) Math.signum(leg.flow().kgPerSecond());
+        if (worst == null) {
+            boolean dust = leg.dust().kgPerSecond() > 0;
+            return new RunLook(dust ? MarginClass.NOT_ASKED : MarginClass.NO_AIR, "", 0);
+        }
+        Show.Pair pair = show.pair(worst);
+        return new RunLook(
+                MarginClass.of(worst.margin()), pair.valueFull() + " · " + Show.margin(worst.margin()), direction);
+    }
+
+    /** Each run at its slowest with one user, whichever inlet that is. */
+    public static PlantView oneUser(Study study, Layout layout, Show show) {
+        Map<String, RunLook> looks = new LinkedHashMap<>();
+        study.plant().runs().forEach(run -> looks.put(run.id(), new RunLook(MarginClass.NOT_ASKED, "", 0)));
+        for (OneUserVelocity one : study.oneUser()) {
+            MarginClass marginClass = MarginClass.of(one.margin());
+            boolean worthALabel = marginClass.compareTo(MarginClass.THIN) <= 0;
+            String label = worthALabel ? show.full(one.slowest()) + " · " + Show.margin(one.margin()) : "";
+            looks.put(one.run(), new RunLook(marginClass, label, 1));
+        }
+        String title = layout.kind().words() + " of " + study.plant().name() + ", tubing by margin with one user";
+        return new PlantView(study.plant(), layout, title, looks, Set.of(), Map.of());
+    }
+}

@@ -1,0 +1,190 @@
+package dustwright.documents.drawing;
+
+import dustwright.documents.writing.Show;
+import dustwright.engine.PressureProfile;
+import dustwright.engine.PressureProfile.Stretch;
+import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Velocity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Along the path of one inlet: velocity over the least the dust needs, the area between them being the margin; below it the vacuum, growing
+ * downwards.
+ */
+public final class ProfileChart {
+    private static final double LEFT = 88;
+    private static final double RIGHT = Scene.PAGE_WIDTH - 36;
+    private static final double VELOCITY_TOP = 20;
+    private static final double VELOCITY_BOTTOM = 112;
+    private static final double VACUUM_TOP = 130;
+    private static final double VACUUM_BOTTOM = 196;
+    private static final double HEIGHT = 236;
+    private static final double LEAST_WIDTH = 20;
+    private static final double TEXT = 9.5;
+    private static final int MOST_WORDS = 3;
+    private static final double HEADROOM = 1.35;
+
+    private final PressureProfile profile;
+    private final Show show;
+    private final List<Double> edges;
+    private final Axis velocity;
+    private final Axis vacuum;
+    private final List<Shape> shapes = new ArrayList<>();
+
+    private ProfileChart(PressureProfile profile, Show show) {
+        this.profile = profile;
+        this.show = show;
+        this.edges = edges(profile);
+        this.velocity = Axis.fromZero(greatestTubeVelocity() * HEADROOM, 4, VELOCITY_BOTTOM, VELOCITY_TOP);
+        double deepest = profile.stretches().stream()
+                .mapToDouble(s -> Math.max(number(s.vacuumFrom()), number(s.vacuumTo())))
+                .max()
+                .orElse(1);
+        this.vacuum = Axis.fromZero(deepest, 3, VACUUM_TOP, VACUUM_BOTTOM);
+    }
+
+    public static Scene of(PressureProfile profile, Show show) {
+        ProfileChart chart = new ProfileChart(profile, show);
+        chart.scales();
+        for (int i = 0; i < profile.stretches().size(); i++) {
+            chart.stretch(i);
+        }
+        chart.vacuumLine();
+        String title = "Velocity and vacuum along the path from inlet " + profile.inlet() + ", set " + profile.state();
+        return new Scene(Scene.PAGE_WIDTH, HEIGHT, title, List.of(new Scene.Layer("profile", chart.shapes)));
+    }
+
+    /** Limits scale the axis, hoses do not: what lies beyond it is written with an arrow. */
+    private double greatestTubeVelocity() {
+        double most = profile.stretches().stream()
+                .filter(s -> s.least().isPresent())
+                .mapToDouble(s -> Math.max(number(s.least().orElseThrow()), fastest(s)))
+                .max()
+                .orElse(0);
+        return most > 0
+                ? most
+                : profile.stretches().stream().mapToDouble(this::fastest).max().orElse(1);
+    }
+
+    private double fastest(Stretch stretch) {
+        return Math.max(
+                stretch.velocityFrom().map(this::number).orElse(0.0),
+                stretch.velocityTo().map(this::number).orElse(0.0));
+    }
+
+    /** In the reader's unit. */
+    private double number(Quantity quantity) {
+        return show.column(quantity.dimension()).number(quantity);
+    }
+
+    /** Pieces by their length, none narrower than can be seen. */
+    private static List<Double> edges(PressureProfile profile) {
+        int pieces = profile.stretches().size();
+        double least = Math.min(LEAST_WIDTH, (RIGHT - LEFT) / Math.max(1, pieces));
+        double free = RIGHT - LEFT - least * pieces;
+        double length_m = profile.stretches().stream()
+                .mapToDouble(s -> s.length().metres())
+                .sum();
+        List<Double> edges = new ArrayList<>(List.of(LEFT));
+        double x = LEFT;
+        for (Stretch stretch : profile.stretches()) {
+            x += least + (length_m > 0 ? free * stretch.length().metres() / length_m : free / pieces);
+            edges.add(x);
+        }
+        return edges;
+    }
+
+    private void scales() {
+        shapes.add(Shape.bold(0, VELOCITY_TOP + 4, "Velocity", TEXT + 0.5, Shape.Anchor.START));
+        shapes.add(Shape.quiet(0, VELOCITY_TOP + 17, show.unit(Dimension.VELOCITY), TEXT, Shape.Anchor.START));
+        shapes.add(Shape.bold(0, VACUUM_TOP + 4, "Vacuum", TEXT + 0.5, Shape.Anchor.START));
+        shapes.add(Shape.quiet(0, VACUUM_TOP + 17, show.unit(Dimension.PRESSURE_DIFFERENCE), TEXT, Shape.Anchor.START));
+        shapes.add(Shape.quiet(0, VACUUM_TOP + 29, "below site", TEXT, Shape.Anchor.START));
+        for (Axis axis : List.of(velocity, vacuum)) {
+            shapes.add(Shape.line(Line.ink(0.9), new Spot(LEFT, axis.at_from()), new Spot(LEFT, axis.at_to())));
+            for (double tick : axis.ticks()) {
+                shapes.add(
+                        Shape.line(Line.edge(0.7), new Spot(LEFT - 4, axis.at(tick)), new Spot(LEFT, axis.at(tick))));
+                shapes.add(Shape.quiet(LEFT - 7, axis.at(tick) + 3.3, axis.words(tick), TEXT - 0.5, Shape.Anchor.END));
+            }
+        }
+        shapes.add(Shape.line(Line.edge(0.7), new Spot(LEFT, VELOCITY_BOTTOM), new Spot(RIGHT, VELOCITY_BOTTOM)));
+        shapes.add(Shape.line(Line.edge(0.7), new Spot(LEFT, VACUUM_TOP), new Spot(RIGHT, VACUUM_TOP)));
+    }
+
+    private void stretch(int i) {
+        Stretch stretch = profile.stretches().get(i);
+        double left = edges.get(i);
+        double right = edges.get(i + 1);
+        Line faint = new Line(Ink.RULE, 0.7, List.of());
+        shapes.add(Shape.line(faint, new Spot(right, VELOCITY_TOP), new Spot(right, VACUUM_BOTTOM)));
+        name(stretch.piece(), left, right);
+        if (stretch.velocityFrom().isPresent() && stretch.velocityTo().isPresent()) {
+            velocityStep(
+                    stretch,
+                    stretch.velocityFrom().orElseThrow(),
+                    stretch.velocityTo().orElseThrow(),
+                    left,
+                    right);
+        }
+    }
+
+    /** Below the stretch, word under word; a word that finds no room is cut in its middle. */
+    private void name(String piece, double left, double right) {
+        double y = VACUUM_BOTTOM + 13;
+        for (String word : piece.split(" ", MOST_WORDS)) {
+            String name = Lettering.fitted(word, TEXT - 0.5, right - left - 2);
+            shapes.add(Shape.quiet((left + right) / 2, y, name, TEXT - 0.5, Shape.Anchor.MIDDLE));
+            y += TEXT + 1;
+        }
+    }
+
+    private void velocityStep(Stretch stretch, Velocity from, Velocity to, double left, double right) {
+        double slowest = Math.min(number(from), number(to));
+        boolean beyond = slowest > velocity.to();
+        double yFrom = velocity.at(Math.min(number(from), velocity.to()));
+        double yTo = velocity.at(Math.min(number(to), velocity.to()));
+        Optional<Double> least = stretch.least().map(this::number);
+        MarginClass marginClass =
+                least.map(l -> MarginClass.of((slowest - l) / l)).orElse(MarginClass.NOT_ASKED);
+        least.ifPresent(l -> margin(marginClass, velocity.at(l), (yFrom + yTo) / 2, left, right));
+        String written = (beyond ? "↑ " : "") + show.column(Dimension.VELOCITY).text(slowest);
+        if (!beyond) {
+            shapes.add(Shape.line(
+                    new Line(marginClass.colour(), 2.4, List.of()), new Spot(left, yFrom), new Spot(right, yTo)));
+        }
+        if (Lettering.width(written, TEXT, false) < right - left - 1) {
+            boolean below = marginClass == MarginClass.FAR || marginClass == MarginClass.SHORT;
+            double y = beyond ? VELOCITY_TOP + 2 : below ? Math.max(yFrom, yTo) + 11 : Math.min(yFrom, yTo) - 4;
+            shapes.add(Shape.text((left + right) / 2, y, written, TEXT, Shape.Anchor.MIDDLE));
+        }
+    }
+
+    private void margin(MarginClass marginClass, double limit, double value, double left, double right) {
+        Box between = new Box(left, Math.min(limit, value), right, Math.max(limit, value));
+        if (marginClass == MarginClass.FAR || marginClass == MarginClass.SHORT) {
+            shapes.addAll(Tint.hatched(between, marginClass.colour()));
+        } else {
+            shapes.add(Shape.rectangle(between, new Line(Ink.INK, 0, List.of()), Tint.pale(marginClass.colour())));
+        }
+        shapes.add(Shape.line(Line.ink(1.1).dashed(6.0, 3.0), new Spot(left, limit), new Spot(right, limit)));
+    }
+
+    private void vacuumLine() {
+        List<Spot> line = new ArrayList<>();
+        for (int i = 0; i < profile.stretches().size(); i++) {
+            Stretch stretch = profile.stretches().get(i);
+            line.add(new Spot(edges.get(i), vacuum.at(number(stretch.vacuumFrom()))));
+            line.add(new Spot(edges.get(i + 1), vacuum.at(number(stretch.vacuumTo()))));
+        }
+        shapes.add(new Shape.Path(line, Line.ink(1.8), Ink.NONE, false));
+        if (!profile.stretches().isEmpty()) {
+            Stretch last = profile.stretches().get(profile.stretches().size() - 1);
+            double y = vacuum.at(number(last.vacuumTo()));
+            shapes.add(Shape.bold(RIGHT + 3, y + 3, show.number(last.vacuumTo()), TEXT, Shape.Anchor.START));
+        }
+    }
+}

@@ -1,0 +1,111 @@
+package dustwright.documents.drawing;
+
+import dustwright.documents.writing.Element;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * One drawing: shapes in layers on a sheet measured in quarter millimetres, the same for page, paper and file.
+ *
+ * @param title what it shows, read out in place of the picture
+ */
+public record Scene(double width, double height, String title, List<Layer> layers) {
+    /** Full width of the text on A4 and Letter alike: 168 mm. */
+    public static final double PAGE_WIDTH = 672;
+
+    private static final double CSS_PIXELS_PER_UNIT = 96 / 25.4 / 4;
+    private static final String FACE = "DejaVu Sans Condensed, Sofia Sans, sans-serif";
+
+    public Scene {
+        layers = List.copyOf(layers);
+    }
+
+    /** Shapes drawn together, in order. */
+    public record Layer(String name, List<Shape> shapes) {
+        public Layer {
+            shapes = List.copyOf(shapes);
+        }
+    }
+
+    /** The drawing as an SVG element of its size on paper. */
+    public Element svg() {
+        Element svg = Element.of("svg")
+                .with("xmlns", "http://www.w3.org/2000/svg")
+                .with("width", Long.toString(Math.round(width * CSS_PIXELS_PER_UNIT)))
+                .with("height", Long.toString(Math.round(height * CSS_PIXELS_PER_UNIT)))
+                .with("viewBox", "0 0 " + number(width) + " " + number(height))
+                .with("role", "img")
+                .with("aria-label", title)
+                .with("font-family", FACE)
+                .add(Element.of("title").text(title));
+        for (Layer layer : layers) {
+            svg.add(Element.of("g")
+                    .with("data-layer", layer.name())
+                    .addAll(layer.shapes().stream().map(Scene::element).toList()));
+        }
+        return svg;
+    }
+
+    /** The drawing as a file of its own. */
+    public String svgFile() {
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg().markup() + "\n";
+    }
+
+    private static Element element(Shape shape) {
+        if (shape instanceof Shape.Path path) {
+            return drawn(Element.of("path").with("d", outline(path)), path.line(), path.fill());
+        }
+        if (shape instanceof Shape.Circle circle) {
+            Element element = Element.of("circle")
+                    .with("cx", number(circle.centre().x()))
+                    .with("cy", number(circle.centre().y()))
+                    .with("r", number(circle.radius()));
+            return drawn(element, circle.line(), circle.fill());
+        }
+        Shape.Text text = (Shape.Text) shape;
+        Element element = Element.of("text")
+                .with("x", number(text.at().x()))
+                .with("y", number(text.at().y()))
+                .with("font-size", number(text.size()))
+                .with("fill", text.colour());
+        if (text.anchor() != Shape.Anchor.START) {
+            element.with("text-anchor", text.anchor().word());
+        }
+        if (text.bold()) {
+            element.with("font-weight", "bold");
+        }
+        return element.text(text.text());
+    }
+
+    private static Element drawn(Element element, Line line, String fill) {
+        element.with("fill", fill);
+        if (line.weight() > 0) {
+            element.with("stroke", line.colour()).with("stroke-width", number(line.weight()));
+            if (!line.dash().isEmpty()) {
+                element.with(
+                        "stroke-dasharray",
+                        line.dash().stream().map(Scene::number).collect(Collectors.joining(" ")));
+            }
+            element.with("stroke-linejoin", "round");
+        }
+        return element;
+    }
+
+    private static String outline(Shape.Path path) {
+        String points = path.points().stream()
+                .map(p -> number(p.x()) + " " + number(p.y()))
+                .collect(Collectors.joining("L", "M", ""));
+        return path.closed() ? points + "Z" : points;
+    }
+
+    /** Two decimals at most: a two-hundredth of a millimetre. */
+    private static String number(double value) {
+        long hundredths = Math.round(value * 100);
+        long rest = Math.abs(hundredths) % 100;
+        String whole = (hundredths < 0 ? "-" : "") + Math.abs(hundredths) / 100;
+        if (rest == 0) {
+            return whole;
+        }
+        return whole + (rest % 10 == 0 ? "." + rest / 10 : (rest < 10 ? ".0" : ".") + rest);
+    }
+}

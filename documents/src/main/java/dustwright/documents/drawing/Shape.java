@@ -1,0 +1,66 @@
+package dustwright.documents.drawing;
+
+import java.util.List;
+
+/** One shape on a sheet. */
+public sealed interface Shape {
+    /** A line through points; closed and filled where a fill is given. */
+    record Path(List<Spot> points, Line line, String fill, boolean closed) implements Shape {
+        public Path {
+            points = List.copyOf(points);
+        }
+    }
+
+    /** A circle. */
+    record Circle(Spot centre, double radius, Line line, String fill) implements Shape {}
+
+    /** One line of text; {@code at} is the baseline at the anchor. */
+    record Text(Spot at, String text, double size, boolean bold, Anchor anchor, String colour) implements Shape {}
+
+    /** Which end of a text stands at its place. */
+    enum Anchor {
+        START("start"),
+        MIDDLE("middle"),
+        END("end");
+
+        private final String word;
+
+        Anchor(String word) {
+            this.word = word;
+        }
+
+        String word() {
+            return word;
+        }
+    }
+
+    static Shape line(Line line, Spot... points) {
+        return new Path(List.of(points), line, Ink.NONE, false);
+    }
+
+    static Shape area(String fill, Line line, Spot... points) {
+        return new Path(List.of(points), line, fill, true);
+    }
+
+    static Shape rectangle(Box box, Line line, String fill) {
+        return area(
+                fill,
+                line,
+                new Spot(box.left(), box.top()),
+                new Spot(box.right(), box.top()),
+                new Spot(box.right(), box.bottom()),
+                new Spot(box.left(), box.bottom()));
+    }
+
+    static Shape text(double x, double y, String text, double size, Anchor anchor) {
+        return new Text(new Spot(x, y), text, size, false, anchor, Ink.INK);
+    }
+
+    static Shape quiet(double x, double y, String text, double size, Anchor anchor) {
+        return new Text(new Spot(x, y), text, size, false, anchor, Ink.SECOND);
+    }
+
+    static Shape bold(double x, double y, String text, double size, Anchor anchor) {
+        return new Text(new Spot(x, y), text, size, true, anchor, Ink.INK);
+    }
+}

@@ -1,0 +1,125 @@
+package dustwright.documents.report;
+
+import dustwright.engine.StateAnswer;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DutyPoint;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a reader looks for first in a study: the worst state, findings put together by place, which of them get a letter. */
+public final class Digest {
+    private static final int MOST_LETTERS = 7;
+
+    private final Study study;
+    private final List<Group> groups;
+
+    public Digest(Study study) {
+        this.study = study;
+        this.groups = grouped(study);
+    }
+
+    /** The findings of one kind at one place over all states: the worst of them, how many fail, in how many states it was asked. */
+    public record Group(Finding worst, int failing, int states) {}
+
+    public Study study() {
+        return study;
+    }
+
+    /** Smallest margin first; equal margins in the order of states and of the plant file. */
+    public List<Group> groups() {
+        return groups;
+    }
+
+    /** The failing groups, or the tightest ones where all hold, that the first page lists and the drawing marks. */
+    public List<Group> lettered() {
+        boolean anyFails = groups.stream().anyMatch(g -> g.failing() > 0);
+        return groups.stream()
+                .filter(g -> !anyFails || g.failing() > 0)
+                .limit(MOST_LETTERS)
+                .toList();
+    }
+
+    /** Place id by letter: one letter for each place. */
+    public Map<String, String> letters() {
+        Map<String, String> letters = new LinkedHashMap<>();
+        for (Group group : lettered()) {
+            String place = group.worst().where().id();
+            if (!letters.containsValue(place)) {
+                letters.put(Character.toString('a' + letters.size()), place);
+            }
+        }
+        return letters;
+    }
+
+    /** Letter of a place. */
+    public Optional<String> letter(String place) {
+        return letters().entrySet().stream()
+                .filter(e -> e.getValue().equals(place))
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
+    /** The solved state with the smallest margin; the first solved one where nothing was asked. */
+    public Optional<StateAnswer> worstState() {
+        List<StateAnswer> solved =
+                study.states().stream().filter(Digest::isSolved).toList();
+        return solved.stream().min(Comparator.comparingDouble(Digest::leastMargin));
+    }
+
+    /** The solved state with most inlets open: all users on. */
+    public Optional<StateAnswer> mostUsers() {
+        return study.states().stream()
+                .filter(Digest::isSolved)
+                .max(Comparator.comparingInt((StateAnswer s) -> s.state().open().size())
+                        .thenComparingDouble(s -> -leastMargin(s)));
+    }
+
+    /** The tightest transport velocity of a state. */
+    public static Optional<Finding> slowest(StateAnswer answer) {
+        return answer.findings().stream()
+                .filter(f -> f.code() == FindingCode.TRANSPORT_VELOCITY)
+                .min(Comparator.comparingDouble(Finding::margin));
+    }
+
+    public static Optional<DutyPoint> duty(StateAnswer answer) {
+        return answer.duty().match(Optional::of, why -> Optional.empty());
+    }
+
+    public static boolean isSolved(StateAnswer answer) {
+        return answer.duty() instanceof Outcome.Solved;
+    }
+
+    static double leastMargin(StateAnswer answer) {
+        return answer.findings().stream().mapToDouble(Finding::margin).min().orElse(Double.MAX_VALUE);
+    }
+
+    public long checked() {
+        return study.states().stream().mapToLong(s -> s.findings().size()).sum();
+    }
+
+    public long failing() {
+        return study.states().stream()
+                .flatMap(s -> s.findings().stream())
+                .filter(f -> !f.holds())
+                .count();
+    }
+
+    private static List<Group> grouped(Study study) {
+        Map<String, List<Finding>> byPlace = new LinkedHashMap<>();
+        for (Finding finding : study.worstFirst()) {
+            String key = finding.code() + "/" + finding.where();
+            byPlace.computeIfAbsent(key, k -> new ArrayList<>()).add(finding);
+        }
+        return byPlace.values().stream()
+                .map(all -> new Group(
+                        all.get(0), (int) all.stream().filter(f -> !f.holds()).count(), all.size()))
+                .toList();
+    }
+}

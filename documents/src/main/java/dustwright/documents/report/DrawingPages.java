@@ -1,0 +1,128 @@
+package dustwright.documents.report;
+
+import dustwright.documents.drawing.CurveChart;
+import dustwright.documents.drawing.Layout;
+import dustwright.documents.drawing.PlantDrawing;
+import dustwright.documents.drawing.PlantView;
+import dustwright.documents.drawing.PlantViews;
+import dustwright.documents.drawing.ProfileChart;
+import dustwright.documents.drawing.Sheet;
+import dustwright.documents.writing.Element;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.OperatingChart;
+import dustwright.engine.PressureProfile;
+import dustwright.engine.StateAnswer;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.plant.Plant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The plant drawn by its margins, the profile along the worst path, system against producer. */
+final class DrawingPages {
+    private static final int MOST_NAMES = 24;
+
+    private final Digest digest;
+    private final Show show;
+    private final Plant plant;
+
+    DrawingPages(Digest digest, Show show) {
+        this.digest = digest;
+        this.show = show;
+        this.plant = digest.study().plant();
+    }
+
+    Element drawings() {
+        Element section = Parts.section("drawing", "1  Drawing");
+        Layout layout = Layout.plan(plant);
+        Optional<StateAnswer> worst = digest.worstState();
+        Optional<DutyPoint> duty = worst.flatMap(Digest::duty);
+        if (worst.isPresent() && duty.isPresent()) {
+            section.add(drawn(state(worst.get(), duty.get(), layout), stateCaption(worst.get(), layout)));
+        }
+        if (!digest.study().oneUser().isEmpty()) {
+            section.add(drawn(
+                    PlantViews.oneUser(digest.study(), layout, show),
+                    layout.kind().words() + ". Each run at its slowest with a single user, whichever inlet that is."));
+        }
+        if (worst.isPresent() && duty.isPresent() && layout.kind() == Layout.Kind.PLAN) {
+            Layout isometric = Layout.isometric(plant);
+            section.add(drawn(state(worst.get(), duty.get(), isometric), stateCaption(worst.get(), isometric)));
+        }
+        return section;
+    }
+
+    private PlantView state(StateAnswer answer, DutyPoint duty, Layout layout) {
+        return PlantViews.state(plant, duty, answer.findings(), layout, lettersOf(answer), show);
+    }
+
+    /** On a drawing of one state only letters of findings that stand in that state. */
+    private Map<String, String> lettersOf(StateAnswer answer) {
+        Map<String, String> here = new LinkedHashMap<>();
+        digest.letters().forEach((letter, place) -> {
+            if (answer.findings().stream().anyMatch(f -> f.where().id().equals(place))) {
+                here.put(letter, place);
+            }
+        });
+        return here;
+    }
+
+    private String stateCaption(StateAnswer answer, Layout layout) {
+        return layout.kind().words() + ", set with the smallest margin: "
+                + answer.state().name() + " ("
+                + Wording.openInlets(answer.state()) + ", filter "
+                + answer.state().filter().name().toLowerCase(Locale.ROOT) + ").";
+    }
+
+    private static Element drawn(PlantView view, String caption) {
+        Sheet sheet = PlantDrawing.of(view);
+        return Parts.figure(sheet.scene(), caption + withoutRoom(sheet.unlabelled()));
+    }
+
+    private static String withoutRoom(List<String> names) {
+        if (names.isEmpty()) {
+            return "";
+        }
+        if (names.size() > MOST_NAMES) {
+            return " No room for " + Wording.counted(names.size(), "label", "labels")
+                    + "; the tables name every piece.";
+        }
+        return " No room for the labels of " + String.join(", ", names) + ".";
+    }
+
+    Element profiles() {
+        Element section = Parts.section("profile", "2  Along the path");
+        List<PressureProfile> profiles = digest.study().profiles();
+        if (profiles.isEmpty()) {
+            return section.add(Parts.paragraph("", "No path: no solved set has an open inlet."));
+        }
+        for (PressureProfile profile : profiles) {
+            section.add(Parts.figure(
+                    ProfileChart.of(profile, show),
+                    "From inlet " + profile.inlet() + " to the producer, set " + profile.state()
+                            + ". The dashed line is the least velocity the dust needs; the area between is the margin, hatched"
+                            + " where it is missing. Vacuum grows downwards."));
+        }
+        return section;
+    }
+
+    Element charts() {
+        Element section = Parts.section("curves", "3  System and producer");
+        List<Element> figures = new ArrayList<>();
+        for (OperatingChart chart : digest.study().charts()) {
+            figures.add(Parts.figure(
+                    CurveChart.of(chart, show),
+                    "Station " + chart.station() + ", set " + chart.state()
+                            + ". Air that receiver and tubing draw, and air the running producers pass less what the relief"
+                            + " valve lets in, against vacuum at the producers' inlet."));
+        }
+        if (figures.isEmpty()) {
+            return section.add(Parts.paragraph("", "No station, or no solved set."));
+        }
+        return section.addAll(figures);
+    }
+}

@@ -1,0 +1,174 @@
+package dustwright.documents.report;
+
+import dustwright.documents.drawing.MarginStrip;
+import dustwright.documents.writing.Element;
+import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.OneUserVelocity;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Side;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the trade looks for first: the verdict, velocity with one user piece by piece, what fails, what the page rests on. */
+final class FirstPage {
+    private static final int WORST_RUNS = 6;
+
+    private final Digest digest;
+    private final Show show;
+    private final Origin origin;
+
+    FirstPage(Digest digest, Show show, Origin origin) {
+        this.digest = digest;
+        this.show = show;
+        this.origin = origin;
+    }
+
+    List<Element> elements() {
+        Plant plant = digest.study().plant();
+        List<Element> page = new ArrayList<>();
+        page.add(Element.of("h1").text(plant.name()));
+        if (!plant.note().isEmpty()) {
+            page.add(Parts.paragraph("note", plant.note()));
+        }
+        page.add(verdict());
+        oneUser(page);
+        withAllUsers(page);
+        findings(page);
+        page.add(titleBlock());
+        return page;
+    }
+
+    private Element verdict() {
+        Verdict verdict = Verdict.of(digest, show);
+        return Element.of("div")
+                .with("class", "verdict")
+                .add(Element.of("p")
+                        .add(Element.of("b", "claim", verdict.word()))
+                        .text(" " + verdict.reason()))
+                .add(Parts.paragraph("cap", Wording.SCREENING));
+    }
+
+    private void oneUser(List<Element> page) {
+        List<OneUserVelocity> sorted = MarginStrip.worstFirst(digest.study().oneUser());
+        page.add(Element.of("h2").text("Velocity with one user"));
+        if (sorted.isEmpty()) {
+            page.add(Parts.paragraph("", "Not asked."));
+            return;
+        }
+        String shown = sorted.size() > WORST_RUNS ? ", the " + WORST_RUNS + " slowest below; all in section 5" : "";
+        page.add(Parts.figure(
+                MarginStrip.of(sorted),
+                "Margin of each of " + Wording.counted(sorted.size(), "run", "runs")
+                        + " at its slowest point with a single user upstream, worst at the left" + shown + "."));
+        page.add(oneUserTable(sorted.subList(0, Math.min(WORST_RUNS, sorted.size())), digest, show));
+    }
+
+    static Element oneUserTable(List<OneUserVelocity> velocities, Digest digest, Show show) {
+        String unit = show.unit(Dimension.VELOCITY);
+        Table table = Table.of(
+                Table.words("Run"),
+                Table.number("Bore", show.boreUnit()),
+                Table.words("Open alone"),
+                Table.number("Slowest", unit),
+                Table.number("Least", unit),
+                Table.words("Margin"));
+        Plant plant = digest.study().plant();
+        for (OneUserVelocity one : velocities) {
+            table.row(
+                    one.run(),
+                    show.bore(plant.tube(plant.run(one.run()).tube()).bore()),
+                    one.inlet(),
+                    show.number(one.slowest()),
+                    show.number(one.least()),
+                    Parts.margin(one.margin(), Side.AT_LEAST));
+        }
+        return table.element("one");
+    }
+
+    private void withAllUsers(List<Element> page) {
+        digest.mostUsers().ifPresent(answer -> {
+            String set = answer.state().name() + " (" + Wording.openInlets(answer.state()) + ")";
+            String sentence = Digest.slowest(answer)
+                    .map(f -> "With most users on, set " + set + ", the slowest stretch is " + f.where() + ": "
+                            + Wording.valueAndLimit(f, show) + " (" + Show.margin(f.margin()) + ").")
+                    .orElse("With most users on, set " + set + ", no transport velocity is asked.");
+            page.add(Element.of("h2").text("Slowest stretch with all users on"));
+            page.add(Parts.paragraph("", sentence));
+        });
+    }
+
+    private void findings(List<Element> page) {
+        List<Digest.Group> lettered = digest.lettered();
+        boolean fails = digest.failing() > 0;
+        page.add(Element.of("h2").text(fails ? "What does not hold" : "Tightest requirements"));
+        Table table = Table.of(
+                Table.words(""),
+                Table.words("Finding"),
+                Table.words("Value and limit"),
+                Table.words("Set"),
+                Table.words("Margin"));
+        for (Digest.Group group : lettered) {
+            Finding finding = group.worst();
+            table.row(
+                    Parts.letter(digest.letter(finding.where().id()).orElse("")),
+                    Wording.claim(finding),
+                    Wording.valueAndLimit(finding, show),
+                    finding.state(),
+                    Parts.margin(finding.margin(), finding.side()));
+        }
+        if (!table.isEmpty()) {
+            page.add(table.element("top"));
+        }
+        long groups = digest.groups().stream().filter(g -> g.failing() > 0).count();
+        page.add(Parts.paragraph(
+                "cap",
+                Figures.count(digest.checked()) + " requirements checked in "
+                        + Wording.counted(digest.study().states().size(), "set", "sets") + ", "
+                        + Figures.count(digest.failing()) + " do not hold, at "
+                        + Wording.counted(groups, "place", "places") + "."));
+        if (fails) {
+            Finding worst = lettered.get(0).worst();
+            page.add(Element.of("p")
+                    .add(Element.of("b").text("What would help: "))
+                    .text(worst.code().remedy()));
+        }
+    }
+
+    /** Fields of ISO 7200; an empty field says what is missing, so that it cannot look signed. */
+    private Element titleBlock() {
+        Plant plant = digest.study().plant();
+        Element block = Element.of("table").with("class", "block");
+        block.add(
+                fields("Plant", plant.name(), "Document type", "Verification report", "Status", "Draft"),
+                fields("Made by", "not yet named", "Checked by", "not yet checked", "Approved by", "not yet approved"),
+                fields("Reference", Wording.FREE_AIR, "Site", site(plant), "Units", show.unitsName()),
+                fields(
+                        "Plant file",
+                        origin.plantFile() + " " + origin.mark(),
+                        "Computed with",
+                        origin.program(),
+                        "Rests on",
+                        Wording.counted(plant.assumptions().size(), "assumption", "assumptions") + ", "
+                                + Wording.counted(plant.overrides().size(), "override", "overrides")));
+        return block;
+    }
+
+    private String site(Plant plant) {
+        return show.full(plant.site().air().ambient()) + ", "
+                + show.full(plant.site().air().temperature());
+    }
+
+    private static Element fields(String... captionsAndValues) {
+        Element row = Element.of("tr");
+        for (int i = 0; i < captionsAndValues.length; i += 2) {
+            row.add(Element.of("td")
+                    .add(Element.of("span", "cap", captionsAndValues[i]), Element.of("br"))
+                    .text(captionsAndValues[i + 1]));
+        }
+        return row;
+    }
+}

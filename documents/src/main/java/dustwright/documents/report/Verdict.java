@@ -1,0 +1,78 @@
+package dustwright.documents.report;
+
+import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.StateAnswer;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.network.State;
+import java.util.List;
+
+/**
+ * The conclusion in words, the same on paper and in the terminal: holds, does not hold, not known. Nothing else.
+ *
+ * @param word the conclusion itself
+ * @param reason the sentence that follows it
+ */
+public record Verdict(String word, String reason) {
+    public static Verdict of(Digest digest, Show show) {
+        Study study = digest.study();
+        long solved = study.states().stream().filter(Digest::isSolved).count();
+        int all = study.states().size();
+        String sets = Figures.count(solved) + " of " + Wording.counted(all, "set", "sets");
+        List<Digest.Group> groups = digest.groups();
+        if (digest.failing() > 0) {
+            long bad = study.states().stream()
+                    .filter(s -> s.findings().stream().anyMatch(f -> !f.holds()))
+                    .count();
+            Finding worst = groups.get(0).worst();
+            return new Verdict(
+                    "Does not hold",
+                    "in " + Figures.count(bad) + " of " + Wording.counted(all, "set", "sets") + ". "
+                            + sentence(study, worst, show) + noAnswer(study));
+        }
+        if (solved == 0) {
+            return new Verdict("Not known.", "No set could be solved." + noAnswer(study));
+        }
+        if (groups.isEmpty()) {
+            return new Verdict(
+                    "Nothing asked.", "Solved in " + sets + "; the plant file states no requirement for them.");
+        }
+        Finding tightest = groups.get(0).worst();
+        String least = "least margin " + Show.margin(tightest.margin()) + ": " + Wording.claim(tightest) + ", "
+                + Wording.valueAndLimit(tightest, show) + ".";
+        return solved < all
+                ? new Verdict("Not known", "for every set. Holds in " + sets + ", " + least + noAnswer(study))
+                : new Verdict("Holds", "in " + sets + ", " + least);
+    }
+
+    /** "Dust settles in run S5 with inlet 1 alone: 9.8 m/s, least 16.0 (−39 %)." */
+    static String sentence(Study study, Finding finding, Show show) {
+        return Wording.claim(finding) + " with " + set(study, finding.state()) + ": "
+                + Wording.valueAndLimit(finding, show) + " (" + Show.margin(finding.margin()) + ").";
+    }
+
+    private static String set(Study study, String name) {
+        return study.states().stream()
+                .map(StateAnswer::state)
+                .filter(s -> s.name().equals(name))
+                .findFirst()
+                .filter(s -> s.open().size() == 1)
+                .map(State::open)
+                .map(open -> "inlet " + open.get(0) + " alone")
+                .orElse("set " + name);
+    }
+
+    private static String noAnswer(Study study) {
+        List<StateAnswer> unsolved =
+                study.states().stream().filter(s -> !Digest.isSolved(s)).toList();
+        if (unsolved.isEmpty()) {
+            return "";
+        }
+        String first = unsolved.get(0).state().name();
+        return unsolved.size() == 1
+                ? " No answer for set " + first + "."
+                : " No answer for " + Figures.count(unsolved.size()) + " sets, the first of them " + first + ".";
+    }
+}

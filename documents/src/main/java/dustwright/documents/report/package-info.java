@@ -1,0 +1,3 @@
+/** The report, as a page for a browser and as PDF. */
+@org.jspecify.annotations.NullMarked
+package dustwright.documents.report;

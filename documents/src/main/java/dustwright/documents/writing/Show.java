@@ -1,0 +1,157 @@
+package dustwright.documents.writing;
+
+import dustwright.documents.drawing.MarginClass;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Unit;
+import dustwright.engine.quantity.UnitSystem;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+
+/** Quantities in the reader's units. Units and rounding are chosen here and nowhere else. */
+public final class Show {
+    /** No-break space between a number and its unit. */
+    private static final String SPACE = "\u00A0";
+
+    private static final int MOST_EXTRA_DECIMALS = 6;
+    private static final int FIGURES_WITHOUT_ROW = 4;
+    private static final Length SOME_BORE = new Length(0.05);
+    private static final double LARGE_si = 1e9;
+
+    private final UnitSystem system;
+    private final Map<Dimension, Scale> columns = new EnumMap<>(Dimension.class);
+    private final Scale bore;
+
+    public Show(UnitSystem system) {
+        this.system = system;
+        for (Dimension dimension : Dimension.values()) {
+            columns.put(dimension, scale(dimension.of(LARGE_si)));
+        }
+        this.bore = scale(SOME_BORE);
+    }
+
+    /**
+     * One unit with the places it is printed to.
+     *
+     * @param decimals places behind the point; negative for four significant figures
+     */
+    public record Scale(Unit unit, String symbol, int decimals) {
+        public double number(Quantity quantity) {
+            return unit.fromSi(quantity.si());
+        }
+
+        /** The number as printed. */
+        public String text(double number) {
+            return text(number, Math.max(0, decimals));
+        }
+
+        String text(double number, int places) {
+            return decimals < 0
+                    ? Figures.significant(number, FIGURES_WITHOUT_ROW + places)
+                    : Figures.fixed(number, places);
+        }
+    }
+
+    private Scale scale(Quantity quantity) {
+        UnitSystem.Display display = system.display(quantity);
+        return new Scale(display.unit(), system.format(quantity).unit(), display.decimals());
+    }
+
+    /** "US" or "SI". */
+    public String unitsName() {
+        return system.name();
+    }
+
+    /** The unit of a column or of a chart's axis: one for the kind, however small a number in it is. */
+    public Scale column(Dimension dimension) {
+        return Objects.requireNonNull(columns.get(dimension));
+    }
+
+    /** The number alone, for a column whose head says the unit. */
+    public String number(Quantity quantity) {
+        Scale scale = column(quantity.dimension());
+        return scale.text(scale.number(quantity));
+    }
+
+    /** Symbol of the unit of a column, with its reference where it has one. */
+    public String unit(Dimension dimension) {
+        return column(dimension).symbol();
+    }
+
+    /** Number and unit, the unit chosen by size. */
+    public String full(Quantity quantity) {
+        Scale scale = scale(quantity);
+        return joined(scale.text(scale.number(quantity)), scale.symbol());
+    }
+
+    /** A bore: in inches or millimetres, not in feet or metres. */
+    public String bore(Length length) {
+        return bore.text(bore.number(length));
+    }
+
+    public String boreUnit() {
+        return bore.symbol();
+    }
+
+    /** A mass flow of air as free air. */
+    public String freeAir(MassFlow air) {
+        return number(FreeAirFlow.of(air));
+    }
+
+    /** The same with its unit. */
+    public String freeAirFull(MassFlow air) {
+        return full(FreeAirFlow.of(air));
+    }
+
+    /** In SI with five figures, as it stands in a calculation. */
+    public static String si(Quantity quantity) {
+        return joined(
+                Figures.significant(quantity.si(), 5), quantity.dimension().siSymbol());
+    }
+
+    /** A margin in per cent, signed, with as many decimals as it needs to fall in its class as printed. */
+    public static String margin(double margin) {
+        MarginClass right = MarginClass.of(margin);
+        for (int decimals = 0; decimals < MOST_EXTRA_DECIMALS; decimals++) {
+            double printed = Math.round(margin * 100 * Math.pow(10, decimals)) / Math.pow(10, decimals) / 100;
+            if (MarginClass.of(printed) == right && (printed != 0 || margin == 0)) {
+                String text = Figures.fixed(margin * 100, decimals);
+                return (margin > 0 ? "+" + text : text) + SPACE + "%";
+            }
+        }
+        return (margin < 0 ? "just below 0" : "just above 0") + SPACE + "%";
+    }
+
+    /** Value and limit of a finding in one unit, with as many decimals as it needs to see on which side the value lies. */
+    public Pair pair(Finding finding) {
+        Scale scale = scale(finding.limit());
+        double value = scale.number(finding.value());
+        double limit = scale.number(finding.limit());
+        int places = scale.decimals() < 0 ? 0 : scale.decimals();
+        int most = places + MOST_EXTRA_DECIMALS;
+        while (value != limit && places < most && scale.text(value, places).equals(scale.text(limit, places))) {
+            places++;
+        }
+        return new Pair(scale.text(value, places), scale.text(limit, places), scale.symbol());
+    }
+
+    /** Two numbers in one unit. */
+    public record Pair(String value, String limit, String unit) {
+        public String valueFull() {
+            return joined(value, unit);
+        }
+
+        public String limitFull() {
+            return joined(limit, unit);
+        }
+    }
+
+    private static String joined(String number, String unit) {
+        return unit.isEmpty() ? number : number + SPACE + unit;
+    }
+}

@@ -1,0 +1,77 @@
+package dustwright.documents.writing;
+
+import dustwright.engine.finding.Confidence;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.network.State;
+
+/** Sentences about the plant: present tense, the plant is the subject, number and place in the sentence. */
+public final class Wording {
+    /** What every paper says about its own reach. */
+    public static final String SCREENING =
+            "Screening only. Local codes, the authority having jurisdiction and a licensed engineer decide.";
+
+    /** Reference state of every free-air flow. */
+    public static final String FREE_AIR = "Free air: 101.325 kPa, 20 °C, dry, 1.2041 kg/m³.";
+
+    private Wording() {}
+
+    /** What happens in the plant when this finding fails; what it checks when it holds. */
+    public static String claim(Finding finding) {
+        String where = finding.where().toString();
+        return finding.holds() ? finding.code().title() + ", " + where : failing(finding.code()) + " " + where;
+    }
+
+    private static String failing(FindingCode code) {
+        return switch (code) {
+            case TOOL_FLOW -> "Too little air at";
+            case INLET_VACUUM -> "Too little vacuum at";
+            case TRANSPORT_VELOCITY -> "Dust settles in";
+            case WEAR_VELOCITY -> "Air wears";
+            case PRODUCER_VACUUM -> "Too deep a vacuum at";
+            case PRODUCER_POWER -> "Motor overloaded at";
+            case PRODUCER_TEMPERATURE -> "Too hot:";
+            case PRODUCER_SPEED -> "Speed out of range at";
+            case AIR_TO_CLOTH -> "Too much air for the cloth of";
+            case CAN_VELOCITY -> "Air rises too fast in";
+            case RELIEF_VALVE -> "Relief valve passes air:";
+            case CHOKED -> "Choked:";
+            case NOT_SOLVED -> "No answer for";
+            case BALANCE -> "Balance does not close in";
+        };
+    }
+
+    /** "least" or "most". */
+    public static String limitWord(Side side) {
+        return side == Side.AT_LEAST ? "least" : "most";
+    }
+
+    /** "2 264 ft/min, least 3 000": value, then limit in the same unit. */
+    public static String valueAndLimit(Finding finding, Show show) {
+        Show.Pair pair = show.pair(finding);
+        return pair.valueFull() + ", " + limitWord(finding.side()) + " " + pair.limit();
+    }
+
+    /** The set of open inlets in words. */
+    public static String openInlets(State state) {
+        int open = state.open().size();
+        if (open == 0) {
+            return "all inlets closed";
+        }
+        return open == 1 ? "inlet " + state.open().get(0) + " alone" : open + " inlets open";
+    }
+
+    /** Text of a source with its mark of confidence, which is left out where the text already says it. */
+    public static String source(Source source) {
+        Confidence confidence = source.confidence();
+        boolean said = source.text().equals(confidence.words()) || confidence == Confidence.ENTERED;
+        return said ? source.text() : source.text() + " (" + confidence.words() + ")";
+    }
+
+    /** "1 set", "3 sets". */
+    public static String counted(long number, String one, String many) {
+        return Figures.count(number) + " " + (number == 1 ? one : many);
+    }
+}
