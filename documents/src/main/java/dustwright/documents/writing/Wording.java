@@ -36,9 +36,7 @@ public final class Wording {
             case PRODUCER_SPEED -> "Speed out of range at";
             case AIR_TO_CLOTH -> "Too much air for the cloth of";
             case CAN_VELOCITY -> "Air rises too fast in";
-            case RELIEF_VALVE -> "Relief valve passes air:";
             case CHOKED -> "Choked:";
-            case NOT_SOLVED -> "No answer for";
             case BALANCE -> "Balance does not close in";
         };
     }
