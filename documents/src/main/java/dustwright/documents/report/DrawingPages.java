@@ -18,7 +18,6 @@ import dustwright.engine.plant.Plant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -74,8 +73,7 @@ final class DrawingPages {
     private String stateCaption(StateAnswer answer, Layout layout) {
         return layout.kind().words() + ", set with the smallest margin: "
                 + answer.state().name() + " ("
-                + Wording.openInlets(answer.state()) + ", filter "
-                + answer.state().filter().name().toLowerCase(Locale.ROOT) + ").";
+                + Wording.openInlets(answer.state()) + ").";
     }
 
     private static Element drawn(PlantView view, String caption) {

@@ -18,7 +18,6 @@ import dustwright.engine.quantity.Dimension;
 import dustwright.engine.tubing.Inlet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /** Every state in one line, and the numbers of the worst one: pieces, inlets, stations. */
 final class ResultTables {
@@ -36,7 +35,6 @@ final class ResultTables {
         Table table = Table.of(
                 Table.words("Set"),
                 Table.number("Users", ""),
-                Table.words("Filter"),
                 Table.number("Free air", show.unit(Dimension.FREE_AIR_FLOW)),
                 Table.number("Deepest vacuum", show.unit(Dimension.PRESSURE_DIFFERENCE)),
                 Table.words("Tightest"),
@@ -48,8 +46,7 @@ final class ResultTables {
                             () -> table.row(
                                     answer.state().name(),
                                     Integer.toString(answer.state().open().size()),
-                                    filter(answer),
-                                    "",
+                                            "",
                                     "",
                                     "No answer. " + answer.duty().match(d -> "", why -> why),
                                     ""));
@@ -76,15 +73,10 @@ final class ResultTables {
         table.row(
                 answer.state().name(),
                 Integer.toString(answer.state().open().size()),
-                filter(answer),
                 show.freeAir(new dustwright.engine.quantity.MassFlow(inlets_kgPerS)),
                 vacuum,
                 tightest,
                 margin);
-    }
-
-    private static String filter(StateAnswer answer) {
-        return answer.state().filter().name().toLowerCase(Locale.ROOT);
     }
 
     Element oneUser() {

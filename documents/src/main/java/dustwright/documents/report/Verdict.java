@@ -58,9 +58,8 @@ public record Verdict(String word, String reason) {
                 .map(StateAnswer::state)
                 .filter(s -> s.name().equals(name))
                 .findFirst()
-                .filter(s -> s.open().size() == 1)
-                .map(State::open)
-                .map(open -> "inlet " + open.get(0) + " alone")
+                .filter(s -> s.open().size() <= 1)
+                .map(State::name)
                 .orElse("set " + name);
     }
 
