@@ -13,7 +13,7 @@ final class Examples {
     /** In words with an example: "a length such as 25 ft". */
     static String expected(Shape shape) {
         if (shape instanceof Shape.Amount amount) {
-            return "a " + QuantityText.words(amount.kinds()) + " such as " + amount.example();
+            return QuantityText.withArticle(QuantityText.words(amount.kinds())) + " such as " + amount.example();
         }
         if (shape instanceof Shape.Whole whole) {
             return whole.least() == whole.greatest()

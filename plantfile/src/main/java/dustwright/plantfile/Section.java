@@ -1,7 +1,6 @@
 package dustwright.plantfile;
 
 import dustwright.engine.finding.Place;
-import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
 import dustwright.plantfile.keys.Group;
 import dustwright.plantfile.keys.Key;
@@ -80,10 +79,5 @@ record Section(Group group, String id, String path, Span span, Map<String, Objec
 
     private Key key(String name) {
         return group.key(name).orElseThrow(() -> new IllegalStateException(group.words() + " has no key " + name));
-    }
-
-    /** What a quantity is in a message of ours. */
-    static String si(Quantity quantity) {
-        return (float) quantity.si() + " " + quantity.dimension().siSymbol();
     }
 }

@@ -3,6 +3,7 @@ package dustwright.engine.quantity;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,6 +14,13 @@ public final class QuantityText {
             "\\s*(?:([0-9]{1,4})[ -])?\\s*([0-9]{1,4})/([0-9]{1,4})(?![0-9.])\\s*(.*)|\\s*([-+]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]{1,3})?)\\s*(.*)",
             Pattern.DOTALL);
     private static final int LONGEST = 80;
+
+    private static final List<Dimension> NEVER_NEGATIVE = List.of(
+            Dimension.ABSOLUTE_PRESSURE,
+            Dimension.TEMPERATURE,
+            Dimension.DENSITY,
+            Dimension.LEAK_COEFFICIENT,
+            Dimension.FILTER_RESISTANCE);
 
     private QuantityText() {}
 
@@ -95,15 +103,8 @@ public final class QuantityText {
         return new Read.Good(unit.dimension().of(si), unit);
     }
 
-    private static final List<Dimension> NEVER_NEGATIVE = List.of(
-            Dimension.ABSOLUTE_PRESSURE,
-            Dimension.TEMPERATURE,
-            Dimension.DENSITY,
-            Dimension.LEAK_COEFFICIENT,
-            Dimension.FILTER_RESISTANCE);
-
     private static Optional<Read.Bad> ambiguous(String unitText) {
-        String plain = Units.spelling(unitText).toLowerCase(java.util.Locale.ROOT);
+        String plain = Units.spelling(unitText).toLowerCase(Locale.ROOT);
         return switch (plain) {
             case "cfm", "ft3/min", "[cft_i]/min" ->
                 Optional.of(new Read.Bad(
@@ -120,8 +121,8 @@ public final class QuantityText {
     }
 
     private static Read wrongKind(double number, Unit found, List<Dimension> expected) {
-        String message =
-                "a " + found.dimension().words() + " (" + found.symbol() + ") where a " + words(expected) + " belongs";
+        String message = withArticle(found.dimension().words()) + " (" + found.symbol() + ") where "
+                + withArticle(words(expected)) + " belongs";
         Optional<String> suggestion = Optional.empty();
         if (found.dimension() == Dimension.PRESSURE_DIFFERENCE && expected.contains(Dimension.ABSOLUTE_PRESSURE)) {
             suggestion =
@@ -154,6 +155,11 @@ public final class QuantityText {
         return String.join(" or ", dimensions.stream().map(Dimension::words).toList());
     }
 
+    /** With "a" or "an" before it. */
+    public static String withArticle(String words) {
+        return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+    }
+
     private static Read bad(String message) {
         return new Read.Bad(message, Optional.empty());
     }
@@ -166,14 +172,14 @@ public final class QuantityText {
 
     /** The name most like the text, if any is like it at all: at most one letter in three changed, capitals disregarded. */
     public static Optional<String> nearest(String text, Collection<String> names) {
-        String low = text.toLowerCase(java.util.Locale.ROOT);
+        String low = text.toLowerCase(Locale.ROOT);
         int most = Math.max(1, Math.min(text.length(), 30) / 3);
         return text.length() > 60
                 ? Optional.empty()
                 : names.stream()
                         .filter(n -> Math.abs(n.length() - text.length()) <= most)
-                        .filter(n -> edits(low, n.toLowerCase(java.util.Locale.ROOT)) <= most)
-                        .min(Comparator.comparingInt(n -> edits(low, n.toLowerCase(java.util.Locale.ROOT))));
+                        .filter(n -> edits(low, n.toLowerCase(Locale.ROOT)) <= most)
+                        .min(Comparator.comparingInt(n -> edits(low, n.toLowerCase(Locale.ROOT))));
     }
 
     /** Letters to insert, remove, replace or swap with a neighbour to make one text the other. */

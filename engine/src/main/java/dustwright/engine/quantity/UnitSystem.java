@@ -1,10 +1,16 @@
 package dustwright.engine.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 
-/** Which units a reader wants, and to how many places a number of each kind is worth printing. */
+/**
+ * Which units a reader wants, and to how many places a number of each kind is worth printing. Rounding is half up, digits and decimal
+ * point are the same in every country. A vacuum ("inHg", "kPa") is counted below the site's barometer; absolute pressures say "abs",
+ * free air says "scfm" or "free" (101 325 Pa, 20 °C, dry), actual flow says "acfm" or is a bare volume flow.
+ */
 public enum UnitSystem {
     /** kPa, m³/h, m. */
     SI(List.of(
@@ -108,9 +114,11 @@ public enum UnitSystem {
 
     private static String rounded(BigDecimal number, int decimals) {
         if (decimals < 0) {
-            return number.round(new java.math.MathContext(4, RoundingMode.HALF_UP))
-                    .stripTrailingZeros()
-                    .toString();
+            BigDecimal four =
+                    number.round(new MathContext(4, RoundingMode.HALF_UP)).stripTrailingZeros();
+            double size = Math.abs(four.doubleValue());
+            boolean plain = size == 0 || (size >= 1e-4 && size < 1e7);
+            return plain ? four.toPlainString() : four.toString().toLowerCase(Locale.ROOT);
         }
         BigDecimal rounded = number.setScale(decimals, RoundingMode.HALF_UP);
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();

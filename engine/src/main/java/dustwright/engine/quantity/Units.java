@@ -1,6 +1,7 @@
 package dustwright.engine.quantity;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,8 +64,8 @@ public final class Units {
         return BY_NAME.getOrDefault(spelling(text), List.of());
     }
 
-    /** Every spelling of the units of a kind as it may be typed, superscripts and spaces left out. */
-    static List<String> spellings(Dimension dimension) {
+    /** Every spelling of the units of a kind, superscripts written as digits and spaces left out. */
+    public static List<String> spellings(Dimension dimension) {
         return BY_NAME.entrySet().stream()
                 .filter(e -> e.getValue().stream().anyMatch(u -> u.dimension() == dimension))
                 .map(Map.Entry::getKey)
@@ -151,13 +152,12 @@ public final class Units {
     /** A unit of pressure is two units: of a vacuum or difference, and, with "abs" behind it, of absolute pressure. */
     private static void pressure(double factor, String symbol, String... otherNames) {
         add(Dimension.PRESSURE_DIFFERENCE, factor, symbol, otherNames);
-        String[] absolute = new String[2 * otherNames.length + 1];
-        absolute[0] = symbol + "a";
-        for (int i = 0; i < otherNames.length; i++) {
-            absolute[2 * i + 1] = otherNames[i] + "abs";
-            absolute[2 * i + 2] = otherNames[i] + "absolute";
+        List<String> absolute = new ArrayList<>(List.of(symbol + "a", symbol + "absolute"));
+        for (String other : otherNames) {
+            absolute.add(other + "abs");
+            absolute.add(other + "absolute");
         }
-        add(Dimension.ABSOLUTE_PRESSURE, factor, symbol + " abs", absolute);
+        add(Dimension.ABSOLUTE_PRESSURE, factor, symbol + " abs", absolute.toArray(String[]::new));
     }
 
     private static void temperatures() {
@@ -197,7 +197,7 @@ public final class Units {
     }
 
     private static void actualFlow(double factor, String symbol, String... otherNames) {
-        String[] names = java.util.Arrays.copyOf(otherNames, otherNames.length + 1);
+        String[] names = Arrays.copyOf(otherNames, otherNames.length + 1);
         names[otherNames.length] = symbol + " actual";
         add(Dimension.ACTUAL_FLOW, factor, symbol, names);
     }

@@ -1,0 +1,61 @@
+package dustwright.engine.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class UnitSystemTest {
+    private static final PressureDifference EIGHT_INCHES = new PressureDifference(8 * 3386.388640341);
+
+    @Test
+    void american_readers_see_inches_of_mercury_and_cubic_feet_with_their_reference() {
+        assertThat(UnitSystem.US.format(EIGHT_INCHES)).hasToString("8.00 inHg");
+        assertThat(UnitSystem.US.format(new AbsolutePressure(101_325))).hasToString("29.92 inHg abs");
+        assertThat(UnitSystem.US.format(new FreeAirFlow(0.0471947443))).hasToString("100.0 scfm");
+        assertThat(UnitSystem.US.format(new ActualVolumeFlow(0.0471947443))).hasToString("100.0 acfm");
+        assertThat(UnitSystem.US.format(new Length(0.0381))).hasToString("1.500 in");
+        assertThat(UnitSystem.US.format(new Length(7.62))).hasToString("25.0 ft");
+        assertThat(UnitSystem.US.format(new Velocity(15.24))).hasToString("3000 ft/min");
+        assertThat(UnitSystem.US.format(new Temperature(293.15))).hasToString("68.0 °F");
+    }
+
+    @Test
+    void others_see_metric_units_with_their_reference() {
+        assertThat(UnitSystem.SI.format(EIGHT_INCHES)).hasToString("27.09 kPa");
+        assertThat(UnitSystem.SI.format(new AbsolutePressure(101_325))).hasToString("101.33 kPa abs");
+        assertThat(UnitSystem.SI.format(new FreeAirFlow(0.05))).hasToString("180.0 m³/h free");
+        assertThat(UnitSystem.SI.format(new ActualVolumeFlow(0.05))).hasToString("180.0 m³/h");
+        assertThat(UnitSystem.SI.format(new Length(0.0729))).hasToString("72.9 mm");
+        assertThat(UnitSystem.SI.format(new RotationalSpeed(31))).hasToString("1860 rpm");
+    }
+
+    @Test
+    void numbers_without_a_row_keep_four_figures() {
+        assertThat(UnitSystem.US.format(new LeakCoefficient(3e-9))).hasToString("3e-9 kg/(s·Pa)");
+        assertThat(UnitSystem.SI.format(new Ratio(0.0271828))).hasToString("0.02718");
+        assertThat(UnitSystem.SI.format(new Ratio(100))).hasToString("100");
+        assertThat(UnitSystem.SI.format(new Ratio(0))).hasToString("0");
+    }
+
+    @Test
+    void what_rounds_to_zero_carries_no_sign() {
+        assertThat(UnitSystem.SI.format(new PressureDifference(-0.1))).hasToString("0.00 kPa");
+    }
+
+    @Test
+    void a_printed_quantity_can_be_typed_into_a_plant_file() {
+        for (UnitSystem system : UnitSystem.values()) {
+            for (Dimension dimension : Dimension.values()) {
+                Quantity quantity = dimension.of(0.25);
+                if (Units.of(dimension).isEmpty()) {
+                    continue; // a kind that only results have
+                }
+                String text = system.format(quantity).toString();
+                assertThat(QuantityText.read(text, List.of(dimension)))
+                        .as(text)
+                        .isInstanceOf(QuantityText.Read.Good.class);
+            }
+        }
+    }
+}
