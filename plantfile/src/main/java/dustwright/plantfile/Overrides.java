@@ -44,7 +44,7 @@ final class Overrides {
         boolean newKey = walk.deepest() instanceof Tree.Entries
                 && walk.rest().matches("[^.\\[\\]]+")
                 && walk.entry().isPresent();
-        boolean reserved = path.startsWith("overrides") || path.startsWith("dustwright");
+        boolean reserved = path.isEmpty() || path.startsWith("overrides") || path.startsWith("dustwright");
         if (reserved || (!walk.rest().isEmpty() && !newKey)) {
             faults.add(wrongPath(set.get(), walk, at));
             return top;

@@ -33,6 +33,28 @@ final class Paths {
         return walk.rest().isEmpty() ? Optional.of(new Found(walk.deepest(), walk.entry())) : Optional.empty();
     }
 
+    /** What holds the part a path leads to. */
+    static Optional<Tree> parent(Tree top, String path) {
+        return path.isEmpty()
+                ? Optional.empty()
+                : find(top, parentPath(top, path)).map(Found::value);
+    }
+
+    /** The path without its last step; the path must lead to something. */
+    static String parentPath(Tree top, String path) {
+        Tree tree = top;
+        String rest = path;
+        String last = path;
+        while (!rest.isEmpty()) {
+            last = rest;
+            Step step = step(tree, rest).orElseThrow();
+            tree = step.value();
+            rest = step.rest();
+        }
+        String parent = path.substring(0, path.length() - last.length());
+        return parent.endsWith(".") ? parent.substring(0, parent.length() - 1) : parent;
+    }
+
     static Walk walk(Tree top, String path) {
         Tree tree = top;
         Optional<Tree.Entry> entry = Optional.empty();

@@ -170,16 +170,34 @@ public final class QuantityText {
                 : Double.toString(number);
     }
 
-    /** The name most like the text, if any is like it at all: at most one letter in three changed, capitals disregarded. */
+    /**
+     * The name most like the text, if any is like it at all: at most one letter in three changed, capitals disregarded, or all words
+     * of the text among those of the name. Of names equally near, the one that begins alike.
+     */
     public static Optional<String> nearest(String text, Collection<String> names) {
+        if (text.length() > LONGEST) {
+            return Optional.empty();
+        }
         String low = text.toLowerCase(Locale.ROOT);
-        int most = Math.max(1, Math.min(text.length(), 30) / 3);
-        return text.length() > 60
-                ? Optional.empty()
-                : names.stream()
-                        .filter(n -> Math.abs(n.length() - text.length()) <= most)
-                        .filter(n -> edits(low, n.toLowerCase(Locale.ROOT)) <= most)
-                        .min(Comparator.comparingInt(n -> edits(low, n.toLowerCase(Locale.ROOT))));
+        int most = Math.max(1, text.length() / 3);
+        return names.stream()
+                .filter(n -> isLike(low, n.toLowerCase(Locale.ROOT), most))
+                .min(Comparator.comparingInt((String n) -> edits(low, n.toLowerCase(Locale.ROOT)))
+                        .thenComparingInt(n -> -sameBeginning(low, n.toLowerCase(Locale.ROOT))));
+    }
+
+    private static boolean isLike(String text, String name, int most) {
+        List<String> words = List.of(text.split(" "));
+        boolean wordsOfIt = words.size() > 1 && List.of(name.split(" ")).containsAll(words);
+        return wordsOfIt || (Math.abs(name.length() - text.length()) <= most && edits(text, name) <= most);
+    }
+
+    private static int sameBeginning(String a, String b) {
+        int same = 0;
+        while (same < Math.min(a.length(), b.length()) && a.charAt(same) == b.charAt(same)) {
+            same++;
+        }
+        return same;
     }
 
     /** Letters to insert, remove, replace or swap with a neighbour to make one text the other. */

@@ -1,0 +1,219 @@
+package dustwright.plantfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Each case spoils a good file in one place; the fault must name the line, the reason and the way out. */
+class FaultsTest {
+    private static final String GOOD = PlantReaderTest.resource("two-inlets.yaml");
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                // unknown keys and words
+                "altitude: 120 m          | altitud: 120 m            | site.altitud: unknown key \"altitud\" of the site | \"altitude\"",
+                "usage:                   | usge:                     | unknown key \"usge\" of a plant file              | \"usage\"",
+                "class: very fine light dust | class: very fine dust   | is none of the words known here                   | \"very fine light dust\"",
+                "kind: lobe               | kind: lobes               | \"lobes\" is none of the words known here         | \"lobe\"",
+                "units: us                | units: usa                | is none of the words known here                   | \"us\"",
+                "standby: yes             | standby: maybe            | is neither yes nor no                             | expected yes or no",
+                // units and kinds
+                "length: 25 ft            | length: 25                | a number without a unit                           | such as 25 ft",
+                "length: 25 ft            | length: 25 fet            | unknown unit \"fet\"                              | ft",
+                "altitude: 120 m          | altitude: 120 kg          | a mass (kg) where a length belongs                | such as 120 m",
+                "altitude: 120 m          | barometer: 29.5 inHg      | where an absolute pressure belongs                | inHg abs",
+                "set: 8.5 inHg            | set: 80 kPa abs           | absolute pressure (kPa abs) where a vacuum        | without \"abs\"",
+                "rated: 500 scfm          | rated: 500 cfm            | does not say at what pressure                     | scfm for free air",
+                "rated: 500 scfm          | rated: 500 acfm           | actual volume flow (acfm) where a free-air flow   | m3/h free",
+                "at: 450 acfm             | at: 450 scfm              | free-air flow (scfm) where an actual volume flow  | acfm",
+                // absurd sizes
+                "length: 25 ft            | length: 250 ft            | outside what is sensible                          | 0.5 m to 60 m",
+                "bend radius: 300 mm      | bend radius: -300 mm      | outside what is sensible                          | 5 mm to 5 m",
+                "bore: 1 1/2 in           | bore: 4 ft                | outside what is sensible                          | 5 mm to 1 m",
+                "wye: 45 deg              | wye: 5 deg                | outside what is sensible                          | 15 deg to 90 deg",
+                "outside: 2 in, wall: 0.065 in | outside: 2 in, wall: 0.95 in | walls that leave no bore                  | more than twice the wall",
+                "humidity: 50 %           | humidity: 150 %           | outside what is sensible                          | 0 % to 100 %",
+                "simultaneous users: 2    | simultaneous users: 3     | 3 users at 2 inlets                               | at most one per inlet",
+                "simultaneous users: 2    | simultaneous users: two   | \"two\" does not fit                              | a whole number",
+                // missing and conflicting
+                "site: {altitude: 120 m,  | site: {                   | the site without altitude, or barometer           | ",
+                "H15: {bore: 1 1/2 in,    | H15: {                    | a hose without \"bore\"                           | bore: 3 in",
+                "outside: 2 in, wall      | outside: 2 in, bore: 2 in, wall | with both outside and bore                  | at most one of",
+                "tube: T2, via: [[9, 2, 6]] | tube: T2, via: [[9, 2, 6]], length: 3 m | with both via and length        | at most one of via, or length",
+                "count: 2}]               | count: 2}], k: 3          | a summed k on a run that is drawn                 | length",
+                "kind: lobe               | standby: no               | no \"kind\" is said                               | kind: lobe",
+                "simultaneous users: 2    | zones: {}                 | second time                                       | ",
+                // names that lead nowhere
+                "tool: floor, zone: hall, dust: flour, feed: 60 kg/h} | tool: flor, dust: flour} | there is no tool called \"flor\"  | \"floor\"",
+                "zone: hall, dust: flour, feed: 60 kg/h} | zone: hal} | there is no zone called \"hal\"                   | \"hall\"",
+                "both: [A1, A2]           | both: [A1, A3]            | there is no inlet called \"A3\"                   | \"A1\"",
+                "both: [A1, A2]           | both: [A1, A1]            | an inlet named twice                              | each inlet once",
+                "from: A1, to: J1         | from: A1, to: J2          | there is no point, inlet or station called \"J2\" | \"J1\"",
+                "to: REC, tube: T3        | to: REC, tube: T4         | there is no tube called \"T4\"                    | one of T2, T3",
+                "set: runs.M1.length      | set: runs.M2.length       | nothing in this file is called \"M2\"             | \"runs.M1\"",
+                "set: runs.M1.length      | set: runs.M1.lenght       | unknown key \"lenght\" of a run                   | \"length\"",
+                "set: runs.M1.length      | set: overrides            | cannot be overridden                              | ",
+                "to: 31 m                 | to: 31 kg                 | a mass (kg) where a length belongs                | ",
+                // tubing that leads nowhere
+                "from: J1, to: REC        | from: J1, to: A2          | leads nowhere: there is no station                | held pressure",
+                "from: J1, to: REC        | from: J1, to: A2          | no run touches station REC                        | ",
+                "from: A2, to: J1         | from: A1, to: J1          | no run touches inlet A2                           | ",
+                "from: A2, to: J1         | from: J1, to: J1          | ends where it begins                              | two different ends",
+                "J1: [4.5, 2, 6]          | {J1: [4.5, 2, 6], J9: {}} | no run touches point J9                           | ",
+                "J1: [4.5, 2, 6]          | {J1: [4.5, 2, 6], A1: {}} | \"A1\" is already the id at points.A1             | ids that differ",
+                "J1: [4.5, 2, 6]          | J1: {}                    | J1 has no place, so this run has no length        | length",
+                "J1: [4.5, 2, 6]          | J1: [4.5, 2]              | a list where a place belongs                      | three coordinates",
+                "via: [[4.5, 0, 6]]       | via: [[4.5, 0, 1]]        | two corners of the run lie at the same place      | corners that differ",
+                "bend radius: 300 mm      | bend radius: 3 m          | the bends at the ends of stretch                  | ",
+                // relations
+                "full: 11 inHg            | full: 8 inHg              | does not lie above                                | ",
+                "clean: 1 inH2O           | clean: 5 inH2O            | does not lie above                                | clean below normal",
+                "flow: 200 acfm           | flow: 400 acfm            | the curve turns back here                         | flow falling, vacuum rising",
+                "speed: 1860 rpm          | speed: 2400 rpm           | the speed lies outside its own range              | ",
+                "hold: 7 inHg             | speed: 3000 rpm, hold: 7 inHg | not valid YAML                                | ",
+                "tools:                   | toolz:                    | there is no tool called                           | describes none",
+                "floor: {k: 6}            | floor: {k: 6, discharge coefficient: 0.6} | a discharge coefficient without an opening | opening",
+                "floor: {k: 6}            | floor: {curve: [[1 inHg, 40 scfm], [2 inHg, 30 scfm]]} | the curve does not rise here | ",
+                "dust: flour, feed: 60 kg/h, leak | feed: 60 kg/h, leak | a feed of dust without the dust                 | ",
+                // ids
+                "J1: [4.5, 2, 6]          | J/1: [4.5, 2, 6]          | \"J/1\" cannot be the id of a point               | letters, digits",
+                "J1: [4.5, 2, 6]          | air: [4.5, 2, 6]          | reserved name of the still air                    | another id",
+                "P2:                      | ? [a]                     | a key that is itself a list                       | a word as key",
+                // YAML
+                "floor: {k: 6}            | floor: &a {k: 6}          | an anchor (&name)                                 | do without anchors",
+                "floor: {k: 6}            | floor: *a                 | an alias (*name)                                  | do without anchors",
+                "floor: {k: 6}            | floor: !x {k: 6}          | a tag (!x)                                        | do without tags",
+                "dustwright: 1            | dustwright: 2             | schema version 2 is newer                         | a newer program",
+                "dustwright: 1            | dustwright: one           | \"one\" does not fit                              | expected 1",
+            })
+    void a_spoilt_file_names_place_reason_and_remedy(String good, String spoilt, String message, String remedy) {
+        assertThat(GOOD).contains(good);
+        String text = GOOD.replaceFirst(
+                java.util.regex.Pattern.quote(good), java.util.regex.Matcher.quoteReplacement(nothing(spoilt)));
+        List<Fault> faults = faults(text);
+        assertThat(faults).anySatisfy(fault -> {
+            assertThat(fault.text()).contains(message).contains(nothing(remedy));
+            assertThat(fault.line()).isPositive();
+            assertThat(fault.column()).isPositive();
+        });
+    }
+
+    private static String nothing(String text) {
+        return text == null ? "" : text;
+    }
+
+    @Test
+    void the_line_and_column_are_those_of_the_value() {
+        Fault fault =
+                faults(GOOD.replace("altitude: 120 m", "altitude: 120 kg")).get(0);
+        assertThat(fault.line()).isEqualTo(4);
+        assertThat(fault.column()).isEqualTo(18);
+        assertThat(fault.path()).isEqualTo("site.altitude");
+        assertThat(fault.text())
+                .isEqualTo("line 4, column 18: site.altitude: a mass (kg) where a length belongs; "
+                        + "expected a length such as 120 m");
+    }
+
+    @Test
+    void all_faults_come_together_in_the_order_of_the_file() {
+        String text = GOOD.replace("altitude: 120 m", "altitud: 120 m")
+                .replace("length: 25 ft", "length: 25")
+                .replace("tube: T3, length", "tube: T4, length")
+                .replace("full: 11 inHg", "full: 8 inHg")
+                .replace("both: [A1, A2]", "both: [A1, A9]");
+        List<Fault> faults = faults(text);
+        assertThat(faults).hasSizeGreaterThanOrEqualTo(6);
+        assertThat(faults).isSortedAccordingTo(java.util.Comparator.comparingInt(Fault::line));
+        assertThat(String.join("\n", faults.stream().map(Fault::text).toList()))
+                .contains("altitud", "without a unit", "T4", "full", "A9");
+    }
+
+    @Test
+    void a_key_or_id_written_twice_is_reported_with_the_first_line() {
+        List<Fault> faults = faults(GOOD.replace("  A2: {at", "  A1: {at"));
+        assertThat(faults.get(0).text()).contains("\"A1\" stands here a second time; the first is on line 23");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'',                          the file is empty",
+        "'# only a remark',           the file is empty",
+        "'just words',                'the file holds \"just words\" at the top'",
+        "'[1, 2]',                    the file holds a list at the top",
+        "'a: [1',                     not valid YAML",
+        "'a: 1\n---\nb: 2',           a second document in one file",
+        "'dustwright: 1\n\tplant: 2', a tab character",
+        "'\u0007',                    does not allow",
+    })
+    void what_is_no_plant_file_at_all_is_said_plainly(String text, String message) {
+        assertThat(faults(text).get(0).text()).contains(message);
+    }
+
+    @Test
+    void an_alias_bomb_is_refused_at_its_first_anchor() {
+        StringBuilder bomb = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x]\n");
+        for (int i = 1; i < 30; i++) {
+            bomb.append("a").append(i).append(": &a").append(i).append(" [");
+            bomb.append(("*a" + (i - 1) + ", ").repeat(9)).append("x]\n");
+        }
+        assertThat(faults(bomb.toString())).hasSize(1);
+        assertThat(faults(bomb.toString()).get(0).text()).contains("line 1").contains("anchor");
+    }
+
+    @Test
+    void nesting_without_end_is_refused() {
+        assertThat(faults("a: " + "[".repeat(5000)).get(0).text()).contains("nested more than 20 deep");
+        assertThat(faults("{a: ".repeat(5000)).get(0).text()).contains("nested more than 20 deep");
+    }
+
+    @Test
+    void a_file_that_is_too_large_is_refused_unread(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("large.yaml");
+        Files.write(
+                file, "# a remark of forty megabytes........\n".repeat(1 << 20).getBytes(StandardCharsets.UTF_8));
+        assertThat(((Reading.Faults) PlantReader.read(file)).faults().get(0).text())
+                .contains("larger than 4 MiB and was not read");
+    }
+
+    @Test
+    void a_file_that_is_not_there_or_no_file_is_said_so(@TempDir Path folder) {
+        assertThat(((Reading.Faults) PlantReader.read(folder.resolve("none.yaml")))
+                        .faults()
+                        .get(0)
+                        .text())
+                .startsWith("there is no file");
+        assertThat(((Reading.Faults) PlantReader.read(folder)).faults().get(0).text())
+                .contains("cannot be read");
+    }
+
+    @Test
+    void a_file_in_another_encoding_names_the_place(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("latin.yaml");
+        Files.write(file, "dustwright: 1\nplant: {name: Müller}\n".getBytes(StandardCharsets.ISO_8859_1));
+        assertThat(((Reading.Faults) PlantReader.read(file)).faults().get(0).text())
+                .isEqualTo("line 2, column 16: this is not UTF-8 text; expected a file saved as UTF-8");
+    }
+
+    @Test
+    void a_hostile_long_value_is_shortened_in_the_message() {
+        String text = GOOD.replace("altitude: 120 m", "altitude: \"" + "x".repeat(100_000) + "\"");
+        assertThat(faults(text).get(0).text()).hasSizeLessThan(300);
+    }
+
+    static List<Fault> faults(String text) {
+        Reading reading = PlantReader.read(text);
+        assertThat(reading).as("a plant was read from " + text).isInstanceOf(Reading.Faults.class);
+        return ((Reading.Faults) reading).faults();
+    }
+}
