@@ -18,6 +18,9 @@ import dustwright.engine.quantity.Range;
  */
 public final class IsothermalFlow {
     private static final double ROOT_TOLERANCE = 1e-14;
+    /** The choked flow itself is passed, whatever its last digits. */
+    private static final double CHOKE_ROUNDING = 1e-12;
+
     private static final int STEP_LIMIT = 60;
     private static final Range RESISTANCE = new Range("isothermal flow", "f L/D + ΣK", "-", Double.MIN_NORMAL, 1e12);
 
@@ -78,7 +81,7 @@ public final class IsothermalFlow {
         double flux = massFlow_kgPerS / area_m2;
         double kinetic = flux * flux * rt_JPerKg / (p1_Pa * p1_Pa);
         // x = (p2/p1)²: F(x) = 1 − x − kinetic (N − ln x); concave, greatest at x = kinetic, which is the choke
-        if (!(1 - kinetic - kinetic * (resistance - Math.log(kinetic)) >= 0 || kinetic == 0)) {
+        if (!(1 - kinetic - kinetic * (resistance - Math.log(kinetic)) >= -CHOKE_ROUNDING || kinetic == 0)) {
             throw new IllegalArgumentException("the leg cannot pass " + massFlow_kgPerS + " kg/s from " + p1_Pa
                     + " Pa: it chokes at " + chokedFlow_kgPerS(p1_Pa, resistance, area_m2, rt_JPerKg) + " kg/s");
         }

@@ -30,7 +30,7 @@ final class Amounts {
     static final Amount HOSE_LENGTH = amount(Dimension.LENGTH, "0.5 m", "60 m", "25 ft");
     static final Amount RUN_LENGTH = amount(Dimension.LENGTH, "1 mm", "3 km", "24 m");
     static final Amount BEND_RADIUS = amount(Dimension.LENGTH, "5 mm", "5 m", "300 mm");
-    static final Amount WYE = amount(Dimension.ANGLE, "15 deg", "90 deg", "45 deg");
+    static final Amount WYE = amount(Dimension.ANGLE, "30 deg", "90 deg", "45 deg");
     static final Amount LOSS = amount(Dimension.RATIO, "0", "1000", "0.5");
     static final Amount SIGNED_LOSS = amount(Dimension.RATIO, "-10", "1e6", "1.2");
     static final Amount FACTOR = amount(Dimension.RATIO, "0.5", "3", "1.1");
