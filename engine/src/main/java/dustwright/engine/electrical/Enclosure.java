@@ -1,0 +1,123 @@
+package dustwright.engine.electrical;
+
+import dustwright.engine.finding.Source;
+import dustwright.engine.reference.ReferenceTable;
+import dustwright.engine.reference.ReferenceTable.Row;
+
+/**
+ * A NEMA enclosure type. The comparison with IP codes goes one way: a type meets at least that IP, an IP never proves a type.
+ *
+ * @param type for example 12 or 4X
+ * @param protectsAgainst in words
+ * @param leastIp IEC code it meets at least, with what newer tables say
+ */
+public record Enclosure(String type, boolean indoor, boolean outdoor, String protectsAgainst, String leastIp) {
+    private static final ReferenceTable TYPES = ReferenceTable.bundled("electrical/enclosures.csv");
+    private static final ReferenceTable AREAS = ReferenceTable.bundled("electrical/enclosure-for-area.csv");
+    private static final ReferenceTable PURGES = ReferenceTable.bundled("electrical/purge.csv");
+
+    /** The type of this name; refused where the table does not hold it. */
+    public static Enclosure ofType(String type) {
+        Row row = TYPES.row("nema_type", type);
+        return new Enclosure(
+                type,
+                row.text("indoor").equals("yes"),
+                row.text("outdoor").equals("yes"),
+                row.text("protects_against"),
+                row.text("ip_at_least"));
+    }
+
+    /** Water and corrosion a panel must bear in an unclassified place. */
+    public enum Exposure {
+        DUSTY_INDOOR("12"),
+        DUSTY_INDOOR_WITH_OIL("13"),
+        OUTDOOR("3R"),
+        OUTDOOR_DUSTY("3"),
+        HOSED_DOWN("4"),
+        HOSED_DOWN_CORROSIVE("4X");
+
+        private final String type;
+
+        Exposure(String type) {
+            this.type = type;
+        }
+    }
+
+    /** The usual type for an unclassified place. */
+    public static Enclosure forUnclassified(Exposure exposure) {
+        return ofType(exposure.type);
+    }
+
+    /** Class of an area, by the owner's classification drawing; the words of the table. */
+    public enum AreaClass {
+        UNCLASSIFIED_DUSTY_INDOOR("unclassified, dusty indoor"),
+        UNCLASSIFIED_OUTDOOR("unclassified, outdoor"),
+        CLASS_II_DIVISION_1("Class II Div 1"),
+        CLASS_II_DIVISION_2("Class II Div 2"),
+        CLASS_II_GROUP_E("Class II Group E"),
+        ZONE_20("Zone 20"),
+        ZONE_21("Zone 21"),
+        ZONE_22_IIIC("Zone 22 IIIC"),
+        ZONE_22_IIIA_IIIB("Zone 22 IIIB, IIIA");
+
+        private final String words;
+
+        AreaClass(String words) {
+            this.words = words;
+        }
+
+        /** The class in words. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * Which enclosures suit an area, and which do not.
+     *
+     * @param acceptable routes, in words
+     * @param notAcceptable what does not do, in words
+     * @param source where this comes from
+     */
+    public record Route(AreaClass area, String acceptable, String notAcceptable, Source source) {}
+
+    /** The routes for an area class. */
+    public static Route forArea(AreaClass area) {
+        Row row = AREAS.row("area", area.words);
+        return new Route(area, row.text("acceptable"), row.text("not_acceptable"), AREAS.source());
+    }
+
+    /** Purged enclosure: clean air at a small overpressure makes ordinary or lesser equipment fit for an area. */
+    public enum Purge {
+        /** Division 1 outside, ordinary equipment inside: cuts power by itself on loss of pressure. */
+        X,
+        /** Division 1 outside, Division 2 equipment inside. */
+        Y,
+        /** Division 2 outside, ordinary equipment inside. */
+        Z;
+
+        /** The purge for a division of the place and whether the equipment inside suits Division 2. */
+        public static Purge of(int division, boolean insideSuitsDivision2) {
+            return switch (division) {
+                case 1 -> insideSuitsDivision2 ? Y : X;
+                case 2 -> Z;
+                default -> throw new IllegalArgumentException("divisions are 1 and 2, not " + division);
+            };
+        }
+
+        /** Least overpressure inside [Pa]. */
+        public double leastPressure_Pa() {
+            return PURGES.row("type", name()).number("least_pressure_Pa");
+        }
+
+        /** What must happen when the pressure is lost, in words. */
+        public String onLossOfPressure() {
+            return PURGES.row("type", name()).text("on_loss_of_pressure");
+        }
+
+        /** Where this comes from. */
+        public static Source source() {
+            return PURGES.source();
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package dustwright.engine.electrical;
+
+import dustwright.engine.quantity.Range;
+import dustwright.engine.reference.ReferenceTable;
+import java.util.List;
+
+/** Which motor a producer needs, and how far it is loaded. */
+public final class MotorRating {
+    /** One horsepower, 550 ft·lbf/s [W]. */
+    public static final double HORSEPOWER_W = 745.6998715822702;
+
+    private static final List<Double> HORSEPOWERS =
+            ReferenceTable.bundled("electrical/full-load-current-60hz.csv").rows().stream()
+                    .map(row -> row.number("motor_hp"))
+                    .toList();
+    private static final List<Double> KILOWATTS =
+            ReferenceTable.bundled("electrical/motor-current-400v-50hz.csv").rows().stream()
+                    .map(row -> row.number("motor_kW"))
+                    .toList();
+
+    private static final Range SHAFT = new Range("the choice of a motor", "P", "W", 1, 1e7);
+    private static final Range MARGIN = new Range("the choice of a motor", "margin", "-", 0, 1);
+    private static final Range SERVICE_FACTOR = new Range("a motor", "service factor", "-", 1, 1.5);
+
+    private MotorRating() {}
+
+    /**
+     * Next standard horsepower that gives a shaft power with a margin [hp] (equation ELE-1).
+     *
+     * <pre>
+     * P_motor ≥ P_shaft (1 + margin)
+     * </pre>
+     *
+     * @param shaft_W P_shaft at the worst point, relief valve open [W]
+     * @param margin [-], 0 to 1; the service factor is a reserve and no part of it
+     * @source standard ratings of NEMA MG 1, as in NEC Table 430.250
+     * @example nextHorsepower(20805, 0.1) = 40
+     */
+    public static double nextHorsepower(double shaft_W, double margin) {
+        return next(HORSEPOWERS, SHAFT.check(shaft_W) * (1 + MARGIN.check(margin)) / HORSEPOWER_W, "hp");
+    }
+
+    /**
+     * Next standard kilowatt rating that gives a shaft power with a margin [kW] (equation ELE-1).
+     *
+     * @param shaft_W P_shaft [W]
+     * @param margin [-], 0 to 1
+     * @source ratings of IEC 60072-1, as in IEC 60947-4-1 Annex G
+     * @example nextKilowatts(20805, 0.1) = 30
+     */
+    public static double nextKilowatts(double shaft_W, double margin) {
+        return next(KILOWATTS, SHAFT.check(shaft_W) * (1 + MARGIN.check(margin)) / 1000, "kW");
+    }
+
+    private static double next(List<Double> ratings, double asked, String unit) {
+        return ratings.stream()
+                .filter(rating -> rating >= asked * (1 - 1e-9))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(asked + " " + unit
+                        + " is beyond the largest tabulated motor, " + ratings.get(ratings.size() - 1) + " " + unit));
+    }
+
+    /**
+     * Load of a motor over its nameplate [-] (equation ELE-2). Above 1 it draws on its service factor, and above that it overheats.
+     *
+     * <pre>
+     * load = P_shaft / P_nameplate
+     * </pre>
+     *
+     * @param shaft_W [W]
+     * @param nameplate_W [W]
+     * @source definition
+     * @example load(8000, 11185.5) = 0.71521
+     */
+    public static double load(double shaft_W, double nameplate_W) {
+        return new Range("the load of a motor", "P", "W", 0, 1e7).check(shaft_W) / SHAFT.check(nameplate_W);
+    }
+
+    /**
+     * Power a motor gives for a while at rated voltage and frequency [W] (equation ELE-3): a reserve, lost on a drive and at altitude.
+     *
+     * <pre>
+     * P = P_nameplate × service factor
+     * </pre>
+     *
+     * @param nameplate_W [W]
+     * @param serviceFactor on the nameplate [-], 1 to 1.5
+     * @source NEMA MG 1, definition of service factor
+     * @example serviceFactorPower_W(11185.5, 1.15) = 12863.3
+     */
+    public static double serviceFactorPower_W(double nameplate_W, double serviceFactor) {
+        return SHAFT.check(nameplate_W) * SERVICE_FACTOR.check(serviceFactor);
+    }
+}
