@@ -320,9 +320,13 @@ public final class InventedStudy {
     }
 
     private StateAnswer answer(Plant plant, List<String> open, double share) {
-        State state = new State((open.size() == 1 ? open.get(0) + " alone" : String.join("+", open)) + ", filter normal",
+        State state = new State(
+                (open.size() == 1 ? open.get(0) + " alone" : String.join("+", open)) + ", filter normal",
                 open,
-                FilterCondition.NORMAL, Set.of(), Set.of(), Set.of("P1"));
+                FilterCondition.NORMAL,
+                Set.of(),
+                Set.of(),
+                Set.of("P1"));
         List<Finding> findings = new ArrayList<>();
         List<LegResult> legs = new ArrayList<>();
         double least = DustClass.DRY_POWDER.minimum().metresPerSecond();
@@ -452,7 +456,8 @@ public final class InventedStudy {
     }
 
     private StateAnswer unsolved() {
-        State state = new State("all closed, filter dirty", List.of(), FilterCondition.DIRTY, Set.of(), Set.of(), Set.of("P1"));
+        State state = new State(
+                "all closed, filter dirty", List.of(), FilterCondition.DIRTY, Set.of(), Set.of(), Set.of("P1"));
         return new StateAnswer(
                 state,
                 new Outcome.NotSolved<>("The hose at " + inletId(2) + " is choked; 60 steps were tried."),

@@ -45,7 +45,8 @@ final class ReportTest {
                 html.substring(html.indexOf("<section class=\"first\""), html.indexOf("<section id=\"drawing\""));
         assertThat(first)
                 .contains("Does not hold")
-                .contains("Dust settles in run MA1 with A1 alone, filter normal: 2\u202F006\u00A0ft/min, least 3\u202F000")
+                .contains(
+                        "Dust settles in run MA1 with A1 alone, filter normal: 2\u202F006\u00A0ft/min, least 3\u202F000")
                 .contains("Velocity with one user")
                 .contains("the slowest stretch is run MA1")
                 .contains("2 assumptions, 1 override")

@@ -46,7 +46,7 @@ final class ResultTables {
                             () -> table.row(
                                     answer.state().name(),
                                     Integer.toString(answer.state().open().size()),
-                                            "",
+                                    "",
                                     "",
                                     "No answer. " + answer.duty().match(d -> "", why -> why),
                                     ""));

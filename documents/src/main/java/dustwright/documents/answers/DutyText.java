@@ -1,0 +1,166 @@
+package dustwright.documents.answers;
+
+import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.network.BleedResult;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.InletResult;
+import dustwright.engine.network.LegResult;
+import dustwright.engine.network.NodeResult;
+import dustwright.engine.network.ProducerResult;
+import dustwright.engine.network.StationResult;
+import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.Quantity;
+
+/** Every figure of one solved state as tables. */
+final class DutyText {
+    private final DutyPoint duty;
+    private final Show show;
+    private final Lines lines;
+
+    DutyText(DutyPoint duty, Show show, Lines lines) {
+        this.duty = duty;
+        this.show = show;
+        this.lines = lines;
+    }
+
+    void write() {
+        if (!duty.unchoked()) {
+            lines.text("  ", "Mind: a piece is choked, so this is no valid operating state.");
+        }
+        duty.stations().forEach(this::station);
+        inlets();
+        bleeds();
+        legs();
+        nodes();
+        lines.gap();
+        lines.text(
+                "  ",
+                "Solved by " + duty.convergence().method() + " in "
+                        + Wording.counted(duty.convergence().iterations(), "step", "steps")
+                        + "; worst mass imbalance "
+                        + Figures.significant(duty.convergence().worstBalance().kgPerSecond(), 2)
+                        + " kg/s, worst leg law error "
+                        + Figures.significant(duty.convergence().worstLegError(), 2) + " of ambient pressure squared.");
+    }
+
+    private String plain(Quantity quantity) {
+        return Lines.plain(show.number(quantity));
+    }
+
+    private void station(StationResult station) {
+        lines.gap();
+        lines.text(
+                "  ",
+                "Station " + station.id() + ": " + show.freeAirFull(station.throughFilter()) + " through the filter ("
+                        + show.full(station.receiverFlow()) + " in the receiver), receiver "
+                        + show.full(station.receiver())
+                        + ", filter " + show.full(station.filterLoss()) + ", safety filter "
+                        + show.full(station.safetyFilterLoss()) + ", suction " + show.full(station.suction()) + ".");
+        lines.text(
+                "  ",
+                "Let in: relief valve " + show.freeAirFull(station.relief()) + ", vent valve "
+                        + show.freeAirFull(station.vent()) + ", rotary valve " + show.freeAirFull(station.rotaryValve())
+                        + ".");
+        TextTable table = TextTable.of(
+                TextTable.words("Producer"),
+                TextTable.words("State"),
+                TextTable.number(show.unit(Dimension.ROTATIONAL_SPEED)),
+                TextTable.number(show.unit(Dimension.FREE_AIR_FLOW)),
+                TextTable.number(show.unit(Dimension.ACTUAL_FLOW) + " at inlet"),
+                TextTable.number("Vacuum " + show.unit(Dimension.PRESSURE_DIFFERENCE)),
+                TextTable.number("Rise " + show.unit(Dimension.TEMPERATURE_RISE).replace(" rise", "")),
+                TextTable.number(show.unit(Dimension.POWER)));
+        for (ProducerResult producer : station.producers()) {
+            table.row(
+                    Lines.plain(producer.id()),
+                    producer.running() ? (producer.checkValveShut() ? "check valve shut" : "runs") : "stands",
+                    plain(producer.speed()),
+                    Lines.plain(show.freeAir(producer.flow())),
+                    plain(producer.inletFlow()),
+                    plain(producer.vacuum()),
+                    plain(producer.rise()),
+                    plain(producer.shaftPower()));
+        }
+        if (!table.isEmpty()) {
+            lines.table(table);
+        }
+    }
+
+    private void inlets() {
+        TextTable table = TextTable.of(
+                TextTable.words("Inlet"),
+                TextTable.words("State"),
+                TextTable.number(show.unit(Dimension.FREE_AIR_FLOW)),
+                TextTable.number("Vacuum at valve " + show.unit(Dimension.PRESSURE_DIFFERENCE)));
+        for (InletResult inlet : duty.inlets()) {
+            table.row(
+                    Lines.plain(inlet.id()),
+                    (inlet.open() ? "open" : "closed") + (inlet.choked() ? ", choked" : ""),
+                    Lines.plain(show.freeAir(inlet.flow())),
+                    plain(inlet.vacuumAtValve()));
+        }
+        if (!table.isEmpty()) {
+            lines.gap().table(table);
+        }
+    }
+
+    private void bleeds() {
+        TextTable table = TextTable.of(
+                TextTable.words("Far-end bleed"),
+                TextTable.words("State"),
+                TextTable.number(show.unit(Dimension.FREE_AIR_FLOW)));
+        for (BleedResult bleed : duty.bleeds()) {
+            table.row(Lines.plain(bleed.id()), bleed.open() ? "open" : "shut", Lines.plain(show.freeAir(bleed.flow())));
+        }
+        if (!table.isEmpty()) {
+            lines.gap().table(table);
+        }
+    }
+
+    private void legs() {
+        String velocity = show.unit(Dimension.VELOCITY);
+        String pressure = show.unit(Dimension.ABSOLUTE_PRESSURE);
+        TextTable table = TextTable.of(
+                TextTable.words("Piece"),
+                TextTable.words("From"),
+                TextTable.words("To"),
+                TextTable.number(show.unit(Dimension.FREE_AIR_FLOW)),
+                TextTable.number(velocity + " from"),
+                TextTable.number("to"),
+                TextTable.number(pressure + " from"),
+                TextTable.number("to"),
+                TextTable.number("Re"),
+                TextTable.number("f"),
+                TextTable.number("K"));
+        for (LegResult leg : duty.legs()) {
+            table.row(
+                    Lines.plain((leg.kind() == LegResult.Kind.HOSE ? "hose " : "")
+                            + leg.id()
+                            + (leg.choked() ? " choked" : "")),
+                    Lines.plain(leg.from()),
+                    Lines.plain(leg.to()),
+                    Lines.plain(show.freeAir(leg.flow())),
+                    plain(leg.velocityFrom()),
+                    plain(leg.velocityTo()),
+                    plain(leg.pressureFrom()),
+                    plain(leg.pressureTo()),
+                    Lines.plain(Figures.fixed(leg.reynolds(), 0)),
+                    Lines.plain(Figures.fixed(leg.frictionFactor(), 4)),
+                    Lines.plain(Figures.fixed(leg.k(), 2)));
+        }
+        lines.gap().table(table);
+    }
+
+    private void nodes() {
+        TextTable table = TextTable.of(
+                TextTable.words("Point"),
+                TextTable.number(show.unit(Dimension.ABSOLUTE_PRESSURE)),
+                TextTable.number("Vacuum " + show.unit(Dimension.PRESSURE_DIFFERENCE)));
+        for (NodeResult node : duty.nodes()) {
+            table.row(Lines.plain(node.id()), plain(node.pressure()), plain(node.vacuum()));
+        }
+        lines.gap().table(table);
+    }
+}

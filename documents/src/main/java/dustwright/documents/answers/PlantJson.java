@@ -1,0 +1,60 @@
+package dustwright.documents.answers;
+
+import dustwright.engine.air.Air;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.FreeAirFlow;
+
+/** What stands at the head of every answer: format, plant, reference state, site, what the answer rests on. */
+final class PlantJson {
+    private static final double REFERENCE_PRESSURE_Pa = 101_325;
+    private static final double REFERENCE_TEMPERATURE_K = 293.15;
+
+    private PlantJson() {}
+
+    static void head(JsonText json, String answer, Plant plant) {
+        json.text("format", "dustwright/" + answer + "/1");
+        json.object("plant", () -> {
+            json.text("name", plant.name());
+            json.text("note", plant.note());
+        });
+        json.object("freeAir", () -> {
+            json.number("pressure_Pa", REFERENCE_PRESSURE_Pa);
+            json.number("temperature_K", REFERENCE_TEMPERATURE_K);
+            json.number("density_kgPerM3", FreeAirFlow.REFERENCE_DENSITY_kgPerM3);
+        });
+        Air air = plant.site().air();
+        json.object("site", () -> {
+            json.si("pressure_Pa", air.ambient());
+            json.si("temperature_K", air.temperature());
+            json.number("gasConstant_JPerKgK", air.gasConstant_JPerKgK());
+            json.number("viscosity_PaS", air.viscosity_PaS());
+        });
+        json.list("assumptions", plant.assumptions(), assumption -> {
+            place(json, assumption.place());
+            json.text("what", assumption.what());
+            source(json, "basis", assumption.basis());
+        });
+        json.list("overrides", plant.overrides(), override -> {
+            place(json, override.place());
+            json.text("what", override.what());
+            json.text("reason", override.reason());
+            json.text("by", override.by());
+        });
+    }
+
+    static void place(JsonText json, Place place) {
+        json.object("place", () -> {
+            json.text("kind", place.kind().words());
+            json.text("id", place.id());
+        });
+    }
+
+    static void source(JsonText json, String key, Source source) {
+        json.object(key, () -> {
+            json.text("text", source.text());
+            json.text("confidence", source.confidence().words());
+        });
+    }
+}

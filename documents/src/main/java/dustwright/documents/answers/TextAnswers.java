@@ -1,0 +1,213 @@
+package dustwright.documents.answers;
+
+import dustwright.documents.drawing.MarginClass;
+import dustwright.documents.drawing.MarginStrip;
+import dustwright.documents.report.Digest;
+import dustwright.documents.report.Verdict;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.OneUserVelocity;
+import dustwright.engine.StateAnswer;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.UnitSystem;
+import java.util.List;
+
+/** Answers for a person at a terminal: plain text, no colour needed, no line longer than asked where words can be cut. */
+public final class TextAnswers {
+    private static final int MOST_FINDINGS = 20;
+    private static final int MOST_RUNS = 8;
+    private static final int NARROWEST = 60;
+
+    private final Study study;
+    private final Show show;
+    private final Lines lines;
+
+    private TextAnswers(Study study, UnitSystem units, int width) {
+        this.study = study;
+        this.show = new Show(units);
+        this.lines = new Lines(Math.max(width, NARROWEST));
+    }
+
+    /** What holds and what does not: verdict, findings worst first with the numbers {@code explain} takes, one-user velocities. */
+    public static String verify(Study study, UnitSystem units, int width) {
+        return new TextAnswers(study, units, width).verified().toString();
+    }
+
+    /** Every pressure, flow and velocity of the states asked. */
+    public static String solve(Study study, UnitSystem units, int width) {
+        TextAnswers text = new TextAnswers(study, units, width);
+        text.lines.text("", study.plant().name());
+        study.states().forEach(text::solved);
+        return text.footer().toString();
+    }
+
+    /** One finding step by step. */
+    public static String explain(Study study, Finding finding, UnitSystem units, int width) {
+        return new TextAnswers(study, units, width).explained(finding).toString();
+    }
+
+    private Lines verified() {
+        Digest digest = new Digest(study);
+        Verdict verdict = Verdict.of(digest, show);
+        lines.text("", study.plant().name()).gap();
+        lines.text("", verdict.word() + " " + verdict.reason());
+        findings();
+        oneUser();
+        digest.mostUsers()
+                .ifPresent(answer -> Digest.slowest(answer).ifPresent(slowest -> {
+                    lines.head("Slowest stretch with most users on");
+                    lines.text(
+                            "  ",
+                            slowest.where() + ", set " + answer.state().name() + ": "
+                                    + Wording.valueAndLimit(slowest, show) + " (" + Show.margin(slowest.margin())
+                                    + ")");
+                }));
+        notSolved();
+        return footer();
+    }
+
+    private void findings() {
+        List<Finding> findings = study.worstPerPlace();
+        long failing = findings.stream().filter(f -> !f.holds()).count();
+        TextTable table = TextTable.of(
+                TextTable.number("No"),
+                TextTable.words(""),
+                TextTable.words("Finding"),
+                TextTable.words("Value and limit"),
+                TextTable.number("Margin"),
+                TextTable.words("Set"));
+        long shown = failing == 0 ? Math.min(MOST_RUNS, findings.size()) : Math.min(MOST_FINDINGS, failing);
+        for (int i = 0; i < shown; i++) {
+            Finding finding = findings.get(i);
+            table.row(
+                    Integer.toString(i + 1),
+                    glyph(finding.margin(), finding.side()),
+                    Lines.plain(Wording.claim(finding)),
+                    Lines.plain(Wording.valueAndLimit(finding, show)),
+                    Lines.plain(Show.margin(finding.margin())),
+                    Lines.plain(finding.state()));
+        }
+        if (table.isEmpty()) {
+            return;
+        }
+        lines.head(failing == 0 ? "Tightest requirements" : "What does not hold, worst first")
+                .table(table);
+        long rest = failing - shown;
+        lines.text(
+                "  ",
+                (rest > 0 ? Wording.counted(rest, "more place fails", "more places fail") + ". " : "")
+                        + "explain PLANT NO shows how a finding was calculated.");
+    }
+
+    private static String glyph(double margin, Side side) {
+        return MarginClass.of(margin).glyph(side);
+    }
+
+    private void oneUser() {
+        List<OneUserVelocity> sorted = MarginStrip.worstFirst(study.oneUser());
+        if (sorted.isEmpty()) {
+            return;
+        }
+        String velocity = show.unit(Dimension.VELOCITY);
+        TextTable table = TextTable.of(
+                TextTable.words("Run"),
+                TextTable.number("Bore " + show.boreUnit()),
+                TextTable.words("Open"),
+                TextTable.number("Slowest " + velocity),
+                TextTable.number("Least"),
+                TextTable.words(""),
+                TextTable.number("Margin"));
+        Plant plant = study.plant();
+        for (OneUserVelocity one : sorted.subList(0, Math.min(MOST_RUNS, sorted.size()))) {
+            table.row(
+                    one.run(),
+                    Lines.plain(
+                            show.bore(plant.tube(plant.run(one.run()).tube()).bore())),
+                    Lines.plain(one.state()),
+                    Lines.plain(show.number(one.slowest())),
+                    Lines.plain(show.number(one.least())),
+                    glyph(one.margin(), Side.AT_LEAST),
+                    Lines.plain(Show.margin(one.margin())));
+        }
+        lines.head("Velocity with one user, slowest " + Math.min(MOST_RUNS, sorted.size()) + " of "
+                        + Wording.counted(sorted.size(), "run", "runs"))
+                .table(table);
+    }
+
+    private void notSolved() {
+        for (StateAnswer answer : study.states()) {
+            if (answer.duty() instanceof Outcome.NotSolved<DutyPoint> not) {
+                lines.head("No answer for set " + answer.state().name());
+                lines.text("  ", not.why());
+            }
+        }
+    }
+
+    private Lines footer() {
+        Plant plant = study.plant();
+        lines.gap();
+        lines.text(
+                "",
+                "Rests on " + Wording.counted(plant.assumptions().size(), "assumption", "assumptions") + " and "
+                        + Wording.counted(plant.overrides().size(), "override", "overrides")
+                        + "; the report lists them. "
+                        + Wording.FREE_AIR);
+        return lines.text("", Wording.SCREENING);
+    }
+
+    private void solved(StateAnswer answer) {
+        lines.head("Set " + answer.state().name() + ": " + Wording.openInlets(answer.state()));
+        if (answer.duty() instanceof Outcome.NotSolved<DutyPoint> not) {
+            lines.text("  ", "No answer. " + not.why());
+        } else if (answer.duty() instanceof Outcome.Solved<DutyPoint> solved) {
+            new DutyText(solved.value(), show, lines).write();
+        }
+    }
+
+    private Lines explained(Finding finding) {
+        lines.text("", Wording.claim(finding) + ".");
+        lines.text(
+                "",
+                Wording.valueAndLimit(finding, show) + ", margin " + Show.margin(finding.margin()) + ", set "
+                        + finding.state() + ".");
+        lines.gap();
+        lines.text("", finding.code().meaning());
+        if (!finding.holds()) {
+            lines.text("", "What would help: " + finding.code().remedy());
+        }
+        int n = 1;
+        for (Step step : finding.derivation().steps()) {
+            step(n, step);
+            n++;
+        }
+        lines.head("Limit");
+        lines.text(
+                "  ",
+                show.pair(finding).limitFull() + ", from: "
+                        + Wording.source(finding.derivation().limitSource()));
+        return footer();
+    }
+
+    private void step(int n, Step step) {
+        lines.head(n + ". " + step.equation() + "   " + step.formula());
+        for (Term input : step.inputs()) {
+            lines.text("     ", input.symbol() + " = " + Show.si(input.value()) + "   " + input.meaning());
+        }
+        Term result = step.result();
+        String reader = show.full(result.value());
+        String si = Show.si(result.value());
+        lines.text(
+                "   ",
+                "→ " + result.symbol() + " = " + si + (reader.equals(si) ? "" : " (" + reader + ")") + "   "
+                        + result.meaning());
+        lines.text("     ", "source: " + Wording.source(step.source()));
+    }
+}

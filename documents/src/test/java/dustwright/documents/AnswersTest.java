@@ -1,0 +1,132 @@
+package dustwright.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import dustwright.documents.answers.JsonAnswers;
+import dustwright.documents.answers.TextAnswers;
+import dustwright.engine.Study;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.quantity.UnitSystem;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+final class AnswersTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final Study STUDY = InventedStudy.of(12);
+
+    private static List<Error> faults(String answer, String json) throws Exception {
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(JsonAnswers.schema(answer));
+        return schema.validate(JSON.readTree(json));
+    }
+
+    @Test
+    void every_json_answer_keeps_to_its_schema() throws Exception {
+        assertThat(faults("verify", JsonAnswers.verify(STUDY))).isEmpty();
+        assertThat(faults("solve", JsonAnswers.solve(STUDY))).isEmpty();
+        assertThat(faults(
+                        "explain",
+                        JsonAnswers.explain(STUDY, STUDY.worstPerPlace().get(0))))
+                .isEmpty();
+    }
+
+    @Test
+    void the_schema_refuses_another_format_an_unknown_key_and_a_missing_duty_point() throws Exception {
+        String solve = JsonAnswers.solve(STUDY);
+        assertThat(faults("verify", solve)).isNotEmpty();
+        assertThat(faults("solve", solve.replace("\"reynolds\"", "\"renolds\"")))
+                .isNotEmpty();
+        assertThat(faults("solve", solve.replace("\"solved\" : false", "\"solved\" : true")))
+                .isNotEmpty();
+    }
+
+    @Test
+    void a_solved_state_gives_back_every_digit_of_every_leg() throws Exception {
+        JsonNode state = JSON.readTree(JsonAnswers.solve(STUDY)).get("states").get(0);
+        DutyPoint duty = STUDY.states().get(0).duty().match(d -> d, why -> {
+            throw new AssertionError(why);
+        });
+        assertThat(state.get("legs").size()).isEqualTo(duty.legs().size());
+        for (int i = 0; i < duty.legs().size(); i++) {
+            JsonNode leg = state.get("legs").get(i);
+            assertThat(leg.get("id").asText()).isEqualTo(duty.legs().get(i).id());
+            assertThat(leg.get("flow_kgPerS").asDouble())
+                    .isEqualTo(duty.legs().get(i).flow().kgPerSecond());
+            assertThat(leg.get("pressureTo_Pa").asDouble())
+                    .isEqualTo(duty.legs().get(i).pressureTo().pascals());
+        }
+        assertThat(state.get("nodes").size()).isEqualTo(duty.nodes().size());
+    }
+
+    @Test
+    void an_unsolved_state_has_a_reason_and_no_numbers() throws Exception {
+        JsonNode state = JSON.readTree(JsonAnswers.solve(STUDY)).get("states").get(2);
+        assertThat(state.get("solved").asBoolean()).isFalse();
+        assertThat(state.get("why").asText()).contains("choked");
+        assertThat(state.has("legs")).isFalse();
+    }
+
+    @Test
+    void names_with_quotes_and_brackets_stay_names_in_json() throws Exception {
+        String name = "a\"b</script>\n\u0007ü";
+        JsonNode answer = JSON.readTree(JsonAnswers.verify(InventedStudy.named(4, "", name)));
+        assertThat(answer.get("plant").get("name").asText()).isEqualTo(name);
+    }
+
+    @Test
+    void verify_numbers_findings_as_explain_takes_them() {
+        String text = TextAnswers.verify(STUDY, UnitSystem.US, 100);
+        assertThat(text)
+                .contains("Does not hold in 2 of 3 sets.")
+                .contains("   1  ▼▼  Dust settles in run MA1")
+                .contains("Velocity with one user, slowest 8 of 24 runs");
+        assertThat(STUDY.worstPerPlace().get(0).where().id()).isEqualTo("MA1");
+    }
+
+    @Test
+    void value_and_limit_show_enough_places_to_see_that_it_fails() {
+        assertThat(TextAnswers.verify(STUDY, UnitSystem.US, 110)).contains("2999.8 ft/min, least 3000.0  -0.01 %");
+    }
+
+    @Test
+    void no_line_is_longer_than_the_terminal() {
+        for (int width : new int[] {80, 100, 140}) {
+            int most = width;
+            assertThat(TextAnswers.verify(STUDY, UnitSystem.SI, width).lines())
+                    .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(most));
+        }
+        assertThat(TextAnswers.solve(STUDY, UnitSystem.SI, 110).lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(110));
+    }
+
+    @Test
+    void a_name_cannot_steer_the_terminal() {
+        Study study = InventedStudy.named(4, "", "red\u001B[31m\nnext");
+        assertThat(TextAnswers.verify(study, UnitSystem.US, 80))
+                .doesNotContain("\u001B")
+                .startsWith("red\uFFFD[31m\uFFFDnext");
+    }
+
+    @Test
+    void explain_gives_each_step_with_numbers_units_and_source() {
+        String text = TextAnswers.explain(STUDY, STUDY.worstPerPlace().get(0), UnitSystem.US, 100);
+        assertThat(text)
+                .contains("1. AIR-1   rho = p/(R T)")
+                .contains("p = 77600 Pa   static pressure at the upstream end")
+                .contains("→ v = 10.189 m/s (2006 ft/min)   velocity at the slow end")
+                .contains("source: continuity (published)")
+                .contains("from: ACGIH Industrial Ventilation");
+    }
+
+    @Test
+    void there_is_no_schema_for_an_answer_that_does_not_exist() {
+        assertThatThrownBy(() -> JsonAnswers.schema("guess")).isInstanceOf(IllegalArgumentException.class);
+    }
+}
