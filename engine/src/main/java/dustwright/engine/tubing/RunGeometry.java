@@ -78,7 +78,7 @@ public record RunGeometry(Length developed, Length straight, List<Bend> bends, d
     }
 
     /** Change of direction at a corner [rad], 0 to π, by atan2 so that small and square angles keep their digits. */
-    private static double turn_rad(Position before, Position corner, Position after) {
+    public static double turn_rad(Position before, Position corner, Position after) {
         double ax = corner.x_m() - before.x_m();
         double ay = corner.y_m() - before.y_m();
         double az = corner.z_m() - before.z_m();

@@ -1,0 +1,169 @@
+package dustwright.engine.conveying;
+
+import static dustwright.engine.Reference.assertClose;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dustwright.engine.Reference;
+import dustwright.engine.Reference.Row;
+import dustwright.engine.air.Air;
+import dustwright.engine.conveying.LeastVelocity.Governs;
+import dustwright.engine.conveying.VelocityLaw.Orientation;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.OutOfRangeException;
+import dustwright.engine.quantity.Temperature;
+import dustwright.engine.tubing.Friction;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class LeastVelocityTest {
+    private static final EnumSet<Orientation> ALL = EnumSet.allOf(Orientation.class);
+    private static final Dust POWDER = dust(DustClass.DRY_POWDER);
+
+    /** 60 kg/h of sand of 0.5 mm in a 2 in tube. */
+    private static final Conveyed SAND = Streams.of(60 / 3600.0, 5e-4, 2650, 1.0, 0.0475);
+
+    static List<Row> hoses() {
+        return Reference.rows("conveying/hose-velocity.csv");
+    }
+
+    static List<Row> bodies() {
+        return Reference.rows("conveying/minimum-velocity.csv");
+    }
+
+    @ParameterizedTest
+    @MethodSource("hoses")
+    void velocity_in_a_hose_is_that_of_continuity(Row row) {
+        Air air = new Air(new AbsolutePressure(101_325), new Temperature(293.15), 287.05287, 1.8134e-5);
+        double bore = row.value("diameter_m");
+        double w = row.value("mass_flow_kg_s");
+        double velocity = w / (air.density_kgPerM3(row.value("pressure_Pa")) * Math.PI / 4 * bore * bore);
+        row.assertClose("velocity_m_s", velocity);
+        row.assertClose("velocity_ft_min", velocity / 0.3048 * 60);
+        row.assertClose("flow_scfm", w / FreeAirFlow.REFERENCE_DENSITY_kgPerM3 / Math.pow(0.3048, 3) * 60);
+        row.assertClose("reynolds", Friction.reynolds(w, bore, air.viscosity_PaS()));
+        // Mills' round constants give the same within their 0.13 %
+        assertClose(
+                row + " Mills",
+                MillsVelocity.velocity_mPerS(w, 293.15, bore, row.value("pressure_Pa")),
+                velocity,
+                0.002);
+    }
+
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void dust_classes_have_the_published_minimum(Row row) {
+        Map<String, DustClass> acgih = Map.of(
+                "fumes", DustClass.FUMES,
+                "very fine light dust", DustClass.VERY_FINE_LIGHT,
+                "dry dusts and powders", DustClass.DRY_POWDER,
+                "average industrial dust", DustClass.AVERAGE_INDUSTRIAL,
+                "heavy dusts", DustClass.HEAVY,
+                "heavy or moist", DustClass.HEAVY_OR_MOIST);
+        Map<String, DustClass> ireland = Map.of(
+                "smoke, fume", DustClass.FUMES,
+                "fine dry dust", DustClass.VERY_FINE_LIGHT,
+                "dry dusts and powders", DustClass.DRY_POWDER);
+        DustClass dustClass = switch (row.text("body")) {
+            case "ACGIH" -> acgih.get(row.text("dust_class"));
+            case "HSA Ireland" -> ireland.get(row.text("dust_class"));
+            default -> null;
+        };
+        if (dustClass == null) {
+            Reference.report(row, row.text("body") + ", " + row.text("dust_class") + ": no class of ours");
+        } else {
+            row.assertClose("velocity_low_m_s", dustClass.minimum().metresPerSecond());
+        }
+    }
+
+    @Test
+    void the_dust_class_governs_unless_asked_otherwise_and_every_law_is_shown() {
+        LeastVelocity least = LeastVelocity.of(POWDER, SAND, ALL, 1.5, Governs.DUST_CLASS);
+        assertThat(least.least()).isEqualTo(POWDER.minimumVelocity());
+        assertThat(least.boundBy()).isEqualTo("dust class");
+        assertThat(least.weighed()).extracting(LeastVelocity.Weighed::law).containsExactly(VelocityLaw.values());
+    }
+
+    @Test
+    void the_greatest_law_inside_its_range_binds_when_asked_for() {
+        LeastVelocity least = LeastVelocity.of(POWDER, SAND, ALL, 1.5, Governs.GREATEST);
+        double greatest = POWDER.minimumVelocity().metresPerSecond();
+        for (LeastVelocity.Weighed one : least.weighed()) {
+            if (one.answer() instanceof LawAnswer.Inside inside) {
+                greatest = Math.max(greatest, 1.5 * inside.velocity().metresPerSecond());
+            }
+        }
+        assertClose("least", least.least().metresPerSecond(), greatest, 1e-15);
+        assertThat(least.boundBy()).isEqualTo("Schade 1987");
+        assertThat(least.source()).isEqualTo(VelocityLaw.SCHADE_1987.source());
+    }
+
+    @Test
+    void only_laws_for_the_way_the_tube_lies_are_asked() {
+        LeastVelocity level = LeastVelocity.of(POWDER, SAND, EnumSet.of(Orientation.LEVEL), 1, Governs.GREATEST);
+        assertThat(level.weighed()).allMatch(one -> one.law().orientation() == Orientation.LEVEL);
+        assertThat(level.weighed()).hasSize(7);
+    }
+
+    @Test
+    void a_law_outside_its_range_warns_in_words_and_still_shows_its_figure() {
+        LawAnswer answer = VelocityLaw.MATSUMOTO_1974.about(Streams.of(0.05, 1e-4, 2650, 1.0, 0.0475));
+        assertThat(answer).isInstanceOfSatisfying(LawAnswer.OutsideRange.class, outside -> {
+            assertThat(outside.extrapolated().metresPerSecond()).isPositive();
+            assertThat(outside.why()).singleElement().asString().contains("d = ", "3.0E-4");
+        });
+    }
+
+    @ParameterizedTest
+    @EnumSource(VelocityLaw.class)
+    void a_trace_of_dust_is_outside_every_law(VelocityLaw law) {
+        assertThat(law.about(Streams.of(1e-6, 5e-4, 2650, 1.0, 0.0475))).isInstanceOf(LawAnswer.OutsideRange.class);
+        assertThat(law.about(Streams.of(0, 5e-4, 2650, 1.0, 0.0475))).isInstanceOf(LawAnswer.OutsideRange.class);
+    }
+
+    @ParameterizedTest
+    @EnumSource(VelocityLaw.class)
+    void every_law_names_its_author_its_equation_and_where_its_range_comes_from(VelocityLaw law) {
+        assertThat(law.words()).matches("[A-Z].* (19)[0-9]{2}");
+        assertThat(law.equation()).matches("CON-[0-9]+");
+        assertThat(law.rangeSource().text()).isNotEmpty();
+        assertThat(law.source().text()).contains(law.words().substring(0, 4));
+    }
+
+    @Test
+    void dense_phase_law_for_coal_is_never_inside_its_range_in_a_vacuum_line() {
+        assertThat(VelocityLaw.GELDART_LING_1990.about(SAND)).isInstanceOf(LawAnswer.OutsideRange.class);
+    }
+
+    @Test
+    void a_margin_below_one_is_refused() {
+        assertThatThrownBy(() -> LeastVelocity.of(POWDER, SAND, ALL, 0.9, Governs.GREATEST))
+                .isInstanceOf(OutOfRangeException.class);
+    }
+
+    private static Dust dust(DustClass dustClass) {
+        return new Dust(
+                "powder", "Powder", Optional.of(dustClass), dustClass.minimum(), DustClass.SOURCE, Optional.empty());
+    }
+
+    @Test
+    void air_at_half_the_pressure_carries_half_the_loading_per_velocity() {
+        Conveyed thin = new Conveyed(
+                SAND.solids(),
+                SAND.particle(),
+                new Density(0.5),
+                SAND.viscosity(),
+                new Length(0.0475),
+                SAND.terminal());
+        assertClose("loading", thin.loading(20), 2 * SAND.loading(20), 1e-14);
+    }
+}

@@ -1,0 +1,29 @@
+package dustwright.engine.conveying;
+
+import dustwright.engine.air.Air;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Temperature;
+
+/** Legs with dust for tests, in air of 101 325 Pa and 20 °C. */
+final class Legs {
+    static final Air AIR = new Air(new AbsolutePressure(101_325), new Temperature(293.15), 287.05287, 1.8134e-5);
+
+    private Legs() {}
+
+    static SolidsLoss loss(SolidsPath path, double bore_m, double size_m, double particleDensity) {
+        return loss(path, bore_m, size_m, particleDensity, SolidsLoss.Friction.HINKLE_KONNO_SAITO);
+    }
+
+    static SolidsLoss loss(
+            SolidsPath path, double bore_m, double size_m, double particleDensity, SolidsLoss.Friction friction) {
+        double length_m = path.level_m() + path.rising_m() + path.falling_m();
+        return new SolidsLoss(
+                path,
+                new Length(bore_m),
+                Streams.particle(size_m, particleDensity),
+                AIR,
+                0.02 * length_m / bore_m + 0.5,
+                friction);
+    }
+}

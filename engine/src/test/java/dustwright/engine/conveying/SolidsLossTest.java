@@ -1,0 +1,284 @@
+package dustwright.engine.conveying;
+
+import static dustwright.engine.Reference.assertClose;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dustwright.engine.Reference;
+import dustwright.engine.Reference.Row;
+import dustwright.engine.air.Air;
+import dustwright.engine.conveying.SolidsLoss.Friction;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.OutOfRangeException;
+import dustwright.engine.quantity.Temperature;
+import java.lang.management.ManagementFactory;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SolidsLossTest {
+    /** Ten metres level, eight rising, three falling, three square bends, fed at its start. */
+    private static final SolidsPath MIXED = new SolidsPath(10, 8, 3, 8, 1, 0, 0.5, 0.25);
+
+    private static final double BORE_m = 0.0603;
+
+    static List<Row> lines() {
+        return Reference.rows("conveying/line-pressure.csv").stream()
+                .filter(row -> row.text("case").startsWith("vac-"))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("lines")
+    void parts_agree_with_the_textbook_method_within_one_percent(Row row) {
+        double level = row.value("length_horizontal_m");
+        double rising = row.value("length_vertical_m");
+        Air air = new Air(
+                new AbsolutePressure(101_325), new Temperature(293.15), 287.05287, row.value("gas_viscosity_Pa_s"));
+        SolidsLoss loss = new SolidsLoss(
+                new SolidsPath(level, rising, 0, rising, 1, 0, 0, 0),
+                new Length(row.value("pipe_diameter_m")),
+                Streams.of(row).particle(),
+                air,
+                10,
+                Friction.HINKLE_KONNO_SAITO);
+        double density = row.value("gas_density_kg_m3");
+        double solids = row.value("solids_flow_kg_s");
+        double area = solids / row.value("solids_flux_kg_m2s");
+        SolidsDrop drop = loss.at(row.value("U_superficial_m_s") * density * area, density, solids);
+        assertClose("acceleration", drop.acceleration().pascals(), 2 * row.value("dp_solids_acceleration_Pa"), 0.01);
+        assertClose(
+                "friction",
+                drop.friction().pascals(),
+                row.value("dp_solids_friction_horizontal_Pa") + row.value("dp_solids_friction_vertical_konno_saito_Pa"),
+                0.01);
+        assertClose("lift", drop.lift().pascals(), row.value("dp_solids_weight_Pa"), 0.01);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Friction.class)
+    void no_dust_and_no_air_lose_nothing(Friction friction) {
+        SolidsLoss loss = Legs.loss(MIXED, BORE_m, 2e-4, 2650, friction);
+        assertThat(loss.total_Pa(0.08, 1.1, 0)).isZero();
+        assertThat(loss.slope_PaSPerKg(0.08, 1.1, 0)).isZero();
+        assertThat(loss.total_Pa(0, 1.1, 0.02)).isZero();
+        assertThat(loss.leastDropVelocity_mPerS(1.1, 0)).isZero();
+        SolidsDrop clean = loss.at(0.08, 1.1, 0);
+        assertThat(clean.total().pascals()).isZero();
+        assertThat(clean.held()).isFalse();
+        assertThat(clean.leastDropVelocity()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Friction.class)
+    void more_feed_never_loses_less(Friction friction) {
+        SplittableRandom random = new SplittableRandom(31);
+        for (int n = 0; n < 20_000; n++) {
+            SolidsLoss loss = anyLeg(random, friction);
+            double air = 0.2 * random.nextDouble();
+            double density = 0.6 + 0.6 * random.nextDouble();
+            double less = 0.2 * random.nextDouble();
+            double more = less + 0.1 * random.nextDouble();
+            assertThat(loss.total_Pa(air, density, more))
+                    .isGreaterThanOrEqualTo(loss.total_Pa(air, density, less) * (1 - 1e-12));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Friction.class)
+    void the_whole_drop_of_a_leg_grows_with_its_air_from_rest(Friction friction) {
+        SplittableRandom random = new SplittableRandom(32);
+        for (int n = 0; n < 300; n++) {
+            SolidsPath path = anyPath(random);
+            double bore_m = 0.03 + 0.15 * random.nextDouble();
+            SolidsLoss loss = Legs.loss(path, bore_m, anySize(random), 2000 * random.nextDouble() + 300, friction);
+            double airLoss = 0.02 * (path.level_m() + path.rising_m() + path.falling_m()) / bore_m + 0.5;
+            double density = 0.6 + 0.6 * random.nextDouble();
+            double solids = 0.2 * random.nextDouble();
+            double area = Math.PI / 4 * bore_m * bore_m;
+            double before = 0;
+            for (double v = 0.01; v < 60; v *= 1.03) {
+                double whole = airLoss * density * v * v / 2 + loss.total_Pa(v * density * area, density, solids);
+                assertThat(whole).isGreaterThan(before);
+                before = whole;
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Friction.class)
+    void the_slope_is_that_of_the_drop(Friction friction) {
+        SplittableRandom random = new SplittableRandom(33);
+        for (int n = 0; n < 5000; n++) {
+            SolidsLoss loss = anyLeg(random, friction);
+            double density = 0.6 + 0.6 * random.nextDouble();
+            double solids = 0.2 * random.nextDouble();
+            double air = 1e-3 + 0.2 * random.nextDouble();
+            double h = 1e-5 * air;
+            double ahead = (loss.total_Pa(air + h, density, solids) - loss.total_Pa(air, density, solids)) / h;
+            double behind = (loss.total_Pa(air, density, solids) - loss.total_Pa(air - h, density, solids)) / h;
+            // at a corner of the law the slope is that of one of its sides
+            double low = Math.min(ahead, behind);
+            double high = Math.max(ahead, behind);
+            double slack = 1e-4 * (Math.abs(low) + Math.abs(high)) + 1e-4 * loss.total_Pa(air, density, solids) / air;
+            assertThat(loss.slope_PaSPerKg(air, density, solids)).isBetween(low - slack, high + slack);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Friction.class)
+    void parts_add_up_to_what_the_solver_is_given(Friction friction) {
+        SplittableRandom random = new SplittableRandom(34);
+        for (int n = 0; n < 2000; n++) {
+            SolidsLoss loss = anyLeg(random, friction);
+            double air = 0.2 * random.nextDouble();
+            double solids = 0.2 * random.nextDouble();
+            SolidsDrop drop = loss.at(air, 1, solids);
+            assertClose("sum", drop.total().pascals(), loss.total_Pa(air, 1, solids), 1e-12);
+        }
+    }
+
+    @Test
+    void faster_air_lifts_with_less_and_sets_in_motion_with_more() {
+        SolidsLoss loss = Legs.loss(MIXED, BORE_m, 2e-4, 2650);
+        SolidsDrop slow = loss.at(0.06, 1, 0.02);
+        SolidsDrop fast = loss.at(0.09, 1, 0.02);
+        assertThat(slow.held()).isFalse();
+        assertThat(fast.lift()).isLessThan(slow.lift());
+        assertThat(fast.acceleration()).isGreaterThan(slow.acceleration());
+        assertThat(fast.bends()).isGreaterThan(slow.bends());
+        assertThat(fast.friction()).isGreaterThan(slow.friction());
+    }
+
+    @Test
+    void dust_rises_slower_than_the_air_by_its_terminal_velocity() {
+        double worst = 0;
+        for (double size = 2e-5; size < 2e-3; size *= 1.5) {
+            SolidsLoss loss = Legs.loss(MIXED, BORE_m, size, 2650);
+            for (double density = 0.6; density <= 1.2; density += 0.05) {
+                SolidsDrop drop = loss.at(0.15, density, 0.001);
+                double slip = drop.gasVelocity().metresPerSecond()
+                        - drop.particleRising().orElseThrow().metresPerSecond();
+                double falls = TerminalVelocity.ofSphere(Streams.particle(size, 2650), density, 1.8134e-5)
+                        .metresPerSecond();
+                worst = Math.max(worst, Math.abs(slip / falls - 1));
+            }
+        }
+        assertThat(worst).isLessThan(0.005);
+    }
+
+    @Test
+    void the_least_drop_lies_where_a_scan_finds_it() {
+        SolidsPath riser = new SolidsPath(0, 12, 0, 12, 0, 1, 0, 0);
+        for (Friction friction : Friction.values()) {
+            SolidsLoss loss = Legs.loss(riser, BORE_m, 5e-4, 2650, friction);
+            double airLoss = 0.02 * 12 / BORE_m + 0.5;
+            double area = Math.PI / 4 * BORE_m * BORE_m;
+            double found = loss.leastDropVelocity_mPerS(1.0, 0.05);
+            double least = Double.MAX_VALUE;
+            double scanned = 0;
+            double terminal = loss.at(1, 1.0, 0.05).gasVelocity().metresPerSecond()
+                    - loss.at(1, 1.0, 0.05).particleRising().orElseThrow().metresPerSecond();
+            double flux = 0.05 / area;
+            for (double v = terminal + 0.01; v < 40; v += 0.001) {
+                double c = v - terminal;
+                double upright = friction == Friction.YANG
+                        ? 2 * SolidsFriction.yangRising(flux / (2650 * c), 1) * flux * c * 12 / BORE_m
+                        : SolidsFriction.konnoSaito_Pa(flux, 12, BORE_m);
+                double whole = airLoss * v * v / 2 + flux * c + upright + flux * 9.80665 * 12 / c;
+                if (whole < least) {
+                    least = whole;
+                    scanned = v;
+                }
+            }
+            assertClose("least drop " + friction, found, scanned, 2e-3);
+            assertThat(loss.at(1.01 * found * area, 1.0, 0.05).held()).isFalse();
+            SolidsDrop below = loss.at(0.9 * found * area, 1.0, 0.05);
+            assertThat(below.held()).isTrue();
+            assertClose("distance", below.distanceToLeastDrop().orElseThrow(), -0.1, 1e-9);
+            assertClose(
+                    "held drop",
+                    loss.total_Pa(0.9 * found * area, 1.0, 0.05),
+                    loss.total_Pa(found * area, 1.0, 0.05),
+                    1e-9);
+        }
+    }
+
+    @Test
+    void yangs_level_friction_is_his_factor_on_the_dust_flux() {
+        SolidsLoss loss = Legs.loss(SolidsPath.level(30, false), BORE_m, 2e-4, 2650, Friction.YANG);
+        double area = Math.PI / 4 * BORE_m * BORE_m;
+        double flux = 0.05 / area;
+        double c = 25 * (1 - SolidsFriction.lag(2e-4, 2650));
+        double share = flux / (2650 * c);
+        double expected = 2 * SolidsFriction.yangLevel(share, 25, BORE_m) * flux * c * 30 / BORE_m;
+        assertClose("drop", loss.total_Pa(25 * area, 1, 0.05), expected, 0.002);
+    }
+
+    @Test
+    void hinkles_friction_of_fine_dust_is_said_to_be_an_upper_estimate() {
+        SolidsPath level = SolidsPath.level(80, true);
+        SolidsDrop fine = Legs.loss(level, 0.1492, 5e-5, 1400).at(0.3, 0.8, 0.1);
+        SolidsDrop coarse = Legs.loss(level, 0.1492, 2e-3, 900).at(0.4, 0.8, 0.1);
+        assertThat(fine.frictionIsUpperEstimate()).isTrue();
+        assertThat(coarse.frictionIsUpperEstimate()).isFalse();
+    }
+
+    @Test
+    void shot_too_heavy_for_the_particle_velocity_is_refused() {
+        assertThatThrownBy(() -> Legs.loss(MIXED, BORE_m, 5e-3, 7850))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("1 − c/v");
+    }
+
+    @Test
+    void a_solver_can_ask_without_allocating() {
+        SolidsLoss loss = Legs.loss(MIXED, BORE_m, 2e-4, 2650);
+        com.sun.management.ThreadMXBean threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        askOften(loss);
+        long before = threads.getCurrentThreadAllocatedBytes();
+        double sum = askOften(loss);
+        long allocated = threads.getCurrentThreadAllocatedBytes() - before;
+        assertThat(sum).isPositive();
+        assertThat(allocated).isLessThan(10_000);
+    }
+
+    private static double askOften(SolidsLoss loss) {
+        double sum = 0;
+        for (int n = 0; n < 20_000; n++) {
+            double air = 1e-5 * n;
+            sum += loss.total_Pa(air, 1, 0.02) + Math.abs(loss.slope_PaSPerKg(air, 1, 0.02));
+        }
+        return sum;
+    }
+
+    private static SolidsLoss anyLeg(SplittableRandom random, Friction friction) {
+        return Legs.loss(
+                anyPath(random),
+                0.03 + 0.15 * random.nextDouble(),
+                anySize(random),
+                300 + 2500 * random.nextDouble(),
+                friction);
+    }
+
+    private static double anySize(SplittableRandom random) {
+        return 2e-5 * Math.pow(100, random.nextDouble());
+    }
+
+    private static SolidsPath anyPath(SplittableRandom random) {
+        double rising = random.nextBoolean() ? 20 * random.nextDouble() : 0;
+        return new SolidsPath(
+                40 * random.nextDouble(),
+                rising,
+                5 * random.nextDouble(),
+                rising,
+                random.nextInt(2),
+                0,
+                random.nextDouble(),
+                rising > 0 ? random.nextDouble() : 0);
+    }
+}
