@@ -1,6 +1,7 @@
 package dustwright.engine.conveying;
 
 import dustwright.engine.air.Air;
+import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Range;
@@ -31,10 +32,21 @@ public final class SolidsLoss {
 
     /** Published form of the wall friction of dust. */
     public enum Friction {
-        /** Hinkle level, Konno and Saito upright: the default; an upper estimate for fine dust in level tubes. */
-        HINKLE_KONNO_SAITO,
-        /** Yang, both ways; from memory. */
-        YANG
+        /** Hinkle level, Konno and Saito upright: an upper estimate for fine dust in level tubes. */
+        HINKLE_KONNO_SAITO(Source.published(
+                "Hinkle 1953 and Konno and Saito 1969, as in Rhodes, Introduction to Particle" + " Technology")),
+        /** Yang, both ways. */
+        YANG(Source.fromMemory("Yang, AIChE Journal 20, 1974, 605-607 and 24, 1978, 548-552"));
+
+        private final Source source;
+
+        Friction(Source source) {
+            this.source = source;
+        }
+
+        public Source source() {
+            return source;
+        }
     }
 
     private static final Range AIR_LOSS =
