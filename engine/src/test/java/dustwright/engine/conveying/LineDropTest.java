@@ -1,7 +1,6 @@
 package dustwright.engine.conveying;
 
 import static dustwright.engine.Reference.assertClose;
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dustwright.engine.Reference;
@@ -50,19 +49,6 @@ class LineDropTest {
         row.assertClose("dp_total_Pa", drop.total_Pa() - drop.halfSolidsAcceleration_Pa());
         Reference.report(
                 row, row.text("case") + ": full momentum " + (float) drop.total_Pa() + " Pa; " + row.text("note"));
-    }
-
-    /** T33 and T34 of the collection of common mistakes. */
-    @Test
-    void dust_takes_its_full_momentum_and_gas_friction_is_fannings() {
-        Row worked = lines().get(0);
-        LineDrop drop = drop(worked);
-        Row half = SaltationTest.trap("T33");
-        half.assertClose("right_value", drop.solidsAcceleration_Pa());
-        assertThat(drop.solidsAcceleration_Pa()).isGreaterThan(1.9 * half.value("wrong_value"));
-        Row darcy = SaltationTest.trap("T34");
-        darcy.assertClose("right_value", drop.gasFrictionLevel_Pa());
-        assertThat(drop.gasFrictionLevel_Pa()).isLessThan(darcy.value("wrong_value") / 3);
     }
 
     @ParameterizedTest

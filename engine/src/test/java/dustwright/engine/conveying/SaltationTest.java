@@ -36,20 +36,6 @@ class SaltationTest {
         row.assertClose("loading_at_rizk_kg_kg", solids / (air * rizk * Math.PI / 4 * bore * bore));
     }
 
-    /** T31 and T32 of the collection of common mistakes. */
-    @Test
-    void rizk_takes_size_in_metres_and_the_local_air_density() {
-        Row millimetres = trap("T31");
-        double worked = Saltation.rizk_mPerS(0.25, 100e-6, 1.2, 0.078);
-        millimetres.assertClose("right_value", worked);
-        assertThat(worked / millimetres.value("wrong_value")).isLessThan(0.6);
-
-        Row standardAir = trap("T32");
-        double thin = Saltation.rizk_mPerS(0.1, 200e-6, 0.7, 0.0603);
-        standardAir.assertClose("right_value", thin);
-        assertThat(thin / standardAir.value("wrong_value")).isGreaterThan(1.15);
-    }
-
     @Test
     void more_feed_needs_more_velocity_and_denser_air_needs_less() {
         for (VelocityLaw law : VelocityLaw.values()) {
@@ -72,12 +58,5 @@ class SaltationTest {
         return law.about(c).match(v -> v.metresPerSecond(), (v, why) -> v.metresPerSecond(), why -> {
             throw new AssertionError(why);
         });
-    }
-
-    static Row trap(String id) {
-        return Reference.everyRow("pipe-traps.csv").stream()
-                .filter(row -> row.text("trap_id").equals(id))
-                .findFirst()
-                .orElseThrow();
     }
 }
