@@ -1,0 +1,157 @@
+package dustwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.documents.answers.TextAnswers;
+import dustwright.engine.StateAnswer;
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.plant.DesignSet;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Zone;
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The example plants as tests: each is read, solved and judged as {@code verify} does it, and keeps the verdict stated here and the
+ * printed answer accepted beside it. {@code -Ddustwright.accept=true} writes the answers anew: read the difference before committing.
+ */
+class ExamplesTest {
+    private static final Path EXAMPLES = Path.of("..", "examples");
+    private static final int WIDTH = 100;
+    private static final Map<String, Study> STUDIES = new HashMap<>();
+
+    /**
+     * What is stated of a plant.
+     *
+     * @param settles runs in which dust settles, worst first; empty when everything holds
+     */
+    record Stated(String plant, int inlets, int users, List<String> settles) {
+        @Override
+        public String toString() {
+            return plant;
+        }
+    }
+
+    static List<Stated> stated() {
+        return List.of(
+                new Stated("aluminium-finishing", 22, 2, List.of("H1", "H2")),
+                new Stated("bakery", 24, 3, List.of()),
+                new Stated("bakery-one-main", 24, 3, List.of("HP1", "HP2")),
+                new Stated("cement-packing", 60, 5, List.of()),
+                new Stated("furniture", 120, 6, List.of()),
+                new Stated("plastics", 36, 3, List.of()),
+                new Stated("supplement", 28, 2, List.of()),
+                new Stated("supplement-ring", 28, 2, List.of("HN13", "HS13")));
+    }
+
+    @Test
+    void every_folder_of_examples_has_a_stated_verdict_and_a_line_in_the_list() throws IOException {
+        try (Stream<Path> folders = Files.list(EXAMPLES)) {
+            assertThat(folders.filter(Files::isDirectory)
+                            .map(f -> f.getFileName().toString()))
+                    .containsExactlyInAnyOrderElementsOf(
+                            stated().stream().map(Stated::plant).toList());
+        }
+        String list = Files.readString(EXAMPLES.resolve("README.md"));
+        assertThat(stated()).allSatisfy(s -> assertThat(list).contains("(" + s.plant() + "/plant.yaml)"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("stated")
+    void an_example_says_that_it_is_invented_and_asks_users_apart_from_inlets(Stated stated) {
+        Plant plant = read(stated.plant()).plant();
+        assertThat(plant.note()).contains("Invented demo plant");
+        assertThat(plant.inlets()).hasSize(stated.inlets());
+        assertThat(plant.usage().simultaneousUsers()).isEqualTo(stated.users());
+    }
+
+    @ParameterizedTest
+    @MethodSource("stated")
+    void design_sets_keep_to_the_users_agreed_for_the_plant_and_for_each_zone(Stated stated) {
+        Plant plant = read(stated.plant()).plant();
+        for (DesignSet set : plant.usage().designSets()) {
+            assertThat(set.open()).as(set.name()).hasSize(stated.users());
+            for (Zone zone : plant.usage().zones()) {
+                long inZone = set.open().stream()
+                        .filter(id -> plant.inlet(id).zone().equals(zone.id()))
+                        .count();
+                assertThat(inZone)
+                        .as(set.name() + " in " + zone.id())
+                        .isLessThanOrEqualTo(zone.users().orElseThrow());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("stated")
+    void every_state_of_an_example_is_solved_unchoked_and_passes_the_audit(Stated stated) {
+        Study study = study(stated.plant());
+        assertThat(study.states())
+                .isNotEmpty()
+                .allSatisfy(answer -> assertThat(duty(answer).unchoked())
+                        .as(answer.state().name())
+                        .isTrue());
+        assertThat(study.worstFirst()).extracting(Finding::code).doesNotContain(FindingCode.BALANCE);
+    }
+
+    private static DutyPoint duty(StateAnswer answer) {
+        return answer.duty().match(duty -> duty, why -> {
+            throw new AssertionError(answer.state().name() + ": " + why);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("stated")
+    void an_example_holds_or_settles_dust_where_it_is_stated(Stated stated) {
+        Study study = study(stated.plant());
+        List<Finding> failing =
+                study.worstPerPlace().stream().filter(f -> !f.holds()).toList();
+        assertThat(study.holds()).isEqualTo(stated.settles().isEmpty());
+        assertThat(failing).extracting(Finding::code).allMatch(FindingCode.TRANSPORT_VELOCITY::equals);
+        assertThat(failing.stream()
+                        .limit(stated.settles().size())
+                        .map(f -> f.where().id()))
+                .containsExactlyElementsOf(stated.settles());
+    }
+
+    @ParameterizedTest
+    @MethodSource("stated")
+    void verify_prints_what_was_accepted(Stated stated) throws IOException {
+        String printed =
+                TextAnswers.verify(study(stated.plant()), read(stated.plant()).units(), WIDTH);
+        Path accepted = EXAMPLES.resolve(stated.plant()).resolve("expected").resolve("verify.txt");
+        if (Boolean.getBoolean("dustwright.accept")) {
+            Files.createDirectories(accepted.getParent());
+            Files.writeString(accepted, printed);
+        }
+        assertThat(accepted).as("accept the answer once, see the recipe").exists();
+        assertThat(printed).isEqualToNormalizingNewlines(Files.readString(accepted));
+    }
+
+    private static Reading.Read read(String plant) {
+        Reading reading = PlantReader.read(EXAMPLES.resolve(plant).resolve("plant.yaml"));
+        assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
+        return (Reading.Read) reading;
+    }
+
+    private static Study study(String plant) {
+        return STUDIES.computeIfAbsent(plant, p -> {
+            Plant read = read(p).plant();
+            return Study.of(read, States.usual(read));
+        });
+    }
+}
