@@ -46,7 +46,9 @@ final class Checker {
                 member(entry, group, id, path, values);
             }
             checkNeeds(entries, group, path);
-        } else if (!isNothing(tree) || group.keys().stream().anyMatch(k -> k.need() instanceof Need.Required)) {
+        } else if (isNothing(tree)) {
+            checkNeeds(new Tree.Entries(List.of(), false, tree.span()), group, path);
+        } else {
             faults.add(
                     tree.span(),
                     path,

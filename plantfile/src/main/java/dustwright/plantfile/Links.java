@@ -3,6 +3,7 @@ package dustwright.plantfile;
 import dustwright.engine.tubing.Run;
 import dustwright.plantfile.keys.Shape;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -15,6 +16,7 @@ final class Links {
     private final Section top;
     private final SourceMap lines;
     private final Faults faults;
+    private final Map<Shape.Target, Set<String>> known = new EnumMap<>(Shape.Target.class);
 
     Links(Section top, SourceMap lines, Faults faults) {
         this.top = top;
@@ -44,6 +46,10 @@ final class Links {
     }
 
     private Set<String> ids(Shape.Target target) {
+        return known.computeIfAbsent(target, this::collect);
+    }
+
+    private Set<String> collect(Shape.Target target) {
         return switch (target) {
             case DUST -> ids("dusts");
             case TUBE -> ids("tubes");

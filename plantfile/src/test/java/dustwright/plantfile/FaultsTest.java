@@ -41,7 +41,7 @@ class FaultsTest {
                 "length: 25 ft            | length: 250 ft            | outside what is sensible                          | 0.5 m to 60 m",
                 "bend radius: 300 mm      | bend radius: -300 mm      | outside what is sensible                          | 5 mm to 5 m",
                 "bore: 1 1/2 in           | bore: 4 ft                | outside what is sensible                          | 5 mm to 1 m",
-                "wye: 45 deg              | wye: 5 deg                | outside what is sensible                          | 15 deg to 90 deg",
+                "wye: 45 deg              | wye: 5 deg                | outside what is sensible                          | 30 deg to 90 deg",
                 "outside: 2 in, wall: 0.065 in | outside: 2 in, wall: 0.95 in | walls that leave no bore                  | more than twice the wall",
                 "humidity: 50 %           | humidity: 150 %           | outside what is sensible                          | 0 % to 100 %",
                 "simultaneous users: 2    | simultaneous users: 3     | 3 users at 2 inlets                               | at most one per inlet",
@@ -158,6 +158,15 @@ class FaultsTest {
     })
     void what_is_no_plant_file_at_all_is_said_plainly(String text, String message) {
         assertThat(faults(text).get(0).text()).contains(message);
+    }
+
+    @Test
+    void headings_with_nothing_under_them_lack_what_is_required() {
+        assertThat(faults("dustwright: 1\nplant: {name: x}\nsite:\n"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.text()).contains("the site without altitude, or barometer"));
+        assertThat(faults("dustwright: 1\nplant:\nsite: {altitude: 1 m}\ntubes: {T:}\n"))
+                .hasSize(2);
     }
 
     @Test

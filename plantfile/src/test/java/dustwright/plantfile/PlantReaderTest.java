@@ -1,19 +1,227 @@
 package dustwright.plantfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.conveying.DustClass;
+import dustwright.engine.finding.Assumption;
+import dustwright.engine.finding.Confidence;
+import dustwright.engine.finding.Place;
+import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.Machine;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.tubing.Inlet;
+import dustwright.engine.tubing.Position;
+import dustwright.engine.tubing.Run;
+import dustwright.engine.tubing.Tool;
+import dustwright.engine.tubing.Wall;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PlantReaderTest {
+    private static final String TEXT = resource("two-inlets.yaml");
+
+    @Test
+    void tubing_is_read_with_its_units() {
+        Plant plant = plant(TEXT);
+        assertThat(plant.tube("T3").bore().metres()).isCloseTo(2.87 * 0.0254, within(1e-12));
+        assertThat(plant.hose("H15").bore().metres()).isCloseTo(0.0381, within(1e-12));
+        assertThat(plant.hose("H15").length().metres()).isCloseTo(7.62, within(1e-12));
+        assertThat(plant.tool("floor").law()).isEqualTo(new Tool.Law.VelocityHeads(6));
+        Run drop = plant.run("D1");
+        assertThat(drop.wye().orElseThrow().degrees()).isCloseTo(45, within(1e-12));
+        Run.Route.Drawn route = (Run.Route.Drawn) drop.route();
+        assertThat(route.corners())
+                .containsExactly(new Position(4.5, 0, 1), new Position(4.5, 0, 6), new Position(4.5, 2, 6));
+        assertThat(route.bendRadius().metres()).isEqualTo(0.3);
+        assertThat(plant.run("D2").fittings().get(0).count()).isEqualTo(2);
+        Inlet inlet = plant.inlet("A2");
+        assertThat(inlet.leak().kgPerSecondPascal()).isEqualTo(8e-9);
+        assertThat(inlet.feed().kgPerSecond()).isCloseTo(60.0 / 3600, within(1e-15));
+        assertThat(plant.dust("flour").minimumVelocity()).isEqualTo(DustClass.VERY_FINE_LIGHT.minimum());
+    }
+
+    @Test
+    void a_station_is_read_with_its_producers() {
+        Station station = plant(TEXT).station("REC");
+        double velocity_mPerS = 450 * 0.3048 / 60 / 95; // acfm over ft² is ft/min
+        assertThat(station.filter().dirty().pascalSecondsPerMetre())
+                .isCloseTo(6 * 249.08891 / velocity_mPerS, within(1e-6));
+        assertThat(station.relief().orElseThrow().accumulation().pascals()).isCloseTo(2.5 * 3386.38864, within(1e-4));
+        VacuumProducer lobe = station.producers().get(0);
+        assertThat(lobe.drive()).isInstanceOf(Drive.Fixed.class);
+        assertThat(lobe.greatestSpeed().rpm()).isCloseTo(2200, within(1e-9));
+        assertThat(((Machine.LobePump) lobe.machine()).slipAtOnePsi().rpm()).isCloseTo(130, within(1e-9));
+        VacuumProducer channel = station.producers().get(1);
+        assertThat(channel.drive()).isInstanceOf(Drive.Holding.class);
+        assertThat(channel.standby()).isTrue();
+        Machine.CurveMachine curve = (Machine.CurveMachine) channel.machine();
+        assertThat(curve.dynamic()).isTrue();
+        assertThat(curve.kind()).isEqualTo("side channel");
+        assertThat(curve.points()).hasSize(2);
+    }
+
+    @Test
+    void the_site_follows_from_altitude_temperature_and_humidity() {
+        Plant plant = plant(TEXT);
+        // ISO 2533:1975: 120 m is 99 889 Pa (101 325 Pa · (1 − 0.0065·120/288.15)^5.2559)
+        assertThat(plant.site().air().ambient().pascals()).isCloseTo(99_889, within(5.0));
+        assertThat(plant.site().air().temperature().kelvin()).isEqualTo(293.15);
+        assertThat(plant.site().relativeHumidity()).isEqualTo(0.5);
+    }
+
+    @Test
+    void units_of_reports_and_requirements_with_their_source_are_read() {
+        Reading.Read read = (Reading.Read) PlantReader.read(TEXT);
+        assertThat(read.units()).isEqualTo(UnitSystem.US);
+        assertThat(read.plant().requirements().toolFlow().orElseThrow().source().text())
+                .isEqualTo("customer letter");
+        assertThat(read.plant()
+                        .requirements()
+                        .inletVacuum()
+                        .orElseThrow()
+                        .source()
+                        .confidence())
+                .isEqualTo(Confidence.ENTERED);
+        assertThat(read.plant().requirements().canVelocity()).isEmpty();
+        assertThat(read.plant().usage().simultaneousUsers()).isEqualTo(2);
+        assertThat(read.plant().usage().designSets().get(0).open()).containsExactly("A1", "A2");
+    }
+
+    @Test
+    void a_measured_network_needs_no_station_and_no_places() {
+        Plant plant = plant(resource("measured-loop.yaml"));
+        assertThat(plant.runs()).hasSize(7);
+        assertThat(plant.run("WN").route()).isInstanceOfSatisfying(Run.Route.Measured.class, m -> {
+            assertThat(m.length().metres()).isEqualTo(30);
+            assertThat(m.k()).isEqualTo(1.5);
+        });
+        assertThat(plant.tube("D70").wall()).isEqualTo(new Wall.FixedFactor(0.02));
+        assertThat(plant.run("air1").from()).isEqualTo(Run.STILL_AIR);
+        assertThat(plant.held().get(0))
+                .isInstanceOfSatisfying(
+                        Held.Pressure.class,
+                        h -> assertThat(h.pressure().pascals()).isEqualTo(80_000));
+        assertThat(plant.held().get(2))
+                .isInstanceOfSatisfying(
+                        Held.Supply.class,
+                        h -> assertThat(h.into().kgPerSecond()).isCloseTo(100.0 / 3600 * 1.20411, within(1e-6)));
+        assertThat(plant.usage().simultaneousUsers()).isZero();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "vacuum: 6 inHg, 81006.67",
+        "draw: 0.02 kg/s, -0.02",
+        "draw: 100 scfm, -0.0568275",
+    })
+    void held_values_come_as_absolute_pressure_or_inflow(String written, double expected) {
+        String text = resource("measured-loop.yaml").replace("W: {supply: 0.05 kg/s}", "W: {" + written + "}");
+        Held held = plant(text).held().get(1);
+        double si = held instanceof Held.Pressure pressure
+                ? pressure.pressure().pascals()
+                : ((Held.Supply) held).into().kgPerSecond();
+        assertThat(si).isCloseTo(expected, within(1e-6 * Math.abs(expected)));
+    }
+
+    @Test
+    void every_default_that_acts_is_listed_with_its_basis_and_no_other() {
+        List<String> taken =
+                plant(TEXT).assumptions().stream().map(Assumption::what).toList();
+        assertThat(taken)
+                .containsExactlyInAnyOrder(
+                        "roughness 0.03 mm",
+                        "dust yes (D1, D2, M1)",
+                        "bend radius 3 bores",
+                        "valve k 0.5",
+                        "leak 3e-9 kg/(s.Pa)",
+                        "slip at 1 psi 130 rpm",
+                        "mechanical efficiency 0.9",
+                        "idle loss 0 W",
+                        "standby no",
+                        "dynamic yes",
+                        "rated density 1.2 kg/m3",
+                        "transport factor 1");
+        assertThat(plant(TEXT).assumptions())
+                .allSatisfy(a -> assertThat(a.basis().text()).isNotBlank())
+                .anySatisfy(a -> {
+                    assertThat(a.place()).isEqualTo(new Place(Place.Kind.TUBE, "T3"));
+                    assertThat(a.basis().confidence()).isEqualTo(Confidence.COMMON_PRACTICE);
+                });
+    }
+
+    @Test
+    void an_override_holds_and_is_listed_with_its_reason() {
+        Plant plant = plant(TEXT);
+        assertThat(((Run.Route.Measured) plant.run("M1").route()).length().metres())
+                .isEqualTo(31);
+        assertThat(plant.overrides()).singleElement().satisfies(o -> {
+            assertThat(o.place()).isEqualTo(new Place(Place.Kind.RUN, "M1"));
+            assertThat(o.what()).isEqualTo("runs.M1.length is 31 m instead of 24 m");
+            assertThat(o.reason()).isEqualTo("as built");
+            assertThat(o.by()).isEqualTo("R.K.");
+        });
+    }
+
+    @Test
+    void an_override_may_say_what_the_file_left_open_and_ids_may_hold_dots() {
+        String text = TEXT.replace("M1", "M1.a")
+                .replace("set: runs.M1.a.length, to: 31 m", "set: inlets.A1.leak, to: 1e-8 kg/(s.Pa)")
+                .replace("by: R.K.}", "by: R.K.}\n  - {set: 'runs.M1.a.length', to: 29 m, reason: as built, by: R.K.}");
+        Plant plant = plant(text);
+        assertThat(plant.inlet("A1").leak().kgPerSecondPascal()).isEqualTo(1e-8);
+        assertThat(((Run.Route.Measured) plant.run("M1.a").route()).length().metres())
+                .isEqualTo(29);
+        assertThat(plant.overrides().get(0).what()).isEqualTo("inlets.A1.leak is 1e-8 kg/(s.Pa)");
+    }
+
+    @Test
+    void coordinates_may_be_in_feet_and_carry_their_own_unit() {
+        String text =
+                TEXT.replace("coordinates: m}", "coordinates: ft}").replace("at: [9, 2, 1]", "at: [9, 2 m, 12 in]");
+        assertThat(plant(text).inlet("A2").at().orElseThrow()).satisfies(p -> {
+            assertThat(p.x_m()).isCloseTo(9 * 0.3048, within(1e-12));
+            assertThat(p.y_m()).isEqualTo(2);
+            assertThat(p.z_m()).isCloseTo(0.3048, within(1e-12));
+        });
+    }
+
+    @Test
+    void names_that_other_readers_take_for_booleans_stay_text() {
+        assertThat(plant(TEXT.replace("name: Packing hall demo", "name: NO")).name())
+                .isEqualTo("NO");
+        String text = TEXT.replace("tube: T3, length", "dust: no, tube: T3, length");
+        assertThat(plant(text).run("M1").dust()).isFalse();
+    }
+
+    @Test
+    void every_key_and_value_is_found_in_the_text_again() {
+        SourceMap lines = ((Reading.Read) PlantReader.read(TEXT)).lines();
+        Span value = lines.value("runs.D2.fittings[0].k").orElseThrow();
+        assertThat(TEXT.substring(value.start(), value.end())).isEqualTo("0.1");
+        Span key = lines.key("stations.REC.producers.P2.hold").orElseThrow();
+        assertThat(TEXT.substring(key.start(), key.end())).isEqualTo("hold");
+        assertThat(TEXT.lines().toList().get(key.line() - 1).substring(key.column() - 1))
+                .startsWith("hold: 7 inHg");
+        assertThat(lines.value("runs.D9")).isEmpty();
+    }
+
     static String resource(String name) {
-        try (InputStream in = PlantReaderTest.class.getResourceAsStream(name)) {
+        try (InputStream in = Objects.requireNonNull(PlantReaderTest.class.getResourceAsStream(name), name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -24,19 +232,5 @@ class PlantReaderTest {
                     String.join("\n", faults.faults().stream().map(Fault::text).toList()));
         }
         return ((Reading.Read) reading).plant();
-    }
-
-    @Test
-    void a_plant_with_every_kind_of_part_is_read() {
-        Plant plant = plant(resource("two-inlets.yaml"));
-        assertThat(plant.inlets()).hasSize(2);
-        assertThat(plant.overrides()).hasSize(1);
-    }
-
-    @Test
-    void a_measured_network_with_a_loop_is_read() {
-        Plant plant = plant(resource("measured-loop.yaml"));
-        assertThat(plant.held()).hasSize(3);
-        assertThat(plant.runs()).hasSize(7);
     }
 }
