@@ -41,8 +41,8 @@ final class InletChecks {
 
     private Optional<Finding> toolFlow(InletResult inlet) {
         return plant.requirements().toolFlow().map(limit -> {
-            Workings workings = new Workings(plant.site().air());
-            hose(inlet).ifPresent(workings::legLaw);
+            Workings workings = new Workings(plant);
+            hose(inlet).ifPresent(leg -> workings.legLaw(duty, leg));
             workings.freeAir(inlet.flow(), "air through the tool");
             return Finding.of(
                     FindingCode.TOOL_FLOW,
@@ -57,7 +57,7 @@ final class InletChecks {
 
     private Optional<Finding> vacuum(InletResult inlet) {
         return plant.requirements().inletVacuum().map(limit -> {
-            Workings workings = new Workings(plant.site().air());
+            Workings workings = new Workings(plant);
             budget(inlet, workings);
             AbsolutePressure behind = plant.site().air().ambient().minus(inlet.vacuumAtValve());
             workings.vacuum(behind, "behind inlet valve " + inlet.id());
@@ -95,7 +95,7 @@ final class InletChecks {
         }
         if (station.isPresent()) {
             workings.add(
-                    "NET-2",
+                    "NET-21",
                     "vac(inlet) = vac(suction) − ΣΔp",
                     terms,
                     new Term("vac(inlet)", "vacuum behind inlet valve " + inlet.id(), inlet.vacuumAtValve()),

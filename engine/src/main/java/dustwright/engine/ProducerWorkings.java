@@ -18,7 +18,7 @@ final class ProducerWorkings {
                     + " pressure difference (CAGI handbook, blowers, 2022)");
     private static final Source CURVE = Source.entered();
     private static final Source ENERGY =
-            Source.published("first law: the shaft's work less idle loss stays in the air, cp 1005 J/(kg K)");
+            Source.published("first law: the work done on the air stays in it, cp 1005 J/(kg K)");
 
     private ProducerWorkings() {}
 
@@ -38,12 +38,22 @@ final class ProducerWorkings {
         }
         workings.add(
                 "PRD-3",
-                "ΔT = P_air / (w cp)",
-                List.of(
-                        new Term("P", "shaft power", result.shaftPower()),
-                        new Term("w", "air through the producer", result.flow())),
+                producer.machine() instanceof Machine.LobePump ? "ΔT = D n Δp / (w cp)" : "ΔT = P / (w cp)",
+                heating(producer, result),
                 new Term("ΔT", "temperature rise of the air", result.rise()),
                 ENERGY);
+    }
+
+    private static List<Term> heating(VacuumProducer producer, ProducerResult result) {
+        Term air = new Term("w", "air through the producer", result.flow());
+        if (producer.machine() instanceof Machine.LobePump lobe) {
+            return List.of(
+                    new Term("D", "displacement per turn", lobe.displacement()),
+                    new Term("n", "speed", result.speed()),
+                    new Term("Δp", "pressure difference, silencer included", result.difference()),
+                    air);
+        }
+        return List.of(new Term("P", "shaft power", result.shaftPower()), air);
     }
 
     private static void lobe(Workings workings, Machine.LobePump lobe, ProducerResult result) {

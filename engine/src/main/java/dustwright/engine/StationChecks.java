@@ -74,7 +74,7 @@ final class StationChecks {
             String areaWords,
             Optional<Limit<Velocity>> limit) {
         limit.ifPresent(most -> {
-            Workings workings = new Workings(plant.site().air());
+            Workings workings = new Workings(plant);
             workings.add(
                     "RCV-1",
                     "Q = w R T / p",
@@ -107,7 +107,7 @@ final class StationChecks {
                 .findFirst()
                 .orElseThrow();
         Place place = new Place(Place.Kind.PRODUCER, producer.id());
-        Workings vacuum = new Workings(plant.site().air());
+        Workings vacuum = new Workings(plant);
         vacuum.vacuum(result.inletPressure(), "at the producer's inlet");
         findings.add(finding(
                 FindingCode.PRODUCER_VACUUM,
@@ -148,12 +148,12 @@ final class StationChecks {
                 over <= under ? Side.AT_MOST : Side.AT_LEAST,
                 result.speed(),
                 over <= under ? producer.greatestSpeed() : producer.leastSpeed(),
-                new Workings(plant.site().air()),
+                new Workings(plant),
                 Source.entered()));
     }
 
     private Workings duty(VacuumProducer producer, ProducerResult result) {
-        Workings workings = new Workings(plant.site().air());
+        Workings workings = new Workings(plant);
         ProducerWorkings.add(workings, producer, result);
         return workings;
     }

@@ -61,9 +61,9 @@ final class TubeChecks {
             return Optional.empty();
         }
         Dust dust = paths.mostDemanding(leg).orElseThrow();
-        Workings workings = new Workings(plant.site().air());
+        Workings workings = new Workings(plant);
         workings.inflow(duty, leg);
-        workings.legLaw(leg);
+        workings.legLaw(duty, leg);
         boolean slowAtFrom = leg.velocityFrom().compareTo(leg.velocityTo()) <= 0;
         AbsolutePressure at = slowAtFrom ? leg.pressureFrom() : leg.pressureTo();
         workings.velocity(leg, at, leg.slowest(), "at the slowest point");
@@ -87,9 +87,9 @@ final class TubeChecks {
         if (limit.isEmpty() || leg.kind() != LegResult.Kind.RUN || !carriesDust(leg)) {
             return Optional.empty();
         }
-        Workings workings = new Workings(plant.site().air());
+        Workings workings = new Workings(plant);
         workings.inflow(duty, leg);
-        workings.legLaw(leg);
+        workings.legLaw(duty, leg);
         boolean fastAtFrom = leg.velocityFrom().compareTo(leg.velocityTo()) > 0;
         AbsolutePressure at = fastAtFrom ? leg.pressureFrom() : leg.pressureTo();
         workings.velocity(leg, at, leg.fastest(), "at the fastest point");
@@ -116,8 +116,8 @@ final class TubeChecks {
                 .map(NodeResult::pressure)
                 .findFirst()
                 .orElse(sonic);
-        Workings workings = new Workings(plant.site().air());
-        workings.legLaw(leg);
+        Workings workings = new Workings(plant);
+        workings.legLaw(duty, leg);
         Source source = Source.published("isothermal choking at Mach 1/√γ: Crane TP-410 (2009); Perry");
         workings.add(
                 "TUB-7",

@@ -7,16 +7,25 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.InletResult;
 import dustwright.engine.network.LegResult;
+import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
-import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.GasConstant;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Viscosity;
+import dustwright.engine.tubing.Hose;
+import dustwright.engine.tubing.Inlet;
+import dustwright.engine.tubing.Run;
+import dustwright.engine.tubing.RunGeometry;
+import dustwright.engine.tubing.Tool;
+import dustwright.engine.tubing.Tube;
+import dustwright.engine.tubing.Wall;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,14 +35,20 @@ final class Workings {
     static final Source ISOTHERMAL =
             Source.published("isothermal compressible flow in a tube: Crane TP-410 (2009); Perry; Rennels and"
                     + " Hudson, Pipe Flow (2012)");
-    static final Source COLEBROOK = Source.published("Colebrook (1939) from Re 4000, 64/Re to Re 2000");
+    private static final Source COLEBROOK = Source.published("Colebrook (1939)");
+    private static final Source RENNELS =
+            Source.published("Rennels and Hudson, Pipe Flow (2012): bends, their wall friction included");
+    private static final double LAMINAR_TO = 2000;
+    private static final double TURBULENT_FROM = 4000;
     static final Source CONTINUITY = Source.published("continuity");
 
+    private final Plant plant;
     private final Air air;
     private final List<Step> steps = new ArrayList<>();
 
-    Workings(Air air) {
-        this.air = air;
+    Workings(Plant plant) {
+        this.plant = plant;
+        this.air = plant.site().air();
     }
 
     List<Step> steps() {
@@ -69,7 +84,7 @@ final class Workings {
                 .forEach(b -> streams.add(new Term("w(" + b.id() + ")", "air of far-end bleed " + b.id(), b.flow())));
         if (!streams.isEmpty()) {
             add(
-                    "NET-1",
+                    "NET-20",
                     "w = Σ w into the point",
                     streams,
                     new Term("w", "mass flow in " + leg.id(), flow(leg)),
@@ -77,39 +92,27 @@ final class Workings {
         }
     }
 
-    /** Reynolds number, friction factor and the isothermal law of a leg. */
-    void legLaw(LegResult leg) {
-        double w = Math.abs(leg.flow().kgPerSecond());
-        Area area = leg.bore().circle();
-        add(
-                "TUB-1",
-                "Re = 4 w / (π D µ)",
-                List.of(
-                        new Term("w", "mass flow", new MassFlow(w)),
-                        new Term("D", "bore", leg.bore()),
-                        new Term("µ", "viscosity of the air", new Viscosity(air.viscosity_PaS()))),
-                new Term("Re", "Reynolds number", new Ratio(leg.reynolds())),
-                CONTINUITY);
-        add(
-                "TUB-2",
-                "1/√f = −2 log10[ ε/(3.7 D) + 2.51/(Re √f) ]",
-                List.of(new Term("Re", "Reynolds number", new Ratio(leg.reynolds()))),
-                new Term("f", "Darcy friction factor", new Ratio(leg.frictionFactor())),
-                COLEBROOK);
+    /** Geometry, Reynolds number, friction factor and the isothermal law of a leg. */
+    void legLaw(DutyPoint duty, LegResult leg) {
+        Wall wall = leg.kind() == LegResult.Kind.RUN ? run(leg) : hose(leg);
+        friction(leg, wall);
+        if (leg.junctionLoss().pascals() != 0) {
+            junction(duty, leg);
+        }
         boolean forward = leg.flow().kgPerSecond() >= 0;
         AbsolutePressure up = forward ? leg.pressureFrom() : leg.pressureTo();
         AbsolutePressure down = forward ? leg.pressureTo() : leg.pressureFrom();
         List<Term> terms = new ArrayList<>(List.of(
                 new Term("p1", "static pressure upstream", up),
-                new Term("w", "mass flow", new MassFlow(w)),
-                new Term("A", "cross-section", area),
+                new Term("w", "mass flow", flow(leg)),
+                new Term("A", "cross-section", leg.bore().circle()),
                 new Term("R", "gas constant of the moist air", new GasConstant(air.gasConstant_JPerKgK())),
                 new Term("T", "air temperature", air.temperature()),
                 new Term("f", "friction factor", new Ratio(leg.frictionFactor())),
                 new Term("L/D", "length over bore, bends' share included", new Ratio(leg.frictionLength())),
                 new Term("ΣK", "loss coefficients on this bore", new Ratio(leg.k()))));
         if (leg.junctionLoss().pascals() != 0) {
-            terms.add(new Term("Δpj", "loss at the junction it enters, taken off p2", leg.junctionLoss()));
+            terms.add(new Term("Δpj", "loss at the junction, between p2 and the point it enters", leg.junctionLoss()));
         }
         add(
                 "TUB-5",
@@ -117,6 +120,156 @@ final class Workings {
                 terms,
                 new Term("p2", "static pressure downstream", down),
                 ISOTHERMAL);
+    }
+
+    /** How a run's L/D and ΣK come about: straight tube, bends, fittings. */
+    private Wall run(LegResult leg) {
+        Run run = plant.run(leg.id());
+        Tube tube = plant.tube(run.tube());
+        RunGeometry geometry = RunGeometry.of(run, tube);
+        Length radius = geometry.bends().isEmpty()
+                ? new Length(0)
+                : geometry.bends().get(0).radius();
+        if (!geometry.bends().isEmpty()) {
+            List<Term> terms = new ArrayList<>();
+            terms.add(new Term("L", "length from corner to corner", geometry.developed()));
+            terms.add(new Term("r", "bend radius", radius));
+            geometry.bends().forEach(b -> terms.add(new Term("α", "bend", new Angle(b.angle_rad()))));
+            add(
+                    "TUB-14",
+                    "L_straight = L − Σ 2 r tan(α/2)",
+                    terms,
+                    new Term("L_straight", "straight tube", geometry.straight()),
+                    Source.published("geometry"));
+        }
+        List<Term> terms = new ArrayList<>(List.of(
+                new Term("L_straight", "straight tube", geometry.straight()), new Term("D", "bore", tube.bore())));
+        for (RunGeometry.Bend bend : geometry.bends()) {
+            terms.add(new Term(
+                    "k1", "bend, share that goes with f", new Ratio(bend.loss().perFriction())));
+        }
+        add(
+                "TUB-13",
+                "L/D = L_straight/D + Σ k1, bends K = k0 + k1 f",
+                terms,
+                new Term("L/D", "length over bore, bends' share included", new Ratio(leg.frictionLength())),
+                RENNELS);
+        List<Term> losses = new ArrayList<>();
+        for (RunGeometry.Bend bend : geometry.bends()) {
+            losses.add(new Term(
+                    "k0", "bend, share without f", new Ratio(bend.loss().constant())));
+        }
+        run.fittings()
+                .forEach(f -> losses.add(new Term(
+                        "K", f.count() + " × " + f.name() + " (" + f.source().text() + ")", new Ratio(f.k()))));
+        if (run.route() instanceof Run.Route.Measured measured) {
+            losses.add(new Term("K", "summed K as measured", new Ratio(measured.k())));
+        }
+        if (run.from().equals(Run.STILL_AIR)) {
+            losses.add(new Term("K", "velocity head from still air", new Ratio(1)));
+        }
+        sumOfLosses(leg, losses);
+        return tube.wall();
+    }
+
+    /** How a hose's L/D and ΣK come about: its length, the tool, the head the air gains, the valve. */
+    private Wall hose(LegResult leg) {
+        Inlet inlet = plant.inlet(leg.id());
+        Hose hose = plant.hose(inlet.hose());
+        add(
+                "TUB-13",
+                "L/D of the hose",
+                List.of(new Term("L", "hose length", hose.length()), new Term("D", "bore", hose.bore())),
+                new Term("L/D", "length over bore", new Ratio(leg.frictionLength())),
+                Source.published("geometry"));
+        List<Term> losses = new ArrayList<>();
+        if (plant.tool(inlet.tool()).law() instanceof Tool.Law.VelocityHeads heads) {
+            losses.add(new Term("K", "tool " + inlet.tool(), new Ratio(heads.k())));
+            losses.add(new Term("K", "velocity head from still air", new Ratio(1)));
+        }
+        losses.add(new Term("K", "inlet valve", new Ratio(inlet.valveK())));
+        sumOfLosses(leg, losses);
+        return hose.wall();
+    }
+
+    private void sumOfLosses(LegResult leg, List<Term> losses) {
+        if (!losses.isEmpty()) {
+            add(
+                    "NET-22",
+                    "ΣK = sum of what is on this bore",
+                    losses,
+                    new Term("ΣK", "loss coefficients on this bore", new Ratio(leg.k())),
+                    Source.entered());
+        }
+    }
+
+    private void friction(LegResult leg, Wall wall) {
+        add(
+                "TUB-1",
+                "Re = 4 w / (π D µ)",
+                List.of(
+                        new Term("w", "mass flow", flow(leg)),
+                        new Term("D", "bore", leg.bore()),
+                        new Term("µ", "viscosity of the air", new Viscosity(air.viscosity_PaS()))),
+                new Term("Re", "Reynolds number", new Ratio(leg.reynolds())),
+                CONTINUITY);
+        Term reynolds = new Term("Re", "Reynolds number", new Ratio(leg.reynolds()));
+        Term bore = new Term("D", "bore", leg.bore());
+        Term factor = new Term("f", "Darcy friction factor", new Ratio(leg.frictionFactor()));
+        if (wall instanceof Wall.FixedFactor) {
+            add("TUB-2", "f as stated", List.of(), factor, Source.entered());
+        } else if (wall instanceof Wall.Corrugated corrugated) {
+            add(
+                    "TUB-22",
+                    "f = (D/S) [1 − (D/(D + 0.438 S))²]²",
+                    List.of(bore, new Term("S", "corrugation pitch", corrugated.pitch())),
+                    factor,
+                    Source.published("Hawthorne, Product Engineering, 10 June 1963, 98-100; an upper estimate"));
+        } else if (wall instanceof Wall.Rough rough) {
+            Term roughness = new Term("ε", "wall roughness", rough.roughness());
+            if (leg.reynolds() <= LAMINAR_TO) {
+                add(
+                        "TUB-3",
+                        "f = 64/Re",
+                        List.of(reynolds),
+                        factor,
+                        Source.published("laminar flow, Hagen and Poiseuille"));
+            } else if (leg.reynolds() < TURBULENT_FROM) {
+                add(
+                        "TUB-4",
+                        "f = (1 − s) 64/Re + s f_Colebrook, s = x²(3 − 2x), x = (Re − 2000)/2000",
+                        List.of(reynolds, roughness, bore),
+                        factor,
+                        Source.ownReading("blend between Re 2000 and 4000, no published law"));
+            } else {
+                add(
+                        "TUB-2",
+                        "1/√f = −2 log10[ ε/(3.7 D) + 2.51/(Re √f) ]",
+                        List.of(reynolds, roughness, bore),
+                        factor,
+                        COLEBROOK);
+            }
+        }
+    }
+
+    /** What the junction a leg enters charges to it. */
+    private void junction(DutyPoint duty, LegResult leg) {
+        String node = leg.to();
+        double common_kgPerS = duty.legs().stream()
+                .filter(l -> l.to().equals(node) && l.flow().kgPerSecond() > 0)
+                .mapToDouble(l -> l.flow().kgPerSecond())
+                .sum();
+        add(
+                "TUB-16",
+                "Δpj = K q_c + max(0, q_c − q), K by the share of the branch, q = ½ ρ v²",
+                List.of(
+                        new Term("w", "this stream", flow(leg)),
+                        new Term("w_c", "common stream", new MassFlow(common_kgPerS)),
+                        new Term("A", "cross-section of this stream", leg.bore().circle())),
+                new Term("Δpj", "loss at the junction", leg.junctionLoss()),
+                Source.published(
+                        "converging wye: Crane TP-410 (2009), Idelchik; charged to static pressure without recovery, see"
+                                + " the decision records"));
     }
 
     /** Gas velocity at one end of a leg. */

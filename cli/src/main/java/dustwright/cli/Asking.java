@@ -1,0 +1,27 @@
+package dustwright.cli;
+
+import dustwright.engine.Study;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.receiver.FilterCondition;
+import java.io.PrintWriter;
+import java.util.List;
+
+/** Puts a plant and the states of the command line to the engine, showing progress where one waits. */
+final class Asking {
+    private Asking() {}
+
+    static Study study(Plant plant, StateOptions options, PrintWriter err) {
+        List<State> states = options.anyOpenGiven()
+                ? options.states(plant, FilterCondition.CLEAN, FilterCondition.DIRTY)
+                : options.usual(plant);
+        if (states.isEmpty()) {
+            throw new BadInput(
+                    "Nothing to check: this plant has no design sets and no inlets. Use solve for a network of held points.");
+        }
+        Progress progress = new Progress(err, "states", states.size());
+        Study study = Study.of(plant, states, progress::done);
+        progress.clear();
+        return study;
+    }
+}

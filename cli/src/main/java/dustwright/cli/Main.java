@@ -1,0 +1,78 @@
+package dustwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+
+/** The commands: each reads a plant file, asks the engine, and prints what it found. */
+@Command(
+        name = "dustwright",
+        mixinStandardHelpOptions = true,
+        version = Main.VERSION,
+        header = "Proves whether a central vacuum-cleaning system works, for the inlets that are open.",
+        description = {
+            "",
+            "A plant is one YAML file: site, dusts, tubing, inlets, receiver, producer, what is asked.",
+            "Start with:",
+            "",
+            "  dustwright verify examples/bakery/plant.yaml",
+            "  dustwright report examples/bakery/plant.yaml --out bakery",
+            ""
+        },
+        footer = {
+            "",
+            "Exit codes: 0 all holds, 1 something does not hold, 2 bad input, 3 fault of the program.",
+            "Results are screening. Local codes, the authority having jurisdiction and a licensed engineer decide."
+        },
+        subcommands = {
+            VerifyCommand.class,
+            SolveCommand.class,
+            ExplainCommand.class,
+            ReportCommand.class,
+            SchemaCommand.class,
+            CompletionCommand.class,
+            HelpCommand.class
+        })
+public final class Main {
+    /** Name and version, printed on every paper. */
+    static final String VERSION = "dustwright 0.1.0";
+
+    private Main() {}
+
+    /** Runs one command and ends the process with its exit code. */
+    public static void main(String[] args) {
+        System.exit(run(
+                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                args));
+    }
+
+    /** Runs one command, writing to the given writers. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine commandLine = new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler((fault, command, parsed) -> failed(fault, command.getErr()));
+        if (args.length == 0) {
+            commandLine.usage(out);
+            return ExitCode.BAD_INPUT;
+        }
+        int code = commandLine.execute(args);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    private static int failed(Exception fault, PrintWriter err) {
+        if (fault instanceof BadInput) {
+            err.println(fault.getMessage());
+            return ExitCode.BAD_INPUT;
+        }
+        err.println("dustwright: a fault of the program, not of your file: " + fault);
+        err.println("Please report it with the plant file. Nothing was written.");
+        return ExitCode.INTERNAL;
+    }
+}

@@ -1,0 +1,47 @@
+package dustwright.cli;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a file beside its place and moves it there when it is whole: what was there before is never half overwritten. */
+final class NewFile {
+    /** What fills the file. */
+    interface Content {
+        void to(OutputStream out) throws IOException;
+    }
+
+    private NewFile() {}
+
+    static void write(Path place, Content content) throws IOException {
+        Path folder = place.toAbsolutePath().getParent();
+        Path whole = Files.createTempFile(folder, "." + place.getFileName(), ".part");
+        try {
+            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(whole))) {
+                content.to(out);
+            }
+            Files.move(whole, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(whole);
+        }
+    }
+
+    /** Why writing failed, in words. */
+    static String reason(IOException fault) {
+        if (fault instanceof AccessDeniedException) {
+            return "writing there is not allowed";
+        }
+        if (fault instanceof java.nio.file.FileAlreadyExistsException) {
+            return "a file of that name is in the way";
+        }
+        if (fault instanceof FileSystemException system && system.getReason() != null) {
+            return system.getReason();
+        }
+        return String.valueOf(fault.getMessage());
+    }
+}

@@ -1,0 +1,62 @@
+package dustwright.cli;
+
+import dustwright.plantfile.Fault;
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Parameters;
+
+/** The plant file a command works on. */
+final class PlantArgument {
+    @SuppressWarnings("NullAway.Init")
+    @Parameters(
+            index = "0",
+            paramLabel = "PLANT",
+            description = "The plant file (YAML); docs/plant-file.md explains it.")
+    private Path file;
+
+    /**
+     * The plant, and the units its file asks for.
+     *
+     * @throws BadInput with every fault of the file, each with line, column and what was expected
+     */
+    Reading.Read read() {
+        if (!Files.exists(file)) {
+            throw new BadInput("There is no file " + file
+                    + ". Give the path of a plant file, such as examples/bakery/plant.yaml.");
+        }
+        if (Files.isDirectory(file)) {
+            throw new BadInput(file + " is a folder. Give the plant file in it.");
+        }
+        Reading reading = PlantReader.read(file);
+        if (reading instanceof Reading.Read read) {
+            return read;
+        }
+        Reading.Faults faults = (Reading.Faults) reading;
+        int count = faults.faults().size();
+        String lines = faults.faults().stream().map(Fault::text).collect(Collectors.joining("\n  "));
+        throw new BadInput(
+                file + (count == 1 ? ": one thing to correct\n  " : ": " + count + " things to correct\n  ") + lines);
+    }
+
+    /** Name of the file, for papers. */
+    String name() {
+        return String.valueOf(file.getFileName());
+    }
+
+    /** First signs of the SHA-256 of the file, for papers: two papers of one content carry the same mark. */
+    String mark() {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+            return HexFormat.of().formatHex(digest, 0, 4);
+        } catch (IOException | NoSuchAlgorithmException cannotRead) {
+            throw new BadInput(file + " could not be read again: " + cannotRead.getMessage());
+        }
+    }
+}

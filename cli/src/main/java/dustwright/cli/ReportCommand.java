@@ -1,0 +1,105 @@
+package dustwright.cli;
+
+import dustwright.documents.report.Origin;
+import dustwright.documents.report.PaperSize;
+import dustwright.documents.report.Report;
+import dustwright.documents.report.ReportPdf;
+import dustwright.documents.writing.Show;
+import dustwright.engine.Study;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.plantfile.Reading;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes the report, as a page and as a PDF. */
+@Command(
+        name = "report",
+        mixinStandardHelpOptions = true,
+        header = "Write the report one hands to a colleague: a page and a PDF.",
+        description = {
+            "",
+            "Checks the same states as verify and writes FOLDER/report.html and FOLDER/report.pdf. The page needs no",
+            "network. Files already there are replaced only when the new ones are complete.",
+            "",
+            "  dustwright report examples/bakery/plant.yaml --out bakery",
+            ""
+        })
+final class ReportCommand implements Callable<Integer> {
+    @SuppressWarnings("NullAway.Init")
+    @Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Mixin
+    private PlantArgument plantArgument = new PlantArgument();
+
+    @Mixin
+    private StateOptions states = new StateOptions();
+
+    @Option(
+            names = "--units",
+            paramLabel = "us|si",
+            description = "Units of the report. Default: what the plant file asks for.")
+    private @Nullable String units;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Where the files go; made if it is not there. Default: the folder you are in.")
+    private Path folder = Path.of("");
+
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            description = "Paper of the PDF. Default: letter for US units, A4 for SI.")
+    private @Nullable String paper;
+
+    @Override
+    public Integer call() {
+        Reading.Read reading = plantArgument.read();
+        Plant plant = reading.plant();
+        UnitSystem system = units == null ? reading.units() : OutputOptions.units(units);
+        PaperSize size = paper(system);
+        Study study = Asking.study(plant, states, spec.commandLine().getErr());
+        Report report = Report.of(
+                study, new Show(system), new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION));
+        try {
+            Files.createDirectories(folder);
+            NewFile.write(folder.resolve("report.html"), out -> utf8(out, report.html()));
+            NewFile.write(folder.resolve("report.pdf"), out -> ReportPdf.write(report, size, out));
+        } catch (IOException cannotWrite) {
+            throw new BadInput("The report could not be written to " + folder.toAbsolutePath() + ": "
+                    + NewFile.reason(cannotWrite) + ". Free space or give another folder with --out.");
+        }
+        spec.commandLine()
+                .getOut()
+                .println((study.holds() ? "Everything asked holds. " : "Something does not hold: see the first page. ")
+                        + "Written: " + folder.resolve("report.html") + " and " + folder.resolve("report.pdf"));
+        return study.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private PaperSize paper(UnitSystem system) {
+        if (paper == null) {
+            return system == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+        }
+        return switch (paper.toLowerCase(Locale.ROOT)) {
+            case "a4" -> PaperSize.A4;
+            case "letter" -> PaperSize.LETTER;
+            default -> throw new BadInput("--paper " + paper + ": say a4 or letter.");
+        };
+    }
+
+    private static void utf8(OutputStream out, String text) throws IOException {
+        out.write(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    }
+}

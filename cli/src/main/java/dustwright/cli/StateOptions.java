@@ -1,0 +1,135 @@
+package dustwright.cli;
+
+import dustwright.engine.States;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.tubing.Bleed;
+import dustwright.engine.tubing.Inlet;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** What is open and running, as asked on the command line. */
+final class StateOptions {
+    @Option(
+            names = "--open",
+            paramLabel = "A1,A7,B3",
+            description = "Inlets that are open, in one state. Give it again for a further state. \"none\" closes all.")
+    private List<String> open = new ArrayList<>();
+
+    @Option(
+            names = "--filter",
+            paramLabel = "clean|normal|dirty",
+            description = "Condition of the filter. Default: normal for solve; clean and dirty for verify and report.")
+    private @Nullable FilterCondition filter;
+
+    @Option(
+            names = "--running",
+            paramLabel = "P1,P2",
+            split = ",",
+            description = "Producers that run. Default: all that do not stand by. \"none\" stops all.")
+    private @Nullable List<String> running;
+
+    @Option(
+            names = "--bleeds",
+            paramLabel = "B1,B2",
+            split = ",",
+            description = "Far-end bleed valves that are open. Default: as the plant file says. \"none\" shuts all.")
+    private @Nullable List<String> bleeds;
+
+    @Option(
+            names = "--vent",
+            paramLabel = "REC",
+            split = ",",
+            description = "Stations whose vent valve is open. Default: none.")
+    private List<String> vent = new ArrayList<>();
+
+    FilterCondition filterOr(FilterCondition usual) {
+        return filter == null ? usual : filter;
+    }
+
+    boolean anyOpenGiven() {
+        return !open.isEmpty();
+    }
+
+    /** One state per {@code --open}, in each of the given filter conditions unless {@code --filter} names one. */
+    List<State> states(Plant plant, FilterCondition... usual) {
+        List<State> states = new ArrayList<>();
+        for (String one : open) {
+            List<String> ids = inlets(plant, one);
+            for (FilterCondition condition : filter == null ? List.of(usual) : List.of(filter)) {
+                states.add(adapted(plant, States.open(plant, ids, condition)));
+            }
+        }
+        return states;
+    }
+
+    /** The usual states of a plant, adapted to the other options. */
+    List<State> usual(Plant plant) {
+        return States.usual(plant).stream()
+                .filter(s -> filter == null || s.filter() == filter)
+                .map(s -> adapted(plant, s))
+                .toList();
+    }
+
+    State adapted(Plant plant, State state) {
+        State adapted = state;
+        if (running != null) {
+            adapted = adapted.withRunning(named(running, producers(plant), "producer"));
+        }
+        if (bleeds != null) {
+            adapted = adapted.withOpenBleeds(
+                    named(bleeds, plant.bleeds().stream().map(Bleed::id).toList(), "far-end bleed valve"));
+        }
+        if (!vent.isEmpty()) {
+            adapted = adapted.withVented(
+                    named(vent, plant.stations().stream().map(Station::id).toList(), "station"));
+        }
+        return adapted;
+    }
+
+    private static List<String> inlets(Plant plant, String text) {
+        List<String> known = plant.inlets().stream().map(Inlet::id).toList();
+        return text.equals("none") ? List.of() : List.copyOf(checked(List.of(text.split(",")), known, "inlet"));
+    }
+
+    private static Set<String> named(List<String> asked, List<String> known, String what) {
+        return asked.equals(List.of("none")) ? Set.of() : new HashSet<>(checked(asked, known, what));
+    }
+
+    private static List<String> checked(List<String> asked, List<String> known, String what) {
+        List<String> ids = new ArrayList<>();
+        for (String one : asked) {
+            String id = one.strip();
+            if (!known.contains(id)) {
+                throw new BadInput("There is no " + what + " " + id + " in this plant. "
+                        + (known.isEmpty() ? "It has none." : "It has " + shortened(known) + "."));
+            }
+            if (ids.contains(id)) {
+                throw new BadInput(what + " " + id + " is named twice.");
+            }
+            ids.add(id);
+        }
+        return ids;
+    }
+
+    private static String shortened(List<String> known) {
+        int most = 12;
+        return known.size() <= most
+                ? String.join(", ", known)
+                : String.join(", ", known.subList(0, most)) + " and " + (known.size() - most) + " more";
+    }
+
+    private static List<String> producers(Plant plant) {
+        return plant.stations().stream()
+                .flatMap(s -> s.producers().stream())
+                .map(VacuumProducer::id)
+                .toList();
+    }
+}
