@@ -1,29 +1,37 @@
 package dustwright.engine.network;
 
+import java.util.Arrays;
+
 /**
  * Finds the junction losses that agree with the flows they cause: solve with the losses held, take those of the new flows, repeat.
- * The share taken is halved whenever a round brings no improvement, so that strongly coupled junctions settle too.
+ *
+ * <p>A loss mostly answers to the flow of its own leg, so every leg takes its own secant step: where last time the gap between wanted
+ * and used loss fell from g to g' by a change x, the next change is {@code x g'/(g − g')}, within bounds.
  */
 final class JunctionRounds {
+    /** Losses have settled when they change by no more than this, over ambient squared [-]. */
     private static final double TOLERANCE = 1e-12;
-    private static final double SLOW = 0.7;
+
+    private static final double LEAST_SHARE = 0.02;
+    private static final double MOST_SHARE = 3;
 
     private final Network net;
     private final Junctions junctions;
     private final double[] wanted;
-    private double share;
-    private double lastGap;
+    private final double[] lastGap;
+    private final double[] lastChange;
     private int worstLeg;
 
     JunctionRounds(Network net) {
         this.net = net;
         junctions = new Junctions(net);
         wanted = new double[net.legCount];
+        lastGap = new double[net.legCount];
+        lastChange = new double[net.legCount];
     }
 
     void clear() {
-        share = 1;
-        lastGap = Double.MAX_VALUE;
+        Arrays.fill(lastChange, 0);
     }
 
     /** Whether the losses used agree with the flows; if not, puts better ones in place for the next round. */
@@ -32,28 +40,37 @@ final class JunctionRounds {
             return true;
         }
         junctions.losses(state.active, state.flow, wanted);
-        double gap = 0;
+        double worst = 0;
         for (int leg = 0; leg < wanted.length; leg++) {
-            double off = Math.abs(wanted[leg] - state.junction[leg]);
-            if (off > gap) {
-                gap = off;
+            double gap = Math.abs(wanted[leg] - state.junction[leg]);
+            if (gap > worst) {
+                worst = gap;
                 worstLeg = leg;
             }
         }
-        if (gap <= TOLERANCE * net.ambientSquared) {
+        if (worst <= TOLERANCE * net.ambientSquared) {
             return true;
         }
-        if (gap > SLOW * lastGap) {
-            share = Math.max(share / 2, 1.0 / 64);
-        }
-        lastGap = gap;
         for (int leg = 0; leg < wanted.length; leg++) {
-            state.junction[leg] += share * (wanted[leg] - state.junction[leg]);
+            double gap = wanted[leg] - state.junction[leg];
+            double change = share(leg, gap) * gap;
+            state.junction[leg] += change;
+            lastGap[leg] = gap;
+            lastChange[leg] = change;
         }
         return false;
     }
 
+    private double share(int leg, double gap) {
+        double fell = lastGap[leg] - gap;
+        if (lastChange[leg] == 0 || fell == 0) {
+            return 1;
+        }
+        return Math.max(LEAST_SHARE, Math.min(MOST_SHARE, lastChange[leg] / fell));
+    }
+
     String worst() {
-        return "last moving at the downstream end of " + net.legId[worstLeg];
+        return "last moving where " + net.legId[worstLeg] + " joins: a stream there turns back when the loss is charged and forward"
+                + " when it is not; give that junction's loss as K";
     }
 }

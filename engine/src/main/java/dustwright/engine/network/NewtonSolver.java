@@ -22,6 +22,11 @@ final class NewtonSolver {
     /** At rest flows are measured against this share of the flow scale: rounding in a dead-headed producer is of that size. */
     private static final double REST_FLOW = 1e-2;
 
+    /** A step takes no pressure lower than this share of its square: below zero there is none. */
+    private static final double STILL_SOME_AIR = 0.05;
+
+    private static final double NOTHING_LEFT = 1e-6;
+    private static final double CHOKED_SLOPE = 0.05;
     private static final double START_VELOCITY_mPerS = 15;
 
     private final Network net;
@@ -217,6 +222,30 @@ final class NewtonSolver {
 
     /** Finds the Newton step; returns a node whose pressure cannot be found, or NONE. */
     private int step() {
+        int singular = solveLinear();
+        if (singular != Network.NONE) {
+            openChoked();
+            singular = solveLinear();
+        }
+        if (singular != Network.NONE) {
+            return node(singular);
+        }
+        for (int n = 0; n < net.nodeCount; n++) {
+            squaredStep[n] = row[n] >= 0 ? solution[row[n]] : 0;
+        }
+        for (int leg = 0; leg < net.legCount; leg++) {
+            if (state.active[leg]) {
+                flowStep[leg] = (legResidual[leg]
+                                + slopeFrom[leg] * squaredStep[net.from[leg]]
+                                - slopeTo[leg] * squaredStep[net.to[leg]])
+                        / slopeFlow[leg];
+            }
+        }
+        return Network.NONE;
+    }
+
+    /** Solves for the pressure steps; returns a row without pivot, or NONE. */
+    private int solveLinear() {
         elimination.clear();
         for (int n = 0; n < net.nodeCount; n++) {
             if (unknown(n)) {
@@ -232,22 +261,18 @@ final class NewtonSolver {
                 assemble(leg);
             }
         }
-        int singular = elimination.solve(solution);
-        if (singular >= 0) {
-            return node(singular);
-        }
-        for (int n = 0; n < net.nodeCount; n++) {
-            squaredStep[n] = row[n] >= 0 ? solution[row[n]] : 0;
-        }
+        return elimination.solve(solution);
+    }
+
+    /**
+     * Behind a piece that an iterate finds choked, pressure has no say; where nothing else has, a little say leads out of there. Only
+     * the step changes by it, not the laws.
+     */
+    private void openChoked() {
         for (int leg = 0; leg < net.legCount; leg++) {
-            if (state.active[leg]) {
-                flowStep[leg] = (legResidual[leg]
-                                + slopeFrom[leg] * squaredStep[net.from[leg]]
-                                - slopeTo[leg] * squaredStep[net.to[leg]])
-                        / slopeFlow[leg];
-            }
+            slopeFrom[leg] = Math.max(slopeFrom[leg], CHOKED_SLOPE);
+            slopeTo[leg] = Math.max(slopeTo[leg], CHOKED_SLOPE);
         }
-        return Network.NONE;
     }
 
     private void assemble(int leg) {
@@ -280,10 +305,11 @@ final class NewtonSolver {
         System.arraycopy(state.squared, 0, squaredBefore, 0, net.nodeCount);
         System.arraycopy(state.flow, 0, flowBefore, 0, net.legCount);
         double before = merit;
-        double share = longest();
+        double share = 1;
         for (int n = 0; n < HALVING_LIMIT; n++) {
             for (int node = 0; node < net.nodeCount; node++) {
-                state.squared[node] = squaredBefore[node] + share * squaredStep[node];
+                double wanted = squaredBefore[node] + share * squaredStep[node];
+                state.squared[node] = Math.max(wanted, STILL_SOME_AIR * squaredBefore[node]);
             }
             for (int leg = 0; leg < net.legCount; leg++) {
                 state.flow[leg] = state.active[leg] ? flowBefore[leg] + share * flowStep[leg] : 0;
@@ -295,17 +321,6 @@ final class NewtonSolver {
             share /= 2;
         }
         return false;
-    }
-
-    /** The longest share of the step that leaves every pressure above zero. */
-    private double longest() {
-        double share = 1;
-        for (int n = 0; n < net.nodeCount; n++) {
-            if (squaredStep[n] < 0) {
-                share = Math.min(share, 0.9 * state.squared[n] / -squaredStep[n]);
-            }
-        }
-        return share;
     }
 
     private boolean converged() {
@@ -359,6 +374,14 @@ final class NewtonSolver {
 
     private String worst() {
         StringBuilder text = new StringBuilder();
+        for (int n = 0; n < net.nodeCount; n++) {
+            if (unknown(n) && state.squared[n] < NOTHING_LEFT * net.ambientSquared) {
+                text.append("the pressure at ")
+                        .append(net.nodeId[n])
+                        .append(" falls to nothing: more air is drawn there than can come; ");
+                break;
+            }
+        }
         int leg = worstLeg();
         if (leg != Network.NONE) {
             text.append("worst piece ")

@@ -24,6 +24,7 @@ public final class RandomPlants {
     private final List<String> joins = new ArrayList<>();
     private final List<String> inlets = new ArrayList<>();
     private final boolean wyes;
+    private boolean second;
     private int runs;
 
     /** A plant with one of its states. */
@@ -49,6 +50,19 @@ public final class RandomPlants {
         return new RandomPlants(seed, true).draw(legs, 0, true);
     }
 
+    /** The same with loops. */
+    public static Case wyesInLoops(long seed, int legs) {
+        return new RandomPlants(seed, true).draw(legs, Math.max(1, legs / 12), true);
+    }
+
+    /** Two stations on one looped network, wyes, a held pressure, a supply and a draw. */
+    public static Case anything(long seed, int legs) {
+        RandomPlants plants = new RandomPlants(seed, true);
+        plants.joins.add("REC2");
+        plants.second = true;
+        return plants.draw(legs, Math.max(2, legs / 8), true);
+    }
+
     /** Air only, K ≥ 0, no valves or drives with kinks: the network is monotone. */
     public static Case plain(long seed, int legs, boolean loops) {
         return new RandomPlants(seed, false).draw(legs, loops ? Math.max(1, legs / 12) : 0, false);
@@ -67,7 +81,12 @@ public final class RandomPlants {
         for (int n = 0; n < chords; n++) {
             chord();
         }
-        station(extras);
+        station("REC", "P", extras);
+        if (second) {
+            inlet("REC2", true, 8e-9);
+            station("REC2", "Q", true);
+            boundaries();
+        }
         Plant plant = sketch.plant();
         return new Case(plant, state(plant, extras));
     }
@@ -114,11 +133,22 @@ public final class RandomPlants {
         }
     }
 
-    private void station(boolean extras) {
-        PlantSketch.StationSketch station = sketch.station("REC");
+    private void boundaries() {
+        sketch.tube("TX", 0.05, 4.5e-5).points("X1", "X2", "X3");
+        sketch.run("RX1", "X1", joins.get(random.nextInt(joins.size())), "TX", random.nextDouble(1, 20), 1);
+        sketch.run("RX2", "X2", joins.get(random.nextInt(joins.size())), "TX", random.nextDouble(1, 20), 1);
+        sketch.run("RX3", joins.get(random.nextInt(joins.size())), "X3", "TX", random.nextDouble(1, 20), 1);
+        if (random.nextBoolean()) {
+            sketch.holdPressure("X1", random.nextDouble(60_000, 103_000));
+        }
+        sketch.supply("X2", random.nextDouble(0, 0.08)).supply("X3", random.nextDouble(-3e-4, 0));
+    }
+
+    private void station(String id, String producers, boolean extras) {
+        PlantSketch.StationSketch station = sketch.station(id);
         double displacement_m3PerS = random.nextDouble(0.02, 0.5);
         if (!extras) {
-            station.lobe("P1", displacement_m3PerS);
+            station.lobe(producers + "1", displacement_m3PerS);
             return;
         }
         if (random.nextBoolean()) {
@@ -138,14 +168,18 @@ public final class RandomPlants {
             station.vent(random.nextDouble(0.01, 0.08));
         }
         if (random.nextInt(4) == 0) {
-            station.holdingLobe("P1", displacement_m3PerS, random.nextDouble(3, 9));
+            station.holdingLobe(producers + "1", displacement_m3PerS, random.nextDouble(3, 9));
         } else {
-            station.lobe("P1", displacement_m3PerS);
+            station.lobe(producers + "1", displacement_m3PerS);
         }
         if (random.nextInt(4) == 0) {
-            station.lobe("P2", random.nextDouble(0.01, displacement_m3PerS));
+            if (random.nextBoolean()) {
+                station.holdingLobe(producers + "2", displacement_m3PerS, random.nextDouble(3, 9));
+            } else {
+                station.lobe(producers + "2", random.nextDouble(0.01, displacement_m3PerS));
+            }
         }
-        sketch.bleed("B1", joins.get(random.nextInt(joins.size())), random.nextDouble(1e-5, 5e-4));
+        sketch.bleed("B" + id, joins.get(random.nextInt(joins.size())), random.nextDouble(1e-5, 5e-4));
     }
 
     private State state(Plant plant, boolean extras) {
@@ -153,10 +187,10 @@ public final class RandomPlants {
         Collections.shuffle(order, new Random(random.nextLong()));
         int users = order.isEmpty() ? 0 : random.nextInt(Math.min(order.size(), 8) + 1);
         List<String> open = order.subList(0, users);
-        Set<String> bleeds = extras && random.nextInt(4) == 0 ? Set.of("B1") : Set.of();
+        Set<String> bleeds = extras && random.nextInt(4) == 0 ? Set.of("BREC") : Set.of();
         boolean vented = extras && plant.stations().get(0).vent().isPresent() && random.nextBoolean();
         Set<String> running = new LinkedHashSet<>();
-        plant.stations().get(0).producers().forEach(p -> running.add(p.id()));
+        plant.stations().forEach(s -> s.producers().forEach(p -> running.add(p.id())));
         return new State(
                 "seeded",
                 open,
