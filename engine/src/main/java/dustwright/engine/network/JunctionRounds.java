@@ -70,7 +70,8 @@ final class JunctionRounds {
     }
 
     String worst() {
-        return "last moving where " + net.legId[worstLeg] + " joins: a stream there turns back when the loss is charged and forward"
+        return "last moving where " + net.legId[worstLeg]
+                + " joins: a stream there turns back when the loss is charged and forward"
                 + " when it is not; give that junction's loss as K";
     }
 }

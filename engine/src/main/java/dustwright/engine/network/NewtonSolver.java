@@ -324,7 +324,9 @@ final class NewtonSolver {
     }
 
     private boolean converged() {
-        return worstLegError() <= LEG_TOLERANCE && worstBalance_kgPerS() <= BALANCE_TOLERANCE * greatestFlow_kgPerS();
+        return worstLegError() <= LEG_TOLERANCE
+                && worstPin() <= LEG_TOLERANCE
+                && worstBalance_kgPerS() <= BALANCE_TOLERANCE * greatestFlow_kgPerS();
     }
 
     /** Greatest error of a leg law, in pressure squared over ambient squared. */
@@ -336,6 +338,17 @@ final class NewtonSolver {
     double worstBalance_kgPerS() {
         int node = worstNode();
         return node == Network.NONE ? 0 : Math.abs(balance[node]);
+    }
+
+    /** How far a node is from the pressure it is to keep, in pressure squared over ambient squared. */
+    private double worstPin() {
+        double worst = 0;
+        for (int n = 0; n < net.nodeCount; n++) {
+            if (pinned[n]) {
+                worst = Math.max(worst, Math.abs(pinnedSquared[n] - state.squared[n]));
+            }
+        }
+        return worst / net.ambientSquared;
     }
 
     private double greatestFlow_kgPerS() {
