@@ -12,12 +12,13 @@ final class FindingJson {
     static void brief(JsonText json, Finding finding) {
         json.text("id", finding.id());
         json.text("code", finding.code().name());
-        json.text("title", finding.code().title());
         PlantJson.place(json, finding.where());
         json.text("state", finding.state());
         json.text("side", finding.side() == Side.AT_LEAST ? "at least" : "at most");
-        json.quantity("value", finding.value());
-        json.quantity("limit", finding.limit());
+        json.si("value", finding.value());
+        json.si("limit", finding.limit());
+        json.text("unit", finding.value().dimension().siSymbol());
+        json.text("measures", finding.value().dimension().words());
         json.number("margin", finding.margin());
         json.bool("holds", finding.holds());
     }

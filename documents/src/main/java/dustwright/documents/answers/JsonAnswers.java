@@ -49,6 +49,7 @@ public final class JsonAnswers {
             json.object("finding", () -> {
                 FindingJson.withDerivation(json, finding);
                 FindingCode code = finding.code();
+                json.text("title", code.title());
                 json.text("meaning", code.meaning());
                 json.text("remedy", code.remedy());
             });

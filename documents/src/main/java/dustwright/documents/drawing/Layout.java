@@ -17,7 +17,7 @@ import java.util.Optional;
  *
  * @param runs line of each run, in the direction drawn
  * @param places inlets, stations and points by id
- * @param tilt how far a level is shifted up and right per metre of height in a plan, so that tubing over tubing can be seen [-]
+ * @param tilt how far a level is shifted up and right per metre of height in a plan, so that nothing hides what lies below it [-]
  */
 public record Layout(Kind kind, Map<String, List<Spot>> runs, Map<String, Spot> places, double tilt) {
     /** How the plant is seen. */
@@ -54,7 +54,8 @@ public record Layout(Kind kind, Map<String, List<Spot>> runs, Map<String, Spot> 
         if (!placed(plant)) {
             return SchemeLayout.of(plant);
         }
-        double tilt = Overlaps.anyTubingOverTubing(routes(plant)) ? TILT : 0;
+        boolean hidden = Overlaps.anyTubingOverTubing(routes(plant)) || Overlaps.anyInletOverInlet(plant.inlets());
+        double tilt = hidden ? TILT : 0;
         return projected(plant, Kind.PLAN, tilt);
     }
 

@@ -1,15 +1,17 @@
 package dustwright.documents.drawing;
 
+import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Position;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** Finds level tubing that a plan would draw over other level tubing. */
+/** Finds what a plan would draw over something else: level tubing over level tubing, an inlet over an inlet. */
 final class Overlaps {
     private static final double SAME_LINE_m = 0.3;
     private static final double SAME_LEVEL_m = 0.5;
     private static final double LEAST_OVERLAP_m = 1;
+    private static final double INLET_APART_m = 0.6;
 
     private Overlaps() {}
 
@@ -38,6 +40,25 @@ final class Overlaps {
             }
         }
         return false;
+    }
+
+    static boolean anyInletOverInlet(List<Inlet> inlets) {
+        List<Position> places =
+                inlets.stream().flatMap(i -> i.at().stream()).toList();
+        for (int i = 0; i < places.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                if (over(places.get(i), places.get(k))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean over(Position a, Position b) {
+        return Math.abs(a.x_m() - b.x_m()) < INLET_APART_m
+                && Math.abs(a.y_m() - b.y_m()) < INLET_APART_m
+                && Math.abs(a.z_m() - b.z_m()) > SAME_LEVEL_m;
     }
 
     private static void add(List<Level> levels, Position a, Position b) {

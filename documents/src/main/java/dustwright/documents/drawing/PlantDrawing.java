@@ -16,7 +16,7 @@ public final class PlantDrawing {
     private static final double SMALL_LABEL = 9;
     private static final double LONGEST_NAME = 110;
     private static final double SHORT_NAME = 44;
-    private static final double WORD_SPACE = 3;
+    private static final PlantView.RunLook NO_VALUE = PlantView.RunLook.UNKNOWN;
     private static final double LETTER = 13;
     private static final double ROOM_FOR_ARROW = 26;
     private static final int MANY_INLETS = 60;
@@ -176,30 +176,30 @@ public final class PlantDrawing {
     /** Stations, failing runs, open inlets, the other runs by class, closed inlets. */
     private void placeLabels() {
         for (Station station : view.plant().stations()) {
-            label(station.id(), station.id(), "", Symbols.RECEIVER_RADIUS + 2, LABEL, true);
+            label(station.id(), station.id(), NO_VALUE, Symbols.RECEIVER_RADIUS + 2, LABEL, true);
         }
         labelRuns(MarginClass.FAR);
         labelRuns(MarginClass.SHORT);
         view.plant().inlets().stream()
                 .filter(i -> view.open().contains(i.id()))
-                .forEach(i -> label(i.id(), i.id(), "", inletRadius + 2, LABEL, true));
+                .forEach(i -> label(i.id(), i.id(), NO_VALUE, inletRadius + 2, LABEL, true));
         labelRuns(MarginClass.THIN);
         labelRuns(MarginClass.FAIR);
         view.plant().inlets().stream()
                 .filter(i -> !view.open().contains(i.id()))
-                .forEach(i -> label(i.id(), i.id(), "", inletRadius + 1, SMALL_LABEL, false));
+                .forEach(i -> label(i.id(), i.id(), NO_VALUE, inletRadius + 1, SMALL_LABEL, false));
         labelRuns(MarginClass.AMPLE);
     }
 
     private void labelRuns(MarginClass marginClass) {
         view.layout().runs().entrySet().stream()
                 .filter(e -> view.look(e.getKey()).marginClass() == marginClass)
-                .filter(e -> !view.look(e.getKey()).label().isEmpty())
+                .filter(e -> !view.look(e.getKey()).value().isEmpty())
                 .sorted(Comparator.comparingDouble((Map.Entry<String, List<Spot>> e) -> -length(e.getValue())))
                 .forEach(e -> label(
                         e.getKey(),
                         e.getKey(),
-                        view.look(e.getKey()).label(),
+                        view.look(e.getKey()),
                         marginClass.weight() / 2 + 1,
                         LABEL,
                         true));
@@ -213,34 +213,29 @@ public final class PlantDrawing {
         return sum;
     }
 
-    private void label(String place, String name, String rest, double clearance, double size, boolean bold) {
+    private void label(String place, String name, PlantView.RunLook look, double clearance, double size, boolean bold) {
         Optional<Spot> anchor = anchor(place);
         if (anchor.isEmpty()) {
             return;
         }
-        boolean written = write(anchor.get(), clearance, Lettering.fitted(name, size, LONGEST_NAME), rest, size, bold)
-                || write(anchor.get(), clearance, Lettering.fitted(name, size, SHORT_NAME), rest, size, bold);
-        if (!written) {
-            unlabelled.add(name);
-        }
-    }
-
-    private boolean write(Spot anchor, double clearance, String name, String rest, double size, boolean bold) {
-        double nameWidth = Lettering.width(name, size, bold);
-        double restWidth = rest.isEmpty() ? 0 : Lettering.width(rest, size, false) + WORD_SPACE;
-        Optional<LabelPlacer.Placed> found =
-                placer.place(anchor, clearance, nameWidth + restWidth, size * LabelPlacer.LINE);
-        found.ifPresent(placed -> {
-            leader(placed, labels);
-            double baseline = placed.box().bottom() - size * 0.25;
-            double left = placed.box().left();
-            String colour = bold ? Ink.INK : Ink.SECOND;
-            labels.add(new Shape.Text(new Spot(left, baseline), name, size, bold, Shape.Anchor.START, colour));
-            if (!rest.isEmpty()) {
-                labels.add(Shape.text(left + nameWidth + WORD_SPACE, baseline, rest, size, Shape.Anchor.START));
+        String full = Lettering.fitted(name, size, LONGEST_NAME);
+        String brief = Lettering.fitted(name, size, SHORT_NAME);
+        Label.Style style = new Label.Style(size, bold);
+        List<Label> tries = look.value().isEmpty()
+                ? List.of(Label.of(style, full), Label.of(style, brief))
+                : List.of(
+                        Label.of(style, full, look.value() + " · " + look.margin()),
+                        Label.stacked(style, full, look.margin(), look.value()),
+                        Label.stacked(style, brief, look.margin(), look.value()));
+        for (Label label : tries) {
+            Optional<LabelPlacer.Placed> found = placer.place(anchor.get(), clearance, label.width(), label.height());
+            if (found.isPresent()) {
+                leader(found.get(), labels);
+                labels.addAll(label.shapes(found.get().box()));
+                return;
             }
-        });
-        return found.isPresent();
+        }
+        unlabelled.add(name);
     }
 
     private static void leader(LabelPlacer.Placed placed, List<Shape> into) {

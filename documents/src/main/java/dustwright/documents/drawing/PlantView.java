@@ -24,12 +24,13 @@ public record PlantView(
     /**
      * How one run is drawn.
      *
-     * @param label what is written beside its id when it finds room; empty for none
+     * @param value written beside its id when it finds room; empty for no label
+     * @param margin written with it
      * @param direction flow: 1 as drawn, −1 against it, 0 for none worth an arrow
      */
-    public record RunLook(MarginClass marginClass, String label, int direction) {
+    public record RunLook(MarginClass marginClass, String value, String margin, int direction) {
         /** A run about which nothing is known. */
-        public static final RunLook UNKNOWN = new RunLook(MarginClass.UNKNOWN, "", 0);
+        public static final RunLook UNKNOWN = new RunLook(MarginClass.UNKNOWN, "", "", 0);
     }
 
     RunLook look(String run) {

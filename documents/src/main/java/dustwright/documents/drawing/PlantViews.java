@@ -49,24 +49,24 @@ public final class PlantViews {
         int direction = (int) Math.signum(leg.flow().kgPerSecond());
         if (worst == null) {
             boolean dust = leg.dust().kgPerSecond() > 0;
-            return new RunLook(dust ? MarginClass.NOT_ASKED : MarginClass.NO_AIR, "", 0);
+            return new RunLook(dust ? MarginClass.NOT_ASKED : MarginClass.NO_AIR, "", "", 0);
         }
         Show.Pair pair = show.pair(worst);
         return new RunLook(
-                MarginClass.of(worst.margin()), pair.valueFull() + " · " + Show.margin(worst.margin()), direction);
+                MarginClass.of(worst.margin()), pair.valueFull(), Show.margin(worst.margin()), direction);
     }
 
     /** Each run at its slowest with one user, whichever inlet that is. */
-    public static PlantView oneUser(Study study, Layout layout, Show show) {
+    public static PlantView oneUser(Study study, Layout layout, Map<String, String> letters, Show show) {
         Map<String, RunLook> looks = new LinkedHashMap<>();
-        study.plant().runs().forEach(run -> looks.put(run.id(), new RunLook(MarginClass.NOT_ASKED, "", 0)));
+        study.plant().runs().forEach(run -> looks.put(run.id(), new RunLook(MarginClass.NOT_ASKED, "", "", 0)));
         for (OneUserVelocity one : study.oneUser()) {
             MarginClass marginClass = MarginClass.of(one.margin());
             boolean worthALabel = marginClass.compareTo(MarginClass.THIN) <= 0;
-            String label = worthALabel ? show.full(one.slowest()) + " · " + Show.margin(one.margin()) : "";
-            looks.put(one.run(), new RunLook(marginClass, label, 1));
+            String value = worthALabel ? show.full(one.slowest()) : "";
+            looks.put(one.run(), new RunLook(marginClass, value, Show.margin(one.margin()), 1));
         }
         String title = layout.kind().words() + " of " + study.plant().name() + ", tubing by margin with one user";
-        return new PlantView(study.plant(), layout, title, looks, Set.of(), Map.of());
+        return new PlantView(study.plant(), layout, title, looks, Set.of(), letters);
     }
 }

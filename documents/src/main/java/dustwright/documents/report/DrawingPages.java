@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** The plant drawn by its margins, the profile along the worst path, system against producer. */
 final class DrawingPages {
@@ -45,7 +46,7 @@ final class DrawingPages {
         }
         if (!digest.study().oneUser().isEmpty()) {
             section.add(drawn(
-                    PlantViews.oneUser(digest.study(), layout, show),
+                    PlantViews.oneUser(digest.study(), layout, lettersOfOneUser(), show),
                     layout.kind().words() + ". Each run at its slowest with a single user, whichever inlet that is."));
         }
         if (worst.isPresent() && duty.isPresent() && layout.kind() == Layout.Kind.PLAN) {
@@ -59,15 +60,29 @@ final class DrawingPages {
         return PlantViews.state(plant, duty, answer.findings(), layout, lettersOf(answer), show);
     }
 
-    /** On a drawing of one state only letters of findings that stand in that state. */
+    /** On a drawing of one state, letters of what does not hold in it; where all holds, of what is tight. */
     private Map<String, String> lettersOf(StateAnswer answer) {
-        Map<String, String> here = new LinkedHashMap<>();
-        digest.letters().forEach((letter, place) -> {
-            if (answer.findings().stream().anyMatch(f -> f.where().id().equals(place))) {
-                here.put(letter, place);
-            }
+        boolean anyFails = digest.failing() > 0;
+        return letters(group -> answer.findings().stream()
+                .filter(f -> f.code() == group.worst().code()
+                        && f.where().equals(group.worst().where()))
+                .anyMatch(f -> !anyFails || !f.holds()));
+    }
+
+    /** On the drawing with one user, letters of findings whose worst set is a single user. */
+    private Map<String, String> lettersOfOneUser() {
+        return letters(group -> digest.study().oneUser().stream()
+                .anyMatch(one -> one.run().equals(group.worst().where().id())
+                        && one.state().equals(group.worst().state())));
+    }
+
+    private Map<String, String> letters(Predicate<Digest.Group> here) {
+        Map<String, String> letters = new LinkedHashMap<>();
+        digest.lettered().stream().filter(here).forEach(group -> {
+            String place = group.worst().where().id();
+            digest.letter(place).ifPresent(letter -> letters.putIfAbsent(letter, place));
         });
-        return here;
+        return letters;
     }
 
     private String stateCaption(StateAnswer answer, Layout layout) {

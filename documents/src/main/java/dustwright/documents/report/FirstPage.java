@@ -72,7 +72,7 @@ final class FirstPage {
         Table table = Table.of(
                 Table.words("Run"),
                 Table.number("Bore", show.boreUnit()),
-                Table.words("Open alone"),
+                Table.words("Set"),
                 Table.number("Slowest", unit),
                 Table.number("Least", unit),
                 Table.words("Margin"));
@@ -81,7 +81,7 @@ final class FirstPage {
             table.row(
                     one.run(),
                     show.bore(plant.tube(plant.run(one.run()).tube()).bore()),
-                    one.inlet(),
+                    one.state(),
                     show.number(one.slowest()),
                     show.number(one.least()),
                     Parts.margin(one.margin(), Side.AT_LEAST));
@@ -128,8 +128,10 @@ final class FirstPage {
                 "cap",
                 Figures.count(digest.checked()) + " requirements checked in "
                         + Wording.counted(digest.study().states().size(), "set", "sets") + ", "
-                        + Figures.count(digest.failing()) + " do not hold, at "
-                        + Wording.counted(groups, "place", "places") + "."));
+                        + (fails
+                                ? Figures.count(digest.failing()) + " do not hold, at "
+                                        + Wording.counted(groups, "place", "places") + "."
+                                : "all hold.")));
         if (fails) {
             Finding worst = lettered.get(0).worst();
             page.add(Element.of("p")
