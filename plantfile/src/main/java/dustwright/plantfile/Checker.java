@@ -253,7 +253,7 @@ final class Checker {
         if (tree instanceof Tree.Entries mapping) {
             for (Tree.Entry entry : mapping.entries()) {
                 String id = entry.key().text();
-                Ids.check(entry.key(), named.word(), Names.path(path, id), faults);
+                Ids.check(entry.key(), named, Names.path(path, id), faults);
                 Object value = value(entry.value(), named.entry(), id, Names.path(path, id));
                 if (value != null) {
                     entries.put(id, value);

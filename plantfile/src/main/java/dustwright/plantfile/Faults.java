@@ -17,6 +17,11 @@ final class Faults {
         add(new Fault(span.line(), span.column(), path, message, expected, Optional.empty()));
     }
 
+    /** So many that looking for the nearest name for each would take longer than anybody reads. */
+    boolean many() {
+        return faults.size() > 200;
+    }
+
     boolean none() {
         return faults.isEmpty();
     }

@@ -103,7 +103,7 @@ final class Links {
                 path,
                 "there is no " + what + " called \"" + Names.shortened(id) + "\"",
                 ids.isEmpty() ? "one that the file describes; it describes none" : "one of " + Names.oneOf(ids),
-                Names.nearest(id, ids).map(n -> "\"" + n + "\"")));
+                faults.many() ? Optional.empty() : Names.nearest(id, ids).map(n -> "\"" + n + "\"")));
     }
 
     /** Points, inlets and stations are all ends of runs, so one id may stand for one of them only. */

@@ -24,6 +24,7 @@ public final class PlantSchema {
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
     private static final String NUMBER =
             "(([0-9]{1,4}[ -] ?)?[0-9]{1,4}/[0-9]{1,4}|[-+]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][-+]?[0-9]{1,3})?)";
+    private static final String TITLE = "^[\\p{L}\\p{N}_. -]{1,40}$";
     private static final String ID = "^[\\p{L}\\p{N}_.-]{1,40}$";
 
     private final TreeSet<Dimension> used = new TreeSet<>();
@@ -127,7 +128,7 @@ public final class PlantSchema {
         }
         if (shape instanceof Shape.Named named) {
             ObjectNode schema = types("object", "null");
-            schema.putObject("propertyNames").put("pattern", ID);
+            schema.putObject("propertyNames").put("pattern", named.titled() ? TITLE : ID);
             schema.set("additionalProperties", of(named.entry()));
             return schema;
         }

@@ -130,9 +130,13 @@ final class Reach {
 
     /** Something draws air, and some pressure is known: a station, a held pressure, or a held flow against the still air of the site. */
     private boolean isDriven(Set<String> group) {
-        boolean open = group.stream()
-                .anyMatch(n -> top.named("inlets").containsKey(n)
-                        || at(n).stream().anyMatch(e -> e.from().equals(Run.STILL_AIR)));
+        boolean bleeding = top.namedSections("bleeds").stream()
+                .anyMatch(b -> b.find("open", Boolean.class).orElse(false)
+                        && b.find("at", String.class).filter(group::contains).isPresent());
+        boolean open = bleeding
+                || group.stream()
+                        .anyMatch(n -> top.named("inlets").containsKey(n)
+                                || at(n).stream().anyMatch(e -> e.from().equals(Run.STILL_AIR)));
         return group.stream().anyMatch(n -> {
             if (top.named("stations").containsKey(n)) {
                 return true;

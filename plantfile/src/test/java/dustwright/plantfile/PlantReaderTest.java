@@ -162,6 +162,47 @@ class PlantReaderTest {
     }
 
     @Test
+    void tools_walls_and_openings_may_be_said_in_other_ways() {
+        Plant plant = plant(TEXT.replace(
+                        "floor: {k: 6}",
+                        "floor: {opening: 4 cm2}\n  wand: {curve: [[1 inHg, 40 scfm], [2 inHg, 60 scfm]]}")
+                .replace("length: 25 ft, roughness: 0.3 mm", "length: 25 ft, corrugation: 6 mm")
+                .replace("\nusage:", "\nbleeds:\n  B1: {at: J1, diameter: 20 mm, open: yes}\n\nusage:")
+                .replace("both: [A1, A2]", "far ones together: [A2]")
+                .replace(
+                        "pressure drop: {at: 450 acfm, clean: 1 inH2O, normal: 4 inH2O, dirty: 6 inH2O}",
+                        "resistance: {clean: 10 kPa.s/m, normal: 40 kPa.s/m, dirty: 60 kPa.s/m}"));
+        assertThat(plant.tool("floor").law()).isInstanceOfSatisfying(Tool.Law.Opening.class, o -> {
+            assertThat(o.area().squareMetres()).isEqualTo(4e-4);
+            assertThat(o.dischargeCoefficient()).isEqualTo(0.62);
+        });
+        assertThat(plant.tool("wand").law())
+                .isInstanceOfSatisfying(
+                        Tool.Law.Curve.class,
+                        c -> assertThat(c.points().get(1).vacuum().pascals()).isCloseTo(2 * 3386.38864, within(1e-4)));
+        assertThat(plant.hose("H15").wall()).isInstanceOf(Wall.Corrugated.class);
+        assertThat(plant.bleeds().get(0).area().squareMetres()).isCloseTo(Math.PI * 1e-4, within(1e-12));
+        assertThat(plant.usage().designSets().get(0).name()).isEqualTo("far ones together");
+        assertThat(plant.station("REC").filter().normal().pascalSecondsPerMetre())
+                .isEqualTo(40_000);
+    }
+
+    @Test
+    void a_byte_order_mark_and_windows_line_ends_do_no_harm() {
+        assertThat(plant("\uFEFF" + TEXT.replace("\n", "\r\n"))).isEqualTo(plant(TEXT));
+    }
+
+    @Test
+    void a_held_draw_needs_an_opening_to_the_still_air() {
+        String text = resource("measured-loop.yaml")
+                .replace("  air1: {from: air, to: T, tube: D70, length: 5 m, k: 2}\n", "")
+                .replace("E: {pressure: 80 kPa abs}", "E: {draw: 0.1 kg/s}")
+                .replace("\nheld:", "\nbleeds:\n  B: {at: T, diameter: 50 mm, open: no}\n\nheld:");
+        assertThat(FaultsTest.faults(text)).anySatisfy(f -> assertThat(f.text()).contains("leads nowhere"));
+        assertThat(plant(text.replace("open: no", "open: yes")).bleeds()).hasSize(1);
+    }
+
+    @Test
     void an_override_holds_and_is_listed_with_its_reason() {
         Plant plant = plant(TEXT);
         assertThat(((Run.Route.Measured) plant.run("M1").route()).length().metres())

@@ -279,7 +279,7 @@ public final class PlantKeys {
                     Key.optional("zones", new Named("zone", new Shape.Keys(ZONE)), "Areas of the plant."),
                     Key.optional(
                             "design sets",
-                            new Named("design set", new ListOf(new Shape.Id(Target.INLET), 1)),
+                            new Named("design set", new ListOf(new Shape.Id(Target.INLET), 1), true),
                             "Inlets agreed to be open together.")),
             List.of());
 

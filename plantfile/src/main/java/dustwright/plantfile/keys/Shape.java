@@ -96,8 +96,13 @@ public sealed interface Shape {
      * Entries by their ids.
      *
      * @param word what one entry is called: "run"
+     * @param titled whether ids are titles for people, with spaces, that nothing refers to
      */
-    record Named(String word, Shape entry) implements Shape {}
+    record Named(String word, Shape entry, boolean titled) implements Shape {
+        Named(String word, Shape entry) {
+            this(word, entry, false);
+        }
+    }
 
     /** A value, or {@code {value: ..., source: ...}}. */
     record Sourced(Shape value) implements Shape {}
