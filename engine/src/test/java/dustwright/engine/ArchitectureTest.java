@@ -64,9 +64,12 @@ class ArchitectureTest {
                 .check(ENGINE);
     }
 
+    /** Only the bundled tables of engine.reference are read, from the program's own jar. */
     @Test
     void the_engine_is_pure_no_files_clocks_logs_or_unseeded_random_numbers() {
         noClasses()
+                .that()
+                .resideOutsideOfPackage("dustwright.engine.reference")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage(
@@ -88,6 +91,26 @@ class ArchitectureTest {
                 .orShould()
                 .dependOnClassesThat()
                 .haveFullyQualifiedName("java.util.Random")
+                .check(ENGINE);
+    }
+
+    @Test
+    void bundled_tables_are_read_from_the_jar_and_never_from_a_disk_or_a_network() {
+        noClasses()
+                .that()
+                .resideInAPackage("dustwright.engine.reference")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "java.nio.file..",
+                        "java.net..",
+                        "java.util.logging..",
+                        "org.slf4j..",
+                        "java.sql..",
+                        "java.time..")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.io.File")
                 .check(ENGINE);
     }
 
