@@ -22,7 +22,7 @@ public final class SolidsFriction {
      *
      * @throws dustwright.engine.quantity.OutOfRangeException above 0.75: steel shot beyond about 1 mm; the limit is our own reading
      * @source Hinkle, modified by the Institute of Gas Technology 1978, as in Rhodes, Introduction to Particle Technology
-     * @example lag(100e-6, 2500) = 0.2012
+     * @example lag(100e-6, 2500) = 0.2013
      */
     public static double lag(double size_m, double particleDensity_kgPerM3) {
         return LAG.check(0.0638 * Math.pow(size_m, 0.3) * Math.sqrt(particleDensity_kgPerM3));
