@@ -11,13 +11,17 @@ import com.networknt.schema.SpecificationVersion;
 import dustwright.engine.quantity.Unit;
 import dustwright.engine.quantity.Units;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PlantSchemaTest {
@@ -29,6 +33,22 @@ class PlantSchemaTest {
     @ValueSource(strings = {"two-inlets.yaml", "measured-loop.yaml"})
     void what_the_reader_takes_the_schema_takes(String name) {
         assertThat(faults(PlantReaderTest.resource(name))).isEmpty();
+    }
+
+    static List<Path> examples() throws IOException {
+        try (Stream<Path> folders = Files.list(Path.of("..", "examples"))) {
+            return folders.map(f -> f.resolve("plant.yaml"))
+                    .filter(Files::exists)
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void every_example_plant_passes_reader_and_schema(Path example) throws IOException {
+        assertThat(PlantReader.read(example)).isInstanceOf(Reading.Read.class);
+        assertThat(faults(Files.readString(example))).isEmpty();
     }
 
     @ParameterizedTest
