@@ -36,6 +36,7 @@ public record SolidsPath(
     public static final double AFTER_SQUARE_BEND = 0.75;
 
     private static final Range LENGTH = new Range("the way of dust", "L", "m", 0, 1e5);
+    private static final Range BENDS = new Range("the way of dust", "summed slowing of bends", "-", 0, 1e3);
     private static final Range START = new Range("the way of dust", "start", "-", 0, 1);
 
     public SolidsPath {
@@ -45,8 +46,8 @@ public record SolidsPath(
         LENGTH.check(lift_m);
         START.check(startLevel);
         START.check(startRising);
-        LENGTH.check(bendsLevel);
-        LENGTH.check(bendsRising);
+        BENDS.check(bendsLevel);
+        BENDS.check(bendsRising);
         if ((rising_m > 0 && lift_m == 0) || (startRising + bendsRising > 0 && rising_m == 0)) {
             throw new IllegalArgumentException(
                     "a rising stretch must lift, and dust can only start in a stretch there is");

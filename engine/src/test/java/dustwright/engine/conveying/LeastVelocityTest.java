@@ -123,6 +123,18 @@ class LeastVelocityTest {
         });
     }
 
+    @Test
+    void air_far_thinner_than_any_test_was_made_in_is_outside_the_range() {
+        LawAnswer answer = VelocityLaw.SCHADE_1987.about(Streams.of(0.05, 5e-4, 2650, 0.2, 0.0475));
+        assertThat(answer)
+                .isInstanceOfSatisfying(
+                        LawAnswer.OutsideRange.class,
+                        outside -> assertThat(outside.why())
+                                .singleElement()
+                                .asString()
+                                .startsWith("ρ = 0.2 kg/m³"));
+    }
+
     @ParameterizedTest
     @EnumSource(VelocityLaw.class)
     void a_trace_of_dust_is_outside_every_law(VelocityLaw law) {

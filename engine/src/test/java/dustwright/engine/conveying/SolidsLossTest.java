@@ -220,6 +220,22 @@ class SolidsLossTest {
     }
 
     @Test
+    void falling_tube_rubs_but_gives_no_lift_back() {
+        SolidsPath falling = new SolidsPath(0, 0, 9, 0, 0, 0, 0, 0);
+        double area = Math.PI / 4 * BORE_m * BORE_m;
+        double flux = 0.05 / area;
+        double konnoSaito = Legs.loss(falling, BORE_m, 5e-4, 2650).total_Pa(20 * area, 1, 0.05);
+        assertClose("Konno and Saito", konnoSaito, SolidsFriction.konnoSaito_Pa(flux, 9, BORE_m), 1e-12);
+
+        double c = 20
+                + TerminalVelocity.ofSphere(Streams.particle(5e-4, 2650), 1, 1.8134e-5)
+                        .metresPerSecond();
+        double yang = 2 * SolidsFriction.yangRising(flux / (2650 * c), 1) * flux * c * 9 / BORE_m;
+        SolidsLoss loss = Legs.loss(falling, BORE_m, 5e-4, 2650, Friction.YANG);
+        assertClose("Yang", loss.total_Pa(20 * area, 1, 0.05), yang, 0.005);
+    }
+
+    @Test
     void hinkles_friction_of_fine_dust_is_said_to_be_an_upper_estimate() {
         SolidsPath level = SolidsPath.level(80, true);
         SolidsDrop fine = Legs.loss(level, 0.1492, 5e-5, 1400).at(0.3, 0.8, 0.1);
