@@ -18,10 +18,27 @@ public final class Wording {
 
     private Wording() {}
 
-    /** What happens in the plant when this finding fails; what it checks when it holds. */
+    /** What goes wrong in the plant when this finding fails, what is right when it holds, and where. */
     public static String claim(Finding finding) {
         String where = finding.where().toString();
-        return finding.holds() ? finding.code().title() + ", " + where : failing(finding.code()) + " " + where;
+        return (finding.holds() ? holding(finding.code()) : failing(finding.code())) + " " + where;
+    }
+
+    private static String holding(FindingCode code) {
+        return switch (code) {
+            case TOOL_FLOW -> "Enough air at";
+            case INLET_VACUUM -> "Enough vacuum at";
+            case TRANSPORT_VELOCITY -> "Dust carried in";
+            case WEAR_VELOCITY -> "Air not too fast in";
+            case PRODUCER_VACUUM -> "Vacuum not too deep at";
+            case PRODUCER_POWER -> "Motor strong enough at";
+            case PRODUCER_TEMPERATURE -> "Cool enough:";
+            case PRODUCER_SPEED -> "Speed in range at";
+            case AIR_TO_CLOTH -> "Enough cloth in";
+            case CAN_VELOCITY -> "Air rises slowly enough in";
+            case CHOKED -> "Not choked:";
+            case BALANCE -> "In balance:";
+        };
     }
 
     private static String failing(FindingCode code) {
