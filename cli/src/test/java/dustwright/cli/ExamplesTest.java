@@ -55,7 +55,7 @@ class ExamplesTest {
                 new Stated("furniture", 120, 6, List.of()),
                 new Stated("plastics", 36, 3, List.of()),
                 new Stated("supplement", 28, 2, List.of()),
-                new Stated("supplement-ring", 28, 2, List.of("HN13", "HS13")));
+                new Stated("supplement-ring", 28, 2, List.of("HS13", "HS12")));
     }
 
     @Test
