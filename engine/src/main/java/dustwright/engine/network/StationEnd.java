@@ -106,17 +106,21 @@ final class StationEnd {
 
     /** Net inflow at a suction pressure: relief less producers, those on the held vacuum left out. */
     void evaluate(double suction_Pa) {
+        double vacuum_Pa = ambient_Pa - suction_Pa;
         double dp = DIFFERENCE_SHARE * suction_Pa;
-        inflow_kgPerS = inflow(suction_Pa);
-        slope_kgPerSPa = (inflow(suction_Pa + dp) - inflow(suction_Pa - dp)) / (2 * dp);
+        inflow_kgPerS = relief_kgPerS(suction_Pa) - producers_kgPerS(suction_Pa);
+        // The relief valve's slope is its own, exactly: a difference taken across its kink would let Newton stall
+        // there.
+        double relieving = relief == null ? 0 : -relief.slope_kgPerSPa(vacuum_Pa);
+        slope_kgPerSPa = relieving - (producers_kgPerS(suction_Pa + dp) - producers_kgPerS(suction_Pa - dp)) / (2 * dp);
     }
 
-    private double inflow(double suction_Pa) {
-        double sum = relief_kgPerS(suction_Pa);
+    private double producers_kgPerS(double suction_Pa) {
+        double sum = 0;
         for (int n = 0; n < running.size(); n++) {
             Unit unit = running.get(n);
             if (!floats(unit)) {
-                sum -= unit.law.massFlow_kgPerS(suction_Pa, speed_perS(unit));
+                sum += unit.law.massFlow_kgPerS(suction_Pa, speed_perS(unit));
             }
         }
         return sum;
