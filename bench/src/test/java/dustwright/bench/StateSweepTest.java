@@ -1,0 +1,133 @@
+package dustwright.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.LegResult;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.StateSweep;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.producer.ReliefValve;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.PressureDifference;
+import java.lang.management.ManagementFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Folded states are held against the general solver, which shares only the station's laws and the friction law with them. */
+class StateSweepTest {
+    private static final double BAROMETER_Pa = 101_325;
+    /** In pressure, as a share of the barometer. */
+    private static final double AGREEMENT = 1e-10;
+    /** Of flows and velocities themselves, which move several times as much as the pressures that drive them. */
+    private static final double FLOW_AGREEMENT = 1e-9;
+
+    private static final Plant SIXTY = TreePlants.plant(5, 12);
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 4, 8})
+    void folded_states_equal_unfolded_ones(int users) {
+        Network network = Network.compile(SIXTY);
+        StateSweep sweep = new StateSweep(network, TreePlants.state(SIXTY));
+        DutyPointSolver unfolded = new DutyPointSolver(network);
+        for (int[] open : TreePlants.states(50, 60, users, 11 + users)) {
+            assertAgrees(sweep, unfolded, SIXTY, open);
+        }
+    }
+
+    @Test
+    void all_closed_and_all_open_agree_too() {
+        Plant plant = TreePlants.plant(2, 4);
+        Network network = Network.compile(plant);
+        StateSweep sweep = new StateSweep(network, TreePlants.state(plant));
+        DutyPointSolver unfolded = new DutyPointSolver(network);
+        assertAgrees(sweep, unfolded, plant);
+        assertAgrees(sweep, unfolded, plant, 0, 1, 2, 3, 4, 5, 6, 7);
+    }
+
+    /**
+     * At the kink where the relief valve opens, and where it is full open, plain Newton steps may jump to and fro between two sides for
+     * ever. The valve is set so that the answer lies on the kink, and a little to both sides of it.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {-1e-2, -1e-4, -1e-6, -1e-9, 0, 1e-9, 1e-6, 1e-4, 1e-2})
+    void a_relief_valve_at_its_kink_is_solved(double beyond) {
+        double vacuum_Pa = suctionVacuum_Pa(TreePlants.plant(5, 12, relief(60_000, 5_000)), 17);
+        Plant opening = TreePlants.plant(5, 12, relief(vacuum_Pa * (1 - beyond), 300));
+        Network network = Network.compile(opening);
+        assertAgrees(new StateSweep(network, TreePlants.state(opening)), new DutyPointSolver(network), opening, 17);
+
+        double set_Pa = 0.9 * vacuum_Pa;
+        double relieved_Pa = suctionVacuum_Pa(TreePlants.plant(5, 12, relief(set_Pa, 500)), 17);
+        Plant full = TreePlants.plant(5, 12, relief(set_Pa, (relieved_Pa - set_Pa) * (1 - beyond)));
+        Network fullNetwork = Network.compile(full);
+        assertAgrees(new StateSweep(fullNetwork, TreePlants.state(full)), new DutyPointSolver(fullNetwork), full, 17);
+    }
+
+    @Test
+    void a_folded_state_allocates_nothing() {
+        StateSweep sweep = new StateSweep(Network.compile(SIXTY), TreePlants.state(SIXTY));
+        int[][] states = TreePlants.states(64, 60, 4, 5);
+        double sum = 0;
+        for (int n = 0; n < 20_000; n++) {
+            sum += PeerRace.solveAndRead(sweep, states[n % 64]);
+        }
+        com.sun.management.ThreadMXBean thread = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long before = thread.getCurrentThreadAllocatedBytes();
+        for (int n = 0; n < 20_000; n++) {
+            sum += PeerRace.solveAndRead(sweep, states[n % 64]);
+        }
+        long allocated = thread.getCurrentThreadAllocatedBytes() - before;
+        assertThat(sum).isPositive();
+        // less than one byte per state: what the measurement itself takes
+        assertThat(allocated).isLessThan(20_000);
+    }
+
+    private static void assertAgrees(StateSweep sweep, DutyPointSolver unfolded, Plant plant, int... open) {
+        assertThat(sweep.unfoldedBecause()).isEmpty();
+        assertThat(sweep.solve(open)).isEmpty();
+        assertThat(sweep.folded()).isTrue();
+        DutyPoint duty = solved(unfolded.solve(TreePlants.state(plant, open)));
+        double receiver_Pa = duty.stations().get(0).receiver().pascals();
+        assertThat(sweep.receiver_Pa()).isCloseTo(receiver_Pa, within(AGREEMENT * BAROMETER_Pa));
+        assertThat(sweep.pieces()).isGreaterThanOrEqualTo(2 * open.length);
+        for (int piece = 0; piece < sweep.pieces(); piece++) {
+            LegResult leg = leg(duty, sweep.kind(piece), sweep.id(piece));
+            double slowest_mPerS = leg.slowest().metresPerSecond();
+            assertThat(sweep.slowest_mPerS(piece))
+                    .as("slowest in %s", leg.id())
+                    .isCloseTo(slowest_mPerS, within(FLOW_AGREEMENT * slowest_mPerS));
+            double flow_kgPerS = leg.flow().kgPerSecond();
+            assertThat(sweep.flow_kgPerS(piece))
+                    .as("flow in %s", leg.id())
+                    .isCloseTo(flow_kgPerS, within(FLOW_AGREEMENT * flow_kgPerS));
+        }
+    }
+
+    private static LegResult leg(DutyPoint duty, LegResult.Kind kind, String id) {
+        return duty.legs().stream()
+                .filter(leg -> leg.kind() == kind && leg.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double suctionVacuum_Pa(Plant plant, int open) {
+        DutyPoint duty = solved(DutyPointSolver.solve(plant, TreePlants.state(plant, open)));
+        return BAROMETER_Pa - duty.stations().get(0).suction().pascals();
+    }
+
+    private static ReliefValve relief(double set_Pa, double accumulation_Pa) {
+        return new ReliefValve(
+                new PressureDifference(set_Pa), new PressureDifference(accumulation_Pa), new FreeAirFlow(0.236));
+    }
+
+    private static DutyPoint solved(Outcome<DutyPoint> outcome) {
+        return outcome.match(duty -> duty, why -> {
+            throw new AssertionError(why);
+        });
+    }
+}

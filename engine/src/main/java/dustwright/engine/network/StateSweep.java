@@ -1,0 +1,132 @@
+package dustwright.engine.network;
+
+import dustwright.engine.finding.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Solves many states of one network that differ in the open inlets only. A tree whose junction losses do not depend on the split is
+ * folded once (equations NET-9, NET-10) and then costs microseconds per state; any other network, and any state in which something
+ * chokes, is solved by {@link DutyPointSolver}. Both agree to 1e-10 of the barometer. Folding costs as much as some hundred single
+ * states: worth it for sweeps over sets of inlets, not for a handful.
+ *
+ * <p>A solved state is read as pieces: at least the runs and hoses between every open inlet and the receiver. One thread per sweep.
+ */
+public final class StateSweep {
+    private final Network network;
+    private final State condition;
+    private final Outcome<FoldedNetwork> folding;
+    private final DutyPointSolver unfoldedSolver;
+    private final List<LegResult> unfolded = new ArrayList<>();
+    private final @Nullable FoldedSolver foldedSolver;
+    /** The folded solver while the last state stands in it. */
+    private @Nullable FoldedSolver answered;
+
+    private double receiver_Pa;
+
+    /**
+     * Prepares a sweep.
+     *
+     * @param condition filter, valves and producers of all states; what it says of inlets does not matter
+     */
+    public StateSweep(Network network, State condition) {
+        this.network = network;
+        this.condition = condition;
+        folding = FoldedNetwork.fold(network, condition);
+        foldedSolver =
+                folding instanceof Outcome.Solved<FoldedNetwork> folded ? new FoldedSolver(folded.value()) : null;
+        unfoldedSolver = new DutyPointSolver(network);
+    }
+
+    /** Why states are solved one by one, unfolded, in words for people; empty when they are folded. */
+    public Optional<String> unfoldedBecause() {
+        return folding.match(folded -> Optional.empty(), Optional::of);
+    }
+
+    /**
+     * Solves the state with these inlets open.
+     *
+     * @param inlets numbers of inlets in the order of the plant, each at most once
+     * @return empty when solved, else why not
+     */
+    public Optional<String> solve(int... inlets) {
+        boolean solved =
+                foldedSolver != null && foldedSolver.solve(inlets, inlets.length) == FoldedSolver.Answer.SOLVED;
+        answered = solved ? foldedSolver : null;
+        return solved ? Optional.empty() : solveUnfolded(inlets);
+    }
+
+    private Optional<String> solveUnfolded(int[] inlets) {
+        List<String> open = new ArrayList<>();
+        for (int inlet : inlets) {
+            open.add(network.inlets.get(inlet).id());
+        }
+        State state = new State(
+                String.join("+", open),
+                open,
+                condition.filter(),
+                condition.openBleeds(),
+                condition.ventedStations(),
+                condition.runningProducers());
+        unfolded.clear();
+        return unfoldedSolver.solve(state).match(this::keep, Optional::of);
+    }
+
+    private Optional<String> keep(DutyPoint duty) {
+        unfolded.addAll(duty.legs());
+        receiver_Pa = duty.stations().isEmpty()
+                ? 0
+                : duty.stations().get(0).receiver().pascals();
+        return Optional.empty();
+    }
+
+    /** Whether the last state was read from folded tables. */
+    public boolean folded() {
+        return answered != null;
+    }
+
+    /** Number of pieces of the last state. */
+    public int pieces() {
+        return answered != null ? answered.pieces() : unfolded.size();
+    }
+
+    /** Id of the run, or of the inlet whose hose the piece is. */
+    public String id(int piece) {
+        return answered != null
+                ? network.legId[answered.leg(piece)]
+                : unfolded.get(piece).id();
+    }
+
+    /** Run or hose. */
+    public LegResult.Kind kind(int piece) {
+        if (answered == null) {
+            return unfolded.get(piece).kind();
+        }
+        boolean hose = network.legKind[answered.leg(piece)] == Network.LegKind.HOSE;
+        return hose ? LegResult.Kind.HOSE : LegResult.Kind.RUN;
+    }
+
+    /** Air through the piece, in the direction it flows [kg/s]. */
+    public double flow_kgPerS(int piece) {
+        return answered != null
+                ? answered.flow_kgPerS(piece)
+                : Math.abs(unfolded.get(piece).flow().kgPerSecond());
+    }
+
+    /** Velocity where the piece is slowest: at the upstream end, where the air is densest [m/s]. */
+    public double slowest_mPerS(int piece) {
+        if (answered == null) {
+            return unfolded.get(piece).slowest().metresPerSecond();
+        }
+        int leg = answered.leg(piece);
+        double perArea = Math.sqrt(network.c[leg] * network.rt_JPerKg);
+        return perArea * answered.flow_kgPerS(piece) / answered.startPressure_Pa(piece);
+    }
+
+    /** Pressure in the receiver [Pa]. */
+    public double receiver_Pa() {
+        return answered != null ? answered.receiver_Pa() : receiver_Pa;
+    }
+}
