@@ -11,6 +11,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /** The report as PDF: vector drawings, faces embedded, tags for readers that speak. */
 public final class ReportPdf {
@@ -20,11 +22,15 @@ public final class ReportPdf {
     /** In the text and in the drawings. */
     private static final Set<FSFontUseCase> EVERYWHERE = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
 
+    /** The PDF library tells of every face it does not need; kept here so that the setting is not collected away. */
+    private static final Logger LIBRARY = Logger.getLogger("org.apache");
+
     private ReportPdf() {}
 
     /** Writes the report; the stream is left open. */
     public static void write(Report report, PaperSize size, OutputStream out) throws IOException {
         XRLog.setLoggingEnabled(false);
+        LIBRARY.setLevel(Level.SEVERE);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useSVGDrawer(new BatikSVGDrawer());
         face(builder, Faces::regular, NORMAL);
