@@ -21,10 +21,11 @@ public final class ProfileChart {
     private static final double VELOCITY_BOTTOM = 112;
     private static final double VACUUM_TOP = 130;
     private static final double VACUUM_BOTTOM = 196;
-    private static final double HEIGHT = 236;
+    private static final double HEIGHT = 246;
     private static final double LEAST_WIDTH = 20;
     private static final double TEXT = 9.5;
     private static final int MOST_WORDS = 3;
+    private static final double MOST_OVERLAP = 1.5;
     private static final double HEADROOM = 1.35;
 
     private final PressureProfile profile;
@@ -121,7 +122,7 @@ public final class ProfileChart {
         double right = edges.get(i + 1);
         Line faint = new Line(Ink.RULE, 0.7, List.of());
         shapes.add(Shape.line(faint, new Spot(right, VELOCITY_TOP), new Spot(right, VACUUM_BOTTOM)));
-        name(stretch.piece(), left, right);
+        name(stretch.piece(), i % 2, left, right);
         if (stretch.velocityFrom().isPresent() && stretch.velocityTo().isPresent()) {
             velocityStep(
                     stretch,
@@ -132,11 +133,11 @@ public final class ProfileChart {
         }
     }
 
-    /** Below the stretch, word under word; a word that finds no room is cut in its middle. */
-    private void name(String piece, double left, double right) {
-        double y = VACUUM_BOTTOM + 13;
+    /** Below the stretch, word under word, every second one a line lower; a word that finds no room is cut in its middle. */
+    private void name(String piece, int row, double left, double right) {
+        double y = VACUUM_BOTTOM + 13 + row * (TEXT + 1);
         for (String word : piece.split(" ", MOST_WORDS)) {
-            String name = Lettering.fitted(word, TEXT - 0.5, right - left - 2);
+            String name = Lettering.fitted(word, TEXT - 0.5, (right - left) * MOST_OVERLAP);
             shapes.add(Shape.quiet((left + right) / 2, y, name, TEXT - 0.5, Shape.Anchor.MIDDLE));
             y += TEXT + 1;
         }

@@ -53,8 +53,11 @@ final class BasisPages {
                 .flatMap(s -> s.findings().stream())
                 .flatMap(f -> f.derivation().steps().stream())
                 .forEach(step -> byId.putIfAbsent(step.equation() + step.formula(), step));
-        Table table =
-                Table.of(Table.words("Equation"), Table.words("Formula"), Table.words("Gives"), Table.words("Source"));
+        Table table = Table.of(
+                Table.sized("Equation", "eq"),
+                Table.words("Formula"),
+                Table.sized("Gives", "res"),
+                Table.sized("Source", "src"));
         byId.values()
                 .forEach(step -> table.row(
                         step.equation(),

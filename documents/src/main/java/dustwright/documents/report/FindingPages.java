@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 final class FindingPages {
     private static final int MOST_FAILING_ROWS = 120;
     private static final int MOST_DERIVATIONS = 16;
+    private static final int MOST_STEPS_TOGETHER = 5;
 
     private final Digest digest;
     private final Show show;
@@ -50,7 +51,7 @@ final class FindingPages {
                 Table.number("Fail", ""),
                 Table.words("Tightest at"),
                 Table.words("Set"),
-                Table.words("Margin"));
+                Table.margins());
         for (FindingCode code : FindingCode.values()) {
             List<Digest.Group> groups = digest.groups().stream()
                     .filter(g -> g.worst().code() == code)
@@ -83,7 +84,7 @@ final class FindingPages {
                 Table.words("Value and limit"),
                 Table.words("Worst set"),
                 Table.number("Fails in", "sets"),
-                Table.words("Margin"));
+                Table.margins());
         failing.stream().limit(MOST_FAILING_ROWS).forEach(group -> {
             Finding finding = group.worst();
             table.row(
@@ -123,12 +124,17 @@ final class FindingPages {
                 .text(" ")
                 .add(Element.of("b").text(Wording.claim(finding)))
                 .text(". " + Wording.valueAndLimit(finding, show) + ", set " + finding.state() + ".");
-        Element block = Element.of("div").with("class", "derivation").add(head);
+        boolean fits = finding.derivation().steps().size() <= MOST_STEPS_TOGETHER;
+        Element block = Element.of("div")
+                .with("class", fits ? "derivation together" : "derivation")
+                .add(head);
         if (!finding.holds()) {
             block.add(Parts.paragraph(
                     "", finding.code().meaning() + " " + finding.code().remedy()));
         }
-        block.add(steps(finding));
+        if (!finding.derivation().steps().isEmpty()) {
+            block.add(steps(finding));
+        }
         Element limit = Element.of("p")
                 .with("class", "cap")
                 .text("Limit " + show.pair(finding).limitFull() + " from ");
@@ -137,10 +143,10 @@ final class FindingPages {
 
     private Element steps(Finding finding) {
         Table table = Table.of(
-                Table.words("Equation"),
+                Table.sized("Equation", "eq"),
                 Table.words("Formula and numbers put in"),
-                Table.words("Result"),
-                Table.words("Source"));
+                Table.sized("Result", "res"),
+                Table.sized("Source", "src"));
         for (Step step : finding.derivation().steps()) {
             Element numbers = Element.of("span")
                     .add(Element.of("span", "formula", step.formula()), Element.of("br"))
@@ -158,7 +164,7 @@ final class FindingPages {
 
     private Element result(Term result) {
         return Element.of("span")
-                .add(Element.of("b").text(result.symbol() + " = " + Show.si(result.value())))
+                .add(Element.of("b").with("class", "value").text(result.symbol() + " = " + Show.si(result.value())))
                 .add(Element.of("br"), Element.of("span", "cap", result.meaning()));
     }
 }

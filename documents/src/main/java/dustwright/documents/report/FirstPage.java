@@ -75,7 +75,7 @@ final class FirstPage {
                 Table.words("Set"),
                 Table.number("Slowest", unit),
                 Table.number("Least", unit),
-                Table.words("Margin"));
+                Table.margins());
         Plant plant = digest.study().plant();
         for (OneUserVelocity one : velocities) {
             table.row(
@@ -110,7 +110,7 @@ final class FirstPage {
                 Table.words("Finding"),
                 Table.words("Value and limit"),
                 Table.words("Set"),
-                Table.words("Margin"));
+                Table.margins());
         for (Digest.Group group : lettered) {
             Finding finding = group.worst();
             table.row(

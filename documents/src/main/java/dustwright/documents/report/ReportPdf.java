@@ -19,6 +19,10 @@ public final class ReportPdf {
     private static final int NORMAL = 400;
     private static final int BOLD = 700;
 
+    private static final String SOME_DRAWING =
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"9\" height=\"9\" viewBox=\"0 0 9 9\">"
+                    + "<path d=\"M0 0L9 9\" stroke=\"#000\"/><text x=\"0\" y=\"9\">x</text></svg>";
+
     /** In the text and in the drawings. */
     private static final Set<FSFontUseCase> EVERYWHERE = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
 
@@ -29,15 +33,38 @@ public final class ReportPdf {
 
     /** Writes the report; the stream is left open. */
     public static void write(Report report, PaperSize size, OutputStream out) throws IOException {
+        PdfRendererBuilder builder = builder();
+        builder.withHtmlContent(report.paper(size), null);
+        builder.toStream(out);
+        builder.run();
+    }
+
+    /** Loads the PDF writer beside other work, so that the first report of a program does not wait for it. */
+    public static void prepare() {
+        Thread loading = new Thread(ReportPdf::loadWriter, "pdf writer");
+        loading.setDaemon(true);
+        loading.start();
+    }
+
+    private static void loadWriter() {
+        try {
+            PdfRendererBuilder builder = builder();
+            builder.withHtmlContent("<html><body><p>x</p>" + SOME_DRAWING + "</body></html>", null);
+            builder.toStream(OutputStream.nullOutputStream());
+            builder.run();
+        } catch (IOException e) {
+            // Nothing is lost: the report itself will meet the same fault and say so.
+        }
+    }
+
+    private static PdfRendererBuilder builder() {
         XRLog.setLoggingEnabled(false);
         LIBRARY.setLevel(Level.SEVERE);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useSVGDrawer(new BatikSVGDrawer());
         face(builder, Faces::regular, NORMAL);
         face(builder, Faces::bold, BOLD);
-        builder.withHtmlContent(report.paper(size), null);
-        builder.toStream(out);
-        builder.run();
+        return builder;
     }
 
     private static void face(PdfRendererBuilder builder, FSSupplier<InputStream> file, int weight) {

@@ -38,7 +38,7 @@ final class ResultTables {
                 Table.number("Free air", show.unit(Dimension.FREE_AIR_FLOW)),
                 Table.number("Deepest vacuum", show.unit(Dimension.PRESSURE_DIFFERENCE)),
                 Table.words("Tightest"),
-                Table.words("Margin"));
+                Table.margins());
         for (StateAnswer answer : digest.study().states()) {
             Digest.duty(answer)
                     .ifPresentOrElse(

@@ -16,14 +16,24 @@ final class Table {
     }
 
     /** A column: name and unit in the head, numbers right. */
-    record Column(String name, String unit, boolean number) {}
+    record Column(String name, String unit, String cssClass) {}
 
     static Column words(String name) {
-        return new Column(name, "", false);
+        return new Column(name, "", "");
     }
 
     static Column number(String name, String unit) {
-        return new Column(name, unit, true);
+        return new Column(name, unit, "num");
+    }
+
+    /** Margins: never broken over two lines. */
+    static Column margins() {
+        return new Column("Margin", "", "tight");
+    }
+
+    /** Words in a column of its own width, by a class of the style sheet. */
+    static Column sized(String name, String cssClass) {
+        return new Column(name, "", cssClass);
     }
 
     static Table of(Column... columns) {
@@ -35,8 +45,8 @@ final class Table {
         Element row = Element.of("tr");
         for (int i = 0; i < cells.length; i++) {
             Element cell = Element.of("td");
-            if (columns.get(i).number()) {
-                cell.with("class", "num");
+            if (!columns.get(i).cssClass().isEmpty()) {
+                cell.with("class", columns.get(i).cssClass());
             }
             if (cells[i] instanceof Element element) {
                 row.add(cell.add(element));
@@ -67,8 +77,8 @@ final class Table {
         Element head = Element.of("tr");
         for (Column column : columns) {
             Element cell = Element.of("th").text(column.name());
-            if (column.number()) {
-                cell.with("class", "num");
+            if (!column.cssClass().isEmpty()) {
+                cell.with("class", column.cssClass());
             }
             if (!column.unit().isEmpty()) {
                 cell.add(Element.of("br"), Element.of("span", "u", column.unit()));
