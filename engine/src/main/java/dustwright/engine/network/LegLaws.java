@@ -11,7 +11,7 @@ import java.util.Objects;
  * nothing. After {@link #evaluate}: the leg's law reads {@code residual = 0}, and near by
  *
  * <pre>
- * residual + slopeFrom·dP1 − slopeTo·dP2 − slopeFlow·dw = 0,   slopeFrom, slopeTo ≥ 0,   slopeFlow > 0
+ * residual + slopeFrom·dP1 − slopeTo·dP2 − slopeFlow·dw = 0,   slopeFrom, slopeTo ≥ 0,   slopeFlow > 0 but for a negative K
  * </pre>
  */
 final class LegLaws {
@@ -56,7 +56,8 @@ final class LegLaws {
             case TOOL_CURVE -> toolCurve(leg, w, to);
             case LEAK, FILTER, SAFETY_FILTER -> stated(linear, net.quadratic[leg], w, from - to);
         }
-        slopeFlow = Math.max(slopeFlow, leastSlope);
+        boolean falling = net.k[leg] < 0 && slopeFlow < 0; // a negative K may let the law fall with the flow
+        slopeFlow = falling ? Math.min(slopeFlow, -leastSlope) : Math.max(slopeFlow, leastSlope);
     }
 
     /** P1 − P2 = linear·w + quadratic·w|w|. */
@@ -102,7 +103,9 @@ final class LegLaws {
         slopeFlow = frictional
                 + (frictional > 0
                         ? 2 * c * size * lossPerKinetic
-                        : Math.max(2 * c * size * lossPerKinetic, Math.sqrt(c * net.k[leg] * Math.abs(residual))));
+                        : Math.max(
+                                2 * c * size * lossPerKinetic,
+                                Math.sqrt(c * Math.max(net.k[leg], 0) * Math.abs(residual))));
     }
 
     /** f·w², its slope left in {@link #frictionSlope}; finite at rest, where f alone is not. */

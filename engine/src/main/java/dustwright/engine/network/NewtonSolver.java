@@ -202,16 +202,13 @@ final class NewtonSolver {
     }
 
     private double evaluateLeg(int leg) {
-        int from = net.from[leg];
-        int to = net.to[leg];
-        double w = state.flow[leg];
-        laws.evaluate(leg, w, state.squared[from], state.squared[to], state.linear[leg], state.junction[leg]);
+        lawOf(leg);
         legResidual[leg] = laws.residual;
         slopeFrom[leg] = laws.slopeFrom;
         slopeTo[leg] = laws.slopeTo;
         slopeFlow[leg] = laws.slopeFlow;
-        balance[from] -= w;
-        balance[to] += w;
+        balance[net.from[leg]] -= state.flow[leg];
+        balance[net.to[leg]] += state.flow[leg];
         double share = laws.residual / net.ambientSquared;
         return share * share;
     }
@@ -400,8 +397,13 @@ final class NewtonSolver {
             text.append("worst piece ")
                     .append(net.legId[leg])
                     .append(", off by ")
-                    .append((float) worstLegError())
-                    .append(" of the barometer's square");
+                    .append((float) worstLegError());
+            text.append(" of the barometer's square");
+            if (lawOf(leg).choked) {
+                text.append(", choked: it cannot pass ")
+                        .append((float) Math.abs(state.flow[leg]))
+                        .append(" kg/s");
+            }
         }
         int node = worstNode();
         if (node != Network.NONE) {
@@ -419,9 +421,11 @@ final class NewtonSolver {
         return balance[node];
     }
 
-    /** Whether a leg is choked at the present pressures and flows, and its friction factor: see {@link LegLaws}. */
+    /** The law of a leg at the present pressures and flows: its friction factor, whether it is choked. */
     LegLaws lawOf(int leg) {
-        evaluateLeg(leg);
+        double from = state.squared[net.from[leg]];
+        double to = state.squared[net.to[leg]];
+        laws.evaluate(leg, state.flow[leg], from, to, state.linear[leg], state.junction[leg]);
         return laws;
     }
 }

@@ -3,12 +3,10 @@ package dustwright.engine.network;
 import dustwright.engine.network.Network.StationParts;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.ProducerLaw;
-import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.VacuumProducer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What acts on a station's suction node alone: relief valve and producers in parallel, each behind its check valve.
@@ -19,11 +17,10 @@ import org.jspecify.annotations.Nullable;
  * #climb} then says whether the rung was right.
  */
 final class StationEnd {
-    private static final double DIFFERENCE_SHARE = 1e-6;
     private static final double AT_EDGE = 1e-9;
 
     private final double ambient_Pa;
-    private final @Nullable ReliefValve relief;
+    private final ReliefEnd relief;
     private final List<Unit> units = new ArrayList<>();
     /** Vacuums that drives hold, shallowest first. */
     private final double[] heldVacuum_Pa;
@@ -56,7 +53,7 @@ final class StationEnd {
 
     StationEnd(Network net, StationParts station) {
         ambient_Pa = net.ambient_Pa;
-        relief = station.relief();
+        relief = new ReliefEnd(station.relief());
         station.producers().stream()
                 .sorted(Comparator.comparing(VacuumProducer::id))
                 .forEach(p -> units.add(Unit.of(p, new ProducerLaw(p, net.air))));
@@ -71,6 +68,7 @@ final class StationEnd {
     /** Says what runs, and starts on the shallowest held vacuum. */
     void set(State state) {
         running.clear();
+        relief.reset();
         units.stream()
                 .filter(u -> state.runningProducers().contains(u.producer.id()))
                 .forEach(running::add);
@@ -79,11 +77,6 @@ final class StationEnd {
 
     boolean anyRuns() {
         return !running.isEmpty();
-    }
-
-    /** How often {@link #climb} may be answered with a change before something is wrong. */
-    int rungs() {
-        return 2 * heldVacuum_Pa.length + 1;
     }
 
     boolean holding() {
@@ -104,30 +97,23 @@ final class StationEnd {
         return slope_kgPerSPa;
     }
 
-    /** Net inflow at a suction pressure: relief less producers, those on the held vacuum left out. */
+    /** Net inflow at a suction pressure and its slope: relief less producers, those on the held vacuum left out. */
     void evaluate(double suction_Pa) {
-        double vacuum_Pa = ambient_Pa - suction_Pa;
-        double dp = DIFFERENCE_SHARE * suction_Pa;
-        inflow_kgPerS = relief_kgPerS(suction_Pa) - producers_kgPerS(suction_Pa);
-        // The relief valve's slope is its own, exactly: a difference taken across its kink would let Newton stall
-        // there.
-        double relieving = relief == null ? 0 : -relief.slope_kgPerSPa(vacuum_Pa);
-        slope_kgPerSPa = relieving - (producers_kgPerS(suction_Pa + dp) - producers_kgPerS(suction_Pa - dp)) / (2 * dp);
-    }
-
-    private double producers_kgPerS(double suction_Pa) {
-        double sum = 0;
+        inflow_kgPerS = relief.flow_kgPerS(ambient_Pa - suction_Pa);
+        slope_kgPerSPa = -relief.slope_kgPerSPa(ambient_Pa - suction_Pa);
         for (int n = 0; n < running.size(); n++) {
             Unit unit = running.get(n);
             if (!floats(unit)) {
-                sum += unit.law.massFlow_kgPerS(suction_Pa, speed_perS(unit));
+                double speed_perS = speed_perS(unit);
+                double flow_kgPerS = unit.law.massFlow_kgPerS(suction_Pa, speed_perS);
+                inflow_kgPerS -= flow_kgPerS;
+                slope_kgPerSPa -= unit.law.massFlowSlope_kgPerSPa(suction_Pa, flow_kgPerS, speed_perS);
             }
         }
-        return sum;
     }
 
     double relief_kgPerS(double suction_Pa) {
-        return relief == null ? 0 : relief.massFlow_kgPerS(ambient_Pa - suction_Pa);
+        return relief.flow_kgPerS(ambient_Pa - suction_Pa);
     }
 
     /** Whether the producer's speed is what holds the present vacuum. */
@@ -146,13 +132,17 @@ final class StationEnd {
     }
 
     /**
-     * Moves to the neighbouring rung when the solved state does not fit the present one.
+     * Moves the relief valve to its neighbouring stretch, or the station to its neighbouring rung, when the solved state does not fit
+     * the present one.
      *
      * @param suction_Pa solved suction pressure
      * @param offered_kgPerS air left over at the suction node, which the floating producers must take
-     * @return whether the rung changed
+     * @return whether anything changed
      */
     boolean climb(double suction_Pa, double offered_kgPerS) {
+        if (relief.move(ambient_Pa - suction_Pa)) {
+            return true;
+        }
         int before = rung;
         if (holding()) {
             double most = floating_kgPerS(suction_Pa, true);

@@ -1,0 +1,77 @@
+package dustwright.bench;
+
+import dustwright.engine.audit.Audit;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.RandomPlants;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Solves and audits seeded random plants of 5 to 300 legs and prints what came of it: half of them trees, half with loops; every
+ * fourth has wyes whose loss depends on the split.
+ *
+ * <p>Usage: {@code ConvergenceSweep [number of plants]}, 100 000 unless said.
+ */
+public final class ConvergenceSweep {
+    private static final String[] KINDS = {"trees", "loops", "trees with wyes", "loops with wyes"};
+
+    private ConvergenceSweep() {}
+
+    /** Runs the sweep; ends with status 1 if any plant was not solved or not clean. */
+    public static void main(String[] arguments) {
+        int count = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100_000;
+        List<String> failures = new ArrayList<>();
+        long[] plants = new long[KINDS.length];
+        long[] steps = new long[KINDS.length];
+        int[] mostSteps = new int[KINDS.length];
+        double worstLegError = 0;
+        for (int seed = 0; seed < count; seed++) {
+            int kind = kind(seed);
+            RandomPlants.Case random = plant(kind, seed, 5 + (seed * 37) % 296);
+            Outcome<DutyPoint> outcome = DutyPointSolver.solve(random.plant(), random.state());
+            plants[kind]++;
+            if (!(outcome instanceof Outcome.Solved<DutyPoint> solved)) {
+                failures.add("seed " + seed + " not solved");
+                continue;
+            }
+            DutyPoint duty = solved.value();
+            if (!Audit.of(random.plant(), duty).isEmpty()) {
+                failures.add("seed " + seed + " not clean: "
+                        + Audit.of(random.plant(), duty).get(0));
+            }
+            steps[kind] += duty.convergence().iterations();
+            mostSteps[kind] = Math.max(mostSteps[kind], duty.convergence().iterations());
+            worstLegError = Math.max(worstLegError, duty.convergence().worstLegError());
+        }
+        System.out.println("kind, plants, mean Newton steps, most Newton steps");
+        for (int kind = 0; kind < KINDS.length; kind++) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "%s, %d, %.2f, %d%n",
+                    KINDS[kind],
+                    plants[kind],
+                    plants[kind] == 0 ? 0 : steps[kind] / (double) plants[kind],
+                    mostSteps[kind]);
+        }
+        System.out.println("worst leg error over the barometer's square: " + worstLegError);
+        System.out.println("not solved or not clean: " + failures.size());
+        failures.forEach(System.out::println);
+        System.exit(failures.isEmpty() ? 0 : 1);
+    }
+
+    private static int kind(int seed) {
+        return (seed / 2) % 4 == 3 ? 2 + seed % 2 : seed % 2;
+    }
+
+    private static RandomPlants.Case plant(int kind, int seed, int legs) {
+        return switch (kind) {
+            case 0 -> RandomPlants.tree(seed, legs);
+            case 1 -> RandomPlants.loops(seed, legs);
+            case 2 -> RandomPlants.wyes(seed, legs);
+            default -> RandomPlants.wyesInLoops(seed, legs);
+        };
+    }
+}
