@@ -67,6 +67,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Reading.Read reading = plantArgument.read();
+        ReportPdf.prepare();
         Plant plant = reading.plant();
         UnitSystem system = units == null ? reading.units() : OutputOptions.units(units);
         PaperSize size = paper(system);

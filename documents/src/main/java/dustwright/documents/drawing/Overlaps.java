@@ -43,8 +43,7 @@ final class Overlaps {
     }
 
     static boolean anyInletOverInlet(List<Inlet> inlets) {
-        List<Position> places =
-                inlets.stream().flatMap(i -> i.at().stream()).toList();
+        List<Position> places = inlets.stream().flatMap(i -> i.at().stream()).toList();
         for (int i = 0; i < places.size(); i++) {
             for (int k = 0; k < i; k++) {
                 if (over(places.get(i), places.get(k))) {

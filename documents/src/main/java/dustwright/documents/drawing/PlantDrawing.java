@@ -197,12 +197,7 @@ public final class PlantDrawing {
                 .filter(e -> !view.look(e.getKey()).value().isEmpty())
                 .sorted(Comparator.comparingDouble((Map.Entry<String, List<Spot>> e) -> -length(e.getValue())))
                 .forEach(e -> label(
-                        e.getKey(),
-                        e.getKey(),
-                        view.look(e.getKey()),
-                        marginClass.weight() / 2 + 1,
-                        LABEL,
-                        true));
+                        e.getKey(), e.getKey(), view.look(e.getKey()), marginClass.weight() / 2 + 1, LABEL, true));
     }
 
     private static double length(List<Spot> line) {

@@ -52,8 +52,7 @@ public final class PlantViews {
             return new RunLook(dust ? MarginClass.NOT_ASKED : MarginClass.NO_AIR, "", "", 0);
         }
         Show.Pair pair = show.pair(worst);
-        return new RunLook(
-                MarginClass.of(worst.margin()), pair.valueFull(), Show.margin(worst.margin()), direction);
+        return new RunLook(MarginClass.of(worst.margin()), pair.valueFull(), Show.margin(worst.margin()), direction);
     }
 
     /** Each run at its slowest with one user, whichever inlet that is. */

@@ -22,11 +22,13 @@ public final class Report {
     private final Digest digest;
     private final Show show;
     private final Origin origin;
+    private final List<Element> body;
 
     private Report(Digest digest, Show show, Origin origin) {
         this.digest = digest;
         this.show = show;
         this.origin = origin;
+        this.body = body();
     }
 
     public static Report of(Study study, Show show, Origin origin) {
@@ -35,7 +37,6 @@ public final class Report {
 
     /** A page of its own: no other file, nothing fetched from anywhere. */
     public String html() {
-        List<Element> body = body();
         StringBuilder text = new StringBuilder();
         body.forEach(e -> text.append(e.markup()));
         String css = Faces.embedded(text) + resource("paper.css") + resource("screen.css");
@@ -51,8 +52,7 @@ public final class Report {
                 .add(Element.of("b").text("Verification report "))
                 .text(" " + shortName() + " · Draft");
         Element foot = Element.of("div").with("class", "footing").text(footing());
-        Element body = Element.of("body").add(head, foot).addAll(body());
-        return document(css, body);
+        return document(css, Element.of("body").add(head, foot).addAll(body));
     }
 
     private String shortName() {
@@ -82,28 +82,28 @@ public final class Report {
     }
 
     private List<Element> body() {
-        List<Element> body = new ArrayList<>();
-        body.add(Element.of("section").with("class", "first").addAll(new FirstPage(digest, show, origin).elements()));
+        List<Element> all = new ArrayList<>();
+        all.add(Element.of("section").with("class", "first").addAll(new FirstPage(digest, show, origin).elements()));
         DrawingPages drawings = new DrawingPages(digest, show);
-        body.add(drawings.drawings());
-        body.add(drawings.profiles());
-        body.add(drawings.charts());
+        all.add(drawings.drawings());
+        all.add(drawings.profiles());
+        all.add(drawings.charts());
         ResultTables tables = new ResultTables(digest, show);
-        body.add(tables.states());
-        body.add(tables.oneUser());
+        all.add(tables.states());
+        all.add(tables.oneUser());
         Optional<StateAnswer> worst = digest.worstState();
         Optional<DutyPoint> duty = worst.flatMap(Digest::duty);
         if (worst.isPresent() && duty.isPresent()) {
-            body.add(tables.pieces(worst.get(), duty.get()));
-            body.add(tables.inlets(worst.get(), duty.get()));
-            body.add(tables.stations(worst.get(), duty.get()));
+            all.add(tables.pieces(worst.get(), duty.get()));
+            all.add(tables.inlets(worst.get(), duty.get()));
+            all.add(tables.stations(worst.get(), duty.get()));
         }
-        body.add(new FindingPages(digest, show).element());
+        all.add(new FindingPages(digest, show).element());
         BasisPages basis = new BasisPages(digest, show);
-        body.add(basis.assumptions());
-        body.add(basis.equations());
-        body.add(basis.reach());
-        return body;
+        all.add(basis.assumptions());
+        all.add(basis.equations());
+        all.add(basis.reach());
+        return all;
     }
 
     private static String resource(String name) {

@@ -18,9 +18,13 @@ import dustwright.engine.quantity.Dimension;
 import dustwright.engine.tubing.Inlet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Every state in one line, and the numbers of the worst one: pieces, inlets, stations. */
 final class ResultTables {
+    private static final int MOST_SETS = 60;
+
     private final Digest digest;
     private final Show show;
     private final Plant plant;
@@ -39,7 +43,8 @@ final class ResultTables {
                 Table.number("Deepest vacuum", show.unit(Dimension.PRESSURE_DIFFERENCE)),
                 Table.words("Tightest"),
                 Table.margins());
-        for (StateAnswer answer : digest.study().states()) {
+        List<StateAnswer> told = told();
+        for (StateAnswer answer : told) {
             Digest.duty(answer)
                     .ifPresentOrElse(
                             duty -> solved(table, answer, duty),
@@ -51,7 +56,31 @@ final class ResultTables {
                                     "No answer. " + answer.duty().match(d -> "", why -> why),
                                     ""));
         }
-        return Parts.section("sets", "4  Sets").add(table.element("wide"));
+        Element section = Parts.section("sets", "4  Sets");
+        int all = digest.study().states().size();
+        if (told.size() < all) {
+            section.add(Parts.paragraph(
+                    "",
+                    Figures.count(told.size()) + " of " + Figures.count(all)
+                            + " sets: those without an answer and the tightest. The JSON answer of verify holds all."));
+        }
+        return section.add(table.element("wide"));
+    }
+
+    /** All sets where they fit a page or two; else those without an answer and the tightest ones, in the order asked. */
+    private List<StateAnswer> told() {
+        List<StateAnswer> all = digest.study().states();
+        if (all.size() <= MOST_SETS) {
+            return all;
+        }
+        Set<String> tightest = all.stream()
+                .sorted(Comparator.comparingDouble(Digest::leastMargin))
+                .limit(MOST_SETS)
+                .map(a -> a.state().name())
+                .collect(Collectors.toSet());
+        return all.stream()
+                .filter(a -> tightest.contains(a.state().name()) || !Digest.isSolved(a))
+                .toList();
     }
 
     private void solved(Table table, StateAnswer answer, DutyPoint duty) {
