@@ -10,6 +10,7 @@ import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.Tool;
 import dustwright.engine.tubing.Tube;
 import java.util.List;
+import java.util.NoSuchElementException;
 
 /**
  * One plant as one immutable value; everything else is computed from it. The plant file reader guarantees that every name used
@@ -49,7 +50,12 @@ public record Plant(
     }
 
     public Inlet inlet(String id) {
-        return inlets.stream().filter(i -> i.id().equals(id)).findFirst().orElseThrow();
+        for (Inlet inlet : inlets) {
+            if (inlet.id().equals(id)) {
+                return inlet;
+            }
+        }
+        throw new NoSuchElementException("inlet " + id);
     }
 
     public Tube tube(String id) {
@@ -69,7 +75,12 @@ public record Plant(
     }
 
     public Run run(String id) {
-        return runs.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+        for (Run run : runs) {
+            if (run.id().equals(id)) {
+                return run;
+            }
+        }
+        throw new NoSuchElementException("run " + id);
     }
 
     public Station station(String id) {
