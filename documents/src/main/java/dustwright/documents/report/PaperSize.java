@@ -3,7 +3,7 @@ package dustwright.documents.report;
 /** Paper sizes; text and drawings keep the 168 mm that both share. */
 public enum PaperSize {
     A4("A4", "20mm 18mm 20mm 24mm"),
-    LETTER("letter", "18mm 23.9mm 18mm 24mm");
+    LETTER("letter", "14mm 23.9mm 15mm 24mm");
 
     private final String word;
     private final String margins;
