@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
-/** The report as PDF: vector drawings, faces embedded, tags for readers that speak. */
+/** The report as PDF: vector drawings, faces embedded. */
 public final class ReportPdf {
     private static final int NORMAL = 400;
     private static final int BOLD = 700;
