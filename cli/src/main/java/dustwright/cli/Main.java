@@ -11,7 +11,7 @@ import picocli.CommandLine.HelpCommand;
         name = "dustwright",
         mixinStandardHelpOptions = true,
         version = Main.VERSION,
-        header = "Proves whether a central vacuum-cleaning system works, for the inlets that are open.",
+        header = "Computes whether a central vacuum-cleaning system does what is asked, for the inlets that are open.",
         description = {
             "",
             "A plant is one YAML file: site, dusts, tubing, inlets, receiver, producer, what is asked.",
@@ -39,6 +39,8 @@ public final class Main {
     /** Name and version, printed on every paper. */
     static final String VERSION = "dustwright 0.1.0";
 
+    private static final int HELP_WIDTH = 112;
+
     private Main() {}
 
     /** Runs one command and ends the process with its exit code. */
@@ -55,15 +57,42 @@ public final class Main {
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .setUsageHelpWidth(HELP_WIDTH)
+                .setParameterExceptionHandler((wrong, given) -> refused(wrong))
                 .setExecutionExceptionHandler((fault, command, parsed) -> failed(fault, command.getErr()));
         if (args.length == 0) {
             commandLine.usage(out);
             return ExitCode.BAD_INPUT;
         }
-        int code = commandLine.execute(args);
+        int code = executed(commandLine, args);
         out.flush();
         err.flush();
         return code;
+    }
+
+    private static int executed(CommandLine commandLine, String... args) {
+        try {
+            return commandLine.execute(args);
+        } catch (OutOfMemoryError tooLarge) {
+            commandLine
+                    .getErr()
+                    .println(
+                            "There is not enough memory for this. Start with DUSTWRIGHT_JAVA_OPTIONS=-Xmx2g in front, or a"
+                                    + " figure your machine has.");
+            return ExitCode.INTERNAL;
+        } catch (StackOverflowError tooDeep) {
+            commandLine.getErr().println("dustwright: a fault of the program, not of your file: " + tooDeep);
+            return ExitCode.INTERNAL;
+        }
+    }
+
+    /** A wrong option gets its reason and the way to the help, not a page of it. */
+    private static int refused(CommandLine.ParameterException wrong) {
+        CommandLine command = wrong.getCommandLine();
+        command.getErr().println(wrong.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(wrong, command.getErr());
+        command.getErr().println("See: " + command.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.BAD_INPUT;
     }
 
     private static int failed(Exception fault, PrintWriter err) {

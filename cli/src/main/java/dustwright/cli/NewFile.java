@@ -8,6 +8,8 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes a file beside its place and moves it there when it is whole: what was there before is never half overwritten. */
 final class NewFile {
@@ -19,10 +21,11 @@ final class NewFile {
     private NewFile() {}
 
     static void write(Path place, Content content) throws IOException {
-        Path folder = place.toAbsolutePath().getParent();
-        Path whole = Files.createTempFile(folder, "." + place.getFileName(), ".part");
+        // Not a temporary file of the system's making: those only their owner may read, and a report is handed on.
+        Path whole = place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(whole))) {
+            try (OutputStream out =
+                    new BufferedOutputStream(Files.newOutputStream(whole, StandardOpenOption.CREATE_NEW))) {
                 content.to(out);
             }
             Files.move(whole, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

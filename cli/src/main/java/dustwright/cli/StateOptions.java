@@ -32,6 +32,7 @@ final class StateOptions {
     @Option(
             names = "--running",
             paramLabel = "P1,P2",
+            hideParamSyntax = true,
             split = ",",
             description = "Producers that run. Default: all that do not stand by. \"none\" stops all.")
     private @Nullable List<String> running;
@@ -39,6 +40,7 @@ final class StateOptions {
     @Option(
             names = "--bleeds",
             paramLabel = "B1,B2",
+            hideParamSyntax = true,
             split = ",",
             description = "Far-end bleed valves that are open. Default: as the plant file says. \"none\" shuts all.")
     private @Nullable List<String> bleeds;
@@ -46,6 +48,7 @@ final class StateOptions {
     @Option(
             names = "--vent",
             paramLabel = "REC",
+            hideParamSyntax = true,
             split = ",",
             description = "Stations whose vent valve is open. Default: none.")
     private List<String> vent = new ArrayList<>();
@@ -88,8 +91,13 @@ final class StateOptions {
                     named(bleeds, plant.bleeds().stream().map(Bleed::id).toList(), "far-end bleed valve"));
         }
         if (!vent.isEmpty()) {
-            adapted = adapted.withVented(
-                    named(vent, plant.stations().stream().map(Station::id).toList(), "station"));
+            adapted = adapted.withVented(named(
+                    vent,
+                    plant.stations().stream()
+                            .filter(s -> s.vent().isPresent())
+                            .map(Station::id)
+                            .toList(),
+                    "vent valve at a station called"));
         }
         return adapted;
     }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -171,7 +172,11 @@ final class Checker {
             mentions.add(new Mention(id.target(), scalar.text(), path, scalar.span()));
             return scalar.text();
         }
-        if (shape instanceof Shape.Text text && scalar.text().length() > text.longest()) {
+        return shape instanceof Shape.Text text ? text(scalar, text, path) : scalar.text();
+    }
+
+    private @Nullable String text(Tree.Scalar scalar, Shape.Text text, String path) {
+        if (scalar.text().length() > text.longest()) {
             faults.add(
                     scalar.span(),
                     path,
@@ -179,7 +184,21 @@ final class Checker {
                     "at most " + text.longest());
             return null;
         }
-        return scalar.text();
+        Optional<String> unseen = scalar.text()
+                .codePoints()
+                .filter(Checker::steers)
+                .mapToObj(sign -> String.format(Locale.ROOT, "U+%04X", sign))
+                .findFirst();
+        unseen.ifPresent(sign -> faults.add(
+                scalar.span(), path, "a sign that is not seen and steers how text is shown, " + sign, "plain text"));
+        return unseen.isPresent() ? null : scalar.text();
+    }
+
+    /** Control characters, and those that turn the direction of the text after them: a report must not read other than its file. */
+    private static boolean steers(int sign) {
+        return (Character.isISOControl(sign) && sign != '\n' && sign != '\t')
+                || (sign >= 0x2028 && sign <= 0x202E)
+                || (sign >= 0x2066 && sign <= 0x2069);
     }
 
     private @Nullable Quantity amount(Tree.Scalar scalar, Shape.Amount amount, String path) {

@@ -22,7 +22,7 @@ final class Ids {
             faults.add(
                     key.span(),
                     path,
-                    "\"" + Names.shortened(id) + "\" cannot be the id of a " + named.word(),
+                    "\"" + Names.shortened(id) + "\" cannot be the id of " + Names.withArticle(named.word()),
                     "up to " + LONGEST + " letters, digits and - _ ." + (named.titled() ? " and spaces" : ""));
         }
     }

@@ -31,6 +31,11 @@ final class Names {
         return names.size() <= MOST_LISTED ? list : list + " and " + (names.size() - MOST_LISTED) + " more";
     }
 
+    /** "an inlet", "a point". */
+    static String withArticle(String word) {
+        return ("aeio".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+    }
+
     static String path(String parent, String key) {
         return parent.isEmpty() ? key : parent + "." + key;
     }

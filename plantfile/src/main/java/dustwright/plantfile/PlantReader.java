@@ -8,6 +8,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -31,6 +32,8 @@ public final class PlantReader {
             return bytes.length > LARGEST_bytes ? whole(tooLarge()) : read(bytes);
         } catch (NoSuchFileException e) {
             return whole("there is no file " + file);
+        } catch (AccessDeniedException e) {
+            return whole(file + " cannot be read: this user may not read it");
         } catch (IOException e) {
             return whole(file + " cannot be read: " + e.getMessage());
         }

@@ -44,7 +44,7 @@ final class Relations {
     }
 
     private void tool(Section tool) {
-        if (tool.has("discharge coefficient") && !tool.has("opening")) {
+        if (tool.has("discharge coefficient") && !written(tool, "opening")) {
             fault(tool, "discharge coefficient", "a discharge coefficient without an opening", "\"opening\" beside it");
         }
         List<?> points = tool.items("curve");
@@ -67,19 +67,24 @@ final class Relations {
     }
 
     private void inlet(Section inlet) {
-        if (inlet.has("feed") && !inlet.has("dust")) {
+        if (inlet.has("feed") && !written(inlet, "dust")) {
             fault(inlet, "feed", "a feed of dust without the dust", "\"dust\" beside it");
         }
     }
 
     private void run(Section run) {
-        if (run.has("k") && !run.has("length")) {
+        if (run.has("k") && !written(run, "length")) {
             fault(
                     run,
                     "k",
                     "a summed k on a run that is drawn in space",
                     "\"length\" beside it, or \"fittings\" for single parts");
         }
+    }
+
+    /** Whether a key stands in the file, be its value right or not: a wrong value is reported once, not as a missing one too. */
+    private boolean written(Section section, String key) {
+        return section.has(key) || lines.key(section.path() + "." + key).isPresent();
     }
 
     private void usage() {

@@ -16,6 +16,26 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FaultsTest {
     private static final String GOOD = PlantReaderTest.resource("two-inlets.yaml");
 
+    @Test
+    void a_wrong_length_is_not_also_reported_as_a_length_left_out() {
+        String text = GOOD.replace("set: runs.M1.length, to: 31 m", "set: runs.M1.k, to: 1.3")
+                .replaceFirst("length: 24 m", "length: 24");
+        assertThat(text).isNotEqualTo(GOOD);
+        assertThat(faults(text))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.text()).contains("a number without a unit"));
+    }
+
+    @Test
+    void a_name_with_a_sign_that_turns_or_steers_the_text_after_it_is_refused() {
+        for (String sign : List.of("\\u202E", "\\e", "\\u2066")) {
+            String text = GOOD.replaceFirst("name: [^,]*,", "name: \"Ha" + sign.replace("\\", "\\\\") + "ll\",");
+            assertThat(text).isNotEqualTo(GOOD);
+            assertThat(faults(text))
+                    .anySatisfy(fault -> assertThat(fault.text()).contains("steers how text is shown, U+"));
+        }
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -88,6 +108,7 @@ class FaultsTest {
                 "dust: flour, feed: 60 kg/h, leak | feed: 60 kg/h, leak | a feed of dust without the dust                 | ",
                 // ids
                 "J1: [4.5, 2, 6]          | J/1: [4.5, 2, 6]          | \"J/1\" cannot be the id of a point               | letters, digits",
+                "A1: {at:                 | A/1: {at:                 | cannot be the id of an inlet                      | letters, digits",
                 "J1: [4.5, 2, 6]          | air: [4.5, 2, 6]          | reserved name of the still air                    | another id",
                 "P2:                      | ? [a]                     | a key that is itself a list                       | a word as key",
                 // YAML

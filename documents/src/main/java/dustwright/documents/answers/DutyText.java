@@ -10,16 +10,22 @@ import dustwright.engine.network.LegResult;
 import dustwright.engine.network.NodeResult;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
 
 /** Every figure of one solved state as tables. */
 final class DutyText {
+    /** Below this Reynolds number the air stands still for any reader, and a friction factor says nothing. */
+    private static final double STILL = 1;
+
+    private final Plant plant;
     private final DutyPoint duty;
     private final Show show;
     private final Lines lines;
 
-    DutyText(DutyPoint duty, Show show, Lines lines) {
+    DutyText(Plant plant, DutyPoint duty, Show show, Lines lines) {
+        this.plant = plant;
         this.duty = duty;
         this.show = show;
         this.lines = lines;
@@ -75,7 +81,7 @@ final class DutyText {
         for (ProducerResult producer : station.producers()) {
             table.row(
                     Lines.plain(producer.id()),
-                    producer.running() ? (producer.checkValveShut() ? "check valve shut" : "runs") : "stands",
+                    Lines.plain(Wording.running(producer, plant, show)),
                     plain(producer.speed()),
                     Lines.plain(show.freeAir(producer.flow())),
                     plain(producer.inletFlow()),
@@ -147,7 +153,7 @@ final class DutyText {
                     plain(leg.pressureFrom()),
                     plain(leg.pressureTo()),
                     Lines.plain(Figures.fixed(leg.reynolds(), 0)),
-                    Lines.plain(Figures.fixed(leg.frictionFactor(), 4)),
+                    leg.reynolds() < STILL ? "still" : Lines.plain(Figures.fixed(leg.frictionFactor(), 4)),
                     Lines.plain(Figures.fixed(leg.k(), 2)));
         }
         lines.gap().table(table);

@@ -59,6 +59,7 @@ public final class TextAnswers {
         Verdict verdict = Verdict.of(digest, show);
         lines.text("", study.plant().name()).gap();
         lines.text("", verdict.word() + " " + verdict.reason());
+        digest.usersNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
         findings();
         oneUser();
         digest.mostUsers()
@@ -168,7 +169,7 @@ public final class TextAnswers {
         if (answer.duty() instanceof Outcome.NotSolved<DutyPoint> not) {
             lines.text("  ", "No answer. " + not.why());
         } else if (answer.duty() instanceof Outcome.Solved<DutyPoint> solved) {
-            new DutyText(solved.value(), show, lines).write();
+            new DutyText(study.plant(), solved.value(), show, lines).write();
         }
     }
 
@@ -179,7 +180,7 @@ public final class TextAnswers {
                 Wording.valueAndLimit(finding, show) + ", margin " + Show.margin(finding.margin()) + ", set "
                         + finding.state() + ".");
         lines.gap();
-        lines.text("", finding.code().meaning());
+        lines.text("", (finding.holds() ? "If it did not hold: " : "") + finding.code().meaning());
         if (!finding.holds()) {
             lines.text("", "What would help: " + finding.code().remedy());
         }

@@ -73,12 +73,32 @@ public final class Digest {
         return solved.stream().min(Comparator.comparingDouble(Digest::leastMargin));
     }
 
-    /** The solved state with most inlets open: all users on. */
+    /** Of the solved states with most inlets open the one whose dust is carried worst; empty where no two inlets are open at once. */
     public Optional<StateAnswer> mostUsers() {
-        return study.states().stream()
+        int most = study.states().stream()
                 .filter(Digest::isSolved)
-                .max(Comparator.comparingInt((StateAnswer s) -> s.state().open().size())
-                        .thenComparingDouble(s -> -leastMargin(s)));
+                .mapToInt(s -> s.state().open().size())
+                .max()
+                .orElse(0);
+        return most < 2
+                ? Optional.empty()
+                : study.states().stream()
+                        .filter(s -> isSolved(s) && s.state().open().size() == most)
+                        .min(Comparator.comparingDouble(
+                                s -> slowest(s).map(Finding::margin).orElse(Double.MAX_VALUE)));
+    }
+
+    /** Says where fewer inlets were open at once than the plant file's users: what was not asked cannot hold. */
+    public Optional<String> usersNotAsked() {
+        int users = study.plant().usage().simultaneousUsers();
+        int open = study.states().stream()
+                .mapToInt(s -> s.state().open().size())
+                .max()
+                .orElse(0);
+        return open >= users
+                ? Optional.empty()
+                : Optional.of(users + " users at once are not asked. No set opens more than " + open
+                        + "; name the inlets under \"design sets\".");
     }
 
     /** The tightest transport velocity of a state. */

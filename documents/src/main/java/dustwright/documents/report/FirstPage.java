@@ -44,12 +44,13 @@ final class FirstPage {
 
     private Element verdict() {
         Verdict verdict = Verdict.of(digest, show);
-        return Element.of("div")
+        Element said = Element.of("div")
                 .with("class", "verdict")
                 .add(Element.of("p")
                         .add(Element.of("b", "claim", verdict.word()))
-                        .text(" " + verdict.reason()))
-                .add(Parts.paragraph("cap", Wording.SCREENING));
+                        .text(" " + verdict.reason()));
+        digest.usersNotAsked().map(Parts::mind).ifPresent(said::add);
+        return said.add(Parts.paragraph("cap", Wording.SCREENING));
     }
 
     private void oneUser(List<Element> page) {
@@ -96,7 +97,7 @@ final class FirstPage {
                     .map(f -> "With most users on, set " + set + ", the slowest stretch is " + f.where() + ": "
                             + Wording.valueAndLimit(f, show) + " (" + Show.margin(f.margin()) + ").")
                     .orElse("With most users on, set " + set + ", no transport velocity is asked.");
-            page.add(Element.of("h2").text("Slowest stretch with all users on"));
+            page.add(Element.of("h2").text("Slowest stretch with most users on"));
             page.add(Parts.paragraph("", sentence));
         });
     }

@@ -204,8 +204,7 @@ final class ResultTables {
         table.row("", "vent valve, air let in", show.freeAirFull(station.vent()));
         table.row("", "rotary valve, air leaking up", show.freeAirFull(station.rotaryValve()));
         for (ProducerResult producer : station.producers()) {
-            String state =
-                    producer.running() ? (producer.checkValveShut() ? "runs, check valve shut" : "runs") : "stands";
+            String state = Wording.running(producer, plant, show);
             table.row("", "producer " + producer.id() + ", " + state, show.full(producer.speed()));
             if (producer.running()) {
                 table.row(

@@ -5,7 +5,10 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
+import dustwright.engine.network.ProducerResult;
 import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.producer.Drive;
 
 /** Sentences about the plant: present tense, the plant is the subject, number and place in the sentence. */
 public final class Wording {
@@ -15,6 +18,9 @@ public final class Wording {
 
     /** Reference state of every free-air flow. */
     public static final String FREE_AIR = "Free air: 101.325 kPa, 20 °C, dry, 1.2041 kg/m³.";
+
+    /** A drive holds its vacuum when it is off by less than this share. */
+    private static final double HELD = 1e-3;
 
     private Wording() {}
 
@@ -76,6 +82,29 @@ public final class Wording {
             return "all inlets closed";
         }
         return open == 1 ? "inlet " + state.open().get(0) + " alone" : open + " inlets open";
+    }
+
+    /** What a producer does: stands, runs, lets nothing back, or runs at an end of its speed range because its drive cannot hold. */
+    public static String running(ProducerResult result, Plant plant, Show show) {
+        if (!result.running()) {
+            return "stands";
+        }
+        String runs = result.checkValveShut() ? "runs, check valve shut" : "runs";
+        return plant.stations().stream()
+                .flatMap(station -> station.producers().stream())
+                .filter(producer -> producer.id().equals(result.id()))
+                .filter(producer -> producer.drive() instanceof Drive.Holding)
+                .findFirst()
+                .map(producer -> runs + notHeld(result, (Drive.Holding) producer.drive(), show))
+                .orElse(runs);
+    }
+
+    private static String notHeld(ProducerResult result, Drive.Holding drive, Show show) {
+        double off_Pa = result.vacuum().pascals() - drive.vacuum().pascals();
+        if (Math.abs(off_Pa) < HELD * drive.vacuum().pascals()) {
+            return "";
+        }
+        return " at its " + (off_Pa < 0 ? "greatest" : "least") + " speed, cannot hold " + show.full(drive.vacuum());
     }
 
     /** Text of a source with its mark of confidence, which is left out where the text already says it. */

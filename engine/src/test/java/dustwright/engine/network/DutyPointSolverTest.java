@@ -52,6 +52,25 @@ class DutyPointSolverTest {
     }
 
     @Test
+    void the_imbalance_told_with_an_answer_is_that_of_the_answer() {
+        Plant plant = new PlantSketch()
+                .tube("T", 0.05, 4.5e-5)
+                .points("X", "M", "Y")
+                .run("R", "X", "M", "T", 12, 1.5)
+                .run("S", "M", "Y", "T", 8, 0.5)
+                .holdPressure("X", 101_325)
+                .holdPressure("Y", 80_000)
+                .plant();
+        DutyPoint duty = solved(plant, PlantSketch.open(plant));
+        assertThat(leg(duty, "R").flow().kgPerSecond()).isGreaterThan(0.05);
+        assertThat(duty.convergence().worstBalance().kgPerSecond())
+                .isCloseTo(
+                        Math.abs(leg(duty, "R").flow().kgPerSecond()
+                                - leg(duty, "S").flow().kgPerSecond()),
+                        within(1e-15));
+    }
+
+    @Test
     void supply_into_a_part_without_outlet_is_refused_by_name() {
         Plant plant = new PlantSketch()
                 .tube("T", 0.05, 4.5e-5)
