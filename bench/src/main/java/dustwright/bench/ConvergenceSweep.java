@@ -11,12 +11,15 @@ import java.util.Locale;
 
 /**
  * Solves and audits seeded random plants of 5 to 300 legs and prints what came of it: half of them trees, half with loops; every
- * fourth has wyes whose loss depends on the split.
+ * fourth pair has wyes whose loss depends on the split.
  *
  * <p>Usage: {@code ConvergenceSweep [number of plants]}, 100 000 unless said.
  */
 public final class ConvergenceSweep {
     private static final String[] KINDS = {"trees", "loops", "trees with wyes", "loops with wyes"};
+
+    /** A wye in a loop may have no steady answer: its step in the loss at a turning stream is in the published formula. */
+    private static final String TURNING = "a stream there turns back when the loss is charged";
 
     private ConvergenceSweep() {}
 
@@ -24,6 +27,7 @@ public final class ConvergenceSweep {
     public static void main(String[] arguments) {
         int count = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100_000;
         List<String> failures = new ArrayList<>();
+        List<String> withoutAnswer = new ArrayList<>();
         long[] plants = new long[KINDS.length];
         long[] steps = new long[KINDS.length];
         int[] mostSteps = new int[KINDS.length];
@@ -33,11 +37,12 @@ public final class ConvergenceSweep {
             RandomPlants.Case random = plant(kind, seed, 5 + (seed * 37) % 296);
             Outcome<DutyPoint> outcome = DutyPointSolver.solve(random.plant(), random.state());
             plants[kind]++;
-            if (!(outcome instanceof Outcome.Solved<DutyPoint> solved)) {
-                failures.add("seed " + seed + " not solved");
+            if (outcome instanceof Outcome.NotSolved<DutyPoint> not) {
+                boolean turning = kind >= 2 && not.why().contains(TURNING);
+                (turning ? withoutAnswer : failures).add("seed " + seed + ": " + not.why());
                 continue;
             }
-            DutyPoint duty = solved.value();
+            DutyPoint duty = ((Outcome.Solved<DutyPoint>) outcome).value();
             if (!Audit.of(random.plant(), duty).isEmpty()) {
                 failures.add("seed " + seed + " not clean: "
                         + Audit.of(random.plant(), duty).get(0));
@@ -59,6 +64,8 @@ public final class ConvergenceSweep {
         System.out.println("worst leg error over the barometer's square: " + worstLegError);
         System.out.println("not solved or not clean: " + failures.size());
         failures.forEach(System.out::println);
+        System.out.println("refused, as a joining stream turns with its own loss: " + withoutAnswer.size());
+        withoutAnswer.forEach(System.out::println);
         System.exit(failures.isEmpty() ? 0 : 1);
     }
 

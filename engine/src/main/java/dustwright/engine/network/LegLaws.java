@@ -8,7 +8,7 @@ import java.util.Objects;
 
 /**
  * The law of every leg with its slopes (equations NET-1 to NET-4), evaluated into fields so that the solver's inner loop allocates
- * nothing. After {@link #evaluate}: the leg's law reads {@code residual = 0}, and near by
+ * nothing. Air alone; what dust adds to a leg's loss belongs here too. After {@link #evaluate}: the leg's law reads {@code residual = 0}, and near by
  *
  * <pre>
  * residual + slopeFrom·dP1 − slopeTo·dP2 − slopeFlow·dw = 0,   slopeFrom, slopeTo ≥ 0,   slopeFlow > 0 but for a negative K

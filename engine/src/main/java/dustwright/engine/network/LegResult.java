@@ -10,17 +10,19 @@ import dustwright.engine.quantity.Velocity;
  * One piece of one bore: a run of tubing or a hose with its tool and valve.
  *
  * @param id id of the run, or of the inlet whose hose it is
- * @param from upstream point as drawn ({@code "air"} for the hose of an open inlet)
+ * @param from upstream point as drawn; for the hose of an open inlet {@code "air"}, or {@code "<inlet>/tool"} where the tool is given as
+ *     opening or curve
  * @param flow positive in the drawn direction
  * @param pressureFrom static pressure at the drawn upstream end
  * @param pressureTo static pressure at the drawn downstream end; at a choked end the sonic pressure in the tube, not that of the point
  * @param velocityFrom gas velocity at the drawn upstream end, never negative
  * @param velocityTo gas velocity at the drawn downstream end, never negative
  * @param reynolds [-]
- * @param frictionFactor Darcy [-]
+ * @param frictionFactor Darcy [-]; 0 at rest, where it has no value
  * @param frictionLength L/D with what the bends add to it [-]
  * @param k summed loss coefficient on the leg's own velocity, velocity head of still air included [-]
- * @param junctionLoss loss charged to this leg at the junction it enters; negative where the other stream draws it
+ * @param junctionLoss loss charged to this leg at the junction it enters, at the junction's density; negative where the other stream
+ *     draws it
  * @param dust dust carried, in the direction of the flow
  * @param choked isothermal sonic at its downstream end
  */
