@@ -20,7 +20,7 @@ except ImportError:
 
 GAMMA = 1.4
 PSI = 6894.757293168
-RHO_REFERENCE = 101325 / (287.05287 * 293.15)
+RHO_SLIP = 1.2041  # the air on which slip is stated, a stated figure
 
 
 def colebrook(re, rr):
@@ -139,7 +139,7 @@ class Network:
         density = p / self.rt
         silencer = pump["silencer"]["loss"] * (w / pump["silencer"]["at"]) ** 2 if pump.get("silencer") else 0
         dp = self.pa + silencer - p
-        slip = pump["slip"] * math.copysign(math.sqrt(abs(dp) / PSI * RHO_REFERENCE / density), dp)
+        slip = pump["slip"] * math.copysign(math.sqrt(abs(dp) / PSI * RHO_SLIP / density), dp)
         least, greatest = pump["least"], pump["greatest"]
         speed = speed_ratio * greatest
         flow = w - max(0, density * pump["displacement"] * (speed - slip))

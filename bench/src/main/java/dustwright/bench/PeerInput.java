@@ -8,7 +8,6 @@ import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.StatedLoss;
 import dustwright.engine.producer.VacuumProducer;
-import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.rotaryvalve.RotaryValve;
 import dustwright.engine.tubing.Hose;
@@ -31,6 +30,9 @@ import java.util.stream.Stream;
  * after the one it joins.
  */
 final class PeerInput {
+    /** Air on which slip of a lobe pump is stated: a stated figure, not the reference density computed. */
+    private static final double SLIP_DENSITY_kgPerM3 = 1.2041;
+
     private final Plant plant;
     private final Air air;
     private final Map<String, Integer> number = new TreeMap<>();
@@ -121,7 +123,7 @@ final class PeerInput {
                 + field("rotary_area_m2", rotary.clearance().squareMetres() * rotary.dischargeCoefficient())
                 + field("rotary_pockets_kgPerS", pockets_kgPerS(rotary))
                 + field("pump_displacement_m3", lobe.displacement().cubicMetres())
-                + field("pump_standard_kgPerM3", FreeAirFlow.REFERENCE_DENSITY_kgPerM3)
+                + field("pump_standard_kgPerM3", SLIP_DENSITY_kgPerM3)
                 + field("pump_slip_perS", lobe.slipAtOnePsi().revolutionsPerSecond())
                 + field("pump_speed_perS", drive.speed().revolutionsPerSecond())
                 + field("silencer_loss_Pa", silencer.loss().pascals())

@@ -80,7 +80,9 @@ class NetworkPeerTest {
             new Case("bleed-open", Set.of("C"), FilterCondition.CLEAN, true, false),
             new Case("vent-open", Set.of("A"), FilterCondition.NORMAL, false, true),
             Case.of("holding-drive", "A", "D"),
-            Case.of("two-stations", "A", "B", "C"));
+            Case.of("two-stations", "A", "B", "C"),
+            Case.of("bridge"),
+            Case.of("grid"));
 
     @Test
     void every_network_file_is_a_case() throws IOException {

@@ -26,6 +26,7 @@ final class DeviceAudit {
     private static final double FLOW_SHARE = 1e-9;
 
     private static final double PASCALS_PER_PSI = 6894.757293168;
+    private static final double SLIP_DENSITY_kgPerM3 = 1.2041;
     private final Plant plant;
     private final DutyPoint duty;
     private final Map<String, Double> pressure_Pa;
@@ -212,7 +213,7 @@ final class DeviceAudit {
         double silencer_Pa = producer.silencer().map(s -> lossAt(s, flow)).orElse(0.0);
         double difference_Pa = ambient_Pa + silencer_Pa - suction_Pa;
         double slipTurns = pump.slipAtOnePsi().revolutionsPerSecond()
-                * Math.sqrt(Math.abs(difference_Pa) / PASCALS_PER_PSI * FreeAirFlow.REFERENCE_DENSITY_kgPerM3 / density)
+                * Math.sqrt(Math.abs(difference_Pa) / PASCALS_PER_PSI * SLIP_DENSITY_kgPerM3 / density)
                 * Math.signum(difference_Pa);
         double turns = result.speed().revolutionsPerSecond() - slipTurns;
         double expected = Math.max(0, density * pump.displacement().cubicMetres() * turns);

@@ -86,13 +86,14 @@ final class LegLaws {
         choked = kinetic > (forward ? to : from);
         double out = choked ? kinetic : forward ? to : from;
         double frictionLoss = net.lengthOverBore[leg] * frictionTimesSquare(leg, size);
-        // A solution never flows uphill; an iterate may, and then the logarithm is left out so that the law stays
-        // monotone.
+        // Where K is not negative a solution never flows uphill; an iterate may, and then the logarithm is left out so
+        // that the law stays monotone.
         boolean downhill = up > out;
-        double lossPerKinetic = net.k[leg] + (downhill ? Math.log(up / out) : 0);
+        boolean withLogarithm = downhill || (net.k[leg] < 0 && !choked);
+        double lossPerKinetic = net.k[leg] + (withLogarithm ? Math.log(up / out) : 0);
         double left = up - out - c * frictionLoss - kinetic * lossPerKinetic;
-        double inSlope = downhill ? 1 - kinetic / up : 1;
-        double outSlope = choked ? 0 : downhill ? 1 - kinetic / out : 1;
+        double inSlope = withLogarithm ? 1 - kinetic / up : 1;
+        double outSlope = choked ? 0 : withLogarithm ? 1 - kinetic / out : 1;
         residual = forward ? left : -left;
         slopeFrom = forward ? inSlope : outSlope;
         slopeTo = forward ? outSlope : inSlope;

@@ -2,7 +2,6 @@ package dustwright.engine.producer;
 
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Density;
-import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
@@ -33,7 +32,7 @@ public sealed interface Machine {
     record LobePump(Volume displacement, RotationalSpeed slipAtOnePsi, double mechanicalEfficiency, Power idleLoss)
             implements Machine, MachineLaw {
         private static final double ONE_PSI_Pa = 6894.757293168;
-        private static final double STANDARD_kgPerM3 = FreeAirFlow.REFERENCE_DENSITY_kgPerM3;
+        private static final double STANDARD_kgPerM3 = 1.2041;
 
         @Override
         public MachineLaw law() {

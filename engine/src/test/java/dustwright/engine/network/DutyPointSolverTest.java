@@ -3,10 +3,13 @@ package dustwright.engine.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.audit.Audit;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.tubing.Friction;
 import dustwright.engine.tubing.IsothermalFlow;
+import dustwright.engine.tubing.Run;
+import dustwright.engine.tubing.Wall;
 import org.junit.jupiter.api.Test;
 
 class DutyPointSolverTest {
@@ -79,5 +82,73 @@ class DutyPointSolverTest {
                 .supply("X", 0.05)
                 .plant();
         assertThat(reason(plant, PlantSketch.open(plant))).startsWith("nothing draws air from X");
+    }
+
+    @Test
+    void the_stated_imbalance_is_that_of_the_stated_flows_with_a_station_and_with_a_supply() {
+        Plant withStation = plantWithRelief(8.5, 11);
+        DutyPoint duty = solved(withStation, PlantSketch.open(withStation, "A"));
+        assertThat(duty.convergence().worstBalance().kgPerSecond()).isBetween(0.0, 1e-12);
+        Plant supplied = new PlantSketch()
+                .tube("T", 0.05, 4.5e-5)
+                .points("X", "Y")
+                .run("R", "X", "Y", "T", 12, 1.5)
+                .supply("X", 0.05)
+                .holdPressure("Y", 80_000)
+                .plant();
+        assertThat(solved(supplied, PlantSketch.open(supplied))
+                        .convergence()
+                        .worstBalance()
+                        .kgPerSecond())
+                .isBetween(0.0, 1e-12);
+    }
+
+    @Test
+    void a_relief_valve_with_hardly_any_accumulation_still_has_its_state() {
+        Plant plant = plantWithRelief(6, 6.001);
+        DutyPoint duty = solved(plant, PlantSketch.open(plant));
+        assertThat(duty.stations().get(0).relief().kgPerSecond()).isGreaterThan(0.05);
+        assertThat(Audit.of(plant, duty)).isEmpty();
+    }
+
+    private static Plant plantWithRelief(double set_inHg, double full_inHg) {
+        return new PlantSketch()
+                .tube("T2", 0.0475, 4.5e-5)
+                .tube("T3", 0.0729, 4.5e-5)
+                .points("J")
+                .inlet("A")
+                .inlet("B")
+                .run("DA", "A", "J", "T2", 7, 1.3)
+                .run("DB", "B", "J", "T2", 7, 1.3)
+                .run("M", "J", "REC", "T3", 40, 1)
+                .station("REC")
+                .relief(set_inHg, full_inHg, 0.34)
+                .rotaryValve()
+                .lobe("P", 0.2)
+                .and()
+                .plant();
+    }
+
+    @Test
+    void a_run_whose_loss_is_negative_keeps_its_kinetic_term() {
+        // A measured run that gains more static pressure than it loses: still air, X, gain to Y, tube to Z.
+        Plant plant = new PlantSketch()
+                .tube("T", 0.05, new Wall.FixedFactor(0.02))
+                .tube("W", 0.0729, new Wall.FixedFactor(0.02))
+                .points("X", "Y", "Z")
+                .run("R1", Run.STILL_AIR, "X", "T", 5, 1.5)
+                .run("R2", "X", "Y", "T", 1, -1.2)
+                .run("R3", "Y", "Z", "W", 30, 2)
+                .holdPressure("Z", 80_000)
+                .plant();
+        DutyPoint duty = solved(plant, PlantSketch.open(plant));
+        double flux = leg(duty, "R2").flow().kgPerSecond() / (Math.PI / 4 * 0.05 * 0.05);
+        double x_Pa = pressure(duty, "X");
+        double y_Pa = pressure(duty, "Y");
+        assertThat(y_Pa).isGreaterThan(x_Pa);
+        double resistance = 0.02 * 1 / 0.05 - 1.2 + 2 * Math.log(x_Pa / y_Pa);
+        double law = x_Pa * x_Pa - y_Pa * y_Pa - flux * flux * PlantSketch.SEA_LEVEL_AIR.rt() * resistance;
+        assertThat(law / (101_325.0 * 101_325.0)).isCloseTo(0, within(1e-11));
+        assertThat(Audit.of(plant, duty)).isEmpty();
     }
 }
