@@ -119,6 +119,7 @@ final class StationDraw {
     /** Air that producers (less) and valves (more) bring into the suction node. */
     private void bring(double suction) {
         double suction_Pa = Math.sqrt(suction);
+        end.followRelief(suction_Pa);
         end.evaluate(suction_Pa);
         spare_kgPerS = end.inflow_kgPerS();
         spareSlope = end.slope_kgPerSPa() / (2 * suction_Pa);

@@ -112,6 +112,14 @@ final class StationEnd {
         }
     }
 
+    /** Puts the relief valve on the stretch that fits a suction pressure, for a search that brackets the kinks itself. */
+    void followRelief(double suction_Pa) {
+        boolean moved = true;
+        while (moved) {
+            moved = relief.move(ambient_Pa - suction_Pa);
+        }
+    }
+
     double relief_kgPerS(double suction_Pa) {
         return relief.flow_kgPerS(ambient_Pa - suction_Pa);
     }
