@@ -59,7 +59,7 @@ final class ExplainCommand implements Callable<Integer> {
                 ? JsonAnswers.explain(study, found)
                 : TextAnswers.explain(study, found, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
-        return ExitCode.HOLDS;
+        return found.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
     private Finding find(List<Finding> findings) {

@@ -4,7 +4,6 @@ import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.TextAnswers;
 import dustwright.engine.States;
 import dustwright.engine.Study;
-import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
@@ -56,7 +55,6 @@ final class SolveCommand implements Callable<Integer> {
                 ? JsonAnswers.solve(study)
                 : TextAnswers.solve(study, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
-        boolean all = study.states().stream().allMatch(s -> s.duty() instanceof Outcome.Solved);
-        return all ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+        return study.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 }

@@ -12,6 +12,7 @@ import com.networknt.schema.SpecificationVersion;
 import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.TextAnswers;
 import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.quantity.UnitSystem;
 import java.util.List;
@@ -78,6 +79,24 @@ final class AnswersTest {
         String name = "a\"b</script>\n\u0007ü";
         JsonNode answer = JSON.readTree(JsonAnswers.verify(InventedStudy.named(4, "", name)));
         assertThat(answer.get("plant").get("name").asText()).isEqualTo(name);
+    }
+
+    @Test
+    void a_finding_that_holds_is_not_explained_as_if_it_failed() {
+        Finding holds = STUDY.worstPerPlace().stream()
+                .filter(Finding::holds)
+                .findFirst()
+                .orElseThrow();
+        assertThat(TextAnswers.explain(STUDY, holds, UnitSystem.US, 200))
+                .contains("If it did not hold: " + holds.code().meaning());
+        assertThat(TextAnswers.explain(STUDY, STUDY.worstPerPlace().get(0), UnitSystem.US, 200))
+                .doesNotContain("If it did not hold");
+    }
+
+    @Test
+    void solve_names_the_worst_of_what_does_not_hold_in_its_state() {
+        assertThat(TextAnswers.solve(STUDY, UnitSystem.US, 200))
+                .contains("Does not hold here: Dust settles in run MA1");
     }
 
     @Test

@@ -4,6 +4,7 @@ import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.drawing.MarginStrip;
 import dustwright.documents.report.Digest;
 import dustwright.documents.report.Verdict;
+import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.OneUserVelocity;
@@ -18,6 +19,7 @@ import dustwright.engine.network.DutyPoint;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.UnitSystem;
+import java.util.Comparator;
 import java.util.List;
 
 /** Answers for a person at a terminal: plain text, no colour needed, no line longer than asked where words can be cut. */
@@ -170,7 +172,23 @@ public final class TextAnswers {
             lines.text("  ", "No answer. " + not.why());
         } else if (answer.duty() instanceof Outcome.Solved<DutyPoint> solved) {
             new DutyText(study.plant(), solved.value(), show, lines).write();
+            failing(answer);
         }
+    }
+
+    private void failing(StateAnswer answer) {
+        List<Finding> failing =
+                answer.findings().stream().filter(f -> !f.holds()).toList();
+        failing.stream().min(Comparator.comparingDouble(Finding::margin)).ifPresent(worst -> {
+            lines.gap();
+            lines.text(
+                    "  ",
+                    "Does not hold here: " + Wording.claim(worst) + ", " + Wording.valueAndLimit(worst, show) + " ("
+                            + Show.margin(worst.margin()) + ")."
+                            + (failing.size() > 1
+                                    ? " In all " + Figures.count(failing.size()) + "; verify lists them."
+                                    : ""));
+        });
     }
 
     private Lines explained(Finding finding) {
@@ -180,7 +198,9 @@ public final class TextAnswers {
                 Wording.valueAndLimit(finding, show) + ", margin " + Show.margin(finding.margin()) + ", set "
                         + finding.state() + ".");
         lines.gap();
-        lines.text("", (finding.holds() ? "If it did not hold: " : "") + finding.code().meaning());
+        lines.text(
+                "",
+                (finding.holds() ? "If it did not hold: " : "") + finding.code().meaning());
         if (!finding.holds()) {
             lines.text("", "What would help: " + finding.code().remedy());
         }
