@@ -14,7 +14,7 @@ for tree in dict.fromkeys(row["tree"] for row in rows):
     for route, values in times.items():
         ratios = [value / own for value, own in zip(values, folded)]
         print(
-            f"{tree} {route:7s} median {statistics.median(values):9.3f} us/state"
+            f"{tree} {route:10s} median {statistics.median(values):9.3f} us/state"
             f" {1e6 / statistics.median(values):9.0f} states/s;"
             f" folded is {statistics.median(ratios):7.1f} times as fast ({min(ratios):.1f} to {max(ratios):.1f})"
         )

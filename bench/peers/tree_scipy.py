@@ -128,7 +128,7 @@ def solve(tree, open_inlets):
         change = spsolve(matrix, -np.concatenate([law, balance, line]))
         trial = P + change[:n]
         trial = np.where(trial >= a2, 0.5 * (P + a2), np.maximum(trial, 0.1 * P))
-        small = np.abs(change[:n]).max() < 2e-6 * a2
+        small = np.abs(change[:n]).max() < 4e-6 * a2
         P = trial
         w = w + change[n : n + m]
         flow = flow + change[n + m :]

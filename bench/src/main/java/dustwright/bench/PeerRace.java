@@ -47,11 +47,13 @@ public final class PeerRace {
         for (int n = 0; n < WARM_UP; n++) {
             foldedSeconds(sweep, states);
         }
-        try (Peer numba = new Peer(python, peers.resolve("tree_numba.py"), input, ROUNDS);
-                Peer scipy = new Peer(python, peers.resolve("tree_scipy.py"), input, ROUNDS)) {
+        try (Peer numba = new Peer(python, peers.resolve("tree_numba.py"), input, ROUNDS, "own");
+                Peer lent = new Peer(python, peers.resolve("tree_numba.py"), input, ROUNDS, "lent");
+                Peer scipy = new Peer(python, peers.resolve("tree_scipy.py"), input, ROUNDS, "own")) {
             for (int round = 1; round <= ROUNDS; round++) {
                 row(tree, round, "folded", REPEATS * states.length, foldedSeconds(sweep, states));
                 row(tree, round, "numba", states.length, numba.nextSeconds());
+                row(tree, round, "numba-lent", states.length, lent.nextSeconds());
                 row(tree, round, "scipy", SCIPY_STATES, scipy.nextSeconds());
             }
         }
@@ -95,8 +97,8 @@ public final class PeerRace {
         private final Process process;
         private final BufferedReader answers;
 
-        Peer(String python, Path script, Path input, int rounds) throws IOException {
-            process = new ProcessBuilder(python, script.toString(), input.toString(), Integer.toString(rounds))
+        Peer(String python, Path script, Path input, int rounds, String variant) throws IOException {
+            process = new ProcessBuilder(python, script.toString(), input.toString(), Integer.toString(rounds), variant)
                     .redirectError(ProcessBuilder.Redirect.INHERIT)
                     .start();
             answers = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));

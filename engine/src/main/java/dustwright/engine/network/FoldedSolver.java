@@ -20,8 +20,8 @@ final class FoldedSolver {
     private static final int STEP_LIMIT = 60;
     /** After this many steps every other one is halved, so that a kink cannot throw the iteration to and fro for ever. */
     private static final int WHOLE_STEPS = 8;
-    /** Newton is quadratic: after a step below this share of Pa² less than 1e-11 is left. */
-    private static final double LAST_STEP = 2e-6;
+    /** Newton is quadratic: after a step below this share of Pa² less than 4e-11 is left. */
+    private static final double LAST_STEP = 4e-6;
     /** Least u: keeps slopes finite where there is no vacuum. */
     private static final double LEAST_PLACE = 1e-7;
 
@@ -53,13 +53,16 @@ final class FoldedSolver {
     private final double[] place;
     private final double[] flow;
 
-    // elimination: dP = ownStep + stepPerJoined · dP of the node joined; dw = ownFlow + flowPerStep · dP
+    // elimination: dP = ownStep + stepPerJoined · dP of the node joined; dw = ownFlow + inflowSlope · dP
     private final double[] inflow;
     private final double[] inflowSlope;
     private final double[] ownStep;
     private final double[] stepPerJoined;
     private final double[] ownFlow;
-    private final double[] flowPerStep;
+    private final double[] residual;
+    private final double[] innerSlope;
+    private final double[] outerSlope;
+    private final double[] flowSlope;
     private boolean choked;
     private int steps;
 
@@ -68,6 +71,7 @@ final class FoldedSolver {
     private final int[] branchDepth;
     private final int[] branchInlet;
     private final int[] branchAt;
+    private final double[] branchPlace;
 
     private int pieces;
     private final int[] pieceLeg;
@@ -102,10 +106,14 @@ final class FoldedSolver {
         ownStep = new double[size];
         stepPerJoined = new double[size];
         ownFlow = new double[size];
-        flowPerStep = new double[size];
+        residual = new double[size];
+        innerSlope = new double[size];
+        outerSlope = new double[size];
+        flowSlope = new double[size];
         branchDepth = new int[inlets];
         branchInlet = new int[inlets];
         branchAt = new int[inlets];
+        branchPlace = new double[inlets];
         pieceLeg = new int[size + inlets];
         pieceFlow = new double[size + inlets];
         pieceSquared = new double[size + inlets];
@@ -219,23 +227,37 @@ final class FoldedSolver {
         double moved = u - spare / (machine.slope() - idle - share * (cursor.flowSlope() - own));
         place[0] = moved > 0.5 * u && moved < 0.5 * (1 + u) ? moved : u;
         squared[0] = ambientSquared * (1 - place[0] * place[0]);
+        // flows are nearly in proportion to u
+        double scale = share * place[0] / u;
         for (int n = 0; n < openCount; n++) {
-            drawn[n + 1] = drawn[n] + share * (cursor.flow(atReceiver[n]) - idle * u);
+            drawn[n + 1] = drawn[n] + scale * (cursor.flow(atReceiver[n]) - idle * u);
         }
         for (int a = 1; a < active; a++) {
             startNode(a, joins[a]);
         }
     }
 
+    /**
+     * Takes the pressure that fits the flow; so the first step finds the law met, and its slopes here, without asking for it. With q
+     * the rise over the pressure joined, {@code rise = loss/(1 − c w²/P)} meets the law but for {@code c w² (q − ln(1 + q))}.
+     */
     private void startNode(int a, int joined) {
         double w = folded.idlePerU[node[a]] * place[joined] + drawn[openTo[a]] - drawn[openFrom[a]];
         LegLaw leg = folded.law[node[a]];
         double kinetic = leg.c() * w * w;
         double below = squared[joined];
-        double rise = leg.loss_Pa2(w) * below / Math.max(below - kinetic, 0.1 * below);
+        double slope = Math.max(1 - kinetic / below, 0.1);
+        double loss = leg.loss_Pa2(w);
+        double rise = Math.min(loss / slope, 0.5 * (ambientSquared - below));
+        double q = rise / below;
+        double inner = below + rise;
         flow[a] = w;
-        squared[a] = below + Math.min(rise, 0.5 * (ambientSquared - below));
-        place[a] = Math.sqrt(1 - squared[a] * perAmbientSquared);
+        squared[a] = inner;
+        place[a] = Math.sqrt(1 - inner * perAmbientSquared);
+        residual[a] = rise - loss - kinetic * q * (1 - 0.5 * q);
+        flowSlope[a] = leg.lossSlope(w) + 2 * leg.c() * w * q;
+        innerSlope[a] = 1 - kinetic / inner;
+        outerSlope[a] = slope;
     }
 
     /** Share of what the open inlets would draw alone, at the pressure now in the receiver, that they draw together. */
@@ -250,7 +272,10 @@ final class FoldedSolver {
 
     private Answer iterate() {
         for (steps = 1; steps <= STEP_LIMIT; steps++) {
-            choked = false;
+            if (steps > 1) {
+                choked = false;
+                evaluateLaws();
+            }
             sweepToReceiver();
             double share = steps > WHOLE_STEPS && (steps & 1) == 0 ? 0.5 : 1;
             if (sweepBack(share)) {
@@ -260,35 +285,37 @@ final class FoldedSolver {
         return Answer.NOT_SETTLED;
     }
 
+    private void evaluateLaws() {
+        for (int a = 1; a < active; a++) {
+            evaluateLaw(a, joins[a]);
+        }
+    }
+
     private void sweepToReceiver() {
         for (int a = 0; a < active; a++) {
-            inflow[a] = 0;
-            inflowSlope[a] = 0;
+            addPorts(a);
         }
         for (int a = active - 1; a > 0; a--) {
-            addPorts(a);
             eliminate(a, joins[a]);
         }
-        addPorts(0);
     }
 
     private void addPorts(int a) {
         double u = place[a];
         cursor.moveTo(u);
         cursor.sum(ports, portFrom[a], portFrom[a + 1]);
-        inflow[a] += leakPerU[a] * u + cursor.flow();
-        inflowSlope[a] -= (leakPerU[a] + cursor.flowSlope()) * 0.5 * perAmbientSquared / u;
+        inflow[a] = leakPerU[a] * u + cursor.flow();
+        inflowSlope[a] = -(leakPerU[a] + cursor.flowSlope()) * 0.5 * perAmbientSquared / u;
     }
 
-    /** Expresses the changes of a node and its leg by that of the node joined, and passes them on to it. */
-    private void eliminate(int a, int joined) {
+    private void evaluateLaw(int a, int joined) {
         LegLaw leg = folded.law[node[a]];
         double w = flow[a];
         double inner = squared[a];
-        double outer = squared[joined];
         double c = leg.c();
         double size = Math.abs(w);
         double kinetic = c * size * size;
+        double outer = squared[joined];
         if (kinetic >= outer) {
             choked = true;
             outer = kinetic;
@@ -304,19 +331,23 @@ final class FoldedSolver {
             frictionSlope = size * (2 * factor + x * leg.friction().slope(piece, into));
         }
         double kAndLogarithm = leg.k() + LegLaw.logarithm(inner, outer);
-        double residual = inner - outer - c * w * (leg.lengthOverBore() * friction_w + size * kAndLogarithm);
-        double flowSlope = c * (leg.lengthOverBore() * frictionSlope + 2 * size * kAndLogarithm);
-        double outerSlope = 1 - kinetic / outer;
-        double spare = inflow[a] - w;
+        residual[a] = inner - outer - c * w * (leg.lengthOverBore() * friction_w + size * kAndLogarithm);
+        flowSlope[a] = c * (leg.lengthOverBore() * frictionSlope + 2 * size * kAndLogarithm);
+        innerSlope[a] = 1 - kinetic / inner;
+        outerSlope[a] = 1 - kinetic / outer;
+    }
+
+    /** Expresses the changes of a node and its leg by that of the node joined, and passes them on to it. */
+    private void eliminate(int a, int joined) {
+        double spare = inflow[a] - flow[a];
         double perStep = inflowSlope[a];
-        double scale = 1 / (1 - kinetic / inner - flowSlope * perStep);
-        double own = (flowSlope * spare - residual) * scale;
-        double perJoined = outerSlope * scale;
+        double scale = 1 / (innerSlope[a] - flowSlope[a] * perStep);
+        double own = (flowSlope[a] * spare - residual[a]) * scale;
+        double perJoined = outerSlope[a] * scale;
         ownStep[a] = own;
         stepPerJoined[a] = perJoined;
         ownFlow[a] = spare;
-        flowPerStep[a] = perStep;
-        inflow[joined] += w + spare + perStep * own;
+        inflow[joined] += inflow[a] + perStep * own;
         inflowSlope[joined] += perStep * perJoined;
     }
 
@@ -326,12 +357,13 @@ final class FoldedSolver {
         int interval = machine.interval();
         double machineSlope = -machine.slope() * 0.5 * perAmbientSquared / place[0];
         double step = (machine.flow() - inflow[0]) / (inflowSlope[0] - machineSlope);
-        boolean last = move(0, step, share);
+        // the first step takes the laws as met, so it is never the last
+        boolean last = move(0, step, share) && steps > 1;
         ownStep[0] = step;
         for (int a = 1; a < active; a++) {
             step = ownStep[a] + stepPerJoined[a] * ownStep[joins[a]];
             ownStep[a] = step;
-            flow[a] = within(folded.law[node[a]], flow[a] + share * (ownFlow[a] + flowPerStep[a] * step));
+            flow[a] = within(folded.law[node[a]], flow[a] + share * (ownFlow[a] + inflowSlope[a] * step));
             last &= move(a, step, share);
         }
         machine.moveTo(place[0]);
@@ -358,30 +390,53 @@ final class FoldedSolver {
         return small;
     }
 
-    /** Walks from the active nodes out to every open inlet. */
+    /** Walks from the active nodes out to every open inlet, in all branches at once: a step waits for the one before in its branch only. */
     private void readPieces() {
         pieces = 0;
         for (int a = 1; a < active; a++) {
             add(tree.leg[node[a]], flow[a], squared[a]);
         }
         for (int n = 0; n < branches; n++) {
-            int rank = branchInlet[n];
-            double u = place[branchAt[n]];
-            int[] path = tree.pathTo[rank];
-            int outermost =
-                    branchDepth[n] == path.length ? folded.hose[rank] : folded.oneOpen(path[branchDepth[n]], rank);
-            choked |= u > folded.tables.unchokedUpTo(outermost);
-            for (int depth = branchDepth[n]; depth < path.length; depth++) {
-                int table = folded.oneOpen(path[depth], rank);
-                cursor.moveTo(u);
-                double w = cursor.flow(table);
-                u = cursor.inner(table);
-                add(tree.leg[path[depth]], w, ambientSquared * (1 - u * u));
-            }
-            cursor.moveTo(u);
-            double start = cursor.inner(folded.hose[rank]);
-            add(folded.hoseLeg[rank], cursor.flow(folded.hose[rank]), ambientSquared * (1 - start * start));
+            branchPlace[n] = place[branchAt[n]];
+            choked |= branchPlace[n] > folded.tables.unchokedUpTo(outermost(n));
         }
+        boolean further = true;
+        while (further) {
+            further = false;
+            for (int n = 0; n < branches; n++) {
+                further |= walk(n);
+            }
+        }
+        for (int n = 0; n < branches; n++) {
+            int table = folded.hose[branchInlet[n]];
+            cursor.moveTo(branchPlace[n]);
+            double start = cursor.inner(table);
+            add(folded.hoseLeg[branchInlet[n]], cursor.flow(table), ambientSquared * (1 - start * start));
+        }
+    }
+
+    private int outermost(int branch) {
+        int rank = branchInlet[branch];
+        int[] path = tree.pathTo[rank];
+        int depth = branchDepth[branch];
+        return depth == path.length ? folded.hose[rank] : folded.oneOpen(path[depth], rank);
+    }
+
+    /** Goes one leg further out in a branch; false when it is at its inlet. */
+    private boolean walk(int branch) {
+        int rank = branchInlet[branch];
+        int[] path = tree.pathTo[rank];
+        int depth = branchDepth[branch];
+        if (depth == path.length) {
+            return false;
+        }
+        int table = folded.oneOpen(path[depth], rank);
+        cursor.moveTo(branchPlace[branch]);
+        double inner = cursor.inner(table);
+        add(tree.leg[path[depth]], cursor.flow(table), ambientSquared * (1 - inner * inner));
+        branchPlace[branch] = inner;
+        branchDepth[branch] = depth + 1;
+        return true;
     }
 
     private void add(int leg, double w, double startSquared) {

@@ -2,6 +2,7 @@ package dustwright.engine.network;
 
 import dustwright.engine.finding.Outcome;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,8 @@ public final class StateSweep {
     private @Nullable FoldedSolver answered;
 
     private double receiver_Pa;
+    /** R T over the area, by leg: velocity of one kg/s at one pascal. */
+    private final double[] rtPerArea;
 
     /**
      * Prepares a sweep.
@@ -38,6 +41,9 @@ public final class StateSweep {
         foldedSolver =
                 folding instanceof Outcome.Solved<FoldedNetwork> folded ? new FoldedSolver(folded.value()) : null;
         unfoldedSolver = new DutyPointSolver(network);
+        rtPerArea = Arrays.stream(network.c)
+                .map(c -> Math.sqrt(c * network.rt_JPerKg))
+                .toArray();
     }
 
     /** Why states are solved one by one, unfolded, in words for people; empty when they are folded. */
@@ -121,8 +127,7 @@ public final class StateSweep {
             return unfolded.get(piece).slowest().metresPerSecond();
         }
         int leg = answered.leg(piece);
-        double perArea = Math.sqrt(network.c[leg] * network.rt_JPerKg);
-        return perArea * answered.flow_kgPerS(piece) / answered.startPressure_Pa(piece);
+        return rtPerArea[leg] * answered.flow_kgPerS(piece) / answered.startPressure_Pa(piece);
     }
 
     /** Pressure in the receiver [Pa]. */
