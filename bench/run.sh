@@ -20,7 +20,7 @@ classpath=bench/target/classes:engine/target/classes:$(cat engine/target/classpa
     echo "command: bench/run.sh $*"
     echo "date: $(date -u +%Y-%m-%dT%H:%MZ)"
     echo "commit: $(git rev-parse HEAD)$(git diff --quiet HEAD || echo ' with uncommitted changes')"
-    echo "processor: $(grep -m1 'model name' /proc/cpuinfo | cut -d: -f2), $(nproc) seen"
+    echo "processor: $(grep -m1 'model name' /proc/cpuinfo | cut -d: -f2), $(nproc --all) seen"
     echo "kernel: $(uname -sr)"
     echo "java: $(java -version 2>&1 | head -1)"
     echo "python: $("$python" -c 'import sys, numba, numpy, scipy; print(sys.version.split()[0], "numba", numba.__version__, "numpy", numpy.__version__, "scipy", scipy.__version__)')"
