@@ -38,16 +38,4 @@ public record ReliefValve(PressureDifference set, PressureDifference accumulatio
                 ? rated_kgPerS * above_Pa / opening_Pa
                 : rated_kgPerS * Math.sqrt(vacuum_Pa / (set.pascals() + opening_Pa));
     }
-
-    /** Slope of that flow with vacuum [kg/(s Pa)]; at a kink the one toward less vacuum. */
-    public double slope_kgPerSPa(double vacuum_Pa) {
-        double above_Pa = vacuum_Pa - set.pascals();
-        if (above_Pa <= 0) {
-            return 0;
-        }
-        double opening_Pa = accumulation.pascals();
-        return above_Pa <= opening_Pa
-                ? rated.mass().kgPerSecond() / opening_Pa
-                : massFlow_kgPerS(vacuum_Pa) / (2 * vacuum_Pa);
-    }
 }
