@@ -73,7 +73,7 @@ public final class Audit {
                 flow(Run.STILL_AIR, supply.point(), supply.into());
             }
         }
-        MassFlow allowed = new MassFlow(BALANCE_SHARE * Math.max(greatest_kgPerS, 1e-4));
+        MassFlow allowed = new MassFlow(BALANCE_SHARE * Math.max(greatest_kgPerS, 1e-3));
         inflow_kgPerS.forEach((node, sum) -> {
             boolean free = plant.held().stream()
                     .noneMatch(h -> h instanceof Held.Pressure && h.point().equals(node));

@@ -26,7 +26,7 @@ final class NewtonSolver {
     private static final int HALVING_LIMIT = 25;
     private static final double ENOUGH_DECREASE = 1e-3;
     /** At rest flows are measured against this share of the flow scale: rounding in a dead-headed producer is of that size. */
-    private static final double REST_FLOW = 1e-2;
+    private static final double REST_FLOW = 0.1;
 
     /** A step takes no pressure lower than this share of its square: below zero there is none. */
     private static final double STILL_SOME_AIR = 0.05;

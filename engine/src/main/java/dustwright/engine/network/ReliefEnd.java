@@ -36,21 +36,26 @@ final class ReliefEnd {
         stretch = Stretch.SHUT;
     }
 
-    /** Air it passes on the present stretch, run on beyond its ends [kg/s]. */
+    /** Air it passes on the present stretch, run on beyond its ends along the tangent [kg/s]. */
     double flow_kgPerS(double vacuum_Pa) {
+        double full_Pa = set_Pa + accumulation_Pa;
         return switch (stretch) {
             case SHUT -> 0;
             case OPENING -> rated_kgPerS * (vacuum_Pa - set_Pa) / accumulation_Pa;
-            case FULL -> rated_kgPerS * Math.sqrt(Math.max(vacuum_Pa, 0) / (set_Pa + accumulation_Pa));
+            case FULL ->
+                vacuum_Pa < full_Pa
+                        ? rated_kgPerS * (vacuum_Pa + full_Pa) / (2 * full_Pa)
+                        : rated_kgPerS * Math.sqrt(vacuum_Pa / full_Pa);
         };
     }
 
     /** Further air per further vacuum on the present stretch [kg/(s Pa)]. */
     double slope_kgPerSPa(double vacuum_Pa) {
+        double full_Pa = set_Pa + accumulation_Pa;
         return switch (stretch) {
             case SHUT -> 0;
             case OPENING -> rated_kgPerS / accumulation_Pa;
-            case FULL -> vacuum_Pa > 0 ? flow_kgPerS(vacuum_Pa) / (2 * vacuum_Pa) : 0;
+            case FULL -> rated_kgPerS / (2 * Math.sqrt(full_Pa * Math.max(vacuum_Pa, full_Pa)));
         };
     }
 

@@ -12,11 +12,18 @@ import dustwright.engine.audit.Audit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
+import dustwright.engine.quantity.ActualVolumeFlow;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.Volume;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Tool;
+import dustwright.engine.tubing.ToolCurve;
+import dustwright.engine.tubing.Wall;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
@@ -295,6 +302,47 @@ class HardStatesTest {
                         leg(parted, "SHORT").flow().kgPerSecond()
                                 / leg(parted, "LONG").flow().kgPerSecond(),
                         within(1e-9));
+    }
+
+    @Test
+    void tools_and_machines_known_by_measured_points_stand_on_them() {
+        Tool.Law.Curve curve = new Tool.Law.Curve(List.of(
+                new Tool.CurvePoint(new PressureDifference(3000), new FreeAirFlow(0.025)),
+                new Tool.CurvePoint(new PressureDifference(8000), new FreeAirFlow(0.045)),
+                new Tool.CurvePoint(new PressureDifference(20_000), new FreeAirFlow(0.075))));
+        Machine sideChannel = new Machine.CurveMachine(
+                "side channel",
+                RotationalSpeed.ofRpm(3550),
+                new Density(1.2),
+                true,
+                List.of(
+                        new Machine.CurvePoint(
+                                new ActualVolumeFlow(0.14), new PressureDifference(7000), new Power(2200)),
+                        new Machine.CurvePoint(
+                                new ActualVolumeFlow(0.09), new PressureDifference(17_000), new Power(4500))));
+        Plant plant = new PlantSketch()
+                .tool("measured", curve)
+                .tube("T", 0.06, new Wall.FixedFactor(0.02))
+                .tube("C", 0.06, new Wall.Corrugated(new Length(0.006)))
+                .points("J")
+                .inlet("A", "H", "measured", 8e-9)
+                .inlet("B", "H", "measured", 8e-9)
+                .run("1", "A", "J", "T", 5, 1)
+                .run("2", "B", "J", "C", 1, 1)
+                .run("3", "J", "REC", "T", 20, 1)
+                .station("REC")
+                .producer("P", sideChannel, new Drive.Fixed(RotationalSpeed.ofRpm(3550)))
+                .and()
+                .plant();
+        DutyPoint duty = solved(plant, PlantSketch.open(plant, "A", "B"));
+        assertThat(Audit.of(plant, duty)).isEmpty();
+        double vacuum_Pa = 101_325 - pressure(duty, "A/tool");
+        assertThat(duty.inlets().get(0).flow().kgPerSecond())
+                .isCloseTo(new ToolCurve(curve).massFlow_kgPerS(vacuum_Pa), within(1e-12));
+        ProducerResult machine = duty.stations().get(0).producers().get(0);
+        assertThat(machine.inletFlow().cubicMetresPerSecond()).isBetween(0.06, 0.14);
+        assertThat(machine.flow().kgPerSecond())
+                .isCloseTo(duty.stations().get(0).throughFilter().kgPerSecond(), within(1e-12));
     }
 
     @Test
