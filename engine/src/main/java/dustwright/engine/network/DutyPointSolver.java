@@ -69,7 +69,7 @@ public final class DutyPointSolver {
 
     private @Nullable String converge(Reach reach) {
         for (int round = 0; round < ROUND_LIMIT; round++) {
-            newton.pin(reach.resting);
+            newton.equations().pin(reach.resting);
             @Nullable String reason = newton.solve();
             if (reason != null) {
                 return reason;
@@ -86,7 +86,10 @@ public final class DutyPointSolver {
         boolean climbed = false;
         for (int s = 0; s < ends.size(); s++) {
             int suction = net.stations.get(s).suction();
-            climbed |= ends.get(s).climb(Math.sqrt(unknowns.squared[suction]), newton.imbalance_kgPerS(suction));
+            climbed |= ends.get(s)
+                    .climb(
+                            Math.sqrt(unknowns.squared[suction]),
+                            newton.equations().imbalance_kgPerS(suction));
         }
         return climbed;
     }

@@ -20,14 +20,16 @@ import java.util.List;
 final class DutyReport {
     private final Network net;
     private final NetworkState unknowns;
-    private final NewtonSolver newton;
+    private final NetworkEquations equations;
+    private final int steps;
     private final List<StationEnd> ends;
     private final double[] dust_kgPerS;
 
     DutyReport(Network net, NetworkState unknowns, NewtonSolver newton, List<StationEnd> ends, DustSplit dust) {
         this.net = net;
         this.unknowns = unknowns;
-        this.newton = newton;
+        this.equations = newton.equations();
+        this.steps = newton.steps();
         this.ends = ends;
         this.dust_kgPerS = dust.along(unknowns);
     }
@@ -49,9 +51,9 @@ final class DutyReport {
                 stations,
                 new Convergence(
                         "Newton on pressure squared and flow, sparse elimination",
-                        newton.steps(),
-                        new MassFlow(newton.worstBalance_kgPerS()),
-                        newton.worstLegError()));
+                        steps,
+                        new MassFlow(equations.worstBalance_kgPerS()),
+                        equations.worstLegError()));
     }
 
     private List<NodeResult> nodes() {
@@ -93,7 +95,7 @@ final class DutyReport {
     }
 
     private LegResult leg(int leg, LegResult.Kind kind) {
-        LegLaws law = newton.lawOf(leg);
+        LegLaws law = equations.lawOf(leg);
         double w = unknowns.flow[leg];
         double kinetic = net.c[leg] * w * w;
         double from = unknowns.squared[net.from[leg]];
@@ -125,8 +127,8 @@ final class DutyReport {
     private InletResult inlet(InletParts inlet) {
         boolean open = unknowns.active[inlet.hoseLeg()];
         if (open) {
-            boolean toolChoked = inlet.toolLeg() != Network.NONE && newton.lawOf(inlet.toolLeg()).choked;
-            boolean choked = newton.lawOf(inlet.hoseLeg()).choked || toolChoked;
+            boolean toolChoked = inlet.toolLeg() != Network.NONE && equations.lawOf(inlet.toolLeg()).choked;
+            boolean choked = equations.lawOf(inlet.hoseLeg()).choked || toolChoked;
             return new InletResult(inlet.id(), true, flow(inlet.hoseLeg()), vacuum(inlet.node()), choked);
         }
         MassFlow leak = inlet.leakLeg() == Network.NONE ? new MassFlow(0) : flow(inlet.leakLeg());
@@ -149,7 +151,7 @@ final class DutyReport {
                 new MassFlow(end.relief_kgPerS(suction_Pa)),
                 optionalFlow(station.ventLeg()),
                 new MassFlow(optionalFlow(station.rotaryLeg()).kgPerSecond() + station.rotaryPockets_kgPerS()),
-                end.duties(station.producers(), suction_Pa, newton.imbalance_kgPerS(station.suction())).stream()
+                end.duties(station.producers(), suction_Pa, equations.imbalance_kgPerS(station.suction())).stream()
                         .map(duty -> producer(duty, suction_Pa))
                         .toList());
     }

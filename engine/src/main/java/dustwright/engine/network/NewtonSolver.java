@@ -1,14 +1,11 @@
 package dustwright.engine.network;
 
-import dustwright.engine.network.Network.StationParts;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Newton's method on pressures squared and flows together (equation NET-6), junction losses held fixed. Flows are eliminated leg by
- * leg, which leaves one symmetric-patterned system in the pressures; a step is halved while it does not bring laws and balances
- * nearer. Owns all its arrays: a step allocates nothing.
+ * Newton's method on pressures squared and flows together (equation NET-6), junction losses held fixed. A step is halved while it does
+ * not bring laws and balances nearer. Owns all its arrays: a step allocates nothing.
  */
 final class NewtonSolver {
     /** A law counts as met when it is off by no more than this, in pressure squared over ambient squared [-]. */
@@ -25,84 +22,30 @@ final class NewtonSolver {
     private static final int STEP_LIMIT = 200;
     private static final int HALVING_LIMIT = 25;
     private static final double ENOUGH_DECREASE = 1e-3;
-    /** At rest flows are measured against this share of the flow scale: rounding in a dead-headed producer is of that size. */
-    private static final double REST_FLOW = 0.1;
-
     /** A step takes no pressure lower than this share of its square: below zero there is none. */
     private static final double STILL_SOME_AIR = 0.05;
 
-    private static final double NOTHING_LEFT = 1e-6;
-    private static final double CHOKED_SLOPE = 0.05;
     private static final double START_VELOCITY_mPerS = 15;
 
     private final Network net;
     private final NetworkState state;
-    private final List<StationEnd> ends;
-    private final LegLaws laws;
-    private final Elimination elimination;
-    private final double flowScale_kgPerS;
-
-    /** Row of the system for every node; negative for held nodes. */
-    private final int[] row;
-
-    private final boolean[] pinned;
-    private final double[] pinnedSquared;
-    private final double[] legResidual;
-    private final double[] slopeFrom;
-    private final double[] slopeTo;
-    private final double[] slopeFlow;
-    private final double[] balance;
-    private final double[] portSlope;
-    private final double[] through;
-    private final double[] solution;
+    private final NetworkEquations equations;
     private final double[] squaredBefore;
     private final double[] flowBefore;
-    private final double[] squaredStep;
-    private final double[] flowStep;
-
-    private double merit;
+    private double misfit;
     private int steps;
 
     NewtonSolver(Network net, NetworkState state, List<StationEnd> ends) {
         this.net = net;
         this.state = state;
-        this.ends = ends;
-        flowScale_kgPerS = flowScale(net);
-        laws = new LegLaws(net, flowScale_kgPerS);
-        row = new int[net.nodeCount];
-        int rows = 0;
-        for (int n = 0; n < net.nodeCount; n++) {
-            row[n] = net.held[n] ? -1 : rows++;
-        }
-        elimination = new Elimination(rows, rowsOf(net.from), rowsOf(net.to));
-        solution = new double[rows];
-        pinned = new boolean[net.nodeCount];
-        pinnedSquared = new double[net.nodeCount];
-        legResidual = new double[net.legCount];
-        slopeFrom = new double[net.legCount];
-        slopeTo = new double[net.legCount];
-        slopeFlow = new double[net.legCount];
-        balance = new double[net.nodeCount];
-        portSlope = new double[net.nodeCount];
-        through = new double[net.nodeCount];
+        equations = new NetworkEquations(net, state, ends);
         squaredBefore = new double[net.nodeCount];
         flowBefore = new double[net.legCount];
-        squaredStep = new double[net.nodeCount];
-        flowStep = new double[net.legCount];
     }
 
-    private int[] rowsOf(int[] nodes) {
-        return Arrays.stream(nodes).map(n -> row[n]).toArray();
-    }
-
-    /** Mass flow of the widest tube at an ordinary velocity: what flows are measured against. */
-    private static double flowScale(Network net) {
-        double widest_m = Arrays.stream(net.bore_m).max().orElse(0);
-        return net.air.density_kgPerM3(net.ambient_Pa)
-                * START_VELOCITY_mPerS
-                * Math.PI
-                / 4
-                * Math.max(widest_m * widest_m, 1e-4);
+    /** The equations at the pressures and flows last evaluated. */
+    NetworkEquations equations() {
+        return equations;
     }
 
     /** Steps taken since the last start. */
@@ -124,21 +67,6 @@ final class NewtonSolver {
         }
     }
 
-    /** Says which nodes keep a pressure while solving: parts at rest, and the suction of a drive that holds its vacuum. */
-    void pin(boolean[] resting) {
-        for (int n = 0; n < net.nodeCount; n++) {
-            pinned[n] = resting[n];
-            pinnedSquared[n] = net.ambientSquared;
-        }
-        for (int s = 0; s < ends.size(); s++) {
-            int suction = net.stations.get(s).suction();
-            if (ends.get(s).holding() && !net.held[suction]) {
-                pinned[suction] = true;
-                pinnedSquared[suction] = ends.get(s).heldSquared();
-            }
-        }
-    }
-
     /**
      * Solves from the present pressures and flows.
      *
@@ -146,20 +74,19 @@ final class NewtonSolver {
      */
     @Nullable
     String solve() {
-        evaluate();
+        misfit = equations.evaluate();
         for (int n = 0; n < STEP_LIMIT; n++) {
             boolean solved = converged(BALANCE_TOLERANCE);
-            double before = merit;
-            int singular = step();
+            int singular = equations.step();
             if (singular != Network.NONE) {
                 return "the pressure at " + net.nodeId[singular] + " does not follow from the flows into it; "
-                        + worst();
+                        + equations.worst();
             }
             steps++;
-            boolean nearer = search();
+            boolean nearer = search(solved ? 1 : HALVING_LIMIT);
             if (solved) {
                 // One step past the tolerance takes Newton to the last digits; it is kept only if it brings them.
-                if (!nearer || merit > before) {
+                if (!nearer) {
                     restore();
                 }
                 return null;
@@ -170,159 +97,34 @@ final class NewtonSolver {
                     return null;
                 }
                 return "Newton steps no longer bring the laws nearer, even halved " + HALVING_LIMIT + " times; "
-                        + worst();
+                        + equations.worst();
             }
         }
-        return "not solved in " + STEP_LIMIT + " Newton steps; " + worst();
+        return "not solved in " + STEP_LIMIT + " Newton steps; " + equations.worst();
     }
 
     private void restore() {
         System.arraycopy(squaredBefore, 0, state.squared, 0, net.nodeCount);
         System.arraycopy(flowBefore, 0, state.flow, 0, net.legCount);
-        evaluate();
-    }
-
-    /** Laws, balances and their slopes at the present pressures and flows. */
-    private void evaluate() {
-        System.arraycopy(net.supply_kgPerS, 0, balance, 0, net.nodeCount);
-        Arrays.fill(portSlope, 0);
-        double sum = 0;
-        for (int leg = 0; leg < net.legCount; leg++) {
-            if (state.active[leg]) {
-                sum += evaluateLeg(leg);
-            }
-        }
-        for (int s = 0; s < ends.size(); s++) {
-            StationParts station = net.stations.get(s);
-            double suction_Pa = Math.sqrt(state.squared[station.suction()]);
-            ends.get(s).evaluate(suction_Pa);
-            balance[station.suction()] += ends.get(s).inflow_kgPerS();
-            portSlope[station.suction()] += ends.get(s).slope_kgPerSPa() / (2 * suction_Pa);
-        }
-        for (int n = 0; n < net.nodeCount; n++) {
-            if (unknown(n)) {
-                double share = balance[n] / flowScale_kgPerS;
-                sum += share * share;
-            } else if (pinned[n]) {
-                double share = (pinnedSquared[n] - state.squared[n]) / net.ambientSquared;
-                sum += share * share;
-            }
-        }
-        merit = sum;
-    }
-
-    private double evaluateLeg(int leg) {
-        lawOf(leg);
-        legResidual[leg] = laws.residual;
-        slopeFrom[leg] = laws.slopeFrom;
-        slopeTo[leg] = laws.slopeTo;
-        slopeFlow[leg] = laws.slopeFlow;
-        balance[net.from[leg]] -= state.flow[leg];
-        balance[net.to[leg]] += state.flow[leg];
-        double share = laws.residual / net.ambientSquared;
-        return share * share;
-    }
-
-    private boolean unknown(int node) {
-        return row[node] >= 0 && !pinned[node];
-    }
-
-    /** Finds the Newton step; returns a node whose pressure cannot be found, or NONE. */
-    private int step() {
-        int singular = solveLinear();
-        if (singular != Network.NONE) {
-            openChoked();
-            singular = solveLinear();
-        }
-        if (singular != Network.NONE) {
-            return node(singular);
-        }
-        for (int n = 0; n < net.nodeCount; n++) {
-            squaredStep[n] = row[n] >= 0 ? solution[row[n]] : 0;
-        }
-        for (int leg = 0; leg < net.legCount; leg++) {
-            if (state.active[leg]) {
-                flowStep[leg] = (legResidual[leg]
-                                + slopeFrom[leg] * squaredStep[net.from[leg]]
-                                - slopeTo[leg] * squaredStep[net.to[leg]])
-                        / slopeFlow[leg];
-            }
-        }
-        return Network.NONE;
-    }
-
-    /** Solves for the pressure steps; returns a row without pivot, or NONE. */
-    private int solveLinear() {
-        elimination.clear();
-        for (int n = 0; n < net.nodeCount; n++) {
-            if (unknown(n)) {
-                elimination.addDiagonal(row[n], -portSlope[n]);
-                elimination.addRight(row[n], balance[n]);
-            } else if (pinned[n]) {
-                elimination.addDiagonal(row[n], 1);
-                elimination.addRight(row[n], pinnedSquared[n] - state.squared[n]);
-            }
-        }
-        for (int leg = 0; leg < net.legCount; leg++) {
-            if (state.active[leg]) {
-                assemble(leg);
-            }
-        }
-        return elimination.solve(solution);
-    }
-
-    /**
-     * Behind a piece that an iterate finds choked, pressure has no say; where nothing else has, a little say leads out of there. Only
-     * the step changes by it, not the laws.
-     */
-    private void openChoked() {
-        for (int leg = 0; leg < net.legCount; leg++) {
-            slopeFrom[leg] = Math.max(slopeFrom[leg], CHOKED_SLOPE);
-            slopeTo[leg] = Math.max(slopeTo[leg], CHOKED_SLOPE);
-        }
-    }
-
-    private void assemble(int leg) {
-        int from = net.from[leg];
-        int to = net.to[leg];
-        double byFrom = slopeFrom[leg] / slopeFlow[leg];
-        double byTo = slopeTo[leg] / slopeFlow[leg];
-        double own = legResidual[leg] / slopeFlow[leg];
-        if (unknown(from)) {
-            elimination.addDiagonal(row[from], byFrom);
-            elimination.addRight(row[from], -own);
-        }
-        if (unknown(to)) {
-            elimination.addDiagonal(row[to], byTo);
-            elimination.addRight(row[to], own);
-        }
-        elimination.addEdge(leg, unknown(from) ? -byTo : 0, unknown(to) ? -byFrom : 0);
-    }
-
-    private int node(int wantedRow) {
-        int n = 0;
-        while (row[n] != wantedRow) {
-            n++;
-        }
-        return n;
+        misfit = equations.evaluate();
     }
 
     /** Takes the step, shortened until it brings laws and balances nearer; false when none does. */
-    private boolean search() {
+    private boolean search(int trials) {
         System.arraycopy(state.squared, 0, squaredBefore, 0, net.nodeCount);
         System.arraycopy(state.flow, 0, flowBefore, 0, net.legCount);
-        double before = merit;
+        double before = misfit;
         double share = 1;
-        for (int n = 0; n < HALVING_LIMIT; n++) {
+        for (int n = 0; n < trials; n++) {
             for (int node = 0; node < net.nodeCount; node++) {
-                double wanted = squaredBefore[node] + share * squaredStep[node];
+                double wanted = squaredBefore[node] + share * equations.squaredStep[node];
                 state.squared[node] = Math.max(wanted, STILL_SOME_AIR * squaredBefore[node]);
             }
             for (int leg = 0; leg < net.legCount; leg++) {
-                state.flow[leg] = state.active[leg] ? flowBefore[leg] + share * flowStep[leg] : 0;
+                state.flow[leg] = state.active[leg] ? flowBefore[leg] + share * equations.flowStep[leg] : 0;
             }
-            evaluate();
-            if (merit <= (1 - ENOUGH_DECREASE * share) * before) {
+            misfit = equations.evaluate();
+            if (misfit <= (1 - ENOUGH_DECREASE * share) * before) {
                 return true;
             }
             share /= 2;
@@ -331,111 +133,8 @@ final class NewtonSolver {
     }
 
     private boolean converged(double balanceShare) {
-        return worstLegError() <= LEG_TOLERANCE
-                && worstPin() <= LEG_TOLERANCE
-                && worstBalance_kgPerS() <= balanceShare * greatestFlow_kgPerS();
-    }
-
-    /** Greatest error of a leg law, in pressure squared over ambient squared. */
-    double worstLegError() {
-        int leg = worstLeg();
-        return leg == Network.NONE ? 0 : Math.abs(legResidual[leg]) / net.ambientSquared;
-    }
-
-    double worstBalance_kgPerS() {
-        int node = worstNode();
-        return node == Network.NONE ? 0 : Math.abs(balance[node]);
-    }
-
-    /** How far a node is from the pressure it is to keep, in pressure squared over ambient squared. */
-    private double worstPin() {
-        double worst = 0;
-        for (int n = 0; n < net.nodeCount; n++) {
-            if (pinned[n]) {
-                worst = Math.max(worst, Math.abs(pinnedSquared[n] - state.squared[n]));
-            }
-        }
-        return worst / net.ambientSquared;
-    }
-
-    private double greatestFlow_kgPerS() {
-        Arrays.fill(through, 0);
-        for (int leg = 0; leg < net.legCount; leg++) {
-            through[net.from[leg]] += Math.abs(state.flow[leg]);
-            through[net.to[leg]] += Math.abs(state.flow[leg]);
-        }
-        double greatest = REST_FLOW * flowScale_kgPerS;
-        for (int n = 0; n < net.nodeCount; n++) {
-            greatest = Math.max(greatest, Math.max(through[n], Math.abs(net.supply_kgPerS[n])));
-        }
-        return greatest;
-    }
-
-    private int worstLeg() {
-        int worst = Network.NONE;
-        for (int leg = 0; leg < net.legCount; leg++) {
-            if (state.active[leg]
-                    && (worst == Network.NONE || Math.abs(legResidual[leg]) > Math.abs(legResidual[worst]))) {
-                worst = leg;
-            }
-        }
-        return worst;
-    }
-
-    private int worstNode() {
-        int worst = Network.NONE;
-        for (int n = 0; n < net.nodeCount; n++) {
-            if (unknown(n) && (worst == Network.NONE || Math.abs(balance[n]) > Math.abs(balance[worst]))) {
-                worst = n;
-            }
-        }
-        return worst;
-    }
-
-    private String worst() {
-        StringBuilder text = new StringBuilder();
-        for (int n = 0; n < net.nodeCount; n++) {
-            if (unknown(n) && state.squared[n] < NOTHING_LEFT * net.ambientSquared) {
-                text.append("the pressure at ")
-                        .append(net.nodeId[n])
-                        .append(" falls to nothing: more air is drawn there than can come; ");
-                break;
-            }
-        }
-        int leg = worstLeg();
-        if (leg != Network.NONE) {
-            text.append("worst piece ")
-                    .append(net.legId[leg])
-                    .append(", off by ")
-                    .append((float) worstLegError());
-            text.append(" of the barometer's square");
-            if (lawOf(leg).choked) {
-                text.append(", choked: it cannot pass ")
-                        .append((float) Math.abs(state.flow[leg]))
-                        .append(" kg/s");
-            }
-        }
-        int node = worstNode();
-        if (node != Network.NONE) {
-            text.append("; worst point ")
-                    .append(net.nodeId[node])
-                    .append(", ")
-                    .append((float) balance[node])
-                    .append(" kg/s do not balance");
-        }
-        return text.toString();
-    }
-
-    /** Imbalance at a pinned node: what its producers must take [kg/s]. */
-    double imbalance_kgPerS(int node) {
-        return balance[node];
-    }
-
-    /** The law of a leg at the present pressures and flows: its friction factor, whether it is choked. */
-    LegLaws lawOf(int leg) {
-        double from = state.squared[net.from[leg]];
-        double to = state.squared[net.to[leg]];
-        laws.evaluate(leg, state.flow[leg], from, to, state.linear[leg], state.junction[leg]);
-        return laws;
+        return equations.worstLegError() <= LEG_TOLERANCE
+                && equations.worstPin() <= LEG_TOLERANCE
+                && equations.worstBalance_kgPerS() <= balanceShare * equations.greatestFlow_kgPerS();
     }
 }

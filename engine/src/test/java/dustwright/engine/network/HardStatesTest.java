@@ -357,7 +357,7 @@ class HardStatesTest {
         NewtonSolver newton = new NewtonSolver(net, state, ends);
         Reach reach = Reach.of(net, state);
         assertThat(reach.judge(random.state())).isEmpty();
-        newton.pin(reach.resting);
+        newton.equations().pin(reach.resting);
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = 0;
         boolean solved = true;
