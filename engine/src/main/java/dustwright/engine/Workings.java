@@ -7,9 +7,11 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.InletResult;
 import dustwright.engine.network.LegResult;
+import dustwright.engine.network.NodeResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Angle;
+import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.GasConstant;
@@ -28,6 +30,7 @@ import dustwright.engine.tubing.Tube;
 import dustwright.engine.tubing.Wall;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The calculation sheet of one piece, line by line, from a solved state: every number in it can be checked by hand. */
 final class Workings {
@@ -259,17 +262,41 @@ final class Workings {
                 .filter(l -> l.to().equals(node) && l.flow().kgPerSecond() > 0)
                 .mapToDouble(l -> l.flow().kgPerSecond())
                 .sum();
+        AbsolutePressure at = duty.nodes().stream()
+                .filter(n -> n.id().equals(node))
+                .map(NodeResult::pressure)
+                .findFirst()
+                .orElse(leg.pressureTo());
+        Optional<Tube> common = plant.runs().stream()
+                .filter(r -> r.from().equals(node))
+                .findFirst()
+                .map(r -> plant.tube(r.tube()));
+        Area commonArea = common.map(Tube::bore).orElse(leg.bore()).circle();
+        double head_Pa = head_Pa(leg.flow().kgPerSecond(), leg.bore().circle(), at);
+        double commonHead_Pa = head_Pa(common_kgPerS, commonArea, at);
+        double k = (leg.junctionLoss().pascals() - Math.max(0, commonHead_Pa - head_Pa)) / commonHead_Pa;
         add(
                 "TUB-16",
-                "Δpj = K q_c + max(0, q_c − q), K by the share of the branch, q = ½ ρ v²",
+                "Δpj = K q_c + max(0, q_c − q), q = (w/A)² R T / (2 p)",
                 List.of(
                         new Term("w", "this stream", flow(leg)),
                         new Term("w_c", "common stream", new MassFlow(common_kgPerS)),
-                        new Term("A", "cross-section of this stream", leg.bore().circle())),
+                        new Term("A", "cross-section of this stream", leg.bore().circle()),
+                        new Term("A_c", "cross-section of the common stream", commonArea),
+                        new Term("p", "static pressure at the junction", at),
+                        new Term("q", "velocity pressure of this stream", new PressureDifference(head_Pa)),
+                        new Term(
+                                "q_c", "velocity pressure of the common stream", new PressureDifference(commonHead_Pa)),
+                        new Term("K", "by the branch's share of the flow, its area and angle", new Ratio(k))),
                 new Term("Δpj", "loss at the junction", leg.junctionLoss()),
                 Source.published(
                         "converging wye: Crane TP-410 (2009), Idelchik; charged to static pressure without recovery, see"
                                 + " the decision records"));
+    }
+
+    private double head_Pa(double flow_kgPerS, Area area, AbsolutePressure at) {
+        double massFlux = flow_kgPerS / area.squareMetres();
+        return massFlux * massFlux * air.rt() / (2 * at.pascals());
     }
 
     /** Gas velocity at one end of a leg. */

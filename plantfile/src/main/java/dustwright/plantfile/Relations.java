@@ -110,6 +110,13 @@ final class Relations {
                 if (open.stream().distinct().count() < open.size()) {
                     fault(u, "design sets." + name, "an inlet named twice", "each inlet once");
                 }
+                u.find("simultaneous users", Integer.class)
+                        .filter(users -> open.size() > users)
+                        .ifPresent(users -> fault(
+                                u,
+                                "design sets." + name,
+                                open.size() + " inlets open at once where " + users + " users are stated",
+                                "at most as many inlets as \"simultaneous users\""));
             });
         });
     }

@@ -62,6 +62,7 @@ public final class TextAnswers {
         lines.text("", study.plant().name()).gap();
         lines.text("", verdict.word() + " " + verdict.reason());
         digest.usersNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
+        digest.transportNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
         findings();
         oneUser();
         digest.mostUsers()

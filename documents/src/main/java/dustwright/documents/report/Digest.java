@@ -101,6 +101,15 @@ public final class Digest {
                         + "; name the inlets under \"design sets\".");
     }
 
+    /** Says where no piece was asked to carry dust, so that velocity was not judged at all. */
+    public Optional<String> transportNotAsked() {
+        boolean asked = study.states().stream().anyMatch(s -> slowest(s).isPresent());
+        return asked || study.plant().inlets().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "No inlet picks up a dust, so no velocity that carries dust is checked; name one under \"dusts\".");
+    }
+
     /** The tightest transport velocity of a state. */
     public static Optional<Finding> slowest(StateAnswer answer) {
         return answer.findings().stream()

@@ -50,6 +50,7 @@ final class FirstPage {
                         .add(Element.of("b", "claim", verdict.word()))
                         .text(" " + verdict.reason()));
         digest.usersNotAsked().map(Parts::mind).ifPresent(said::add);
+        digest.transportNotAsked().map(Parts::mind).ifPresent(said::add);
         return said.add(Parts.paragraph("cap", Wording.SCREENING));
     }
 
