@@ -14,6 +14,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -29,8 +30,8 @@ import picocli.CommandLine.Spec;
         header = "Write the report one hands to a colleague: a page and a PDF.",
         description = {
             "",
-            "Checks the same states as verify and writes FOLDER/report.html and FOLDER/report.pdf. The page needs no",
-            "network. Files already there are replaced only when the new ones are complete.",
+            "Checks the same states as verify and writes report.html, report.pdf and drawing.svg into FOLDER. The page",
+            "needs no network. Files already there are replaced only when the new ones are complete.",
             "",
             "  dustwright report examples/bakery/plant.yaml --out bakery",
             ""
@@ -77,6 +78,10 @@ final class ReportCommand implements Callable<Integer> {
         try {
             Files.createDirectories(folder);
             NewFile.write(folder.resolve("report.html"), out -> utf8(out, report.html()));
+            Optional<String> drawing = report.drawing();
+            if (drawing.isPresent()) {
+                NewFile.write(folder.resolve("drawing.svg"), out -> utf8(out, drawing.get()));
+            }
             NewFile.write(folder.resolve("report.pdf"), out -> ReportPdf.write(report, size, out));
         } catch (IOException cannotWrite) {
             throw new BadInput("The report could not be written to " + folder.toAbsolutePath() + ": "

@@ -6,6 +6,7 @@ import dustwright.documents.drawing.PlantDrawing;
 import dustwright.documents.drawing.PlantView;
 import dustwright.documents.drawing.PlantViews;
 import dustwright.documents.drawing.ProfileChart;
+import dustwright.documents.drawing.Scene;
 import dustwright.documents.drawing.Sheet;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
@@ -54,6 +55,18 @@ final class DrawingPages {
             section.add(drawn(state(worst.get(), duty.get(), isometric), stateCaption(worst.get(), isometric)));
         }
         return section;
+    }
+
+    /** The drawing one shows first: every run at its slowest with one user, else the set with the smallest margin; empty if neither is known. */
+    Optional<Scene> first() {
+        Layout layout = Layout.plan(plant);
+        if (!digest.study().oneUser().isEmpty()) {
+            PlantView view = PlantViews.oneUser(digest.study(), layout, lettersOfOneUser(), show);
+            return Optional.of(PlantDrawing.of(view).scene());
+        }
+        return digest.worstState()
+                .flatMap(worst -> Digest.duty(worst)
+                        .map(duty -> PlantDrawing.of(state(worst, duty, layout)).scene()));
     }
 
     private PlantView state(StateAnswer answer, DutyPoint duty, Layout layout) {

@@ -1,6 +1,7 @@
 package dustwright.documents.report;
 
 import dustwright.documents.drawing.Lettering;
+import dustwright.documents.drawing.Scene;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.engine.StateAnswer;
@@ -42,6 +43,11 @@ public final class Report {
         String css = Faces.embedded(text) + resource("paper.css") + resource("screen.css");
         Element page = Element.of("main").with("class", "sheet").addAll(body);
         return "<!DOCTYPE html>\n" + document(css, Element.of("body").add(page)) + "\n";
+    }
+
+    /** The drawing of the plant by its margins as an SVG file of its own; empty if nothing was solved. */
+    public Optional<String> drawing() {
+        return new DrawingPages(digest, show).first().map(Scene::svgFile);
     }
 
     /** Well-formed markup for the PDF writer, laid out for one paper size. */
