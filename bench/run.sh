@@ -11,7 +11,7 @@ mkdir -p "$out"
 python=${PYTHON:-/usr/bin/python3}
 export OPENBLAS_NUM_THREADS=1 OMP_NUM_THREADS=1 NUMBA_NUM_THREADS=1
 
-mvn -q -B -DskipTests compile -pl bench -am
+mvn -q -B test-compile -pl bench -am
 mvn -q -B dependency:build-classpath -Dmdep.outputFile=target/classpath -Dmdep.excludeArtifactIds=dustwright-engine,dustwright-plantfile -pl engine
 jmh=$(find "${HOME}/.m2" -name 'jmh-core-1.37.jar' -o -name 'jopt-simple-*.jar' -path '*jopt*' -o -name 'commons-math3-*.jar' -path '*math3*' | grep -v sources | tr '\n' ':')
 classpath=bench/target/classes:engine/target/classes:$(cat engine/target/classpath):$jmh
