@@ -19,7 +19,7 @@ classpath=bench/target/classes:engine/target/classes:$(cat engine/target/classpa
 {
     echo "command: bench/run.sh $*"
     echo "date: $(date -u +%Y-%m-%dT%H:%MZ)"
-    echo "commit: $(git rev-parse HEAD)$(git diff --quiet HEAD || echo ' with uncommitted changes')"
+    echo "commit: $(git rev-parse HEAD)$(git diff --quiet HEAD -- . ':!bench/runs' || echo ' with uncommitted changes')"
     echo "processor: $(grep -m1 'model name' /proc/cpuinfo | cut -d: -f2), $(nproc --all) seen"
     echo "kernel: $(uname -sr)"
     echo "java: $(java -version 2>&1 | head -1)"
