@@ -119,8 +119,10 @@ class Network:
             head = lambda l: w["leg " + l["id"]] ** 2 * self.rt / area(l) ** 2
             q = min(1, w["leg " + branch["id"]] / w["leg " + common["id"]])
             k_branch, k_run = wye_k(branch["wye_degrees"], area(branch) / area(common), q)
-            loss[branch["id"]] = k_branch * head(common) + max(0, head(common) - head(branch))
-            loss[run["id"]] = k_run * head(common) + max(0, head(common) - head(run))
+            lesser = min(w["leg " + branch["id"]], w["leg " + run["id"]]) / w["leg " + common["id"]]
+            faded = min(1, lesser / 1e-3)
+            loss[branch["id"]] = faded * (k_branch * head(common) + max(0, head(common) - head(branch)))
+            loss[run["id"]] = faded * (k_run * head(common) + max(0, head(common) - head(run)))
         return loss
 
     def leg(self, leg, p1, p2, w, junction):

@@ -18,6 +18,7 @@ import java.util.TreeSet;
 /** What the converging junctions of a state should cost, found again from the flows of the result. */
 final class JunctionAudit {
     private static final double NO_STREAM = 1e-9;
+    private static final double FULL_LOSS_FROM = 1e-3;
 
     private final Plant plant;
     private final DutyPoint duty;
@@ -95,8 +96,10 @@ final class JunctionAudit {
         JunctionLoss k = JunctionLoss.crane(wye(branch).orElseThrow(), Math.min(1, ratio));
         double split = branch.flow().kgPerSecond() / common.flow().kgPerSecond();
         double head = twiceHead(common);
-        losses.put(LegAudit.key(branch), k.branch(split) * head + Math.max(0, head - twiceHead(branch)));
-        losses.put(LegAudit.key(run), k.run(split) * head + Math.max(0, head - twiceHead(run)));
+        double lesser = Math.min(branch.flow().kgPerSecond(), run.flow().kgPerSecond());
+        double faded = Math.min(1, lesser / common.flow().kgPerSecond() / FULL_LOSS_FROM);
+        losses.put(LegAudit.key(branch), faded * (k.branch(split) * head + Math.max(0, head - twiceHead(branch))));
+        losses.put(LegAudit.key(run), faded * (k.run(split) * head + Math.max(0, head - twiceHead(run))));
     }
 
     /** 2 p q, the velocity head in pressure squared. */

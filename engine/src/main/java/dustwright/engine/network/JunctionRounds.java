@@ -12,7 +12,7 @@ final class JunctionRounds {
     /** Losses have settled when they change by no more than this, over ambient squared [-]. */
     private static final double TOLERANCE = 1e-12;
 
-    private static final double LEAST_SHARE = 0.02;
+    private static final double LEAST_SHARE = 1e-4;
     private static final double MOST_SHARE = 3;
 
     private final Network net;

@@ -21,6 +21,12 @@ final class Junctions {
     /** A stream below this share of the node's greatest counts as none. */
     private static final double NO_STREAM = 1e-9;
 
+    /**
+     * From this share of the common stream in the lesser one on, the loss is charged in full; below it fades to nothing [-]. A stream in
+     * a loop may turn: without the fading it would meet a step there and could have no answer.
+     */
+    private static final double FULL_LOSS_FROM = 1e-3;
+
     private final Network net;
     private final int[][] legsAt;
     private final int[] nodes;
@@ -123,8 +129,10 @@ final class Junctions {
         double through = flow[legs[common]];
         double head = net.c[legs[common]] * through * through;
         double split = Math.min(1, flow[legs[branch]] / through);
-        junction[legs[branch]] = k.branch(split) * head + acceleration(legs[branch], flow, head);
-        junction[legs[run]] = k.run(split) * head + acceleration(legs[run], flow, head);
+        double lesser = Math.min(flow[legs[branch]], flow[legs[run]]);
+        double share = Math.min(1, lesser / (FULL_LOSS_FROM * through));
+        junction[legs[branch]] = share * (k.branch(split) * head + acceleration(legs[branch], flow, head));
+        junction[legs[run]] = share * (k.run(split) * head + acceleration(legs[run], flow, head));
     }
 
     private double acceleration(int leg, double[] flow, double head) {
