@@ -71,7 +71,6 @@ final class JunctionRounds {
 
     String worst() {
         return "last moving where " + net.legId[worstLeg]
-                + " joins: a stream there turns back when the loss is charged and forward"
-                + " when it is not; give that junction's loss as K";
+                + " joins, whose stream is about to turn; state the loss of that junction as K" + " instead of a wye";
     }
 }
