@@ -11,11 +11,14 @@ import dustwright.engine.quantity.UnitSystem;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -72,26 +75,45 @@ final class ReportCommand implements Callable<Integer> {
         Plant plant = reading.plant();
         UnitSystem system = units == null ? reading.units() : OutputOptions.units(units);
         PaperSize size = paper(system);
-        Study study = Asking.study(plant, states, spec.commandLine().getErr());
+        Study study = Asking.study(plant, states, spec.commandLine().getErr()).withCurves();
         Report report = Report.of(
                 study, new Show(system), new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION));
         try {
             Files.createDirectories(folder);
-            NewFile.write(folder.resolve("report.html"), out -> utf8(out, report.html()));
-            Optional<String> drawing = report.drawing();
-            if (drawing.isPresent()) {
-                NewFile.write(folder.resolve("drawing.svg"), out -> utf8(out, drawing.get()));
-            }
+            CompletableFuture<Void> page = CompletableFuture.runAsync(() -> page(report));
             NewFile.write(folder.resolve("report.pdf"), out -> ReportPdf.write(report, size, out));
-        } catch (IOException cannotWrite) {
-            throw new BadInput("The report could not be written to " + folder.toAbsolutePath() + ": "
-                    + NewFile.reason(cannotWrite) + ". Free space or give another folder with --out.");
+            page.join();
+        } catch (CompletionException pageFailed) {
+            if (pageFailed.getCause() instanceof UncheckedIOException io && io.getCause() != null) {
+                throw cannotWrite(io.getCause());
+            }
+            throw pageFailed;
+        } catch (IOException pdfFailed) {
+            throw cannotWrite(pdfFailed);
         }
         spec.commandLine()
                 .getOut()
                 .println((study.holds() ? "Everything asked holds. " : "Something does not hold: see the first page. ")
                         + "Written: " + folder.resolve("report.html") + " and " + folder.resolve("report.pdf"));
         return study.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    /** The page and its drawing, written while the PDF is. */
+    private void page(Report report) {
+        try {
+            NewFile.write(folder.resolve("report.html"), out -> utf8(out, report.html()));
+            Optional<String> drawing = report.drawing();
+            if (drawing.isPresent()) {
+                NewFile.write(folder.resolve("drawing.svg"), out -> utf8(out, drawing.get()));
+            }
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private BadInput cannotWrite(IOException fault) {
+        return new BadInput("The report could not be written to " + folder.toAbsolutePath() + ": "
+                + NewFile.reason(fault) + ". Free space or give another folder with --out.");
     }
 
     private PaperSize paper(UnitSystem system) {

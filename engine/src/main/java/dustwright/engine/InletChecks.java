@@ -5,6 +5,7 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.InletResult;
@@ -40,36 +41,44 @@ final class InletChecks {
     }
 
     private Optional<Finding> toolFlow(InletResult inlet) {
-        return plant.requirements().toolFlow().map(limit -> {
-            Workings workings = new Workings(plant);
-            hose(inlet).ifPresent(leg -> workings.legLaw(duty, leg));
-            workings.freeAir(inlet.flow(), "air through the tool");
-            return Finding.of(
-                    FindingCode.TOOL_FLOW,
-                    new Place(Place.Kind.INLET, inlet.id()),
-                    duty.state().name(),
-                    Side.AT_LEAST,
-                    FreeAirFlow.of(inlet.flow()),
-                    limit.value(),
-                    new Derivation(workings.steps(), limit.source()));
-        });
+        return plant.requirements()
+                .toolFlow()
+                .map(limit -> Finding.of(
+                        FindingCode.TOOL_FLOW,
+                        new Place(Place.Kind.INLET, inlet.id()),
+                        duty.state().name(),
+                        Side.AT_LEAST,
+                        FreeAirFlow.of(inlet.flow()),
+                        limit.value(),
+                        new Derivation(() -> toolFlowSteps(inlet), limit.source())));
+    }
+
+    private List<Step> toolFlowSteps(InletResult inlet) {
+        Workings workings = new Workings(plant);
+        hose(inlet).ifPresent(leg -> workings.legLaw(duty, leg));
+        workings.freeAir(inlet.flow(), "air through the tool");
+        return workings.steps();
     }
 
     private Optional<Finding> vacuum(InletResult inlet) {
-        return plant.requirements().inletVacuum().map(limit -> {
-            Workings workings = new Workings(plant);
-            budget(inlet, workings);
-            AbsolutePressure behind = plant.site().air().ambient().minus(inlet.vacuumAtValve());
-            workings.vacuum(behind, "behind inlet valve " + inlet.id());
-            return Finding.of(
-                    FindingCode.INLET_VACUUM,
-                    new Place(Place.Kind.INLET, inlet.id()),
-                    duty.state().name(),
-                    Side.AT_LEAST,
-                    inlet.vacuumAtValve(),
-                    limit.value(),
-                    new Derivation(workings.steps(), limit.source()));
-        });
+        return plant.requirements()
+                .inletVacuum()
+                .map(limit -> Finding.of(
+                        FindingCode.INLET_VACUUM,
+                        new Place(Place.Kind.INLET, inlet.id()),
+                        duty.state().name(),
+                        Side.AT_LEAST,
+                        inlet.vacuumAtValve(),
+                        limit.value(),
+                        new Derivation(() -> vacuumSteps(inlet), limit.source())));
+    }
+
+    private List<Step> vacuumSteps(InletResult inlet) {
+        Workings workings = new Workings(plant);
+        budget(inlet, workings);
+        AbsolutePressure behind = plant.site().air().ambient().minus(inlet.vacuumAtValve());
+        workings.vacuum(behind, "behind inlet valve " + inlet.id());
+        return workings.steps();
     }
 
     /** The pressure budget from the producer back to the inlet: what each piece on the way takes. */

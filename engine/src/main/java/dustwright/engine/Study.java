@@ -18,8 +18,8 @@ import java.util.function.IntConsumer;
  *
  * @param states one answer per state asked, in the order asked
  * @param oneUser slowest one-user velocity per run that carries dust, in the order of the plant file; empty if no single user was asked
- * @param charts system against producer, one per station, in the state with the worst margin
- * @param profiles along the path of the open inlet with the worst margin; empty if nothing was solved
+ * @param charts system against producer, one per station, in the state with the worst margin; empty until {@link #withCurves()}
+ * @param profiles along the path of the open inlet with the worst margin; empty until {@link #withCurves()}
  */
 public record Study(
         Plant plant,
@@ -54,11 +54,16 @@ public record Study(
             asked.subList(answers.size(), asked.size())
                     .forEach(state -> answers.add(answer(plant, state, new Outcome.NotSolved<>(why))));
         }
-        Optional<StateAnswer> worst = worst(answers);
+        return new Study(plant, answers, OneUserVelocity.of(answers), List.of(), List.of());
+    }
+
+    /** The same study with the curves a report draws: system against producer, and the profile along the worst path. */
+    public Study withCurves() {
+        Optional<StateAnswer> worst = worst(states);
         return new Study(
                 plant,
-                answers,
-                OneUserVelocity.of(answers),
+                states,
+                oneUser,
                 worst.map(w -> OperatingChart.of(plant, w)).orElse(List.of()),
                 worst.map(w -> PressureProfile.of(plant, w)).orElse(List.of()));
     }

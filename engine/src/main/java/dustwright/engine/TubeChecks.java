@@ -7,6 +7,7 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.LegResult;
@@ -22,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What is asked of tubing and hoses in one solved state: carry the dust, do not wear, do not choke. */
 final class TubeChecks {
@@ -61,15 +63,26 @@ final class TubeChecks {
             return Optional.empty();
         }
         Dust dust = paths.mostDemanding(leg).orElseThrow();
+        Limit<Ratio> factor = plant.requirements().transportFactor();
+        Velocity least = new Velocity(
+                dust.minimumVelocity().metresPerSecond() * factor.value().value());
+        return Optional.of(finding(
+                FindingCode.TRANSPORT_VELOCITY,
+                leg,
+                Side.AT_LEAST,
+                leg.slowest(),
+                least,
+                () -> transportSteps(leg, dust, factor, least),
+                dust.basis()));
+    }
+
+    private List<Step> transportSteps(LegResult leg, Dust dust, Limit<Ratio> factor, Velocity least) {
         Workings workings = new Workings(plant);
         workings.inflow(duty, leg);
         workings.legLaw(duty, leg);
         boolean slowAtFrom = leg.velocityFrom().compareTo(leg.velocityTo()) <= 0;
         AbsolutePressure at = slowAtFrom ? leg.pressureFrom() : leg.pressureTo();
         workings.velocity(leg, at, leg.slowest(), "at the slowest point");
-        Limit<Ratio> factor = plant.requirements().transportFactor();
-        Velocity least = new Velocity(
-                dust.minimumVelocity().metresPerSecond() * factor.value().value());
         workings.add(
                 "CON-1",
                 "v_least = factor · v_min(dust)",
@@ -78,8 +91,7 @@ final class TubeChecks {
                         new Term("v_min", "minimum velocity of " + dust.name(), dust.minimumVelocity())),
                 new Term("v_least", "velocity needed", least),
                 dust.basis());
-        return Optional.of(finding(
-                FindingCode.TRANSPORT_VELOCITY, leg, Side.AT_LEAST, leg.slowest(), least, workings, dust.basis()));
+        return workings.steps();
     }
 
     private Optional<Finding> wear(LegResult leg) {
@@ -87,20 +99,24 @@ final class TubeChecks {
         if (limit.isEmpty() || leg.kind() != LegResult.Kind.RUN || !carriesDust(leg)) {
             return Optional.empty();
         }
-        Workings workings = new Workings(plant);
-        workings.inflow(duty, leg);
-        workings.legLaw(duty, leg);
-        boolean fastAtFrom = leg.velocityFrom().compareTo(leg.velocityTo()) > 0;
-        AbsolutePressure at = fastAtFrom ? leg.pressureFrom() : leg.pressureTo();
-        workings.velocity(leg, at, leg.fastest(), "at the fastest point");
         return Optional.of(finding(
                 FindingCode.WEAR_VELOCITY,
                 leg,
                 Side.AT_MOST,
                 leg.fastest(),
                 limit.get().value(),
-                workings,
+                () -> wearSteps(leg),
                 limit.get().source()));
+    }
+
+    private List<Step> wearSteps(LegResult leg) {
+        Workings workings = new Workings(plant);
+        workings.inflow(duty, leg);
+        workings.legLaw(duty, leg);
+        boolean fastAtFrom = leg.velocityFrom().compareTo(leg.velocityTo()) > 0;
+        AbsolutePressure at = fastAtFrom ? leg.pressureFrom() : leg.pressureTo();
+        workings.velocity(leg, at, leg.fastest(), "at the fastest point");
+        return workings.steps();
     }
 
     /** A choked piece: the point after it lies below the sonic end pressure, and no more vacuum brings more air. */
@@ -144,16 +160,10 @@ final class TubeChecks {
             Side side,
             Velocity value,
             Velocity limit,
-            Workings workings,
+            Supplier<List<Step>> steps,
             Source limitSource) {
         return Finding.of(
-                code,
-                place(leg),
-                duty.state().name(),
-                side,
-                value,
-                limit,
-                new Derivation(workings.steps(), limitSource));
+                code, place(leg), duty.state().name(), side, value, limit, new Derivation(steps, limitSource));
     }
 
     static Place place(LegResult leg) {
