@@ -27,7 +27,7 @@ classpath=bench/target/classes:engine/target/classes:$(cat engine/target/classpa
     echo "load at start: $(cut -d' ' -f1-3 /proc/loadavg)"
 } > "$out/facts.txt"
 
-java -Xms512m -cp "$classpath" dustwright.bench.PeerRace "$out" bench/peers "$python" | tee "$out/race.csv"
+java -Xms512m -XX:+UseSerialGC -cp "$classpath" dustwright.bench.PeerRace "$out" bench/peers "$python" | tee "$out/race.csv"
 echo "load after the race: $(cut -d' ' -f1-3 /proc/loadavg)" >> "$out/facts.txt"
 if [ "$what" = all ]; then
     java -cp "$classpath" org.openjdk.jmh.Main 'dustwright.bench.(SolveBenchmark|ScalingBenchmark)' -prof gc -rf csv -rff "$out/jmh.csv"

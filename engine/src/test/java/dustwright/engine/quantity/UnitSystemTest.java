@@ -40,7 +40,8 @@ class UnitSystemTest {
 
     @Test
     void what_rounds_to_zero_carries_no_sign() {
-        assertThat(UnitSystem.SI.format(new PressureDifference(-0.1))).hasToString("0.00 kPa");
+        assertThat(UnitSystem.SI.format(new PressureDifference(-0.1))).hasToString("0 Pa");
+        assertThat(UnitSystem.US.format(new PressureDifference(996))).hasToString("4.00 inH₂O");
     }
 
     @Test
