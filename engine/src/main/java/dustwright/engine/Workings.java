@@ -66,9 +66,12 @@ final class Workings {
     void inflow(DutyPoint duty, LegResult leg) {
         boolean forward = leg.flow().kgPerSecond() >= 0;
         String node = forward ? leg.from() : leg.to();
+        if (fedFromOutside(node)) {
+            return;
+        }
         List<Term> streams = new ArrayList<>();
         for (LegResult other : duty.legs()) {
-            if (other.id().equals(leg.id())) {
+            if (other.kind() == leg.kind() && other.id().equals(leg.id())) {
                 continue;
             }
             double w = other.flow().kgPerSecond();
@@ -93,6 +96,13 @@ final class Workings {
                     new Term("w", "mass flow in " + leg.id(), flow(leg)),
                     Source.published("conservation of mass"));
         }
+    }
+
+    /** Still air, a station's receiver, a held point: what enters there is no sum of pieces. */
+    private boolean fedFromOutside(String node) {
+        return node.equals(Run.STILL_AIR)
+                || plant.stations().stream().anyMatch(s -> s.id().equals(node))
+                || plant.held().stream().anyMatch(h -> h.point().equals(node));
     }
 
     /** Geometry, Reynolds number, friction factor and the isothermal law of a leg. */
