@@ -55,4 +55,30 @@ class CalculationSheetTest {
     private static boolean isSum(Step step) {
         return step.equation().equals("NET-20");
     }
+
+    @Test
+    void the_isothermal_law_gives_the_printed_pressure() throws IOException {
+        Plant plant = ((Reading.Read) PlantReader.read(Files.readString(BAKERY))).plant();
+        for (Finding finding : Study.of(plant, States.usual(plant)).worstPerPlace()) {
+            for (Step step : finding.derivation().steps()) {
+                if (step.equation().equals("TUB-5")) {
+                    double up = value(step, "p1");
+                    double down = step.result().value().si();
+                    double massFlux = value(step, "w") / value(step, "A");
+                    double loss = value(step, "f") * value(step, "L/D") + value(step, "ΣK") + 2 * Math.log(up / down);
+                    double squares = massFlux * massFlux * value(step, "R") * value(step, "T") * loss;
+                    assertThat(up * up - down * down).as(finding.id()).isCloseTo(squares, within(1e-9 * up * up));
+                }
+            }
+        }
+    }
+
+    private static double value(Step step, String symbol) {
+        return step.inputs().stream()
+                .filter(term -> term.symbol().equals(symbol))
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .si();
+    }
 }
