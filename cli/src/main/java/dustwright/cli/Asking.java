@@ -15,10 +15,6 @@ final class Asking {
         List<State> states = options.anyOpenGiven()
                 ? options.states(plant, FilterCondition.CLEAN, FilterCondition.DIRTY)
                 : options.usual(plant);
-        if (states.isEmpty()) {
-            throw new BadInput(
-                    "Nothing to check: this plant has no design sets and no inlets. Use solve for a network of held points.");
-        }
         Progress progress = new Progress(err, "states", states.size());
         Study study = Study.of(plant, states, progress::done);
         progress.clear();

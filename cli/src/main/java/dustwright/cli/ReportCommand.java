@@ -93,8 +93,8 @@ final class ReportCommand implements Callable<Integer> {
         }
         spec.commandLine()
                 .getOut()
-                .println((study.holds() ? "Everything asked holds. " : "Something does not hold: see the first page. ")
-                        + "Written: " + folder.resolve("report.html") + " and " + folder.resolve("report.pdf"));
+                .println(conclusion(study) + "Written: " + folder.resolve("report.html") + " and "
+                        + folder.resolve("report.pdf"));
         return study.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
@@ -109,6 +109,13 @@ final class ReportCommand implements Callable<Integer> {
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
+    }
+
+    private static String conclusion(Study study) {
+        if (!study.holds()) {
+            return "Something does not hold: see the first page. ";
+        }
+        return study.worstFirst().isEmpty() ? "Nothing is asked of it. " : "Everything asked holds. ";
     }
 
     private BadInput cannotWrite(IOException fault) {

@@ -75,10 +75,8 @@ final class StateOptions {
 
     /** The usual states of a plant, adapted to the other options. */
     List<State> usual(Plant plant) {
-        return States.usual(plant).stream()
-                .filter(s -> filter == null || s.filter() == filter)
-                .map(s -> adapted(plant, s))
-                .toList();
+        List<State> states = filter == null ? States.usual(plant) : States.usual(plant, List.of(filter));
+        return states.stream().map(s -> adapted(plant, s)).toList();
     }
 
     State adapted(Plant plant, State state) {

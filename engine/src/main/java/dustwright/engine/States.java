@@ -7,6 +7,7 @@ import dustwright.engine.plant.Station;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Bleed;
+import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,22 +20,25 @@ public final class States {
 
     /** What {@code verify} asks unless told otherwise: every design set and every single user, with the filter clean and dirty. */
     public static List<State> usual(Plant plant) {
-        List<State> states = new ArrayList<>();
-        for (DesignSet set : plant.usage().designSets()) {
-            states.add(state(plant, set.name(), set.open(), FilterCondition.CLEAN));
-            states.add(state(plant, set.name(), set.open(), FilterCondition.DIRTY));
-        }
-        states.addAll(alone(plant));
-        return List.copyOf(states);
+        return usual(plant, List.of(FilterCondition.CLEAN, FilterCondition.DIRTY));
     }
 
-    /** Every inlet alone, with the filter clean and dirty. */
-    public static List<State> alone(Plant plant) {
+    /**
+     * Every design set and every single user, with the filter in each of the conditions. A plant without inlets, a network of held
+     * points, has one state in each: nothing is open.
+     */
+    public static List<State> usual(Plant plant, List<FilterCondition> conditions) {
         List<State> states = new ArrayList<>();
-        plant.inlets().forEach(inlet -> {
-            states.add(state(plant, inlet.id() + " alone", List.of(inlet.id()), FilterCondition.CLEAN));
-            states.add(state(plant, inlet.id() + " alone", List.of(inlet.id()), FilterCondition.DIRTY));
-        });
+        for (DesignSet set : plant.usage().designSets()) {
+            conditions.forEach(condition -> states.add(state(plant, set.name(), set.open(), condition)));
+        }
+        for (Inlet inlet : plant.inlets()) {
+            conditions.forEach(
+                    condition -> states.add(state(plant, inlet.id() + " alone", List.of(inlet.id()), condition)));
+        }
+        if (states.isEmpty()) {
+            conditions.forEach(condition -> states.add(open(plant, List.of(), condition)));
+        }
         return List.copyOf(states);
     }
 
