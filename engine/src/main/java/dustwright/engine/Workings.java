@@ -230,7 +230,7 @@ final class Workings {
         Term bore = new Term("D", "bore", leg.bore());
         Term factor = new Term("f", "Darcy friction factor", new Ratio(leg.frictionFactor()));
         if (wall instanceof Wall.FixedFactor) {
-            add("TUB-2", "f as stated", List.of(), factor, Source.entered());
+            add("stated", "f as stated", List.of(), factor, Source.entered());
         } else if (wall instanceof Wall.Corrugated corrugated) {
             add(
                     "TUB-22",
