@@ -220,6 +220,7 @@ public final class PlantSchema {
                 case '2' -> pattern.append("[2²₂]");
                 case '3' -> pattern.append("[3³]");
                 case '.' -> pattern.append("[.·*×]");
+                case '¤' -> pattern.append("(¤|[A-Z]{3})");
                 case '[', ']', '(', ')', '/' -> pattern.append('\\').append(c);
                 default -> pattern.append(c);
             }

@@ -17,7 +17,7 @@ final class FindingJson {
         json.text("side", finding.side() == Side.AT_LEAST ? "at least" : "at most");
         json.si("value", finding.value());
         json.si("limit", finding.limit());
-        json.text("unit", finding.value().dimension().siSymbol());
+        json.text("unit", finding.value().siSymbol());
         json.text("measures", finding.value().dimension().words());
         json.number("margin", finding.margin());
         json.bool("holds", finding.holds());

@@ -76,7 +76,7 @@ final class JsonText {
     void quantity(String key, Quantity value) {
         object(key, () -> {
             number("number", value.si());
-            text("unit", value.dimension().siSymbol());
+            text("unit", value.siSymbol());
             text("measures", value.dimension().words());
         });
     }

@@ -110,8 +110,7 @@ public final class Show {
 
     /** In SI with five figures, as it stands in a calculation. */
     public static String si(Quantity quantity) {
-        return joined(
-                Figures.significant(quantity.si(), 5), quantity.dimension().siSymbol());
+        return joined(Figures.significant(quantity.si(), 5), quantity.siSymbol());
     }
 
     /** A margin in per cent, signed, with as many decimals as it needs to fall in its class as printed. */

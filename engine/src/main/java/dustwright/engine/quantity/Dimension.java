@@ -28,7 +28,16 @@ public enum Dimension {
     FILTER_RESISTANCE("filter resistance", "Pa·s/m", FilterResistance::new),
     VISCOSITY("viscosity", "Pa·s", Viscosity::new),
     GAS_CONSTANT("gas constant", "J/(kg·K)", GasConstant::new),
-    RATIO("ratio", "", Ratio::new);
+    RATIO("ratio", "", Ratio::new),
+    ENERGY("energy", "J", ElectricalEnergy::new),
+    FREE_AIR_VOLUME("free-air volume", "m³ free", FreeAirVolume::new),
+    FREQUENCY("how often", "1/s", Frequency::new),
+    SOUND_LEVEL("sound level", "dBA", SoundPressureLevel::new),
+    LEVEL_DIFFERENCE("difference of sound levels", "dB", LevelDifference::new),
+    MONEY("amount of money", "¤", amount -> new Money(amount, Money.UNNAMED)),
+    ENERGY_PRICE("price of energy", "¤/J", Price::ofEnergy),
+    AIR_PRICE("price of compressed air", "¤/m³ free", Price::ofAir),
+    TIME_PRICE("cost per time", "¤/s", Price::ofTime);
 
     private final String words;
     private final String siSymbol;

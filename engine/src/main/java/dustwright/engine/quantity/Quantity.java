@@ -23,10 +23,27 @@ public sealed interface Quantity
                 FilterResistance,
                 Viscosity,
                 GasConstant,
-                Ratio {
+                Ratio,
+                ElectricalEnergy,
+                FreeAirVolume,
+                Frequency,
+                SoundPressureLevel,
+                LevelDifference,
+                Money,
+                Price {
     /** The number in the SI unit of its {@link #dimension()}. */
     double si();
 
     /** What the number measures. */
     Dimension dimension();
+
+    /** A unit of this kind as written behind this quantity: money puts its currency's name in. */
+    default String named(String unit) {
+        return unit;
+    }
+
+    /** Symbol of the SI unit. */
+    default String siSymbol() {
+        return named(dimension().siSymbol());
+    }
 }

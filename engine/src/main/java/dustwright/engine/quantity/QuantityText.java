@@ -22,6 +22,9 @@ public final class QuantityText {
             Dimension.LEAK_COEFFICIENT,
             Dimension.FILTER_RESISTANCE);
 
+    /** Three capitals as in ISO 4217, alone or with what the money is for. */
+    private static final Pattern CURRENCY = Pattern.compile("([A-Z]{3})((?:/.*)?)", Pattern.DOTALL);
+
     private QuantityText() {}
 
     /** A quantity, or what is wrong with the text. */
@@ -78,6 +81,13 @@ public final class QuantityText {
     }
 
     private static Read withUnit(double number, String unitText, List<Dimension> expected) {
+        Matcher money = CURRENCY.matcher(unitText);
+        if (money.matches() && Units.named(unitText).isEmpty()) {
+            Read read = withUnit(number, Money.UNNAMED + money.group(2), expected);
+            return read instanceof Read.Good good
+                    ? new Read.Good(in(money.group(1), good.quantity()), good.unit())
+                    : read;
+        }
         for (Dimension dimension : expected) {
             Optional<Unit> unit = Units.find(unitText, dimension);
             if (unit.isPresent()) {
@@ -101,6 +111,13 @@ public final class QuantityText {
             return bad("a negative " + unit.dimension().words());
         }
         return new Read.Good(unit.dimension().of(si), unit);
+    }
+
+    private static Quantity in(String currency, Quantity quantity) {
+        if (quantity instanceof Money money) {
+            return money.in(currency);
+        }
+        return quantity instanceof Price price ? price.in(currency) : quantity;
     }
 
     private static Optional<Read.Bad> ambiguous(String unitText) {

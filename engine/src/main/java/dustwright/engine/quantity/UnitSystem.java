@@ -38,8 +38,20 @@ public enum UnitSystem {
             show(Dimension.ROTATIONAL_SPEED, "rpm", 0),
             show(Dimension.DURATION, "s", 0, 120),
             show(Dimension.DURATION, "min", 0, 7200),
-            show(Dimension.DURATION, "h", 1),
-            show(Dimension.FILTER_RESISTANCE, "Pa.s/m", 0))),
+            show(Dimension.DURATION, "h", 1, 172_800),
+            show(Dimension.DURATION, "d", 1),
+            show(Dimension.FILTER_RESISTANCE, "Pa.s/m", 0),
+            show(Dimension.FREE_AIR_VOLUME, "L free", 1, 1),
+            show(Dimension.FREE_AIR_VOLUME, "m3 free", 1),
+            show(Dimension.AIR_PRICE, "¤/m3 free", 4),
+            show(Dimension.ENERGY, "kWh", 1),
+            show(Dimension.FREQUENCY, "/week", 2),
+            show(Dimension.SOUND_LEVEL, "dBA", 1),
+            show(Dimension.LEVEL_DIFFERENCE, "dB", 1),
+            show(Dimension.MONEY, "¤", 2, 100),
+            show(Dimension.MONEY, "¤", 0),
+            show(Dimension.ENERGY_PRICE, "¤/kWh", 4),
+            show(Dimension.TIME_PRICE, "¤/h", 2))),
     /** inHg, scfm and acfm, ft and in. */
     US(List.of(
             show(Dimension.LENGTH, "in", 3, 0.3),
@@ -65,8 +77,19 @@ public enum UnitSystem {
             show(Dimension.ROTATIONAL_SPEED, "rpm", 0),
             show(Dimension.DURATION, "s", 0, 120),
             show(Dimension.DURATION, "min", 0, 7200),
-            show(Dimension.DURATION, "h", 1),
-            show(Dimension.FILTER_RESISTANCE, "inH2O/(ft/min)", 3)));
+            show(Dimension.DURATION, "h", 1, 172_800),
+            show(Dimension.DURATION, "d", 1),
+            show(Dimension.FILTER_RESISTANCE, "inH2O/(ft/min)", 3),
+            show(Dimension.FREE_AIR_VOLUME, "scf", 1),
+            show(Dimension.AIR_PRICE, "¤/1000scf", 3),
+            show(Dimension.ENERGY, "kWh", 1),
+            show(Dimension.FREQUENCY, "/week", 2),
+            show(Dimension.SOUND_LEVEL, "dBA", 1),
+            show(Dimension.LEVEL_DIFFERENCE, "dB", 1),
+            show(Dimension.MONEY, "¤", 2, 100),
+            show(Dimension.MONEY, "¤", 0),
+            show(Dimension.ENERGY_PRICE, "¤/kWh", 4),
+            show(Dimension.TIME_PRICE, "¤/h", 2)));
 
     private final List<Display> displays;
 
@@ -111,7 +134,8 @@ public enum UnitSystem {
         Display display = display(quantity);
         BigDecimal number = BigDecimal.valueOf(display.unit().fromSi(quantity.si()));
         return new Text(
-                rounded(number, display.decimals()), typographic(display.unit().symbol()));
+                rounded(number, display.decimals()),
+                quantity.named(typographic(display.unit().symbol())));
     }
 
     private static String rounded(BigDecimal number, int decimals) {

@@ -24,6 +24,10 @@ public final class Units {
     private static final double HORSEPOWER = 550 * FOOT * POUND * GRAVITY;
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
+    private static final double DAY = 24 * HOUR;
+
+    /** A year of 52 weeks, as the trade counts shifts. */
+    private static final double YEAR = 52 * 7 * DAY;
 
     /** Air of 0 °C in one volume over air of our reference, 20 °C, in the same volume, both dry at 101 325 Pa [-]. */
     private static final double NORMAL_OVER_REFERENCE = 293.15 / 273.15;
@@ -40,6 +44,7 @@ public final class Units {
         speedsAndAngles();
         massesAndPowers();
         rest();
+        money();
     }
 
     private Units() {}
@@ -230,6 +235,11 @@ public final class Units {
         add(Dimension.DURATION, 1, "s", "sec");
         add(Dimension.DURATION, MINUTE, "min");
         add(Dimension.DURATION, HOUR, "h", "hr");
+        add(Dimension.DURATION, DAY, "d", "day", "days");
+        add(Dimension.FREQUENCY, 1 / (7 * DAY), "/week", "perweek", "aweek");
+        add(Dimension.FREQUENCY, 1 / DAY, "/d", "/day");
+        add(Dimension.FREQUENCY, 1 / HOUR, "/h");
+        add(Dimension.FREQUENCY, 1 / YEAR, "/year", "/a");
         add(Dimension.LEAK_COEFFICIENT, 1, "kg/(s.Pa)", "kg/s/Pa", "kg/(Pa.s)");
         add(Dimension.FILTER_RESISTANCE, 1, "Pa.s/m", "Pa/(m/s)");
         add(Dimension.FILTER_RESISTANCE, 1000, "kPa.s/m", "kPa/(m/s)");
@@ -239,8 +249,29 @@ public final class Units {
                 "inH2O/(ft/min)",
                 "inH2O/fpm",
                 "inwg/(ft/min)");
+        add(Dimension.ENERGY, 1000 * HOUR, "kWh");
+        add(Dimension.ENERGY, 1e6 * HOUR, "MWh");
+        add(Dimension.ENERGY, 1, "J");
+        add(Dimension.FREE_AIR_VOLUME, 1, "m3 free");
+        add(Dimension.FREE_AIR_VOLUME, 0.001, "L free", "l free");
+        add(Dimension.FREE_AIR_VOLUME, CUBIC_FOOT, "scf", "ft3 free");
+        add(Dimension.FREE_AIR_VOLUME, NORMAL_OVER_REFERENCE, "Nm3");
+        add(Dimension.SOUND_LEVEL, 1, "dBA", "dB(A)");
+        add(Dimension.LEVEL_DIFFERENCE, 1, "dB");
         add(Dimension.RATIO, 0.01, "%", "percent");
         add(Dimension.RATIO, 1, "-");
+    }
+
+    /** With ¤ in the place of the currency's three letters. */
+    private static void money() {
+        add(Dimension.MONEY, 1, "¤");
+        add(Dimension.ENERGY_PRICE, 1 / (1000 * HOUR), "¤/kWh");
+        add(Dimension.ENERGY_PRICE, 1 / (1e6 * HOUR), "¤/MWh");
+        add(Dimension.AIR_PRICE, 1, "¤/m3 free");
+        add(Dimension.AIR_PRICE, 1 / NORMAL_OVER_REFERENCE, "¤/Nm3");
+        add(Dimension.AIR_PRICE, 1 / (1000 * CUBIC_FOOT), "¤/1000scf", "¤/kscf");
+        add(Dimension.TIME_PRICE, 1 / HOUR, "¤/h", "¤/hr");
+        add(Dimension.TIME_PRICE, 1 / YEAR, "¤/year", "¤/a");
     }
 
     private static void add(Dimension dimension, double factor, String symbol, String... otherNames) {

@@ -59,4 +59,17 @@ class UnitSystemTest {
             }
         }
     }
+
+    @Test
+    void money_keeps_the_name_of_its_currency() {
+        assertThat(read("0.115 EUR/kWh", Dimension.ENERGY_PRICE)).hasToString("0.1150 EUR/kWh");
+        assertThat(read("14 USD", Dimension.MONEY)).hasToString("14.00 USD");
+        assertThat(read("38 CHF/h", Dimension.TIME_PRICE)).hasToString("38.00 CHF/h");
+        assertThat(QuantityText.read("14 usd", List.of(Dimension.MONEY))).isInstanceOf(QuantityText.Read.Bad.class);
+        assertThat(QuantityText.read("14 USD/kWh", List.of(Dimension.MONEY))).isInstanceOf(QuantityText.Read.Bad.class);
+    }
+
+    private static UnitSystem.Text read(String text, Dimension dimension) {
+        return UnitSystem.SI.format(((QuantityText.Read.Good) QuantityText.read(text, List.of(dimension))).quantity());
+    }
 }

@@ -118,6 +118,15 @@ class UnitsTest {
         "80 kPa abs,      80000,              ABSOLUTE_PRESSURE",
         "29.921255580 inHg abs, 101325,          ABSOLUTE_PRESSURE",
         "-3 m,            -3,                 LENGTH",
+        "2 d,             172800,             DURATION",
+        "1 kWh,           3600000,            ENERGY",
+        "604800 /week,    1,                  FREQUENCY",
+        "85 dB(A),        85,                 SOUND_LEVEL",
+        "25 dB,           25,                 LEVEL_DIFFERENCE",
+        "1 scf,           0.028316846592,     FREE_AIR_VOLUME",
+        "3600000 EUR/kWh, 1,                  ENERGY_PRICE",
+        "7200 USD/h,      2,                  TIME_PRICE",
+        "14.5 GBP,        14.5,               MONEY",
         "8e-9 kg/(s.Pa),  8e-9,               LEAK_COEFFICIENT",
     })
     void quantities_are_read_to_their_exact_definitions(String text, double expected, Dimension dimension) {
