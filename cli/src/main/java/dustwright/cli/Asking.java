@@ -16,7 +16,7 @@ final class Asking {
                 ? options.states(plant, FilterCondition.CLEAN, FilterCondition.DIRTY)
                 : options.usual(plant);
         Progress progress = new Progress(err, "states", states.size());
-        Study study = Study.of(plant, states, progress::done);
+        Study study = Study.of(plant, states, progress::done).withSheets();
         progress.clear();
         return study;
     }

@@ -5,25 +5,30 @@ import dustwright.documents.answers.TextAnswers;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.sheet.Entry;
+import dustwright.engine.sheet.Sheet;
 import dustwright.plantfile.Reading;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Shows how a finding was calculated, down to equation and source. */
+/** Shows how a finding or a figure was calculated, down to equation and source. */
 @Command(
         name = "explain",
         mixinStandardHelpOptions = true,
-        header = "Show how a finding was calculated: equations, numbers, sources.",
+        header = "Show how a finding or a figure was calculated: equations, numbers, sources.",
         description = {
             "",
-            "FINDING is a number from the list that verify prints (1 is the worst), or words that all occur in the",
-            "finding's name, such as \"velocity N3\". Each figure can be checked by hand.",
+            "FINDING is a number from the list that verify prints (1 is the worst), or words that all occur in the name of a",
+            "finding or of a figure on a sheet, such as \"velocity N3\" or \"fill REC\". Each figure can be checked by hand.",
             "",
             "  dustwright explain examples/bakery/plant.yaml 1",
             "  dustwright explain examples/bakery/plant.yaml \"tool_flow A1\" --open A1,A7",
@@ -41,7 +46,7 @@ final class ExplainCommand implements Callable<Integer> {
             index = "1",
             paramLabel = "FINDING",
             description = "Number in verify's list, or words of the finding's name.")
-    private String finding = "";
+    private String asked = "";
 
     @Mixin
     private StateOptions states = new StateOptions();
@@ -54,40 +59,59 @@ final class ExplainCommand implements Callable<Integer> {
         Reading.Read reading = plantArgument.read();
         Plant plant = reading.plant();
         Study study = Asking.study(plant, states, spec.commandLine().getErr());
-        Finding found = find(study.worstPerPlace());
-        String text = output.json()
-                ? JsonAnswers.explain(study, found)
-                : TextAnswers.explain(study, found, output.units(reading), Terminal.width());
-        spec.commandLine().getOut().println(text.stripTrailing());
+        Optional<Finding> finding = finding(study.worstPerPlace());
+        if (finding.isEmpty()) {
+            print(figure(study, output.units(reading)));
+            return ExitCode.HOLDS;
+        }
+        Finding found = finding.get();
+        print(
+                output.json()
+                        ? JsonAnswers.explain(study, found)
+                        : TextAnswers.explain(study, found, output.units(reading), Terminal.width()));
         return found.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
-    private Finding find(List<Finding> findings) {
-        if (findings.isEmpty()) {
-            throw new BadInput("There is nothing to explain: no requirement was checked.");
-        }
-        if (finding.matches("[0-9]{1,9}")) {
-            int number = Integer.parseInt(finding);
+    private void print(String text) {
+        spec.commandLine().getOut().println(text.stripTrailing());
+    }
+
+    /** The finding meant; empty where only a figure on a sheet can be. */
+    private Optional<Finding> finding(List<Finding> findings) {
+        if (asked.matches("[0-9]{1,9}")) {
+            int number = Integer.parseInt(asked);
             if (number < 1 || number > findings.size()) {
                 throw new BadInput("There is no finding " + number + ": verify lists 1 to " + findings.size() + ".");
             }
-            return findings.get(number - 1);
+            return Optional.of(findings.get(number - 1));
         }
-        String[] words = finding.toLowerCase(Locale.ROOT).strip().split("\\s+");
         return findings.stream()
-                .filter(f -> List.of(words).stream().allMatch(w -> name(f).contains(w)))
-                .findFirst()
-                .orElseThrow(() ->
-                        new BadInput("No finding has the words \"" + finding + "\" in its name. The worst are:\n"
-                                + String.join(
-                                        "\n",
-                                        findings.stream()
-                                                .limit(8)
-                                                .map(f -> "  " + f.id())
-                                                .toList())));
+                .filter(f -> meant(f.id() + " " + f.where() + " " + f.code().title()))
+                .findFirst();
     }
 
-    private static String name(Finding finding) {
-        return (finding.id() + " " + finding.where() + " " + finding.code().title()).toLowerCase(Locale.ROOT);
+    private String figure(Study study, UnitSystem units) {
+        for (Sheet sheet : study.sheets()) {
+            for (Entry entry : sheet.entries()) {
+                if (meant(entry.id() + " " + entry.name() + " " + sheet.title())) {
+                    return output.json()
+                            ? JsonAnswers.figure(study, sheet, entry)
+                            : TextAnswers.figure(study, sheet, entry, units, Terminal.width());
+                }
+            }
+        }
+        throw new BadInput(
+                "No finding and no figure has the words \"" + asked + "\" in its name. The worst findings are:\n"
+                        + study.worstPerPlace().stream()
+                                .limit(8)
+                                .map(f -> "  " + f.id())
+                                .collect(Collectors.joining("\n"))
+                        + "\nThe command sheet prints all figures.");
+    }
+
+    private boolean meant(String name) {
+        String lower = name.toLowerCase(Locale.ROOT);
+        return List.of(asked.toLowerCase(Locale.ROOT).strip().split("\\s+")).stream()
+                .allMatch(lower::contains);
     }
 }

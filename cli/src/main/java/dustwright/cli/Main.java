@@ -29,6 +29,7 @@ import picocli.CommandLine.HelpCommand;
         subcommands = {
             VerifyCommand.class,
             SolveCommand.class,
+            SheetCommand.class,
             ExplainCommand.class,
             ReportCommand.class,
             SchemaCommand.class,

@@ -26,14 +26,20 @@ final class SchemaCommand implements Callable<Integer> {
         PLANT,
         VERIFY,
         SOLVE,
-        EXPLAIN
+        EXPLAIN,
+        SHEET,
+        FIGURE
     }
 
     @SuppressWarnings("NullAway.Init")
     @Spec
     private CommandLine.Model.CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "plant|verify|solve|explain", arity = "0..1", description = "Default: plant.")
+    @Parameters(
+            index = "0",
+            paramLabel = "plant|verify|solve|explain|sheet|figure",
+            arity = "0..1",
+            description = "Default: plant.")
     private Subject subject = Subject.PLANT;
 
     @Override
@@ -43,6 +49,8 @@ final class SchemaCommand implements Callable<Integer> {
             case VERIFY -> JsonAnswers.schema("verify");
             case SOLVE -> JsonAnswers.schema("solve");
             case EXPLAIN -> JsonAnswers.schema("explain");
+            case SHEET -> JsonAnswers.schema("sheet");
+            case FIGURE -> JsonAnswers.schema("figure");
         };
         spec.commandLine().getOut().println(schema.stripTrailing());
         return ExitCode.HOLDS;

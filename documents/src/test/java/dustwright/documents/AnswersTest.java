@@ -15,6 +15,8 @@ import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.sheet.Entry;
+import dustwright.engine.sheet.Sheet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -36,6 +38,25 @@ final class AnswersTest {
                         "explain",
                         JsonAnswers.explain(STUDY, STUDY.worstPerPlace().get(0))))
                 .isEmpty();
+        Sheet sheet = STUDY.sheets().get(0);
+        assertThat(faults("sheet", JsonAnswers.sheet(STUDY, STUDY.sheets()))).isEmpty();
+        for (Entry entry : sheet.entries()) {
+            assertThat(faults("figure", JsonAnswers.figure(STUDY, sheet, entry)))
+                    .as(entry.id())
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void a_figure_that_is_not_known_says_what_to_enter_and_gives_no_number() throws Exception {
+        JsonNode figures = JSON.readTree(JsonAnswers.sheet(STUDY, STUDY.sheets()))
+                .get("sheets")
+                .get(0)
+                .get("figures");
+        assertThat(figures.get(2).get("unknown").asText()).contains("Enter");
+        assertThat(figures.get(2).has("value")).isFalse();
+        assertThat(TextAnswers.sheet(STUDY, STUDY.sheets(), UnitSystem.SI, 100))
+                .contains("Safe working load: not known. Enter", "495.0 kg");
     }
 
     @Test

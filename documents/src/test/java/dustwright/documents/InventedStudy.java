@@ -43,6 +43,8 @@ import dustwright.engine.quantity.*;
 import dustwright.engine.receiver.Filter;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.receiver.Receiver;
+import dustwright.engine.sheet.Entry;
+import dustwright.engine.sheet.Sheet;
 import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Position;
@@ -95,7 +97,7 @@ public final class InventedStudy {
                 inlets.get(count / 3).id(),
                 inlets.get(count - 2).id());
         List<StateAnswer> states = List.of(answer(plant, far, 0.62), answer(plant, three, 1.0), unsolved());
-        return new Study(plant, states, oneUser(), List.of(chart(states.get(1))), List.of(profile()));
+        return new Study(plant, states, oneUser(), List.of(chart(states.get(1))), List.of(profile()), List.of(sheet()));
     }
 
     private Plant plant() {
@@ -524,5 +526,26 @@ public final class InventedStudy {
                 velocity_mPerS < 0 ? Optional.empty() : Optional.of(new Velocity(velocity_mPerS)),
                 velocity_mPerS < 0 ? Optional.empty() : Optional.of(new Velocity(velocity_mPerS * 1.02)),
                 least_mPerS < 0 ? Optional.empty() : Optional.of(new Velocity(least_mPerS)));
+    }
+
+    /** One figure, one answer in words, one that is not known. */
+    private static Sheet sheet() {
+        Step step = new Step(
+                "BAG-4",
+                "m = min(V ρ_B, SWL)",
+                List.of(new Term("V", "volume to the level probe", new Volume(0.9))),
+                new Term("m", "dust in one fill", new Mass(495)),
+                Source.published("an invented standard"));
+        return new Sheet(
+                "container/REC",
+                "Bulk bag",
+                new Place(Place.Kind.CONTAINER, "REC"),
+                List.of(
+                        Entry.known("fill-flour/REC", "One fill of flour", new Mass(495), List.of(step)),
+                        Entry.words(
+                                "loops/REC", "What holds the bag", "The floor.", List.of(), Source.commonPractice()),
+                        Entry.unknown(
+                                "load/REC", "Safe working load", "Enter \"safe working load\" of the container.")),
+                List.of());
     }
 }

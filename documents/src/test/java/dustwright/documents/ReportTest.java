@@ -89,7 +89,7 @@ final class ReportTest {
     @Test
     void the_verdict_is_never_that_something_is_safe() {
         String html = report(InventedStudy.of(20), UnitSystem.US).html().replaceAll("base64,[^)]*", "");
-        assertThat(html).doesNotContainPattern("(?i)\\bsafe\\b");
+        assertThat(html).doesNotContainPattern("(?i)\\bsafe\\b(?! working load)");
     }
 
     @Test
@@ -118,7 +118,7 @@ final class ReportTest {
             assertThat(faces).isNotEmpty().allMatch(PDFont::isEmbedded);
             assertThat(new PDFTextStripper().getText(pdf))
                     .contains("page 1 of " + pdf.getNumberOfPages())
-                    .contains("12  Reach of this report".replace("  ", " "));
+                    .contains("13  Reach of this report".replace("  ", " "));
         }
     }
 

@@ -7,11 +7,14 @@ import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.Network;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.sheet.Sheet;
+import dustwright.engine.sheet.Sheets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 
 /**
  * The class to read first: a plant and the states asked for in, all results and findings out.
@@ -20,18 +23,21 @@ import java.util.function.IntConsumer;
  * @param oneUser slowest one-user velocity per run that carries dust, in the order of the plant file; empty if no single user was asked
  * @param charts system against producer, one per station, in the state with the worst margin; empty until {@link #withCurves()}
  * @param profiles along the path of the open inlet with the worst margin; empty until {@link #withCurves()}
+ * @param sheets what each piece of equipment comes to; empty until {@link #withSheets()}
  */
 public record Study(
         Plant plant,
         List<StateAnswer> states,
         List<OneUserVelocity> oneUser,
         List<OperatingChart> charts,
-        List<PressureProfile> profiles) {
+        List<PressureProfile> profiles,
+        List<Sheet> sheets) {
     public Study {
         states = List.copyOf(states);
         oneUser = List.copyOf(oneUser);
         charts = List.copyOf(charts);
         profiles = List.copyOf(profiles);
+        sheets = List.copyOf(sheets);
     }
 
     /** Solves and judges every state asked. */
@@ -54,7 +60,7 @@ public record Study(
             asked.subList(answers.size(), asked.size())
                     .forEach(state -> answers.add(answer(plant, state, new Outcome.NotSolved<>(why))));
         }
-        return new Study(plant, answers, OneUserVelocity.of(answers), List.of(), List.of());
+        return new Study(plant, answers, OneUserVelocity.of(answers), List.of(), List.of(), List.of());
     }
 
     /** The same study with the curves a report draws: system against producer, and the profile along the worst path. */
@@ -65,7 +71,16 @@ public record Study(
                 states,
                 oneUser,
                 worst.map(w -> OperatingChart.of(plant, w)).orElse(List.of()),
-                worst.map(w -> PressureProfile.of(plant, w)).orElse(List.of()));
+                worst.map(w -> PressureProfile.of(plant, w)).orElse(List.of()),
+                sheets);
+    }
+
+    /** The same study with a sheet for each piece of equipment; findings in them count like those of a state. */
+    public Study withSheets() {
+        List<DutyPoint> solved = states.stream()
+                .flatMap(s -> s.duty().match(Stream::of, why -> Stream.<DutyPoint>empty()))
+                .toList();
+        return new Study(plant, states, oneUser, charts, profiles, Sheets.of(plant, solved));
     }
 
     private static StateAnswer answer(Plant plant, State state, Outcome<DutyPoint> duty) {
@@ -88,17 +103,21 @@ public record Study(
                 .min(Comparator.comparingDouble(StateAnswer::leastMargin));
     }
 
-    /** True when every state was solved and every requirement holds in each. */
+    /** True when every state was solved and every requirement holds, in each state and in the sheets. */
     public boolean holds() {
-        return states.stream().allMatch(StateAnswer::holds);
+        return states.stream().allMatch(StateAnswer::holds) && findings().allMatch(Finding::holds);
     }
 
-    /** All findings of all states, smallest margin first; equal margins in the order of states. */
+    /** All findings, those of states and those in sheets, in this order. */
+    public Stream<Finding> findings() {
+        return Stream.concat(
+                states.stream().flatMap(s -> s.findings().stream()),
+                sheets.stream().flatMap(s -> s.findings().stream()));
+    }
+
+    /** All findings, smallest margin first; equal margins in the order of states. */
     public List<Finding> worstFirst() {
-        return states.stream()
-                .flatMap(s -> s.findings().stream())
-                .sorted(Comparator.comparingDouble(Finding::margin))
-                .toList();
+        return findings().sorted(Comparator.comparingDouble(Finding::margin)).toList();
     }
 
     /**

@@ -31,7 +31,7 @@ final class FindingJson {
         });
     }
 
-    private static void step(JsonText json, Step step) {
+    static void step(JsonText json, Step step) {
         json.text("equation", step.equation());
         json.text("formula", step.formula());
         json.list("inputs", step.inputs(), input -> term(json, input));

@@ -5,6 +5,8 @@ import dustwright.engine.StateAnswer;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.sheet.Entry;
+import dustwright.engine.sheet.Sheet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -16,7 +18,7 @@ import java.util.List;
  * number that is not finite is never written.
  */
 public final class JsonAnswers {
-    private static final List<String> ANSWERS = List.of("verify", "solve", "explain");
+    private static final List<String> ANSWERS = List.of("verify", "solve", "explain", "sheet", "figure");
 
     private JsonAnswers() {}
 
@@ -27,6 +29,7 @@ public final class JsonAnswers {
             json.bool("holds", study.holds());
             json.list("states", study.states(), state -> verified(json, state));
             json.list("oneUser", study.oneUser(), one -> oneUser(json, one));
+            json.list("sheets", study.sheets(), sheet -> SheetJson.sheet(json, sheet));
             json.list("worst", study.worstPerPlace(), finding -> FindingJson.withDerivation(json, finding));
         });
     }
@@ -56,7 +59,24 @@ public final class JsonAnswers {
         });
     }
 
-    /** JSON Schema of an answer: {@code verify}, {@code solve} or {@code explain}. */
+    /** Sheets of equipment: format {@code dustwright/sheet/1}. */
+    public static String sheet(Study study, List<Sheet> sheets) {
+        return JsonText.of(json -> {
+            PlantJson.head(json, "sheet", study.plant());
+            json.list("sheets", sheets, sheet -> SheetJson.sheet(json, sheet));
+        });
+    }
+
+    /** One figure of a sheet down to its sources: format {@code dustwright/figure/1}. */
+    public static String figure(Study study, Sheet sheet, Entry entry) {
+        return JsonText.of(json -> {
+            PlantJson.head(json, "figure", study.plant());
+            json.text("sheet", sheet.id());
+            json.object("figure", () -> SheetJson.withDerivation(json, entry));
+        });
+    }
+
+    /** JSON Schema of an answer: {@code verify}, {@code solve}, {@code explain}, {@code sheet} or {@code figure}. */
     public static String schema(String answer) {
         if (!ANSWERS.contains(answer)) {
             throw new IllegalArgumentException("no answer is called " + answer + ": " + String.join(", ", ANSWERS));

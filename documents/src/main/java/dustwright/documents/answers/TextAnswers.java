@@ -10,6 +10,7 @@ import dustwright.documents.writing.Wording;
 import dustwright.engine.OneUserVelocity;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.Study;
+import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.finding.Side;
@@ -19,6 +20,8 @@ import dustwright.engine.network.DutyPoint;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.sheet.Entry;
+import dustwright.engine.sheet.Sheet;
 import java.util.Comparator;
 import java.util.List;
 
@@ -54,6 +57,24 @@ public final class TextAnswers {
     /** One finding step by step. */
     public static String explain(Study study, Finding finding, UnitSystem units, int width) {
         return new TextAnswers(study, units, width).explained(finding).toString();
+    }
+
+    /** Sheets of equipment, figure by figure. */
+    public static String sheet(Study study, List<Sheet> sheets, UnitSystem units, int width) {
+        TextAnswers text = new TextAnswers(study, units, width);
+        text.lines.text("", study.plant().name());
+        SheetText sheetText = new SheetText(text.show, text.lines);
+        sheets.forEach(sheetText::sheet);
+        return text.footer().toString();
+    }
+
+    /** One figure of a sheet step by step. */
+    public static String figure(Study study, Sheet sheet, Entry entry, UnitSystem units, int width) {
+        TextAnswers text = new TextAnswers(study, units, width);
+        new SheetText(text.show, text.lines).head(sheet, entry);
+        text.steps(entry.derivation());
+        text.lines.gap().text("", "From: " + Wording.source(entry.derivation().limitSource()));
+        return text.footer().toString();
     }
 
     private Lines verified() {
@@ -205,17 +226,21 @@ public final class TextAnswers {
         if (!finding.holds()) {
             lines.text("", "What would help: " + finding.code().remedy());
         }
-        int n = 1;
-        for (Step step : finding.derivation().steps()) {
-            step(n, step);
-            n++;
-        }
+        steps(finding.derivation());
         lines.head("Limit");
         lines.text(
                 "  ",
                 show.pair(finding).limitFull() + ", from: "
                         + Wording.source(finding.derivation().limitSource()));
         return footer();
+    }
+
+    private void steps(Derivation derivation) {
+        int n = 1;
+        for (Step step : derivation.steps()) {
+            step(n, step);
+            n++;
+        }
     }
 
     private void step(int n, Step step) {

@@ -25,7 +25,7 @@ final class BasisPages {
     }
 
     Element assumptions() {
-        Element section = Parts.section("assumptions", "10  Assumptions and overrides");
+        Element section = Parts.section("assumptions", "11  Assumptions and overrides");
         Table table = Table.of(Table.words("Place"), Table.words("Taken"), Table.words("Basis"));
         for (Assumption assumption : plant.assumptions()) {
             table.row(assumption.place().toString(), assumption.what(), Parts.source(assumption.basis()));
@@ -64,13 +64,13 @@ final class BasisPages {
                         Element.of("span", "formula", step.formula()),
                         step.result().meaning(),
                         Parts.source(step.source())));
-        Element section = Parts.section("equations", "11  Equations");
+        Element section = Parts.section("equations", "12  Equations");
         return section.add(
                 table.isEmpty() ? Parts.paragraph("", "No finding, so no equation.") : table.element("wide"));
     }
 
     Element reach() {
-        Element section = Parts.section("reach", "12  Reach of this report");
+        Element section = Parts.section("reach", "13  Reach of this report");
         section.add(Parts.paragraph(
                 "",
                 Wording.FREE_AIR + " Vacuum is counted downwards from the site barometer, "

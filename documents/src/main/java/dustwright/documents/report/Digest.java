@@ -130,14 +130,11 @@ public final class Digest {
     }
 
     public long checked() {
-        return study.states().stream().mapToLong(s -> s.findings().size()).sum();
+        return study.findings().count();
     }
 
     public long failing() {
-        return study.states().stream()
-                .flatMap(s -> s.findings().stream())
-                .filter(f -> !f.holds())
-                .count();
+        return study.findings().filter(f -> !f.holds()).count();
     }
 
     private static List<Group> grouped(Study study) {

@@ -29,7 +29,7 @@ final class FindingPages {
     }
 
     Element element() {
-        Element section = Parts.section("findings", "9  Findings");
+        Element section = Parts.section("findings", "10  Findings");
         section.add(byKind());
         failing(section);
         section.add(Element.of("h3").text("Derivations"));

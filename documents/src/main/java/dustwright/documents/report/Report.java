@@ -104,6 +104,7 @@ public final class Report {
             all.add(tables.inlets(worst.get(), duty.get()));
             all.add(tables.stations(worst.get(), duty.get()));
         }
+        all.add(new SheetPages(digest, show).element());
         all.add(new FindingPages(digest, show).element());
         BasisPages basis = new BasisPages(digest, show);
         all.add(basis.assumptions());

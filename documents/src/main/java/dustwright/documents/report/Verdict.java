@@ -7,6 +7,7 @@ import dustwright.engine.StateAnswer;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.network.State;
+import dustwright.engine.sheet.Sheet;
 import java.util.List;
 
 /**
@@ -27,10 +28,10 @@ public record Verdict(String word, String reason) {
                     .filter(s -> s.findings().stream().anyMatch(f -> !f.holds()))
                     .count();
             Finding worst = groups.get(0).worst();
-            return new Verdict(
-                    "Does not hold",
-                    "in " + Figures.count(bad) + " of " + Wording.counted(all, "set", "sets") + ". "
-                            + sentence(study, worst, show) + noAnswer(study));
+            String where = bad == 0
+                    ? "in any set. "
+                    : "in " + Figures.count(bad) + " of " + Wording.counted(all, "set", "sets") + ". ";
+            return new Verdict("Does not hold", where + sentence(study, worst, show) + noAnswer(study));
         }
         if (solved == 0) {
             return new Verdict("Not known.", "No set could be solved." + noAnswer(study));
@@ -49,8 +50,9 @@ public record Verdict(String word, String reason) {
 
     /** "Dust settles in run S5 with inlet 1 alone: 9.8 m/s, least 16.0 (−39 %)." */
     static String sentence(Study study, Finding finding, Show show) {
-        return Wording.claim(finding) + " with " + set(study, finding.state()) + ": "
-                + Wording.valueAndLimit(finding, show) + " (" + Show.margin(finding.margin()) + ").";
+        String set = finding.state().equals(Sheet.ANY_SET) ? "" : " with " + set(study, finding.state());
+        return Wording.claim(finding) + set + ": " + Wording.valueAndLimit(finding, show) + " ("
+                + Show.margin(finding.margin()) + ").";
     }
 
     private static String set(Study study, String name) {

@@ -9,6 +9,8 @@ import dustwright.engine.network.ProducerResult;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.Drive;
+import dustwright.engine.sheet.Answer;
+import dustwright.engine.sheet.Sheet;
 
 /** Sentences about the plant: present tense, the plant is the subject, number and place in the sentence. */
 public final class Wording {
@@ -21,6 +23,9 @@ public final class Wording {
 
     /** A drive holds its vacuum when it is off by less than this share. */
     private static final double HELD = 1e-3;
+
+    /** Characters of words that still read well in a column. */
+    private static final int LONGEST_CELL = 32;
 
     private Wording() {}
 
@@ -75,6 +80,27 @@ public final class Wording {
         return pair.valueFull() + ", " + limitWord(finding.side()) + " " + pair.limit();
     }
 
+    /** Title of a sheet with the name of what it is about. */
+    public static String head(Sheet sheet) {
+        return sheet.about().id().isEmpty()
+                ? sheet.title()
+                : sheet.title() + " " + sheet.about().id();
+    }
+
+    /** What a sheet answers: a figure in the reader's units, words, or why it is not known. */
+    public static String answer(Answer answer, Show show) {
+        if (answer instanceof Answer.Known known) {
+            return show.full(known.value());
+        }
+        return answer instanceof Answer.Words words ? words.text() : "not known. " + ((Answer.Unknown) answer).why();
+    }
+
+    /** True for a figure or a few words, which stand in a column; longer answers are sentences of their own. */
+    public static boolean isShort(Answer answer) {
+        return answer instanceof Answer.Known
+                || (answer instanceof Answer.Words words && words.text().length() <= LONGEST_CELL);
+    }
+
     /** The set of open inlets in words. */
     public static String openInlets(State state) {
         int open = state.open().size();
@@ -112,6 +138,17 @@ public final class Wording {
         Confidence confidence = source.confidence();
         boolean said = source.text().equals(confidence.words()) || confidence == Confidence.ENTERED;
         return said ? source.text() : source.text() + " (" + confidence.words() + ")";
+    }
+
+    /** How far a source can be trusted, in a word or two for a column. */
+    public static String trust(Source source) {
+        return switch (source.confidence()) {
+            case ENTERED -> "entered";
+            case PUBLISHED -> "published";
+            case FROM_MEMORY -> "from memory";
+            case COMMON_PRACTICE -> "practice";
+            case OWN_READING -> "our reading";
+        };
     }
 
     /** "1 set", "3 sets". */

@@ -1,0 +1,78 @@
+package dustwright.cli;
+
+import dustwright.documents.answers.JsonAnswers;
+import dustwright.documents.answers.TextAnswers;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.sheet.Sheet;
+import dustwright.plantfile.Reading;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Prints what each piece of equipment comes to. */
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        header = "Print what each piece of equipment comes to, figure by figure.",
+        description = {
+            "",
+            "SHEET is the name of one sheet, or the first letters of it; without it all are printed. A figure that is not",
+            "known says what to enter. The command explain shows how a figure was found.",
+            "",
+            "  dustwright sheet examples/bakery/plant.yaml",
+            "  dustwright sheet examples/bakery/plant.yaml container",
+            ""
+        })
+final class SheetCommand implements Callable<Integer> {
+    @SuppressWarnings("NullAway.Init")
+    @Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Mixin
+    private PlantArgument plantArgument = new PlantArgument();
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "SHEET", description = "Name of a sheet. Default: all.")
+    private String sheet = "";
+
+    @Mixin
+    private StateOptions states = new StateOptions();
+
+    @Mixin
+    private OutputOptions output = new OutputOptions();
+
+    @Override
+    public Integer call() {
+        Reading.Read reading = plantArgument.read();
+        Study study = Asking.study(reading.plant(), states, spec.commandLine().getErr());
+        List<Sheet> chosen = chosen(study.sheets());
+        String text = output.json()
+                ? JsonAnswers.sheet(study, chosen)
+                : TextAnswers.sheet(study, chosen, output.units(reading), Terminal.width());
+        spec.commandLine().getOut().println(text.stripTrailing());
+        boolean holds = chosen.stream().flatMap(s -> s.findings().stream()).allMatch(Finding::holds);
+        return holds ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private List<Sheet> chosen(List<Sheet> sheets) {
+        String start = sheet.strip().toLowerCase(Locale.ROOT);
+        List<Sheet> chosen = sheets.stream()
+                .filter(s -> s.id().toLowerCase(Locale.ROOT).startsWith(start)
+                        || s.title().toLowerCase(Locale.ROOT).startsWith(start))
+                .toList();
+        if (chosen.isEmpty()) {
+            throw new BadInput(
+                    sheets.isEmpty()
+                            ? "This plant has no equipment that a sheet could be made for: it has no station."
+                            : "No sheet is called \"" + sheet + "\". There are: "
+                                    + sheets.stream().map(Sheet::id).collect(Collectors.joining(", ")) + ".");
+        }
+        return chosen;
+    }
+}

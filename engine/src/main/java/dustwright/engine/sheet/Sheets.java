@@ -1,0 +1,25 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import java.util.ArrayList;
+import java.util.List;
+
+/** All sheets of a plant, in the order in which the dust meets what they are about. */
+public final class Sheets {
+    private Sheets() {}
+
+    /**
+     * Computes every sheet.
+     *
+     * @param duties the solved states that sheets may look into for the governing one
+     */
+    public static List<Sheet> of(Plant plant, List<DutyPoint> duties) {
+        List<Sheet> sheets = new ArrayList<>();
+        for (Station station : plant.stations()) {
+            ContainerSheet.of(plant, station).ifPresent(sheets::add);
+        }
+        return sheets;
+    }
+}
