@@ -117,8 +117,27 @@ final class Relations {
                                 "design sets." + name,
                                 open.size() + " inlets open at once where " + users + " users are stated",
                                 "at most as many inlets as \"simultaneous users\""));
+                u.namedSections("zones").forEach(zone -> withinZone(u, (String) name, open, zone));
             });
         });
+    }
+
+    /** A design set opens no more inlets of a zone than the zone has users. */
+    private void withinZone(Section usage, String set, List<?> open, Section zone) {
+        String id = zone.path().substring("usage.zones.".length());
+        long inZone = open.stream()
+                .flatMap(inlet -> top.namedSections("inlets").stream()
+                        .filter(s -> s.path().equals("inlets." + inlet)))
+                .filter(s -> s.find("zone", String.class).filter(id::equals).isPresent())
+                .count();
+        zone.find("users", Integer.class)
+                .filter(users -> inZone > users)
+                .ifPresent(users -> fault(
+                        usage,
+                        "design sets." + set,
+                        inZone + " inlets of zone " + id + " open at once where it has " + users
+                                + (users == 1 ? " user" : " users"),
+                        "at most as many inlets of a zone as its \"users\""));
     }
 
     private void station(Section station) {

@@ -79,6 +79,7 @@ class FaultsTest {
                 "zone: hall, dust: flour, feed: 60 kg/h} | zone: hal} | there is no zone called \"hal\"                   | \"hall\"",
                 "both: [A1, A2]           | both: [A1, A3]            | there is no inlet called \"A3\"                   | \"A1\"",
                 "both: [A1, A2]           | both: [A1, A1]            | an inlet named twice                              | each inlet once",
+                "Packing hall, users: 2   | Packing hall, users: 1    | 2 inlets of zone hall open at once where it has 1 user | its \"users\"",
                 "from: A1, to: J1         | from: A1, to: J2          | there is no point, inlet or station called \"J2\" | \"J1\"",
                 "to: REC, tube: T3        | to: REC, tube: T4         | there is no tube called \"T4\"                    | one of T2, T3",
                 "set: runs.M1.length      | set: runs.M2.length       | nothing in this file is called \"M2\"             | \"runs.M1\"",

@@ -315,6 +315,21 @@ final class NetworkEquations {
         return text.toString();
     }
 
+    /** A draw that cannot be had, and what to do; empty where that is not the reason. */
+    String impossibleDraw() {
+        int leg = worstLeg();
+        if (leg == Network.NONE || !lawOf(leg).choked) {
+            return "";
+        }
+        for (int n = 0; n < net.nodeCount; n++) {
+            if (net.supply_kgPerS[n] < 0 && !net.nodeId[n].contains("/")) {
+                return "the flow drawn at " + net.nodeId[n] + " is more than " + net.legId[leg]
+                        + " can pass, whatever the vacuum: state a smaller draw, or widen " + net.legId[leg] + "; ";
+            }
+        }
+        return "";
+    }
+
     /** Imbalance at a pinned node: what its producers must take [kg/s]. */
     double imbalance_kgPerS(int node) {
         return balance[node];

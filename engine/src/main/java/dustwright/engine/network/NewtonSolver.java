@@ -96,11 +96,16 @@ final class NewtonSolver {
                 if (converged(BALANCE_BY_ROUNDING)) {
                     return null;
                 }
-                return "Newton steps no longer bring the laws nearer, even halved " + HALVING_LIMIT + " times; "
-                        + equations.worst();
+                return unsolved(
+                        "Newton steps no longer bring the laws nearer, even halved " + HALVING_LIMIT + " times");
             }
         }
-        return "not solved in " + STEP_LIMIT + " Newton steps; " + equations.worst();
+        return unsolved("not solved in " + STEP_LIMIT + " Newton steps");
+    }
+
+    /** The reason a person can act on where there is one, then how far the solver came. */
+    private String unsolved(String how) {
+        return equations.impossibleDraw() + how + "; " + equations.worst();
     }
 
     private void restore() {

@@ -259,6 +259,8 @@ class HardStatesTest {
                 .supply("Y", -0.5)
                 .plant();
         assertThat(reason(drawn, PlantSketch.open(drawn)))
+                .contains(
+                        "the flow drawn at Y is more than R can pass, whatever the vacuum: state a smaller draw, or widen R")
                 .contains("worst piece R,")
                 .contains("choked: it cannot pass");
 
