@@ -1,6 +1,7 @@
 package dustwright.bench;
 
 import dustwright.engine.air.Air;
+import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Source;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Limit;
@@ -187,7 +188,7 @@ final class TreePlants {
                 "P1",
                 new Machine.LobePump(new Volume(0.0076), RotationalSpeed.ofRpm(130), 0.9, new Power(300)),
                 new Drive.Fixed(RotationalSpeed.ofRpm(1860)),
-                new Power(11_185),
+                Motor.of(new Power(11_185)),
                 new PressureDifference(47_400),
                 new TemperatureRise(130),
                 RotationalSpeed.ofRpm(700),

@@ -32,6 +32,7 @@ import picocli.CommandLine.HelpCommand;
             SheetCommand.class,
             ExplainCommand.class,
             ReportCommand.class,
+            CatalogueCommand.class,
             SchemaCommand.class,
             CompletionCommand.class,
             HelpCommand.class

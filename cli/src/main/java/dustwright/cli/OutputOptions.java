@@ -38,6 +38,11 @@ final class OutputOptions {
         return units(units);
     }
 
+    /** Units asked for, where no plant file says any. */
+    UnitSystem unitsOr(UnitSystem usual) {
+        return units == null ? usual : units(units);
+    }
+
     static UnitSystem units(String text) {
         return switch (text.toLowerCase(Locale.ROOT)) {
             case "us" -> UnitSystem.US;

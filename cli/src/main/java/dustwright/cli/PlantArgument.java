@@ -10,6 +10,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The plant file a command works on. */
@@ -20,6 +21,9 @@ final class PlantArgument {
             paramLabel = "PLANT",
             description = "The plant file (YAML); docs/plant-file.md explains it.")
     private Path file;
+
+    @Mixin
+    private CatalogueOption catalogue = new CatalogueOption();
 
     /**
      * The plant, and the units its file asks for.
@@ -34,7 +38,7 @@ final class PlantArgument {
         if (Files.isDirectory(file)) {
             throw new BadInput(file + " is a folder. Give the plant file in it.");
         }
-        Reading reading = PlantReader.read(file);
+        Reading reading = PlantReader.read(file, catalogue.read());
         if (reading instanceof Reading.Read read) {
             return read;
         }

@@ -28,7 +28,10 @@ final class SchemaCommand implements Callable<Integer> {
         SOLVE,
         EXPLAIN,
         SHEET,
-        FIGURE
+        FIGURE,
+        CATALOGUE,
+        /** A file of a catalogue, not an answer. */
+        CATALOGUE_FILE
     }
 
     @SuppressWarnings("NullAway.Init")
@@ -37,7 +40,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Parameters(
             index = "0",
-            paramLabel = "plant|verify|solve|explain|sheet|figure",
+            paramLabel = "plant|verify|solve|explain|sheet|figure|catalogue|catalogue_file",
             arity = "0..1",
             description = "Default: plant.")
     private Subject subject = Subject.PLANT;
@@ -51,6 +54,8 @@ final class SchemaCommand implements Callable<Integer> {
             case EXPLAIN -> JsonAnswers.schema("explain");
             case SHEET -> JsonAnswers.schema("sheet");
             case FIGURE -> JsonAnswers.schema("figure");
+            case CATALOGUE -> JsonAnswers.schema("catalogue");
+            case CATALOGUE_FILE -> PlantSchema.catalogueJson();
         };
         spec.commandLine().getOut().println(schema.stripTrailing());
         return ExitCode.HOLDS;

@@ -9,11 +9,14 @@ import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import dustwright.documents.answers.CatalogueAnswer;
 import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.TextAnswers;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.network.DutyPoint;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
@@ -57,6 +60,18 @@ final class AnswersTest {
         assertThat(figures.get(2).has("value")).isFalse();
         assertThat(TextAnswers.sheet(STUDY, STUDY.sheets(), UnitSystem.SI, 100))
                 .contains("Safe working load: not known. Enter", "495.0 kg");
+    }
+
+    @Test
+    void the_answers_of_a_catalogue_keep_to_their_schema_and_say_what_serves() throws Exception {
+        var producers = STUDY.plant().stations().get(0).producers();
+        var air = STUDY.plant().site().air();
+        CatalogueAnswer list = CatalogueAnswer.list(producers, air);
+        CatalogueAnswer duty =
+                CatalogueAnswer.duty(producers, air, new FreeAirFlow(0.1), new PressureDifference(20_000));
+        assertThat(faults("catalogue", list.json())).isEmpty();
+        assertThat(faults("catalogue", duty.json())).isEmpty();
+        assertThat(duty.text(UnitSystem.SI, 100)).contains("P1     lobe").contains("P2: too little air at its greatest speed");
     }
 
     @Test

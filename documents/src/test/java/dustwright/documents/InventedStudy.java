@@ -9,6 +9,7 @@ import dustwright.engine.Study;
 import dustwright.engine.air.Air;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
+import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
@@ -246,7 +247,7 @@ public final class InventedStudy {
                 "P1",
                 new Machine.LobePump(new Volume(0.0076), new RotationalSpeed(130 / 60.0), 0.9, new Power(300)),
                 new Drive.Fixed(new RotationalSpeed(31)),
-                new Power(11_186),
+                Motor.of(new Power(11_186)),
                 new PressureDifference(47_000),
                 new TemperatureRise(130),
                 new RotationalSpeed(12),
@@ -260,10 +261,13 @@ public final class InventedStudy {
                         new RotationalSpeed(59),
                         new Density(1.2),
                         true,
-                        List.of(new Machine.CurvePoint(
-                                new ActualVolumeFlow(0.1), new PressureDifference(10_000), new Power(4000)))),
+                        List.of(
+                                new Machine.CurvePoint(
+                                        new ActualVolumeFlow(0.1), new PressureDifference(10_000), new Power(4000)),
+                                new Machine.CurvePoint(
+                                        new ActualVolumeFlow(0.05), new PressureDifference(15_000), new Power(5000)))),
                 new Drive.Fixed(new RotationalSpeed(59)),
-                new Power(7_500),
+                Motor.of(new Power(7_500)),
                 new PressureDifference(27_000),
                 new TemperatureRise(100),
                 new RotationalSpeed(50),

@@ -93,7 +93,7 @@ public record OperatingChart(
                 like.id(),
                 new Machine.LobePump(new Volume(suction_m3PerS), new RotationalSpeed(0), 1, new Power(0)),
                 new Drive.Fixed(oneTurnPerSecond),
-                like.nameplate(),
+                like.motor(),
                 like.deepestVacuum(),
                 like.greatestRise(),
                 oneTurnPerSecond,

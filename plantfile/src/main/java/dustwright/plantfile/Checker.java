@@ -2,6 +2,7 @@ package dustwright.plantfile;
 
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
+import dustwright.engine.producer.Model;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.QuantityText;
 import dustwright.plantfile.keys.Group;
@@ -17,17 +18,25 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Holds a tree against the declared keys: typed values come out, and every departure becomes a fault. */
 final class Checker {
     private final Faults faults;
     private final Taken taken;
+    private final Supplier<Optional<Catalogue>> catalogue;
     private final List<Mention> mentions = new ArrayList<>();
 
-    Checker(Faults faults, Taken taken) {
+    /**
+     * A checker of one file.
+     *
+     * @param catalogue asked only where a model is named; empty where it could not be read, which is told already
+     */
+    Checker(Faults faults, Taken taken, Supplier<Optional<Catalogue>> catalogue) {
         this.faults = faults;
         this.taken = taken;
+        this.catalogue = catalogue;
     }
 
     /** An id used somewhere, to be looked up when all ids are known. */
@@ -41,7 +50,11 @@ final class Checker {
     }
 
     Section group(Tree tree, Group group, String id, String path) {
-        Map<String, Object> values = new LinkedHashMap<>();
+        return group(tree, group, id, path, new LinkedHashMap<>());
+    }
+
+    /** The same with values that stand where the tree says nothing else. */
+    private Section group(Tree tree, Group group, String id, String path, Map<String, Object> values) {
         if (tree instanceof Tree.Entries entries) {
             for (Tree.Entry entry : entries.entries()) {
                 member(entry, group, id, path, values);
@@ -289,6 +302,11 @@ final class Checker {
     }
 
     private @Nullable Section kinds(Tree tree, Shape.Kinds kinds, String id, String path) {
+        if (!kinds.byModel().isEmpty()
+                && tree instanceof Tree.Entries entries
+                && entries.entry("model").isPresent()) {
+            return byModel(entries, kinds, id, path);
+        }
         Set<String> words = new LinkedHashSet<>();
         Map<String, Group> byWord = new LinkedHashMap<>();
         for (Group group : kinds.groups()) {
@@ -303,7 +321,8 @@ final class Checker {
                     tree.span(),
                     path,
                     "no \"kind\" is said",
-                    "\"kind: " + words.iterator().next() + "\", or one of " + Names.oneOf(words));
+                    "\"kind: " + words.iterator().next() + "\", or one of " + Names.oneOf(words)
+                            + (kinds.byModel().isEmpty() ? "" : "; or \"model\", one of the catalogue"));
             return null;
         }
         Group group = said.get() instanceof Tree.Scalar scalar ? byWord.get(scalar.text()) : null;
@@ -312,6 +331,65 @@ final class Checker {
             return null;
         }
         return group(tree, group, id, path);
+    }
+
+    /** A part whose figures a model of the catalogue gives, but for those the tree states itself. */
+    private @Nullable Section byModel(Tree.Entries entries, Shape.Kinds kinds, String id, String path) {
+        Tree said = entries.entry("model").orElseThrow().value();
+        Optional<Catalogue> known = catalogue.get();
+        if (!(value(said, new Shape.Text(Ids.LONGEST), id, Names.path(path, "model")) instanceof String name)
+                || known.isEmpty()) {
+            return null;
+        }
+        Optional<Section> model = known.get().section(name);
+        if (model.isEmpty()) {
+            List<String> models = known.get().models();
+            faults.add(new Fault(
+                    said.span().line(),
+                    said.span().column(),
+                    Names.path(path, "model"),
+                    "there is no model \"" + Names.shortened(name) + "\" in the catalogue",
+                    "one of " + Names.oneOf(models),
+                    Names.nearest(name, models).map(n -> "\"" + n + "\"")));
+            return null;
+        }
+        String kind = model.get().get("kind", String.class);
+        Group group = kinds.byModel().get(place(kinds, kind));
+        Map<String, Object> values = new LinkedHashMap<>(model.get().values());
+        group.choices().forEach(choice -> leaveOut(choice, entries, values));
+        Section section = group(entries, group, id, path, values);
+        if (!kind.equals(section.get("kind", String.class))) {
+            faults.add(
+                    entries.entry("kind").orElseThrow().value().span(),
+                    Names.path(path, "kind"),
+                    "model " + name + " is a " + kind,
+                    "no \"kind\" beside a model");
+        }
+        List<String> replaced = model.get().values().keySet().stream()
+                .filter(key -> !key.equals("model") && entries.entry(key).isPresent())
+                .toList();
+        values.put("model", model.get().get("model", Model.class).replacing(replaced));
+        return section;
+    }
+
+    private static int place(Shape.Kinds kinds, String kind) {
+        for (int n = 0; n < kinds.groups().size(); n++) {
+            if (kinds.groups().get(n).key("kind").orElseThrow().shape() instanceof Shape.Word word
+                    && word.words().contains(kind)) {
+                return n;
+            }
+        }
+        throw new IllegalStateException("no group of kind " + kind);
+    }
+
+    /** What a model gives one way does not stand beside another way of saying the same. */
+    private static void leaveOut(Group.Choice choice, Tree.Entries entries, Map<String, Object> values) {
+        boolean said = choice.ways().stream()
+                .flatMap(List::stream)
+                .anyMatch(key -> entries.entry(key).isPresent());
+        if (said) {
+            choice.ways().stream().flatMap(List::stream).forEach(values::remove);
+        }
     }
 
     private List<Object> list(Tree tree, Shape.ListOf shape, String id, String path) {

@@ -4,7 +4,7 @@ import dustwright.plantfile.keys.Shape;
 
 /** Which words may be ids. */
 final class Ids {
-    private static final int LONGEST = 40;
+    static final int LONGEST = 40;
 
     private Ids() {}
 

@@ -2,47 +2,51 @@ package dustwright.plantfile;
 
 import dustwright.engine.plant.Plant;
 import dustwright.plantfile.keys.PlantKeys;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Reads a plant file strictly: either a {@link Plant} in which every name resolves and every default taken is listed, or all faults of
  * the file together, each with line, column, what was expected and the nearest valid name. Never an exception.
+ *
+ * <p>Models of vacuum producers are looked up in the catalogue named by the caller, else in the folder the file names, else in the
+ * bundled demo catalogue. It is read only where a model is named.
  */
 public final class PlantReader {
     /** Largest file read, bytes; a plant of 3000 runs takes less than a tenth of it. */
-    public static final int LARGEST_bytes = 4 * 1024 * 1024;
+    public static final int LARGEST_bytes = FileText.LARGEST_bytes;
 
     private PlantReader() {}
 
     /** Reads a file. */
     public static Reading read(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(LARGEST_bytes + 1);
-            return bytes.length > LARGEST_bytes ? whole(tooLarge()) : read(bytes);
-        } catch (NoSuchFileException e) {
-            return whole("there is no file " + file);
-        } catch (AccessDeniedException e) {
-            return whole(file + " cannot be read: this user may not read it");
-        } catch (IOException e) {
-            return whole(file + " cannot be read: " + e.getMessage());
-        }
+        return read(file, Optional.empty());
     }
 
-    /** Reads the text of a plant file. */
+    /**
+     * Reads a file.
+     *
+     * @param catalogue in which its models are looked up, whatever folder the file names
+     */
+    public static Reading read(Path file, Optional<Catalogue> catalogue) {
+        FileText text = FileText.of(file);
+        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
+        return text.text()
+                .map(t -> read(t, folder, catalogue))
+                .orElseGet(() -> new Reading.Faults(text.fault().stream().toList()));
+    }
+
+    /** Reads the text of a plant file; a catalogue it names is looked for from the folder one is in. */
     public static Reading read(String text) {
+        return read(text, Path.of(""), Optional.empty());
+    }
+
+    private static Reading read(String text, Path folder, Optional<Catalogue> catalogue) {
         if (text.length() > LARGEST_bytes) {
-            return whole(tooLarge());
+            return new Reading.Faults(List.of(new Fault(0, 0, "", FileText.tooLarge(), "", Optional.empty())));
         }
         Faults faults = new Faults();
         Optional<Tree.Entries> written = TreeReader.read(text, faults);
@@ -52,9 +56,9 @@ public final class PlantReader {
         Overrides overrides = new Overrides(faults);
         Tree.Entries tree = overrides.apply(written.get());
         Taken taken = new Taken();
-        Checker checker = new Checker(faults, taken);
-        Section top = checker.group(tree, PlantKeys.TOP, "", "");
         SourceMap lines = new SourceMap(tree);
+        Checker checker = new Checker(faults, taken, catalogue(tree, folder, catalogue, faults));
+        Section top = checker.group(tree, PlantKeys.TOP, "", "");
         new Links(top, lines, faults).check(checker.mentions());
         new Relations(top, lines, faults).check();
         if (!faults.none()) {
@@ -67,26 +71,43 @@ public final class PlantReader {
                 : new Reading.Faults(faults.inOrderOfTheFile());
     }
 
-    private static Reading read(byte[] bytes) {
-        try {
-            return read(StandardCharsets.UTF_8
-                    .newDecoder()
-                    .onMalformedInput(CodingErrorAction.REPORT)
-                    .onUnmappableCharacter(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString());
-        } catch (CharacterCodingException e) {
-            return notUtf8(bytes);
-        }
+    /** The catalogue of a plant, read at the first model that asks for it. */
+    private static Supplier<Optional<Catalogue>> catalogue(
+            Tree.Entries top, Path folder, Optional<Catalogue> given, Faults faults) {
+        return new Supplier<>() {
+            private boolean asked;
+            private Optional<Catalogue> found = given;
+
+            @Override
+            public Optional<Catalogue> get() {
+                if (!asked && found.isEmpty()) {
+                    found = named(top, folder, faults);
+                }
+                asked = true;
+                return found;
+            }
+        };
     }
 
-    private static Reading notUtf8(byte[] bytes) {
-        String lenient = new String(bytes, StandardCharsets.UTF_8);
-        String before = lenient.substring(0, Math.max(0, lenient.indexOf('\uFFFD')));
-        int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
-        int column = before.length() - before.lastIndexOf('\n');
-        return new Reading.Faults(List.of(
-                new Fault(line, column, "", "this is not UTF-8 text", "a file saved as UTF-8", Optional.empty())));
+    private static Optional<Catalogue> named(Tree.Entries top, Path folder, Faults faults) {
+        Optional<Tree> said = Paths.find(top, "plant.catalogue").map(Paths.Found::value);
+        if (!(said.orElse(null) instanceof Tree.Scalar scalar)) {
+            return Optional.of(CatalogueReader.demo());
+        }
+        CatalogueReading reading;
+        try {
+            reading = CatalogueReader.read(folder.resolve(scalar.text()));
+        } catch (InvalidPathException e) {
+            faults.add(scalar.span(), "plant.catalogue", "this is no path of a folder", "a folder such as ../machines");
+            return Optional.empty();
+        }
+        if (reading instanceof CatalogueReading.Faults wrong) {
+            wrong.faults()
+                    .forEach(fault ->
+                            faults.add(scalar.span(), "plant.catalogue", "in the catalogue: " + fault.text(), ""));
+            return Optional.empty();
+        }
+        return Optional.of(((CatalogueReading.Read) reading).catalogue());
     }
 
     private static boolean versionIsOurs(Tree.Entries top, Faults faults) {
@@ -107,14 +128,5 @@ public final class PlantReader {
                     "a newer program, or a file of version " + PlantKeys.VERSION);
         }
         return version <= PlantKeys.VERSION;
-    }
-
-    private static String tooLarge() {
-        return "the file is larger than " + LARGEST_bytes / (1024 * 1024)
-                + " MiB and was not read: no plant needs that much; is it the right file?";
-    }
-
-    private static Reading whole(String message) {
-        return new Reading.Faults(List.of(new Fault(0, 0, "", message, "", Optional.empty())));
     }
 }

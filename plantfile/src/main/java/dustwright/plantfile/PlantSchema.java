@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Units;
+import dustwright.plantfile.keys.CatalogueKeys;
 import dustwright.plantfile.keys.Group;
 import dustwright.plantfile.keys.Key;
 import dustwright.plantfile.keys.Need;
@@ -16,7 +17,7 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * JSON Schema (2020-12) of the plant file, made from the keys the reader goes by. It knows keys, shapes, units and which keys go
+ * JSON Schema (2020-12) of the plant file and of a catalogue file, made from the keys the reader goes by. It knows keys, shapes, units and which keys go
  * together, for editors that complete and underline; bounds of quantities, names that must resolve and tubing that must lead somewhere are
  * the reader's.
  */
@@ -31,21 +32,30 @@ public final class PlantSchema {
 
     private PlantSchema() {}
 
-    /** The schema as text. */
+    /** The schema of the plant file as text. */
     public static String json() {
+        return text(new PlantSchema().top("Dustwright plant file, version " + PlantKeys.VERSION, PlantKeys.TOP));
+    }
+
+    /** The schema of a catalogue file as text. */
+    public static String catalogueJson() {
+        return text(new PlantSchema()
+                .top("Dustwright catalogue file, version " + CatalogueKeys.VERSION, CatalogueKeys.TOP));
+    }
+
+    private static String text(ObjectNode schema) {
         try {
-            return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(new PlantSchema().top())
-                    + "\n";
+            return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(schema) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a tree of nodes that cannot be written", e);
         }
     }
 
-    private ObjectNode top() {
+    private ObjectNode top(String title, Group group) {
         ObjectNode schema = JSON.objectNode();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.put("title", "Dustwright plant file, version " + PlantKeys.VERSION);
-        schema.setAll(group(PlantKeys.TOP));
+        schema.put("title", title);
+        schema.setAll(group(group));
         ObjectNode definitions = schema.putObject("$defs");
         used.forEach(d -> definitions.set(name(d), quantity(d)));
         return schema;
@@ -124,7 +134,14 @@ public final class PlantSchema {
             ObjectNode schema = JSON.objectNode();
             ArrayNode ways = schema.putArray("oneOf");
             kinds.groups().forEach(g -> ways.add(group(g)));
-            return schema;
+            if (kinds.byModel().isEmpty()) {
+                return schema;
+            }
+            // a model's keys are known when the catalogue is: an entry by its model may fit more than one group
+            ObjectNode byModel = JSON.objectNode();
+            ArrayNode any = byModel.putArray("anyOf");
+            kinds.byModel().forEach(g -> any.add(group(g)));
+            return either(schema, byModel);
         }
         if (shape instanceof Shape.Named named) {
             ObjectNode schema = types("object", "null");

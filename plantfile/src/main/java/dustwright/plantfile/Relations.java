@@ -4,7 +4,6 @@ import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
-import dustwright.engine.quantity.RotationalSpeed;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -147,7 +146,8 @@ final class Relations {
         if (station.has("producers") && station.named("producers").isEmpty()) {
             fault(station, "producers", "a station without a vacuum producer", "at least one");
         }
-        station.namedSections("producers").forEach(this::producer);
+        ProducerRelations producers = new ProducerRelations(lines, faults);
+        station.namedSections("producers").forEach(producers::check);
     }
 
     private void filter(Section filter) {
@@ -165,54 +165,6 @@ final class Relations {
         Optional<T> b = section.find(more, type);
         if (a.isPresent() && b.isPresent() && !holds.test(a.get(), b.get())) {
             fault(section, more, "\"" + more + "\" does not lie above \"" + less + "\"", less + " below " + more);
-        }
-    }
-
-    private void producer(Section producer) {
-        List<Section> curve = producer.sections("curve");
-        for (int i = 1; i < curve.size(); i++) {
-            falls(producer, curve.get(i), curve.get(i - 1), i);
-        }
-        List<?> range = producer.items("speed range");
-        if (range.size() == 2) {
-            double least = ((RotationalSpeed) range.get(0)).si();
-            double greatest = ((RotationalSpeed) range.get(1)).si();
-            if (!(least <= greatest)) {
-                fault(producer, "speed range", "a range whose least is above its greatest", "[least, greatest]");
-            }
-            producer.find("speed", RotationalSpeed.class)
-                    .filter(s -> s.si() < least || s.si() > greatest)
-                    .ifPresent(s -> fault(
-                            producer,
-                            "speed",
-                            "the speed lies outside its own range",
-                            "a speed within \"speed range\""));
-        } else if (producer.has("hold") && !producer.has("speed range")) {
-            fault(
-                    producer,
-                    "hold",
-                    "a drive that holds a vacuum without its range of speed",
-                    "\"speed range: [700 rpm, 2200 rpm]\"");
-        }
-    }
-
-    private void falls(Section producer, Section point, Section before, int index) {
-        Optional<Quantity> flow = point.find("flow", Quantity.class);
-        Optional<Quantity> flowBefore = before.find("flow", Quantity.class);
-        Optional<Quantity> vacuum = point.find("vacuum", Quantity.class);
-        Optional<Quantity> vacuumBefore = before.find("vacuum", Quantity.class);
-        boolean flowFalls = flow.isEmpty()
-                || flowBefore.isEmpty()
-                || flow.get().si() < flowBefore.get().si();
-        boolean vacuumRises = vacuum.isEmpty()
-                || vacuumBefore.isEmpty()
-                || vacuum.get().si() > vacuumBefore.get().si();
-        if (!flowFalls || !vacuumRises) {
-            fault(
-                    producer,
-                    "curve[" + index + "]",
-                    "the curve turns back here",
-                    "points in order: flow falling, vacuum rising");
         }
     }
 

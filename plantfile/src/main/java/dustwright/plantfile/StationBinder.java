@@ -2,29 +2,21 @@ package dustwright.plantfile;
 
 import dustwright.engine.bagging.Container;
 import dustwright.engine.plant.Station;
-import dustwright.engine.producer.Drive;
-import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.StatedLoss;
-import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.producer.VentValve;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
-import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
-import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
-import dustwright.engine.quantity.TemperatureRise;
 import dustwright.engine.quantity.Volume;
 import dustwright.engine.receiver.Filter;
 import dustwright.engine.receiver.Receiver;
 import dustwright.engine.rotaryvalve.RotaryValve;
-import dustwright.plantfile.keys.PlantKeys;
-import java.util.List;
 import java.util.Optional;
 
 /** Makes stations: receiver, filter, valves and producers. */
@@ -46,7 +38,7 @@ final class StationBinder {
                 s.section("rotary valve").map(StationBinder::rotaryValve),
                 s.section("container").map(StationBinder::container),
                 s.namedSections("producers").stream()
-                        .map(StationBinder::producer)
+                        .map(ProducerBinder::producer)
                         .toList());
     }
 
@@ -78,7 +70,7 @@ final class StationBinder {
         return new FilterResistance(drop.pascals() / velocity_mPerS);
     }
 
-    private static StatedLoss statedLoss(Section loss) {
+    static StatedLoss statedLoss(Section loss) {
         return new StatedLoss(loss.get("loss", PressureDifference.class), loss.get("at", FreeAirFlow.class));
     }
 
@@ -103,73 +95,5 @@ final class StationBinder {
                 container.get("kind", String.class).equals("drum") ? Container.Kind.DRUM : Container.Kind.BULK_BAG;
         return new Container(
                 kind, container.get("volume", Volume.class), container.find("safe working load", Mass.class));
-    }
-
-    private static VacuumProducer producer(Section p) {
-        boolean lobe = p.get("kind", String.class).equals("lobe");
-        Machine machine = lobe ? lobePump(p) : curveMachine(p);
-        RotationalSpeed speed = speed(p);
-        List<?> range = p.items("speed range");
-        boolean ranged = range.size() == 2;
-        if (!ranged) {
-            p.derive("speed range", "no wider than its one speed");
-        }
-        RotationalSpeed least = ranged ? (RotationalSpeed) range.get(0) : speed;
-        RotationalSpeed greatest = ranged ? (RotationalSpeed) range.get(1) : speed;
-        Drive drive = p.find("hold", PressureDifference.class)
-                .<Drive>map(hold -> new Drive.Holding(least, greatest, hold))
-                .orElseGet(() -> new Drive.Fixed(speed));
-        return new VacuumProducer(
-                p.id(),
-                machine,
-                drive,
-                p.get("motor", Power.class),
-                p.get("deepest vacuum", PressureDifference.class),
-                p.get("greatest rise", TemperatureRise.class),
-                least,
-                greatest,
-                p.section("silencer").map(StationBinder::statedLoss),
-                p.get("standby", Boolean.class));
-    }
-
-    private static RotationalSpeed speed(Section p) {
-        if (p.has("hold")) {
-            return (RotationalSpeed) p.items("speed range").get(1);
-        }
-        return p.find("speed", RotationalSpeed.class).orElseGet(() -> {
-            RotationalSpeed rated = p.get("rated speed", RotationalSpeed.class);
-            p.derive("speed", "that of its curve");
-            return rated;
-        });
-    }
-
-    private static Machine lobePump(Section p) {
-        return new Machine.LobePump(
-                p.get("displacement", Volume.class),
-                p.get("slip at 1 psi", RotationalSpeed.class),
-                p.number("mechanical efficiency"),
-                p.get("idle loss", Power.class));
-    }
-
-    private static Machine curveMachine(Section p) {
-        String kind = p.get("kind", String.class);
-        boolean dynamic = p.find("dynamic", Boolean.class).orElseGet(() -> {
-            boolean byKind = PlantKeys.isDynamic(kind);
-            p.derive("dynamic", byKind ? "yes" : "no");
-            return byKind;
-        });
-        return new Machine.CurveMachine(
-                kind,
-                p.get("rated speed", RotationalSpeed.class),
-                p.get("rated density", Density.class),
-                dynamic,
-                p.sections("curve").stream().map(StationBinder::curvePoint).toList());
-    }
-
-    private static Machine.CurvePoint curvePoint(Section point) {
-        return new Machine.CurvePoint(
-                point.get("flow", ActualVolumeFlow.class),
-                point.get("vacuum", PressureDifference.class),
-                point.get("power", Power.class));
     }
 }

@@ -28,11 +28,13 @@ final class TreeReader {
     /** A plant file nests six deep; this leaves room and keeps the stack small. */
     private static final int DEEPEST = 20;
 
+    private final String beginning;
     private final Parser parser;
     private final Offsets offsets;
     private final List<Fault> faults = new ArrayList<>();
 
-    private TreeReader(String text) {
+    private TreeReader(String text, String beginning) {
+        this.beginning = beginning;
         LoaderOptions options = new LoaderOptions();
         options.setProcessComments(false);
         options.setCodePointLimit(Integer.MAX_VALUE);
@@ -40,10 +42,15 @@ final class TreeReader {
         offsets = new Offsets(text);
     }
 
-    /** The tree, absent when the text is not a YAML mapping; faults are added to the list. */
+    /** The tree of a plant file, absent when the text is not a YAML mapping; faults are added to the list. */
     static Optional<Tree.Entries> read(String text, Faults faults) {
+        return read(text, "dustwright: 1", faults);
+    }
+
+    /** The tree of a file that begins as said, absent when the text is not a YAML mapping; faults are added to the list. */
+    static Optional<Tree.Entries> read(String text, String beginning, Faults faults) {
         try {
-            TreeReader reader = new TreeReader(text);
+            TreeReader reader = new TreeReader(text, beginning);
             Optional<Tree> tree = reader.document();
             reader.faults.forEach(faults::add);
             if (tree.isEmpty()) {
@@ -58,7 +65,7 @@ final class TreeReader {
                     span.column(),
                     "",
                     "the file holds " + tree.get().words() + " at the top",
-                    "keys and values, beginning with \"dustwright: 1\"",
+                    "keys and values, beginning with \"" + beginning + "\"",
                     Optional.empty()));
             return Optional.empty();
         } catch (Refused refused) {
@@ -81,7 +88,7 @@ final class TreeReader {
         parser.getEvent();
         if (parser.checkEvent(Event.ID.StreamEnd)) {
             faults.add(new Fault(
-                    1, 1, "", "the file is empty", "a plant file beginning with \"dustwright: 1\"", Optional.empty()));
+                    1, 1, "", "the file is empty", "a file beginning with \"" + beginning + "\"", Optional.empty()));
             return Optional.empty();
         }
         parser.getEvent();
@@ -89,7 +96,7 @@ final class TreeReader {
         parser.getEvent();
         if (!parser.checkEvent(Event.ID.StreamEnd)) {
             Event more = parser.peekEvent();
-            throw refuse(more, "a second document in one file", "one plant in one file");
+            throw refuse(more, "a second document in one file", "one document in one file");
         }
         return Optional.of(tree);
     }
@@ -97,13 +104,13 @@ final class TreeReader {
     private Tree node(int depth) {
         Event event = parser.getEvent();
         if (depth > DEEPEST) {
-            throw refuse(event, "nested more than " + DEEPEST + " deep", "a plant file as the key reference shows it");
+            throw refuse(event, "nested more than " + DEEPEST + " deep", "a file as the key reference shows it");
         }
         if (event.is(Event.ID.Alias)) {
-            throw refuse(event, "an alias (*name)", "the value itself: plant files do without anchors and aliases");
+            throw refuse(event, "an alias (*name)", "the value itself: these files do without anchors and aliases");
         }
         if (((NodeEvent) event).getAnchor() != null) {
-            throw refuse(event, "an anchor (&name)", "the value itself: plant files do without anchors and aliases");
+            throw refuse(event, "an anchor (&name)", "the value itself: these files do without anchors and aliases");
         }
         if (event instanceof ScalarEvent scalar) {
             return scalar(scalar);
@@ -163,7 +170,7 @@ final class TreeReader {
 
     private void refuseTag(Event event, @Nullable String tag) {
         if (tag != null && !tag.equals("!")) {
-            throw refuse(event, "a tag (" + Names.shortened(tag) + ")", "the plain value: plant files do without tags");
+            throw refuse(event, "a tag (" + Names.shortened(tag) + ")", "the plain value: these files do without tags");
         }
     }
 

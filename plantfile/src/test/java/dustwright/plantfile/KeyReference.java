@@ -19,8 +19,12 @@ final class KeyReference {
     private KeyReference() {}
 
     static String markdown() {
+        return markdown(PlantKeys.TOP);
+    }
+
+    static String markdown(Group top) {
         KeyReference reference = new KeyReference();
-        reference.section("the whole file", PlantKeys.TOP);
+        reference.section("the whole file", top);
         return reference.page.toString();
     }
 
@@ -69,6 +73,17 @@ final class KeyReference {
             for (Group group : kinds.groups()) {
                 Shape.Word words = (Shape.Word) group.key("kind").orElseThrow().shape();
                 below.add(() -> section(path + " of kind " + String.join(", ", words.words()), group));
+            }
+            if (!kinds.byModel().isEmpty()) {
+                below.add(() -> page.append("\n### `" + path + "` by its model\n\n`model`, "
+                        + value(kinds.byModel()
+                                .get(0)
+                                .key("model")
+                                .orElseThrow()
+                                .shape())
+                        + ", in the place of `kind`: every figure comes from the model of the catalogue. Any key of its kind"
+                        + " may stand beside it and then goes before the catalogue's; `hold` or `belt` takes the place of its"
+                        + " speed. See [the catalogue](catalogue.md).\n"));
             }
         }
     }

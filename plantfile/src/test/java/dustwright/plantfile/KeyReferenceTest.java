@@ -2,6 +2,7 @@ package dustwright.plantfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.plantfile.keys.CatalogueKeys;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,6 +26,16 @@ class KeyReferenceTest {
             Files.writeString(PAGE, expected);
         }
         assertThat(Files.readString(PAGE)).isEqualTo(expected);
+    }
+
+    @Test
+    void the_page_of_the_catalogue_shows_its_declared_keys() throws IOException {
+        Path page = PAGE.resolveSibling("catalogue.md");
+        String expected = part(Files.readString(page), "keys", KeyReference.markdown(CatalogueKeys.TOP));
+        if (Boolean.getBoolean("dustwright.update")) {
+            Files.writeString(page, expected);
+        }
+        assertThat(Files.readString(page)).isEqualTo(expected);
     }
 
     private static String part(String page, String name, String content) {

@@ -150,6 +150,8 @@ class PlantReaderTest {
                         "mechanical efficiency 0.9",
                         "idle loss 0 W",
                         "standby no",
+                        "service factor 1",
+                        "service factor 1",
                         "dynamic yes",
                         "rated density 1.2 kg/m3",
                         "transport factor 1");

@@ -19,18 +19,7 @@ final class PlantJson {
             json.text("name", plant.name());
             json.text("note", plant.note());
         });
-        json.object("freeAir", () -> {
-            json.number("pressure_Pa", REFERENCE_PRESSURE_Pa);
-            json.number("temperature_K", REFERENCE_TEMPERATURE_K);
-            json.number("density_kgPerM3", FreeAirFlow.REFERENCE_DENSITY_kgPerM3);
-        });
-        Air air = plant.site().air();
-        json.object("site", () -> {
-            json.si("pressure_Pa", air.ambient());
-            json.si("temperature_K", air.temperature());
-            json.number("gasConstant_JPerKgK", air.gasConstant_JPerKgK());
-            json.number("viscosity_PaS", air.viscosity_PaS());
-        });
+        air(json, plant.site().air());
         json.list("assumptions", plant.assumptions(), assumption -> {
             place(json, assumption.place());
             json.text("what", assumption.what());
@@ -41,6 +30,21 @@ final class PlantJson {
             json.text("what", override.what());
             json.text("reason", override.reason());
             json.text("by", override.by());
+        });
+    }
+
+    /** Reference state of free air, and the air of a site. */
+    static void air(JsonText json, Air air) {
+        json.object("freeAir", () -> {
+            json.number("pressure_Pa", REFERENCE_PRESSURE_Pa);
+            json.number("temperature_K", REFERENCE_TEMPERATURE_K);
+            json.number("density_kgPerM3", FreeAirFlow.REFERENCE_DENSITY_kgPerM3);
+        });
+        json.object("site", () -> {
+            json.si("pressure_Pa", air.ambient());
+            json.si("temperature_K", air.temperature());
+            json.number("gasConstant_JPerKgK", air.gasConstant_JPerKgK());
+            json.number("viscosity_PaS", air.viscosity_PaS());
         });
     }
 

@@ -120,7 +120,7 @@ final class BasisPages {
     private static boolean weak(Source source) {
         return switch (source.confidence()) {
             case COMMON_PRACTICE, FROM_MEMORY -> true;
-            case ENTERED, PUBLISHED, OWN_READING -> false;
+            case ENTERED, CATALOGUE, PUBLISHED, OWN_READING -> false;
         };
     }
 }

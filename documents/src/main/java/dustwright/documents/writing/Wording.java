@@ -144,6 +144,7 @@ public final class Wording {
     public static String trust(Source source) {
         return switch (source.confidence()) {
             case ENTERED -> "entered";
+            case CATALOGUE -> "catalogue";
             case PUBLISHED -> "published";
             case FROM_MEMORY -> "from memory";
             case COMMON_PRACTICE -> "practice";

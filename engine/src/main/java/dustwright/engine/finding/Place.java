@@ -25,7 +25,8 @@ public record Place(Kind kind, String id) {
         ROTARY_VALVE("rotary valve"),
         CONTAINER("bulk bag or drum"),
         USAGE("usage"),
-        REQUIREMENTS("requirements");
+        REQUIREMENTS("requirements"),
+        CATALOGUE("catalogue");
 
         private final String words;
 

@@ -1,6 +1,7 @@
 package dustwright.engine.plant;
 
 import dustwright.engine.conveying.Dust;
+import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Assumption;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.tubing.Bleed;
@@ -32,6 +33,7 @@ public record Plant(
         List<Station> stations,
         Usage usage,
         Requirements requirements,
+        Electrical electrical,
         List<ReasonedOverride> overrides,
         List<Assumption> assumptions) {
     public Plant {
@@ -47,6 +49,46 @@ public record Plant(
         stations = List.copyOf(stations);
         overrides = List.copyOf(overrides);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** A plant of whose electrical supply and panel nothing is said. */
+    public Plant(
+            String name,
+            String note,
+            Site site,
+            List<Dust> dusts,
+            List<Tube> tubes,
+            List<Hose> hoses,
+            List<Tool> tools,
+            List<Point> points,
+            List<Run> runs,
+            List<Inlet> inlets,
+            List<Bleed> bleeds,
+            List<Held> held,
+            List<Station> stations,
+            Usage usage,
+            Requirements requirements,
+            List<ReasonedOverride> overrides,
+            List<Assumption> assumptions) {
+        this(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                points,
+                runs,
+                inlets,
+                bleeds,
+                held,
+                stations,
+                usage,
+                requirements,
+                Electrical.UNKNOWN,
+                overrides,
+                assumptions);
     }
 
     public Inlet inlet(String id) {
@@ -108,6 +150,7 @@ public record Plant(
                 replaced,
                 usage,
                 requirements,
+                electrical,
                 overrides,
                 assumptions);
     }
@@ -130,6 +173,7 @@ public record Plant(
                 List.of(station),
                 usage,
                 requirements,
+                electrical,
                 overrides,
                 assumptions);
     }

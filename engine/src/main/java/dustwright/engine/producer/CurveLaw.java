@@ -25,6 +25,7 @@ final class CurveLaw implements MachineLaw {
     private final double ratedSpeed_perS;
     private final double ratedDensity_kgPerM3;
     private final boolean dynamic;
+    private final boolean sealWaterTakesTheHeat;
 
     CurveLaw(CurveMachine machine) {
         double[] vacuum_Pa = machine.points().stream()
@@ -41,6 +42,7 @@ final class CurveLaw implements MachineLaw {
         ratedSpeed_perS = machine.ratedSpeed().revolutionsPerSecond();
         ratedDensity_kgPerM3 = machine.ratedDensity().kgPerCubicMetre();
         dynamic = machine.dynamic();
+        sealWaterTakesTheHeat = machine.sealWaterTakesTheHeat();
     }
 
     private static double power_W(CurvePoint point) {
@@ -76,10 +78,10 @@ final class CurveLaw implements MachineLaw {
                 : onCurve_W * speedRatio;
     }
 
-    /** No curve tells bearing losses apart: all shaft power is taken to heat the air. */
+    /** No curve tells bearing losses apart: all shaft power is taken to heat the air, but for a liquid ring, whose water takes it. */
     @Override
     public double airPower_W(double difference_Pa, double inletDensity_kgPerM3, double speed_perS) {
-        return shaftPower_W(difference_Pa, inletDensity_kgPerM3, speed_perS);
+        return sealWaterTakesTheHeat ? 0 : shaftPower_W(difference_Pa, inletDensity_kgPerM3, speed_perS);
     }
 
     @Override

@@ -13,6 +13,14 @@ public sealed interface Machine {
     /** Its laws in SI numbers, made once and asked many times. */
     MachineLaw law();
 
+    /** The trade's word for it. */
+    String kind();
+
+    /** True for a liquid-ring pump: its heat goes into the seal water, and no energy balance gives the temperature of its air. */
+    default boolean sealWaterTakesTheHeat() {
+        return false;
+    }
+
     /**
      * Lobe-type positive displacement pump (equations PRD-1 to PRD-3). The rotors carry the air over uncompressed, so the work is
      * displaced volume times pressure difference; slip grows with the leak velocity through the clearances.
@@ -37,6 +45,11 @@ public sealed interface Machine {
         @Override
         public MachineLaw law() {
             return this;
+        }
+
+        @Override
+        public String kind() {
+            return "lobe";
         }
 
         /** Slip speed [1/s]; against a difference below zero the leak runs the other way. */
@@ -101,6 +114,11 @@ public sealed interface Machine {
             implements Machine {
         public CurveMachine {
             points = List.copyOf(points);
+        }
+
+        @Override
+        public boolean sealWaterTakesTheHeat() {
+            return kind.equals("liquid ring");
         }
 
         @Override

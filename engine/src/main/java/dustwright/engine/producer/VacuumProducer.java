@@ -1,35 +1,82 @@
 package dustwright.engine.producer;
 
 import dustwright.engine.air.StandardAtmosphere;
+import dustwright.engine.electrical.Motor;
+import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
 import java.util.Optional;
 
 /**
  * A vacuum producer with its motor and limits. Several at one station work in parallel, each behind a check valve.
  *
- * @param nameplate motor nameplate power
+ * @param motor its motor
  * @param deepestVacuum stated limit of vacuum at its inlet
  * @param greatestRise stated limit of the air's temperature rise
  * @param leastSpeed lower end of its speed range
  * @param greatestSpeed upper end of its speed range
  * @param silencer loss on its discharge, part of its pressure difference
  * @param standby true when it stands by and does not run in ordinary service
+ * @param model of a catalogue that its figures come from
+ * @param belt by which it is turned, where the plant file describes it
+ * @param sealWater temperature of a liquid-ring pump's seal water
  */
 public record VacuumProducer(
         String id,
         Machine machine,
         Drive drive,
-        Power nameplate,
+        Motor motor,
         PressureDifference deepestVacuum,
         TemperatureRise greatestRise,
         RotationalSpeed leastSpeed,
         RotationalSpeed greatestSpeed,
         Optional<StatedLoss> silencer,
-        boolean standby) {
+        boolean standby,
+        Optional<Model> model,
+        Optional<Belt> belt,
+        Optional<Temperature> sealWater) {
+    /** A producer of which nothing more is known than its plant file needs. */
+    public VacuumProducer(
+            String id,
+            Machine machine,
+            Drive drive,
+            Motor motor,
+            PressureDifference deepestVacuum,
+            TemperatureRise greatestRise,
+            RotationalSpeed leastSpeed,
+            RotationalSpeed greatestSpeed,
+            Optional<StatedLoss> silencer,
+            boolean standby) {
+        this(
+                id,
+                machine,
+                drive,
+                motor,
+                deepestVacuum,
+                greatestRise,
+                leastSpeed,
+                greatestSpeed,
+                silencer,
+                standby,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** Motor nameplate power. */
+    public Power nameplate() {
+        return motor.nameplate();
+    }
+
+    /** Where the figure of a key of the plant file comes from: the plant file, or the catalogue of its model. */
+    public Source sourceOf(String key) {
+        return model.map(m -> m.sourceOf(key)).orElseGet(Source::entered);
+    }
+
     /**
      * The stated deepest vacuum, taken at 101 325 Pa, carried to another barometer at the same pressure ratio (equation PRD-6):
      * {@code v · p_a / 101 325 Pa}.

@@ -258,6 +258,14 @@ public final class Units {
         add(Dimension.FREE_AIR_VOLUME, NORMAL_OVER_REFERENCE, "Nm3");
         add(Dimension.SOUND_LEVEL, 1, "dBA", "dB(A)");
         add(Dimension.LEVEL_DIFFERENCE, 1, "dB");
+        add(Dimension.ELECTRIC_CURRENT, 1, "A", "amp", "amps");
+        add(Dimension.ELECTRIC_CURRENT, 0.001, "mA");
+        add(Dimension.ELECTRIC_CURRENT, 1000, "kA");
+        add(Dimension.VOLTAGE, 1, "V", "volt", "volts");
+        add(Dimension.VOLTAGE, 1000, "kV");
+        add(Dimension.SUPPLY_FREQUENCY, 1, "Hz");
+        add(Dimension.ELECTRIC_POWER, 1, "W");
+        add(Dimension.ELECTRIC_POWER, 1000, "kW");
         add(Dimension.RATIO, 0.01, "%", "percent");
         add(Dimension.RATIO, 1, "-");
     }

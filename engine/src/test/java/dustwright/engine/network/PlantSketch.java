@@ -1,6 +1,7 @@
 package dustwright.engine.network;
 
 import dustwright.engine.air.Air;
+import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Limit;
@@ -282,7 +283,7 @@ public final class PlantSketch {
                     producer,
                     machine,
                     drive,
-                    new Power(11_186),
+                    Motor.of(new Power(11_186)),
                     new PressureDifference(14 * INCH_OF_MERCURY_Pa),
                     new TemperatureRise(130),
                     RotationalSpeed.ofRpm(700),

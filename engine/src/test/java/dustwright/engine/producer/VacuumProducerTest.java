@@ -9,6 +9,7 @@ import dustwright.engine.Reference.Row;
 import dustwright.engine.air.Air;
 import dustwright.engine.air.SaturationPressure;
 import dustwright.engine.air.StandardAtmosphere;
+import dustwright.engine.electrical.Motor;
 import dustwright.engine.producer.Machine.CurveMachine;
 import dustwright.engine.producer.Machine.CurvePoint;
 import dustwright.engine.producer.Machine.LobePump;
@@ -76,7 +77,7 @@ class VacuumProducerTest {
                 "P1",
                 machine,
                 new Drive.Fixed(RotationalSpeed.ofRpm(1800)),
-                new Power(15_000),
+                Motor.of(new Power(15_000)),
                 new PressureDifference(16 * INHG_Pa),
                 new TemperatureRise(130),
                 RotationalSpeed.ofRpm(700),

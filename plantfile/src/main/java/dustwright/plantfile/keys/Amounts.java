@@ -61,6 +61,12 @@ final class Amounts {
     static final Amount MOTOR = amount(Dimension.POWER, "0.1 kW", "1000 kW", "15 hp");
     static final Amount IDLE = amount(Dimension.POWER, "0 kW", "1000 kW", "0.4 hp");
     static final Amount RISE = amount(Dimension.TEMPERATURE_RISE, "1 K", "400 K", "130 K");
+    static final Amount SHEAVE = amount(Dimension.LENGTH, "30 mm", "2 m", "8 in");
+    static final Amount BELT_SLIP = amount(Dimension.RATIO, "0 %", "5 %", "1 %");
+    static final Amount SERVICE_FACTOR = amount(Dimension.RATIO, "1", "1.5", "1.15");
+    static final Amount POWER_FACTOR = amount(Dimension.RATIO, "0.1", "1", "0.86");
+    static final Amount CURRENT = amount(Dimension.ELECTRIC_CURRENT, "0.1 A", "2000 A", "18.5 A");
+    static final Amount SEAL_WATER = amount(Dimension.TEMPERATURE, "2 degC", "60 degC", "25 degC");
     static final Amount AIR_FLOW = new Amount(
             List.of(
                     Range.of(Dimension.MASS_FLOW, "0 kg/s", "100 kg/s"),

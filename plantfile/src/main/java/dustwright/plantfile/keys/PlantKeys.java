@@ -34,6 +34,10 @@ public final class PlantKeys {
                             "si",
                             Source.ownReading("SI unless the file says us"),
                             "Units of reports: `us` (inHg, scfm, ft) or `si` (kPa, m³/h, m). Any unit may be written in the file either way."),
+                    Key.optional(
+                            "catalogue",
+                            NOTE,
+                            "Folder of the catalogue its models come from, seen from this file; absent, the bundled demo catalogue of invented machines. The option `--catalogue` goes first."),
                     Key.otherwise(
                             "coordinates",
                             new Word(List.of("m", "mm", "ft", "in")),
@@ -374,6 +378,6 @@ public final class PlantKeys {
 
     /** Whether a machine of this kind makes vacuum by speed² and inlet density. */
     public static boolean isDynamic(String kind) {
-        return StationKeys.DYNAMIC.contains(kind);
+        return ProducerKeys.DYNAMIC.contains(kind);
     }
 }

@@ -85,10 +85,19 @@ public sealed interface Shape {
     /** A group of keys. */
     record Keys(Group group) implements Shape {}
 
-    /** One of several groups; the word at {@code kind} says which. */
-    record Kinds(List<Group> groups) implements Shape {
+    /**
+     * One of several groups; the word at {@code kind} says which.
+     *
+     * @param byModel the same groups where a {@code model} of the catalogue says which, in the same order; empty where no model may
+     */
+    record Kinds(List<Group> groups, List<Group> byModel) implements Shape {
         public Kinds {
             groups = List.copyOf(groups);
+            byModel = List.copyOf(byModel);
+        }
+
+        Kinds(List<Group> groups) {
+            this(groups, List.of());
         }
     }
 

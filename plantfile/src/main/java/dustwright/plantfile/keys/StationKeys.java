@@ -55,13 +55,8 @@ final class StationKeys {
                             "resistance", new Keys(RESISTANCE), "Pressure drop over filtration velocity, instead.")),
             List.of(Choice.one(List.of(List.of("pressure drop"), List.of("resistance")))));
 
-    private static final List<Key> STATED_LOSS = List.of(
-            Key.required("loss", LOSS_PRESSURE, "Pressure drop at the stated flow, at the site's ambient density."),
-            Key.required("at", FREE_AIR, "Free air at which the loss holds."));
-
     private static final Group SAFETY_FILTER =
-            new Group("a safety filter", Place.Kind.SAFETY_FILTER, STATED_LOSS, List.of());
-    private static final Group SILENCER = new Group("a silencer", Place.Kind.SILENCER, STATED_LOSS, List.of());
+            new Group("a safety filter", Place.Kind.SAFETY_FILTER, ProducerKeys.STATED_LOSS, List.of());
 
     private static final Group RELIEF = new Group(
             "a relief valve",
@@ -111,104 +106,6 @@ final class StationKeys {
                     Key.optional("safe working load", CONTAINER_MASS, "Greatest mass.")),
             List.of());
 
-    private static final List<Key> DRIVE_AND_LIMITS = List.of(
-            Key.optional("hold", VACUUM, "Vacuum a drive holds at the producer by its speed, instead of one speed."),
-            Key.derived(
-                    "speed range",
-                    new Shape.Parts(List.of(ROTATION, ROTATION)),
-                    "the one stated speed",
-                    Source.ownReading("a producer without a stated range keeps its speed"),
-                    "[least, greatest] speed; required with `hold`."),
-            Key.required("motor", MOTOR, "Nameplate power of the motor."),
-            Key.required("deepest vacuum", VACUUM, "Stated limit of vacuum at its inlet."),
-            Key.required("greatest rise", RISE, "Stated limit of the air's temperature rise."),
-            Key.optional("silencer", new Keys(SILENCER), "Loss on its discharge."),
-            Key.otherwise(
-                    "standby",
-                    new Shape.YesNo(),
-                    "no",
-                    Source.ownReading("runs unless it says standby"),
-                    "`yes` when it stands by."));
-
-    private static final Group LOBE = new Group(
-            "a lobe pump",
-            Place.Kind.PRODUCER,
-            join(
-                    List.of(
-                            Key.required("kind", new Word(List.of("lobe")), "Lobe-type positive displacement pump."),
-                            Key.required("displacement", DISPLACEMENT, "Volume displaced per turn."),
-                            Key.otherwise(
-                                    "slip at 1 psi",
-                                    SLIP,
-                                    "130 rpm",
-                                    Source.fromMemory(
-                                            "lobe pumps range from 60 to 300 rpm; a catalogue states it per machine"),
-                                    "Slip speed at 1 psi on air of 1.2041 kg/m³: the strongest figure of all."),
-                            Key.otherwise(
-                                    "mechanical efficiency",
-                                    EFFICIENCY,
-                                    "0.9",
-                                    PRACTICE,
-                                    "Air power over shaft power without idle loss."),
-                            Key.otherwise(
-                                    "idle loss",
-                                    IDLE,
-                                    "0 W",
-                                    Source.ownReading("none stated, so none is added to the shaft power"),
-                                    "Shaft power at no pressure difference."),
-                            Key.optional("speed", ROTATION, "Speed by belt or direct drive.")),
-                    DRIVE_AND_LIMITS),
-            List.of(Choice.one(List.of(List.of("speed"), List.of("hold")))));
-
-    private static final Group CURVE_POINT = new Group(
-            "a point of a producer's curve",
-            Place.Kind.PRODUCER,
-            List.of(
-                    Key.required("flow", CURVE_FLOW, "Actual volume flow at the machine's inlet."),
-                    Key.required("vacuum", CURVE_VACUUM, "Vacuum it makes."),
-                    Key.required("power", IDLE, "Shaft power.")),
-            List.of());
-
-    /** Words for machines known by a curve whose vacuum follows speed² and inlet density. */
-    static final List<String> DYNAMIC = List.of("side channel", "multistage centrifugal");
-
-    /** Words for machines known by a curve whose flow follows speed. */
-    static final List<String> DISPLACING = List.of("claw", "liquid ring", "rotary vane", "screw");
-
-    private static final Group CURVE = new Group(
-            "a vacuum producer known by its curve",
-            Place.Kind.PRODUCER,
-            join(
-                    List.of(
-                            Key.required(
-                                    "kind", new Word(join(DYNAMIC, DISPLACING)), "The trade's word for the machine."),
-                            Key.required(
-                                    "curve",
-                                    new Shape.ListOf(new Keys(CURVE_POINT), 2),
-                                    "Measured points: flow falling, vacuum rising."),
-                            Key.derived(
-                                    "dynamic",
-                                    new Shape.YesNo(),
-                                    "`yes` for " + String.join(" and ", DYNAMIC) + ", else `no`",
-                                    Source.ownReading("by the kind of machine"),
-                                    "`yes`: vacuum follows speed² and inlet density; `no`: flow follows speed."),
-                            Key.required("rated speed", ROTATION, "Speed of the curve."),
-                            Key.otherwise(
-                                    "rated density",
-                                    AIR_DENSITY,
-                                    "1.2 kg/m3",
-                                    PRACTICE,
-                                    "Density at the machine's inlet at which the curve was taken."),
-                            Key.derived(
-                                    "speed",
-                                    ROTATION,
-                                    "the rated speed",
-                                    Source.ownReading(
-                                            "a machine without a stated speed runs at the speed of its curve"),
-                                    "Speed by belt or direct drive.")),
-                    DRIVE_AND_LIMITS),
-            List.of(Choice.atMostOne(List.of(List.of("speed"), List.of("hold")))));
-
     static final Group STATION = new Group(
             "a station",
             Place.Kind.STATION,
@@ -223,13 +120,7 @@ final class StationKeys {
                     Key.optional("container", new Keys(CONTAINER), "Bulk bag or drum."),
                     Key.required(
                             "producers",
-                            new Shape.Named("producer", new Shape.Kinds(List.of(LOBE, CURVE))),
+                            new Shape.Named("producer", ProducerKeys.PRODUCER),
                             "Vacuum producers in parallel, each behind a check valve.")),
             List.of());
-
-    private static <T> List<T> join(List<T> first, List<T> second) {
-        List<T> both = new java.util.ArrayList<>(first);
-        both.addAll(second);
-        return both;
-    }
 }

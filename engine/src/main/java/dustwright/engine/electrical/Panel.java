@@ -1,0 +1,55 @@
+package dustwright.engine.electrical;
+
+import dustwright.engine.electrical.Enclosure.AreaClass;
+import dustwright.engine.electrical.Enclosure.Exposure;
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.Temperature;
+import java.util.Optional;
+
+/**
+ * The control panel and where it stands. The area class is the owner's; without the name of who classified the area it counts for
+ * nothing.
+ *
+ * @param area class of the place where the panel stands
+ * @param classifiedBy who says so: person or document
+ * @param exposure water and corrosion it must bear
+ * @param control voltage of the control circuits
+ * @param ambient hottest air around the panel
+ * @param inside hottest air allowed inside
+ * @param surface of the walls that stand free
+ * @param drivesInside whether variable-frequency drives sit in the panel
+ */
+public record Panel(
+        Optional<AreaClass> area,
+        Optional<String> classifiedBy,
+        Optional<Exposure> exposure,
+        Control control,
+        Optional<Temperature> ambient,
+        Temperature inside,
+        Optional<Area> surface,
+        boolean drivesInside) {
+    /** Control supply. */
+    public enum Control {
+        DC_24("24 V DC", 24),
+        AC_115("115 V AC", 115),
+        AC_230("230 V AC", 230);
+
+        private final String words;
+        private final int volts;
+
+        Control(String words, int volts) {
+            this.words = words;
+            this.volts = volts;
+        }
+
+        /** As the plant file says it. */
+        public String words() {
+            return words;
+        }
+
+        /** Its voltage [V]. */
+        public int volts() {
+            return volts;
+        }
+    }
+}

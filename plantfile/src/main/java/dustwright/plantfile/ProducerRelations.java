@@ -1,0 +1,101 @@
+package dustwright.plantfile;
+
+import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.RotationalSpeed;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What the values of a vacuum producer must fulfil together, in a plant file and in a catalogue alike. */
+final class ProducerRelations {
+    private final SourceMap lines;
+    private final Faults faults;
+
+    ProducerRelations(SourceMap lines, Faults faults) {
+        this.lines = lines;
+        this.faults = faults;
+    }
+
+    void check(Section producer) {
+        motor(producer);
+        if (producer.has("seal water")
+                && producer.find("kind", String.class)
+                        .filter("liquid ring"::equals)
+                        .isEmpty()) {
+            fault(producer, "seal water", "seal water on a machine that has none", "\"kind: liquid ring\"");
+        }
+        List<Section> curve = producer.sections("curve");
+        for (int i = 1; i < curve.size(); i++) {
+            falls(producer, curve.get(i), curve.get(i - 1), i);
+        }
+        List<?> range = producer.items("speed range");
+        if (range.size() == 2) {
+            double least = ((RotationalSpeed) range.get(0)).si();
+            double greatest = ((RotationalSpeed) range.get(1)).si();
+            if (!(least <= greatest)) {
+                fault(producer, "speed range", "a range whose least is above its greatest", "[least, greatest]");
+            }
+            producer.find("speed", RotationalSpeed.class)
+                    .filter(s -> s.si() < least || s.si() > greatest)
+                    .ifPresent(s -> fault(
+                            producer,
+                            "speed",
+                            "the speed lies outside its own range",
+                            "a speed within \"speed range\""));
+        } else if (producer.has("hold") && !producer.has("speed range")) {
+            fault(
+                    producer,
+                    "hold",
+                    "a drive that holds a vacuum without its range of speed",
+                    "\"speed range: [700 rpm, 2200 rpm]\"");
+        }
+    }
+
+    private void falls(Section producer, Section point, Section before, int index) {
+        Optional<Quantity> flow = point.find("flow", Quantity.class);
+        Optional<Quantity> flowBefore = before.find("flow", Quantity.class);
+        Optional<Quantity> vacuum = point.find("vacuum", Quantity.class);
+        Optional<Quantity> vacuumBefore = before.find("vacuum", Quantity.class);
+        boolean flowFalls = flow.isEmpty()
+                || flowBefore.isEmpty()
+                || flow.get().si() < flowBefore.get().si();
+        boolean vacuumRises = vacuum.isEmpty()
+                || vacuumBefore.isEmpty()
+                || vacuum.get().si() > vacuumBefore.get().si();
+        if (!flowFalls || !vacuumRises) {
+            fault(
+                    producer,
+                    "curve[" + index + "]",
+                    "the curve turns back here",
+                    "points in order: flow falling, vacuum rising");
+        }
+    }
+
+    /** A motor must at least turn the machine over. */
+    private void motor(Section producer) {
+        Optional<Power> motor = producer.find("motor", Power.class);
+        Optional<Power> idle = producer.find("idle loss", Power.class);
+        if (motor.isPresent()
+                && idle.isPresent()
+                && !(motor.get().watts() > idle.get().watts())) {
+            fault(producer, "motor", "a motor smaller than the idle loss", "a motor above \"idle loss\"");
+        }
+        OptionalDouble least_W = producer.sections("curve").stream()
+                .flatMap(point -> point.find("power", Power.class).stream())
+                .mapToDouble(Power::watts)
+                .min();
+        if (motor.isPresent() && least_W.isPresent() && !(motor.get().watts() > least_W.getAsDouble())) {
+            fault(
+                    producer,
+                    "motor",
+                    "a motor smaller than the least power of the curve, which is its idle loss",
+                    "a motor that carries at least one point of \"curve\"");
+        }
+    }
+
+    private void fault(Section section, String key, String message, String expected) {
+        String path = Names.path(section.path(), key);
+        faults.add(lines.value(path).orElse(section.span()), path, message, expected);
+    }
+}
