@@ -8,8 +8,10 @@ Same physics as the engine (isothermal legs with the kinetic term, Colebrook, le
 valve, lobe pump with slip and silencer). Written for speed with what the language offers: one compiled function for all states, flat
 arrays, tree elimination in one sweep per step. No table and no folding: that is what is being compared.
 
+With "-slowest" behind its name a variant reads the least velocity of all runs and hoses on open paths besides, each at its upstream end.
+
     tree_numba.py input.json rounds variant   ->  "ready", then for every line read one round: processor seconds for all states
-    tree_numba.py input.json answers variant  ->  JSON: receiver pressure, flow to the filter and hose flows of every state
+    tree_numba.py input.json answers variant  ->  JSON: receiver pressure, flow to the filter, hose flows and least velocity of every state
 """
 import json
 import math
@@ -20,7 +22,8 @@ import numpy as np
 from numba import njit
 
 PSI = 6894.757293168
-LENT = len(sys.argv) < 4 or sys.argv[3] == "lent"
+LENT = len(sys.argv) < 4 or sys.argv[3].startswith("lent")
+SLOWEST = len(sys.argv) > 3 and sys.argv[3].endswith("-slowest")
 
 
 @njit(fastmath=True, error_model="numpy", inline="always")
@@ -96,6 +99,22 @@ def opening(area, pa, p, rt):
 
 
 @njit(fastmath=True, error_model="numpy")
+def slowest(state, inlets, parent, inlet_node, P, w, hw, c, hc, pa, root_rt, seen):
+    """Least velocity on the paths from the open inlets to the receiver; every run is looked at once."""
+    least = 1e9
+    for j in range(inlets.size):
+        v = math.sqrt(hc[inlets[j]]) * root_rt * hw[j] / pa
+        least = min(least, v)
+        i = inlet_node[inlets[j]]
+        while i > 2 and seen[i] != state:
+            seen[i] = state
+            v = math.sqrt(c[i]) * root_rt * abs(w[i]) / math.sqrt(P[i])
+            least = min(least, v)
+            i = parent[i]
+    return least
+
+
+@njit(fastmath=True, error_model="numpy")
 def solve_all(states, parent, c, lod, k, reyn, wall, leak, inlet_node, hc, hlod, hk, hreyn, hwall, pa, rt, station, start, out):
     n = parent.size  # node 0 is the suction, 1 clean, 2 the receiver, then the tubing; parent[i] < i
     a2 = pa * pa
@@ -116,6 +135,8 @@ def solve_all(states, parent, c, lod, k, reyn, wall, leak, inlet_node, hc, hlod,
     hx = np.empty(count)
     hown = np.empty(count)
     hper = np.empty(count)
+    seen = np.full(n, -1)
+    root_rt = math.sqrt(rt)
     (filt, safety, rset, racc, rrated, rarea, rpockets, disp, dens, slip, speed, sloss, sat) = station
     q0 = start[0]
     for state in range(states.shape[0]):
@@ -258,6 +279,8 @@ def solve_all(states, parent, c, lod, k, reyn, wall, leak, inlet_node, hc, hlod,
             out[state, 2 + j] = hw[j]
         out[state, 0] = math.sqrt(P[2])
         out[state, 1] = w[2]
+        if SLOWEST:
+            out[state, 2 + count] = slowest(state, states[state], parent, inlet_node, P, w, hw, c, hc, pa, root_rt, seen)
     return total_steps
 
 
@@ -343,7 +366,7 @@ def main():
     with open(sys.argv[1]) as file:
         tree = Tree(json.load(file))
     tree.start = tree.lumped()
-    out = np.empty((tree.states.shape[0], 2 + tree.states.shape[1]))
+    out = np.empty((tree.states.shape[0], 3 + tree.states.shape[1]))
     tree.solve(tree.states, out)  # compiles
     if sys.argv[2] == "answers":
         print(json.dumps(out.tolist()))

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * Times folded states and the peers in turn, one round of each after the other, so that whatever else the machine does hits all alike.
@@ -45,15 +46,23 @@ public final class PeerRace {
         Files.writeString(input, new PeerInput(plant).json(states));
         StateSweep sweep = new StateSweep(Network.compile(plant), TreePlants.state(plant));
         for (int n = 0; n < WARM_UP; n++) {
-            foldedSeconds(sweep, states);
+            foldedSeconds(sweep, states, PeerRace::solveAndRead);
+            foldedSeconds(sweep, states, PeerRace::solveAndReadSlowest);
         }
-        try (Peer numba = new Peer(python, peers.resolve("tree_numba.py"), input, ROUNDS, "own");
-                Peer lent = new Peer(python, peers.resolve("tree_numba.py"), input, ROUNDS, "lent");
+        Path compiled = peers.resolve("tree_numba.py");
+        try (Peer numba = new Peer(python, compiled, input, ROUNDS, "own");
+                Peer lent = new Peer(python, compiled, input, ROUNDS, "lent");
+                Peer slowest = new Peer(python, compiled, input, ROUNDS, "own-slowest");
+                Peer lentSlowest = new Peer(python, compiled, input, ROUNDS, "lent-slowest");
                 Peer scipy = new Peer(python, peers.resolve("tree_scipy.py"), input, ROUNDS, "own")) {
             for (int round = 1; round <= ROUNDS; round++) {
-                row(tree, round, "folded", REPEATS * states.length, foldedSeconds(sweep, states));
+                int many = REPEATS * states.length;
+                row(tree, round, "folded", many, foldedSeconds(sweep, states, PeerRace::solveAndRead));
                 row(tree, round, "numba", states.length, numba.nextSeconds());
                 row(tree, round, "numba-lent", states.length, lent.nextSeconds());
+                row(tree, round, "folded-slowest", many, foldedSeconds(sweep, states, PeerRace::solveAndReadSlowest));
+                row(tree, round, "numba-slowest", states.length, slowest.nextSeconds());
+                row(tree, round, "numba-lent-slowest", states.length, lentSlowest.nextSeconds());
                 row(tree, round, "scipy", SCIPY_STATES, scipy.nextSeconds());
             }
         }
@@ -64,32 +73,47 @@ public final class PeerRace {
                 Locale.ROOT, "%s,%d,%s,%d,%.6f,%.4f%n", tree, round, route, states, seconds, 1e6 * seconds / states);
     }
 
-    private static double foldedSeconds(StateSweep sweep, int[][] states) {
+    private static double foldedSeconds(StateSweep sweep, int[][] states, ToDoubleBiFunction<StateSweep, int[]> solve) {
         ThreadMXBean thread = ManagementFactory.getThreadMXBean();
         long begin = thread.getCurrentThreadCpuTime();
         double sum = 0;
         for (int n = 0; n < REPEATS; n++) {
             for (int[] open : states) {
-                sum += solveAndRead(sweep, open);
+                sum += solve.applyAsDouble(sweep, open);
             }
         }
         double seconds = (thread.getCurrentThreadCpuTime() - begin) / 1e9;
         if (!(sum > 0)) {
-            throw new IllegalStateException("no velocity was found");
+            throw new IllegalStateException("no flow was found");
         }
         return seconds;
     }
 
-    /** Solves a state and reads the slowest velocity of all pieces on open paths. */
+    /** Solves a state and reads what the peers give: pressure in the receiver, flow of the station and of every open inlet. */
     static double solveAndRead(StateSweep sweep, int[] open) {
+        solve(sweep, open);
+        double sum = sweep.receiver_Pa() + sweep.drawn_kgPerS();
+        for (int n = 0; n < open.length; n++) {
+            sum += sweep.inletFlow_kgPerS(n);
+        }
+        return sum;
+    }
+
+    /** The same with the slowest velocity of all pieces on open paths. */
+    static double solveAndReadSlowest(StateSweep sweep, int[] open) {
+        double sum = solveAndRead(sweep, open);
+        double least = Double.MAX_VALUE;
+        int pieces = sweep.pieces();
+        for (int piece = 0; piece < pieces; piece++) {
+            least = Math.min(least, sweep.slowest_mPerS(piece));
+        }
+        return sum + least;
+    }
+
+    private static void solve(StateSweep sweep, int[] open) {
         if (sweep.solve(open).isPresent() || !sweep.folded()) {
             throw new IllegalStateException("a state was not solved folded");
         }
-        double least = Double.MAX_VALUE;
-        for (int piece = 0; piece < sweep.pieces(); piece++) {
-            least = Math.min(least, sweep.slowest_mPerS(piece));
-        }
-        return least;
     }
 
     /** A peer that solves one round for every line it is sent and answers with its seconds. */

@@ -1,11 +1,9 @@
 package dustwright.engine.network;
 
 /**
- * Solves one state after another of a {@link FoldedNetwork}, cold each time: Newton's method on the points above which two or more
- * inlets are open, one sweep from the leaves to the receiver and one back per step. It keeps its arrays and allocates nothing; each
- * thread has its own.
- *
- * <p>A solved state is read as pieces: the runs and hoses between every open inlet and the receiver.
+ * Solves one state after another of a {@link FoldedNetwork}, cold each time: Newton's method on the {@link OpenPaths active nodes}, one
+ * sweep from the leaves to the root and one back per step. The unknown at the root is s, u in the receiver, which fixes what lies outside
+ * it. It keeps its arrays and allocates nothing; each thread has its own.
  */
 final class FoldedSolver {
     /** How a state came out. */
@@ -25,33 +23,26 @@ final class FoldedSolver {
     /** Least u: keeps slopes finite where there is no vacuum. */
     private static final double LEAST_PLACE = 1e-7;
 
+    final OpenPaths paths;
     private final FoldedNetwork folded;
-    private final FoldedTree tree;
-    private final PortTables.Cursor cursor;
-    private final MachineEnd.Cursor machine;
+    private final FoldedStarts starts;
+    private final PortTables.Cursor single;
+    private final PortTables.Cursor pair;
+    private final OutsideTables.Cursor outside;
     private final double ambientSquared;
     private final double perAmbientSquared;
+    private final double greatest;
     private final double deepest;
 
-    private final int[] open;
-    private int openCount;
-    /** Tables of the open inlets, each alone, seen from the receiver. */
-    private final int[] atReceiver;
+    // at the active nodes: P, u, flow toward the root
+    final double[] squared;
+    final double[] place;
+    final double[] flow;
+    /** u in the receiver. */
+    private double receiver;
+
     /** What the first so many open inlets draw, to start from. */
     private final double[] drawn;
-
-    // active nodes: the receiver first, each after the node it joins
-    private int active;
-    private final int[] node;
-    private final int[] joins;
-    private final int[] openFrom;
-    private final int[] openTo;
-    private final double[] leakPerU;
-    private final int[] portFrom;
-    private final int[] ports;
-    private final double[] squared;
-    private final double[] place;
-    private final double[] flow;
 
     // elimination: dP = ownStep + stepPerJoined · dP of the node joined; dw = ownFlow + inflowSlope · dP
     private final double[] inflow;
@@ -66,41 +57,22 @@ final class FoldedSolver {
     private boolean choked;
     private int steps;
 
-    // branches with one open inlet, by the active node they hang on
-    private int branches;
-    private final int[] branchDepth;
-    private final int[] branchInlet;
-    private final int[] branchAt;
-    private final double[] branchPlace;
-
-    private int pieces;
-    private final int[] pieceLeg;
-    private final double[] pieceFlow;
-    private final double[] pieceSquared;
-
     FoldedSolver(FoldedNetwork folded) {
         this.folded = folded;
-        tree = folded.tree;
-        cursor = folded.tables.new Cursor();
-        machine = folded.machine.new Cursor();
+        starts = folded.starts;
+        paths = new OpenPaths(folded);
+        single = folded.branches.singles.new Cursor();
+        pair = folded.branches.pairs.new Cursor();
+        outside = folded.surroundings.tables.new Cursor();
         ambientSquared = folded.network.ambientSquared;
         perAmbientSquared = 1 / ambientSquared;
-        deepest = ambientSquared * (1 - folded.machine.greatest() * folded.machine.greatest());
-        int inlets = folded.hose.length;
-        int size = tree.size;
-        open = new int[inlets];
-        atReceiver = new int[inlets];
-        drawn = new double[inlets + 1];
-        node = new int[size];
-        joins = new int[size];
-        openFrom = new int[size];
-        openTo = new int[size];
-        leakPerU = new double[size];
-        portFrom = new int[size + 1];
-        ports = new int[2 * size + inlets];
+        greatest = folded.surroundings.tables.machine().greatest();
+        deepest = ambientSquared * (1 - greatest * greatest);
+        int size = folded.tree.size;
         squared = new double[size];
         place = new double[size];
         flow = new double[size];
+        drawn = new double[folded.hoseLeg.length + 1];
         inflow = new double[size];
         inflowSlope = new double[size];
         ownStep = new double[size];
@@ -110,13 +82,6 @@ final class FoldedSolver {
         innerSlope = new double[size];
         outerSlope = new double[size];
         flowSlope = new double[size];
-        branchDepth = new int[inlets];
-        branchInlet = new int[inlets];
-        branchAt = new int[inlets];
-        branchPlace = new double[inlets];
-        pieceLeg = new int[size + inlets];
-        pieceFlow = new double[size + inlets];
-        pieceSquared = new double[size + inlets];
     }
 
     /**
@@ -126,115 +91,57 @@ final class FoldedSolver {
      * @param count how many of them are meant, from the front
      */
     Answer solve(int[] inlets, int count) {
-        rank(inlets, count);
-        collect();
+        paths.collect(inlets, count);
+        if (folded.surroundings.tables.neverSound(paths.surroundings)) {
+            return Answer.CHOKED;
+        }
+        choked = false;
         start();
-        Answer answer = iterate();
-        if (answer == Answer.SOLVED) {
-            readPieces();
-            answer = choked ? Answer.CHOKED : Answer.SOLVED;
-        }
-        return answer;
-    }
-
-    private void rank(int[] inlets, int count) {
-        openCount = count;
-        for (int n = 0; n < count; n++) {
-            int rank = folded.rankOfInlet[inlets[n]];
-            int m = n;
-            for (; m > 0 && open[m - 1] > rank; m--) {
-                open[m] = open[m - 1];
+        for (steps = 1; steps <= STEP_LIMIT; steps++) {
+            if (steps > 1) {
+                evaluateLaws();
             }
-            open[m] = rank;
-        }
-        for (int n = 0; n < count; n++) {
-            atReceiver[n] = folded.atReceiver[open[n]];
-        }
-    }
-
-    /** Finds the active nodes and what hangs on each. */
-    private void collect() {
-        active = 1;
-        branches = 0;
-        node[0] = 0;
-        openFrom[0] = 0;
-        openTo[0] = openCount;
-        int port = 0;
-        for (int a = 0; a < active; a++) {
-            int here = node[a];
-            int next = openFrom[a];
-            int end = openTo[a];
-            portFrom[a] = port;
-            leakPerU[a] = 0;
-            int inlet = tree.inletHere[here];
-            if (inlet != FoldedNetwork.NONE) {
-                if (next < end && open[next] == inlet) {
-                    ports[port++] = folded.hose[inlet];
-                    branch(a, tree.pathTo[inlet].length, inlet);
-                    next++;
-                } else {
-                    leakPerU[a] = folded.leakPerU[here];
-                }
-            }
-            if (folded.bleed[here] != FoldedNetwork.NONE) {
-                ports[port++] = folded.bleed[here];
-            }
-            for (int child : tree.children[here]) {
-                int first = next;
-                int endOfBranch = tree.endInlet[child];
-                while (next < end && open[next] < endOfBranch) {
-                    next++;
-                }
-                if (next == first) {
-                    if (folded.closed[child] != FoldedNetwork.NONE) {
-                        ports[port++] = folded.closed[child];
-                    }
-                } else if (next == first + 1) {
-                    ports[port++] = folded.oneOpen(child, open[first]);
-                    branch(a, tree.depth[child], open[first]);
-                } else {
-                    node[active] = child;
-                    joins[active] = a;
-                    openFrom[active] = first;
-                    openTo[active] = next;
-                    active++;
-                }
+            sweepToRoot();
+            double share = steps > WHOLE_STEPS && (steps & 1) == 0 ? 0.5 : 1;
+            if (sweepBack(share)) {
+                return anythingChoked() ? Answer.CHOKED : Answer.SOLVED;
             }
         }
-        portFrom[active] = port;
+        return Answer.NOT_SETTLED;
     }
 
-    private void branch(int at, int depth, int inlet) {
-        branchAt[branches] = at;
-        branchDepth[branches] = depth;
-        branchInlet[branches] = inlet;
-        branches++;
-    }
-
-    /**
-     * Every open inlet draws what it would draw alone, less a share that inlets open together usually lose; with that one step for the
-     * pressure in the receiver, and pressures up the tree.
-     */
     private void start() {
-        double share = folded.startShare[openCount];
-        double u = folded.startPlace[openCount];
-        cursor.moveTo(u);
-        machine.moveTo(u);
-        cursor.sum(atReceiver, 0, openCount);
-        double idle = folded.idlePerU[0];
-        double own = openCount * idle;
-        double spare = machine.flow() - idle * u - share * (cursor.flow() - own * u);
-        double moved = u - spare / (machine.slope() - idle - share * (cursor.flowSlope() - own));
-        place[0] = moved > 0.5 * u && moved < 0.5 * (1 + u) ? moved : u;
-        squared[0] = ambientSquared * (1 - place[0] * place[0]);
-        // flows are nearly in proportion to u
-        double scale = share * place[0] / u;
-        for (int n = 0; n < openCount; n++) {
-            drawn[n + 1] = drawn[n] + scale * (cursor.flow(atReceiver[n]) - idle * u);
+        double least = folded.surroundings.tables.soundFrom(paths.surroundings);
+        double s = starts.place(paths.open, paths.openCount);
+        moveRoot(s > least ? s : 0.5 * (least + greatest));
+        if (paths.active > 1) {
+            for (int n = 0; n < paths.openCount; n++) {
+                drawn[n + 1] = drawn[n] + starts.drawn_kgPerS(paths.openCount, paths.open[n], receiver);
+            }
+            for (int a = 1; a < paths.active; a++) {
+                startNode(a, paths.joins[a]);
+            }
         }
-        for (int a = 1; a < active; a++) {
-            startNode(a, joins[a]);
+    }
+
+    /** Moves s, half way to its bound where that leads beyond. */
+    private void moveRoot(double to) {
+        double least = folded.surroundings.tables.soundFrom(paths.surroundings);
+        double s = to;
+        if (!(s < greatest)) {
+            s = 0.5 * (receiver + greatest);
+        } else if (s < least) {
+            s = 0.5 * (Math.max(receiver, least) + least);
         }
+        receiver = s;
+        outside.moveTo(s);
+        outside.read(paths.surroundings);
+        squared[0] = outside.squared();
+        place[0] = place(squared[0]);
+    }
+
+    private double place(double squared) {
+        return Math.sqrt(Math.max(1 - squared * perAmbientSquared, LEAST_PLACE * LEAST_PLACE));
     }
 
     /**
@@ -242,8 +149,9 @@ final class FoldedSolver {
      * the rise over the pressure joined, {@code rise = loss/(1 − c w²/P)} meets the law but for {@code c w² (q − ln(1 + q))}.
      */
     private void startNode(int a, int joined) {
-        double w = folded.idlePerU[node[a]] * place[joined] + drawn[openTo[a]] - drawn[openFrom[a]];
-        LegLaw leg = folded.law[node[a]];
+        int node = paths.node[a];
+        double w = starts.idlePerU[node] * place[joined] + drawn[paths.openTo[a]] - drawn[paths.openFrom[a]];
+        LegLaw leg = folded.law[node];
         double kinetic = leg.c() * w * w;
         double below = squared[joined];
         double slope = Math.max(1 - kinetic / below, 0.1);
@@ -253,63 +161,48 @@ final class FoldedSolver {
         double inner = below + rise;
         flow[a] = w;
         squared[a] = inner;
-        place[a] = Math.sqrt(1 - inner * perAmbientSquared);
+        place[a] = place(inner);
         residual[a] = rise - loss - kinetic * q * (1 - 0.5 * q);
         flowSlope[a] = leg.lossSlope(w) + 2 * leg.c() * w * q;
         innerSlope[a] = 1 - kinetic / inner;
         outerSlope[a] = slope;
     }
 
-    /** Share of what the open inlets would draw alone, at the pressure now in the receiver, that they draw together. */
-    double shareDrawn() {
-        double u = place[0];
-        cursor.moveTo(u);
-        cursor.sum(atReceiver, 0, openCount);
-        double idle = folded.idlePerU[0] * u;
-        double alone = cursor.flow() - openCount * idle;
-        return alone > 0 ? (drawn_kgPerS() - idle) / alone : 1;
-    }
-
-    private Answer iterate() {
-        for (steps = 1; steps <= STEP_LIMIT; steps++) {
-            if (steps > 1) {
-                choked = false;
-                evaluateLaws();
-            }
-            sweepToReceiver();
-            double share = steps > WHOLE_STEPS && (steps & 1) == 0 ? 0.5 : 1;
-            if (sweepBack(share)) {
-                return Answer.SOLVED;
-            }
-        }
-        return Answer.NOT_SETTLED;
-    }
-
     private void evaluateLaws() {
-        for (int a = 1; a < active; a++) {
-            evaluateLaw(a, joins[a]);
+        choked = false;
+        for (int a = 1; a < paths.active; a++) {
+            evaluateLaw(a, paths.joins[a]);
         }
     }
 
-    private void sweepToReceiver() {
-        for (int a = 0; a < active; a++) {
+    private void sweepToRoot() {
+        for (int a = 0; a < paths.active; a++) {
             addPorts(a);
         }
-        for (int a = active - 1; a > 0; a--) {
-            eliminate(a, joins[a]);
+        for (int a = paths.active - 1; a > 0; a--) {
+            eliminate(a, paths.joins[a]);
         }
     }
 
     private void addPorts(int a) {
         double u = place[a];
-        cursor.moveTo(u);
-        cursor.sum(ports, portFrom[a], portFrom[a + 1]);
-        inflow[a] = leakPerU[a] * u + cursor.flow();
-        inflowSlope[a] = -(leakPerU[a] + cursor.flowSlope()) * 0.5 * perAmbientSquared / u;
+        single.moveTo(u);
+        single.sum(paths.ports, paths.portFrom[a], paths.portFrom[a + 1]);
+        double sum = paths.leakPerU[a] * u + single.flow();
+        double slope = paths.leakPerU[a] + single.flowSlope();
+        int pairs = paths.pairFrom[a + 1];
+        if (paths.pairFrom[a] < pairs) {
+            pair.moveTo(u);
+            pair.sum(paths.pairs, paths.pairFrom[a], pairs);
+            sum += pair.flow();
+            slope += pair.flowSlope();
+        }
+        inflow[a] = sum;
+        inflowSlope[a] = -slope * 0.5 * perAmbientSquared / u;
     }
 
     private void evaluateLaw(int a, int joined) {
-        LegLaw leg = folded.law[node[a]];
+        LegLaw leg = folded.law[paths.node[a]];
         double w = flow[a];
         double inner = squared[a];
         double c = leg.c();
@@ -330,9 +223,10 @@ final class FoldedSolver {
             friction_w = factor * size;
             frictionSlope = size * (2 * factor + x * leg.friction().slope(piece, into));
         }
-        double kAndLogarithm = leg.k() + LegLaw.logarithm(inner, outer);
-        residual[a] = inner - outer - c * w * (leg.lengthOverBore() * friction_w + size * kAndLogarithm);
-        flowSlope[a] = c * (leg.lengthOverBore() * frictionSlope + 2 * size * kAndLogarithm);
+        double logarithm = LegLaw.logarithm(inner, outer);
+        residual[a] =
+                inner - outer - c * w * (leg.lengthOverBore() * friction_w + size * leg.k()) - kinetic * logarithm;
+        flowSlope[a] = c * (leg.lengthOverBore() * frictionSlope + 2 * (size * leg.k() + w * logarithm));
         innerSlope[a] = 1 - kinetic / inner;
         outerSlope[a] = 1 - kinetic / outer;
     }
@@ -353,22 +247,26 @@ final class FoldedSolver {
 
     /** Takes the step; true when it was the last one needed. */
     private boolean sweepBack(double share) {
-        machine.moveTo(place[0]);
-        int interval = machine.interval();
-        double machineSlope = -machine.slope() * 0.5 * perAmbientSquared / place[0];
-        double step = (machine.flow() - inflow[0]) / (inflowSlope[0] - machineSlope);
-        // the first step takes the laws as met, so it is never the last
-        boolean last = move(0, step, share) && steps > 1;
-        ownStep[0] = step;
-        for (int a = 1; a < active; a++) {
-            step = ownStep[a] + stepPerJoined[a] * ownStep[joins[a]];
-            ownStep[a] = step;
-            flow[a] = within(folded.law[node[a]], flow[a] + share * (ownFlow[a] + inflowSlope[a] * step));
-            last &= move(a, step, share);
+        int interval = outside.interval();
+        double perPlace = outside.squaredSlope();
+        double step = (outside.flow() - inflow[0]) / (inflowSlope[0] * perPlace - outside.flowSlope());
+        ownStep[0] = step * perPlace;
+        boolean last = share == 1 && small(ownStep[0]);
+        moveRoot(receiver + share * step);
+        for (int a = 1; a < paths.active; a++) {
+            double own = ownStep[a] + stepPerJoined[a] * ownStep[paths.joins[a]];
+            ownStep[a] = own;
+            flow[a] = within(folded.law[paths.node[a]], flow[a] + share * (ownFlow[a] + inflowSlope[a] * own));
+            last &= small(own);
+            move(a, squared[a] + share * own);
         }
-        machine.moveTo(place[0]);
+        // the first step takes the laws of legs as met, so with them it is never the last;
         // a kink of the station may lie between two intervals: there a small step proves nothing
-        return last && machine.interval() == interval;
+        return last && (steps > 1 || paths.active == 1) && outside.interval() == interval;
+    }
+
+    private boolean small(double step) {
+        return Math.abs(step) < LAST_STEP * ambientSquared;
     }
 
     private static double within(LegLaw leg, double w) {
@@ -376,74 +274,28 @@ final class FoldedSolver {
         return w < most ? w : 0.5 * most;
     }
 
-    /** Moves a node's pressure, half way to its bound where the step leads beyond; true when the step was small and whole. */
-    private boolean move(int a, double step, double share) {
-        double to = squared[a] + share * step;
-        boolean small = share == 1 && Math.abs(step) < LAST_STEP * ambientSquared;
+    /** Moves a node's pressure, half way to its bound where that leads beyond. */
+    private void move(int a, double to) {
+        double moved = to;
         if (!(to < ambientSquared)) {
-            to = 0.5 * (squared[a] + ambientSquared);
+            moved = 0.5 * (squared[a] + ambientSquared);
         } else if (to < deepest) {
-            to = small ? to : 0.5 * (squared[a] + deepest);
+            moved = 0.5 * (squared[a] + deepest);
         }
-        squared[a] = to;
-        place[a] = Math.max(Math.sqrt(1 - to * perAmbientSquared), LEAST_PLACE);
-        return small;
+        squared[a] = moved;
+        place[a] = place(moved);
     }
 
-    /** Walks from the active nodes out to every open inlet, in all branches at once: a step waits for the one before in its branch only. */
-    private void readPieces() {
-        pieces = 0;
-        for (int a = 1; a < active; a++) {
-            add(tree.leg[node[a]], flow[a], squared[a]);
+    private boolean anythingChoked() {
+        OutsideTables tables = folded.surroundings.tables;
+        boolean found = choked
+                || receiver < tables.soundFrom(paths.surroundings)
+                || receiver > tables.soundTo(paths.surroundings);
+        for (int b = 0; b < paths.branches; b++) {
+            PortTables branches = paths.branchPair[b] ? folded.branches.pairs : folded.branches.singles;
+            found |= place[paths.branchAt[b]] > branches.unchokedUpTo(paths.branchTable[b]);
         }
-        for (int n = 0; n < branches; n++) {
-            branchPlace[n] = place[branchAt[n]];
-            choked |= branchPlace[n] > folded.tables.unchokedUpTo(outermost(n));
-        }
-        boolean further = true;
-        while (further) {
-            further = false;
-            for (int n = 0; n < branches; n++) {
-                further |= walk(n);
-            }
-        }
-        for (int n = 0; n < branches; n++) {
-            int table = folded.hose[branchInlet[n]];
-            cursor.moveTo(branchPlace[n]);
-            double start = cursor.inner(table);
-            add(folded.hoseLeg[branchInlet[n]], cursor.flow(table), ambientSquared * (1 - start * start));
-        }
-    }
-
-    private int outermost(int branch) {
-        int rank = branchInlet[branch];
-        int[] path = tree.pathTo[rank];
-        int depth = branchDepth[branch];
-        return depth == path.length ? folded.hose[rank] : folded.oneOpen(path[depth], rank);
-    }
-
-    /** Goes one leg further out in a branch; false when it is at its inlet. */
-    private boolean walk(int branch) {
-        int rank = branchInlet[branch];
-        int[] path = tree.pathTo[rank];
-        int depth = branchDepth[branch];
-        if (depth == path.length) {
-            return false;
-        }
-        int table = folded.oneOpen(path[depth], rank);
-        cursor.moveTo(branchPlace[branch]);
-        double inner = cursor.inner(table);
-        add(tree.leg[path[depth]], cursor.flow(table), ambientSquared * (1 - inner * inner));
-        branchPlace[branch] = inner;
-        branchDepth[branch] = depth + 1;
-        return true;
-    }
-
-    private void add(int leg, double w, double startSquared) {
-        pieceLeg[pieces] = leg;
-        pieceFlow[pieces] = w;
-        pieceSquared[pieces] = startSquared;
-        pieces++;
+        return found;
     }
 
     /** Newton steps the last state took. */
@@ -451,39 +303,24 @@ final class FoldedSolver {
         return steps;
     }
 
-    /** Number of pieces on open paths. */
-    int pieces() {
-        return pieces;
-    }
-
-    /** Leg of a piece, as the network numbers it. */
-    int leg(int piece) {
-        return pieceLeg[piece];
-    }
-
-    /** Flow toward the receiver [kg/s]. */
-    double flow_kgPerS(int piece) {
-        return pieceFlow[piece];
-    }
-
-    /** Static pressure at the end away from the receiver, where the air is slowest; a hose from still air starts at ambient [Pa]. */
-    double startPressure_Pa(int piece) {
-        return Math.sqrt(pieceSquared[piece]);
+    /** Rank of the n-th open inlet. */
+    int openRank(int n) {
+        return paths.open[n];
     }
 
     /** u in the receiver. */
     double receiverPlace() {
-        return place[0];
+        return receiver;
     }
 
     /** Pressure in the receiver [Pa]. */
     double receiver_Pa() {
-        return Math.sqrt(squared[0]);
+        return Math.sqrt(ambientSquared * (1 - receiver * receiver));
     }
 
     /** Air the station draws from the tubing [kg/s]. */
     double drawn_kgPerS() {
-        machine.moveTo(place[0]);
-        return machine.flow();
+        outside.read(folded.surroundings.closed(0));
+        return outside.flow();
     }
 }

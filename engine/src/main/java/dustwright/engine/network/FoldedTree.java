@@ -31,6 +31,9 @@ final class FoldedTree {
     /** Nodes from the receiver to an inlet, by its rank; the place of a node in it is its depth. */
     final int[][] pathTo;
 
+    /** Node where the paths of two inlets meet, by their ranks; for an inlet with itself its own node. */
+    final int[][] meeting;
+
     private final Network network;
     private final List<List<Integer>> runsAt = new ArrayList<>();
     private final boolean[] seen;
@@ -56,6 +59,28 @@ final class FoldedTree {
         seen = new boolean[network.nodeCount];
         collectRuns();
         number(network.stations.get(0).receiver(), NONE, NONE);
+        meeting = new int[ranked][ranked];
+        for (int node = 0; node < size; node++) {
+            // nodes further out come later and stand
+            for (int rank = firstInlet[node]; rank < endInlet[node]; rank++) {
+                Arrays.fill(meeting[rank], firstInlet[node], endInlet[node], node);
+            }
+        }
+    }
+
+    /** Number of inlets in a branch. */
+    int inlets(int branch) {
+        return endInlet[branch] - firstInlet[branch];
+    }
+
+    /** Whether an inlet lies in a branch; false for none. */
+    boolean holds(int branch, int rank) {
+        return rank != NONE && rank >= firstInlet[branch] && rank < endInlet[branch];
+    }
+
+    /** The branch at a node that leads to an inlet. */
+    int toward(int node, int rank) {
+        return pathTo[rank][depth[node] + 1];
     }
 
     /** Why a network is no tree that can be folded, in words that follow "because"; empty when it can. */

@@ -11,36 +11,42 @@ import java.util.Arrays;
  */
 final class MachineEnd {
     private static final int CELLS = 256;
+    /** Places by which an interval is looked up. */
+    private static final int SHELVES = 4096;
     /** Greatest departure from the curve, as a share of the greatest flow. */
     private static final double TOLERANCE = 1e-12;
 
     private static final double LEAST_WIDTH = 1e-11;
 
     private final double greatest;
-    private final int[] firstOfCell = new int[CELLS + 1];
-    private double[] start = new double[4 * CELLS];
-    private double[] cubic = new double[16 * CELLS];
-    private int intervals;
+    private final double shelfPerPlace;
+    private final int[] firstOfShelf = new int[SHELVES];
+    private double[] u = new double[4 * CELLS];
+    private double[] flow = new double[4 * CELLS];
+    private double[] slope = new double[4 * CELLS];
+    private int knots;
 
     /** Flow of a place and its slope. */
     private record Knot(double u, double flow, double slope) {}
 
     MachineEnd(StationDraw draw) {
         greatest = draw.greatestPlace();
-        double tolerance_kgPerS = TOLERANCE * knot(draw, 0).flow;
+        shelfPerPlace = SHELVES / greatest;
         Knot from = knot(draw, 0);
+        double tolerance_kgPerS = TOLERANCE * from.flow;
+        add(from);
         for (int cell = 0; cell < CELLS; cell++) {
-            firstOfCell[cell] = intervals;
             Knot to = knot(draw, greatest * (cell + 1) / CELLS);
             refine(draw, from, to, tolerance_kgPerS);
             from = to;
         }
-        firstOfCell[CELLS] = intervals;
-    }
-
-    /** Greatest u there is: where the station draws nothing any more. */
-    double greatest() {
-        return greatest;
+        int interval = 0;
+        for (int shelf = 0; shelf < SHELVES; shelf++) {
+            while (interval < knots - 2 && u[interval + 1] * shelfPerPlace <= shelf) {
+                interval++;
+            }
+            firstOfShelf[shelf] = interval;
+        }
     }
 
     private static Knot knot(StationDraw draw, double u) {
@@ -56,62 +62,52 @@ final class MachineEnd {
             refine(draw, from, middle, tolerance_kgPerS);
             refine(draw, middle, to, tolerance_kgPerS);
         } else {
-            add(from, middle);
-            add(middle, to);
+            add(to);
         }
     }
 
-    private void add(Knot from, Knot to) {
-        if (intervals == start.length) {
-            start = Arrays.copyOf(start, 2 * intervals);
-            cubic = Arrays.copyOf(cubic, 8 * intervals);
+    private void add(Knot knot) {
+        if (knots == u.length) {
+            u = Arrays.copyOf(u, 2 * knots);
+            flow = Arrays.copyOf(flow, 2 * knots);
+            slope = Arrays.copyOf(slope, 2 * knots);
         }
-        double width = to.u - from.u;
-        double mean = (to.flow - from.flow) / width;
-        start[intervals] = from.u;
-        cubic[4 * intervals] = from.flow;
-        cubic[4 * intervals + 1] = from.slope;
-        cubic[4 * intervals + 2] = (3 * mean - 2 * from.slope - to.slope) / width;
-        cubic[4 * intervals + 3] = (from.slope + to.slope - 2 * mean) / (width * width);
-        intervals++;
+        u[knots] = knot.u;
+        flow[knots] = knot.flow;
+        slope[knots] = knot.slope;
+        knots++;
     }
 
-    /** A place on the curve. It changes; each thread has its own. */
-    final class Cursor {
-        private final double cellPerPlace = CELLS / greatest;
-        private int interval;
-        private double flow;
-        private double slope;
+    /** Greatest u there is: where the station draws nothing any more. */
+    double greatest() {
+        return greatest;
+    }
 
-        void moveTo(double u) {
-            int cell = Math.min((int) (u * cellPerPlace), CELLS - 1);
-            int i = firstOfCell[cell];
-            int last = firstOfCell[cell + 1] - 1;
-            while (i < last && u >= start[i + 1]) {
-                i++;
-            }
-            double t = u - start[i];
-            double c1 = cubic[4 * i + 1];
-            double c2 = cubic[4 * i + 2];
-            double c3 = cubic[4 * i + 3];
-            interval = i;
-            flow = cubic[4 * i] + t * (c1 + t * (c2 + t * c3));
-            slope = c1 + t * (2 * c2 + 3 * t * c3);
-        }
+    int knots() {
+        return knots;
+    }
 
-        /** Number of the interval, changed when a kink may have been crossed. */
-        int interval() {
-            return interval;
-        }
+    /** u of a knot. */
+    double place(int knot) {
+        return u[knot];
+    }
 
-        /** Flow drawn [kg/s]. */
-        double flow() {
-            return flow;
-        }
+    /** Flow drawn at a knot [kg/s]. */
+    double flow_kgPerS(int knot) {
+        return flow[knot];
+    }
 
-        /** d flow/du [kg/s]. */
-        double slope() {
-            return slope;
+    /** d flow/du at a knot [kg/s]. */
+    double slope(int knot) {
+        return slope[knot];
+    }
+
+    /** Number of the interval between two knots in which a place lies. */
+    int interval(double place) {
+        int i = firstOfShelf[Math.min((int) (place * shelfPerPlace), SHELVES - 1)];
+        while (i < knots - 2 && place >= u[i + 1]) {
+            i++;
         }
+        return i;
     }
 }

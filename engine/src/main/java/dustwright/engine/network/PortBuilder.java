@@ -6,27 +6,28 @@ package dustwright.engine.network;
  */
 final class PortBuilder {
     private static final int STEP_LIMIT = 100;
-    /** Relative to the whole range of the unknown: the last digits. */
-    private static final double FOUND = 2e-16;
+    /** Newton is quadratic: after a step of this in u the last digits are right. */
+    private static final double FOUND = 1e-9;
 
     private final double ambientSquared;
     private final LegLaws laws;
-    private final PortTables tables;
-    private final PortTables.Cursor cursor;
+    private final PortTables singles;
+    private final PortTables pairs;
+    private final PortTables.Cursor single;
+    private final PortTables.Cursor pair;
 
-    // what hangs on the inner node of the table under work
-    private double leakPerU;
-    private int[] ports = new int[0];
-    private int portCount;
-    // and what flows into that node at the place last asked
+    private Hanging hanging = new Hanging(0);
+    // what flows into the inner node at the place last asked
     private double inflow;
     private double inflowSlope;
 
-    PortBuilder(Network network, PortTables tables) {
+    PortBuilder(Network network, PortTables singles, PortTables pairs) {
         this.ambientSquared = network.ambientSquared;
         this.laws = new LegLaws(network, 1);
-        this.tables = tables;
-        this.cursor = tables.new Cursor();
+        this.singles = singles;
+        this.pairs = pairs;
+        this.single = singles.new Cursor();
+        this.pair = pairs.new Cursor();
     }
 
     /** Table of a leg that draws from still air, seen from the node at its end: a hose with its tool, an opening, a tool's curve. */
@@ -34,17 +35,18 @@ final class PortBuilder {
         double flow = 0;
         double slope = 0;
         double unchoked = 0;
-        for (int knot = 1; knot <= tables.intervals(); knot++) {
-            double u = knot * tables.step();
-            flow = flowFromStillAir(leg, ambientSquared * (1 - u * u), flow + slope * tables.step());
+        for (int knot = 1; knot <= singles.intervals(); knot++) {
+            double u = knot * singles.step();
+            flow = flowFromStillAir(leg, ambientSquared * (1 - u * u), flow + slope * singles.step());
             slope = 2 * ambientSquared * u * laws.slopeTo / laws.slopeFlow;
-            if (!laws.choked && unchoked == (knot - 1) * tables.step()) {
+            if (!laws.choked && unchoked == (knot - 1) * singles.step()) {
                 unchoked = u;
             }
-            tables.put(table, knot, flow, slope, 0, 0);
+            singles.put(table, knot, flow, slope, 0, 0);
+            singles.putFar(table, knot, flow, slope);
         }
-        tables.putStart(table);
-        tables.setUnchokedUpTo(table, unchoked);
+        singles.putStart(table);
+        singles.setUnchokedUpTo(table, unchoked);
     }
 
     /** Newton from outside: leg laws bend one way only in w, so no bracket is needed. */
@@ -62,24 +64,29 @@ final class PortBuilder {
         return flow;
     }
 
-    /**
-     * Table of a leg with everything that hangs on its inner end, seen from its outer end.
-     *
-     * @param leakPerU leak of a closed inlet at the inner node, proportional to u [kg/s]
-     * @param ports tables that hang on the inner node
-     */
-    void through(int table, LegLaw law, double leakPerU, int[] ports, int portCount) {
-        this.leakPerU = leakPerU;
-        this.ports = ports;
-        this.portCount = portCount;
+    /** Table of a leg with everything that hangs on its inner end, seen from its outer end. */
+    void through(int table, LegLaw law, Hanging hanging) {
+        fill(singles, table, law, hanging);
+    }
+
+    /** The same with two inlets open further in. */
+    void throughWithTwoOpen(int table, LegLaw law, Hanging hanging) {
+        fill(pairs, table, law, hanging);
+    }
+
+    private void fill(PortTables tables, int table, LegLaw law, Hanging hanging) {
+        this.hanging = hanging;
         double unchokedInside = unchokedInside();
         double inner = 0;
         double innerSlope = 0;
+        double slopeBefore = 0;
         double unchoked = 0;
         for (int knot = 1; knot <= tables.intervals(); knot++) {
             double u = knot * tables.step();
             double outlet = ambientSquared * (1 - u * u);
-            inner = innerPlace(law, u, outlet, inner + innerSlope * tables.step());
+            double next = inner + (knot > 2 ? 1.5 * innerSlope - 0.5 * slopeBefore : innerSlope) * tables.step();
+            slopeBefore = innerSlope;
+            inner = innerPlace(law, u, outlet, next);
             double inlet = ambientSquared * (1 - inner * inner);
             double kinetic = law.c() * inflow * inflow;
             innerSlope = 0;
@@ -93,15 +100,26 @@ final class PortBuilder {
                 }
             }
             tables.put(table, knot, inflow, inflowSlope * innerSlope, inner, innerSlope);
+            putFar(tables, table, knot, inner, innerSlope);
         }
         tables.putStart(table);
         tables.setUnchokedUpTo(table, unchoked);
     }
 
+    private void putFar(PortTables tables, int table, int knot, double inner, double innerSlope) {
+        if (hanging.open != Network.NONE) {
+            tables.putFar(table, knot, single.far(hanging.open), single.farSlope(hanging.open) * innerSlope);
+        } else if (hanging.pair != Network.NONE) {
+            tables.putFar(table, knot, pair.far(hanging.pair), pair.farSlope(hanging.pair) * innerSlope);
+        } else {
+            tables.putFar(table, knot, inner, innerSlope);
+        }
+    }
+
     private double unchokedInside() {
-        double least = Double.MAX_VALUE;
-        for (int n = 0; n < portCount; n++) {
-            least = Math.min(least, tables.unchokedUpTo(ports[n]));
+        double least = hanging.pair == Network.NONE ? Double.MAX_VALUE : pairs.unchokedUpTo(hanging.pair);
+        for (int n = 0; n < hanging.count; n++) {
+            least = Math.min(least, singles.unchokedUpTo(hanging.ports[n]));
         }
         return least;
     }
@@ -137,9 +155,15 @@ final class PortBuilder {
     }
 
     private void flowInto(double u) {
-        cursor.moveTo(u);
-        cursor.sum(ports, 0, portCount);
-        inflow = leakPerU * u + cursor.flow();
-        inflowSlope = leakPerU + cursor.flowSlope();
+        single.moveTo(u);
+        single.sum(hanging.ports, 0, hanging.count);
+        inflow = hanging.leakPerU * u + single.flow();
+        inflowSlope = hanging.leakPerU + single.flowSlope();
+        if (hanging.pair != Network.NONE) {
+            pair.moveTo(u);
+            pair.sum(hanging.pair);
+            inflow += pair.flow();
+            inflowSlope += pair.flowSlope();
+        }
     }
 }

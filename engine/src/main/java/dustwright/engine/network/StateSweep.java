@@ -19,13 +19,15 @@ public final class StateSweep {
     private final Network network;
     private final State condition;
     private final Outcome<FoldedNetwork> folding;
-    private final DutyPointSolver unfoldedSolver;
+    private final DutyPointSolver unfoldedSweep;
     private final List<LegResult> unfolded = new ArrayList<>();
-    private final @Nullable FoldedSolver foldedSolver;
-    /** The folded solver while the last state stands in it. */
-    private @Nullable FoldedSolver answered;
+    private final @Nullable FoldedSweep foldedSweep;
+    /** The folded sweep while the last state stands in it. */
+    private @Nullable FoldedSweep answered;
 
     private double receiver_Pa;
+    private double drawn_kgPerS;
+    private double[] inletFlow_kgPerS = {};
     /** R T over the area, by leg: velocity of one kg/s at one pascal. */
     private final double[] rtPerArea;
 
@@ -38,9 +40,8 @@ public final class StateSweep {
         this.network = network;
         this.condition = condition;
         folding = FoldedNetwork.fold(network, condition);
-        foldedSolver =
-                folding instanceof Outcome.Solved<FoldedNetwork> folded ? new FoldedSolver(folded.value()) : null;
-        unfoldedSolver = new DutyPointSolver(network);
+        foldedSweep = folding instanceof Outcome.Solved<FoldedNetwork> folded ? new FoldedSweep(folded.value()) : null;
+        unfoldedSweep = new DutyPointSolver(network);
         rtPerArea = Arrays.stream(network.c)
                 .map(c -> Math.sqrt(c * network.rt_JPerKg))
                 .toArray();
@@ -58,9 +59,8 @@ public final class StateSweep {
      * @return empty when solved, else why not
      */
     public Optional<String> solve(int... inlets) {
-        boolean solved =
-                foldedSolver != null && foldedSolver.solve(inlets, inlets.length) == FoldedSolver.Answer.SOLVED;
-        answered = solved ? foldedSolver : null;
+        boolean solved = foldedSweep != null && foldedSweep.solve(inlets) == FoldedSolver.Answer.SOLVED;
+        answered = solved ? foldedSweep : null;
         return solved ? Optional.empty() : solveUnfolded(inlets);
     }
 
@@ -77,7 +77,7 @@ public final class StateSweep {
                 condition.ventedStations(),
                 condition.runningProducers());
         unfolded.clear();
-        return unfoldedSolver.solve(state).match(this::keep, Optional::of);
+        return unfoldedSweep.solve(state).match(this::keep, Optional::of);
     }
 
     private Optional<String> keep(DutyPoint duty) {
@@ -133,5 +133,19 @@ public final class StateSweep {
     /** Pressure in the receiver [Pa]. */
     public double receiver_Pa() {
         return answered != null ? answered.receiver_Pa() : receiver_Pa;
+    }
+
+    /** Air the station draws from the tubing [kg/s]. */
+    public double drawn_kgPerS() {
+        return answered != null ? answered.drawn_kgPerS() : drawn_kgPerS;
+    }
+
+    /**
+     * What an open inlet draws [kg/s].
+     *
+     * @param asked its place among the inlets the state was asked with
+     */
+    public double inletFlow_kgPerS(int asked) {
+        return answered != null ? answered.inletFlow_kgPerS(asked) : inletFlow_kgPerS[asked];
     }
 }

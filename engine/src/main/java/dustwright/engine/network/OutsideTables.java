@@ -1,0 +1,130 @@
+package dustwright.engine.network;
+
+/**
+ * What lies outside a branch, seen from the node it hangs on (equation NET-12): the station with all tubing toward it, inlets out there
+ * closed but for one at most. It fixes two things as functions of {@code s}, which is u in the receiver: the pressure squared at the
+ * node, and the flow drawn from it. Unlike u at the node, s keeps the kinks of the station at the same places in all tables, so they
+ * share the uneven grid of {@link MachineEnd}.
+ */
+final class OutsideTables {
+    private static final int ROW = 4;
+
+    private final MachineEnd machine;
+    private final double[] perWidth;
+    private final double[] rows;
+    private final double[] soundFrom;
+    private final double[] soundTo;
+
+    OutsideTables(MachineEnd machine, int tables) {
+        this.machine = machine;
+        perWidth = new double[machine.knots() - 1];
+        for (int i = 0; i < perWidth.length; i++) {
+            perWidth[i] = 1 / (machine.place(i + 1) - machine.place(i));
+        }
+        rows = new double[Math.multiplyExact(tables, ROW * machine.knots())];
+        soundFrom = new double[tables];
+        soundTo = new double[tables];
+    }
+
+    MachineEnd machine() {
+        return machine;
+    }
+
+    /**
+     * Enters one row.
+     *
+     * @param squared P at the node [Pa²]
+     * @param flow drawn from the node [kg/s]
+     */
+    void put(int table, int knot, double squared, double squaredSlope, double flow, double flowSlope) {
+        int i = ROW * (table * machine.knots() + knot);
+        rows[i] = squared;
+        rows[i + 1] = squaredSlope;
+        rows[i + 2] = flow;
+        rows[i + 3] = flowSlope;
+    }
+
+    /** States range of s in which nothing outside chokes and the node stays below ambient. */
+    void setSound(int table, double from, double to) {
+        soundFrom[table] = from;
+        soundTo[table] = to;
+    }
+
+    boolean neverSound(int table) {
+        return soundFrom[table] > soundTo[table];
+    }
+
+    double soundFrom(int table) {
+        return soundFrom[table];
+    }
+
+    double soundTo(int table) {
+        return soundTo[table];
+    }
+
+    /** A place in the grid at which tables are read. It changes; each thread has its own. */
+    final class Cursor {
+        private int interval;
+        private double part;
+        private double scale;
+        private double end;
+        private double startSlope;
+        private double endSlope;
+        private double squared;
+        private double squaredSlope;
+        private double flow;
+        private double flowSlope;
+
+        void moveTo(double s) {
+            int i = machine.interval(s);
+            double start = machine.place(i);
+            double width = machine.place(i + 1) - start;
+            double t = (s - start) * perWidth[i];
+            interval = i;
+            scale = perWidth[i];
+            part = t;
+            end = t * t * (3 - 2 * t);
+            startSlope = t * (1 - t) * (1 - t) * width;
+            endSlope = t * t * (t - 1) * width;
+        }
+
+        /** Number of the interval, changed when a kink may have been crossed. */
+        int interval() {
+            return interval;
+        }
+
+        void read(int table) {
+            int i = ROW * (table * machine.knots() + interval);
+            double t = part;
+            double rise = 6 * t * (1 - t) * scale;
+            double atStart = 1 + t * (3 * t - 4);
+            double atEnd = t * (3 * t - 2);
+            double squaredRise = rows[i + ROW] - rows[i];
+            squared = rows[i] + end * squaredRise + startSlope * rows[i + 1] + endSlope * rows[i + ROW + 1];
+            squaredSlope = rise * squaredRise + atStart * rows[i + 1] + atEnd * rows[i + ROW + 1];
+            double flowRise = rows[i + ROW + 2] - rows[i + 2];
+            flow = rows[i + 2] + end * flowRise + startSlope * rows[i + 3] + endSlope * rows[i + ROW + 3];
+            flowSlope = rise * flowRise + atStart * rows[i + 3] + atEnd * rows[i + ROW + 3];
+        }
+
+        /** P at the node [Pa²]. */
+        double squared() {
+            return squared;
+        }
+
+        /** dP/ds. */
+        double squaredSlope() {
+            return squaredSlope;
+        }
+
+        /** Flow drawn from the node [kg/s]. */
+        double flow() {
+            return flow;
+        }
+
+        /** d flow/ds. */
+        double flowSlope() {
+            return flowSlope;
+        }
+    }
+}
