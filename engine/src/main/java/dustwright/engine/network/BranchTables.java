@@ -30,13 +30,14 @@ final class BranchTables {
     /** Table of an open hose with its tool, by rank of the inlet. */
     final int[] hose;
 
+    /** By rank, and by depth of the node further out: the table with that inlet open alone; last the table of its hose. */
+    final int[][] pathTable;
+
     private final Network network;
     private final FoldedTree tree;
     private final LawBook laws;
     private final LegLaw[] law;
     private final PortBuilder builder;
-    /** Where the tables of a branch with one inlet open would start for rank 0. */
-    private final int[] oneOpen;
     /** First table of a branch with two inlets open, or NONE. */
     private final int[] twoOpen;
 
@@ -64,7 +65,6 @@ final class BranchTables {
         leakPerU = new double[tree.size];
         bleed = new int[tree.size];
         closed = new int[tree.size];
-        oneOpen = new int[tree.size];
         twoOpen = new int[tree.size];
         hose = new int[network.inlets.size()];
         for (int rank = 0; rank < hose.length; rank++) {
@@ -72,6 +72,11 @@ final class BranchTables {
         }
         for (int node = 0; node < tree.size; node++) {
             prepareNode(state, node);
+        }
+        pathTable = new int[hose.length][];
+        for (int rank = 0; rank < hose.length; rank++) {
+            pathTable[rank] = new int[tree.pathTo[rank].length + 1];
+            pathTable[rank][tree.pathTo[rank].length] = hose[rank];
         }
         for (int node = tree.size - 1; node > 0; node--) {
             foldClosed(node);
@@ -105,12 +110,12 @@ final class BranchTables {
 
     /** Table of a branch with one inlet open. */
     int oneOpen(int branch, int rank) {
-        return oneOpen[branch] + rank;
+        return pathTable[rank][tree.depth[branch]];
     }
 
     /** Table of an inlet open alone, seen from a node on its path: of its hose, or of the branch that leads to it. */
     int toward(int node, int rank) {
-        return tree.inletHere[node] == rank ? hose[rank] : oneOpen(tree.toward(node, rank), rank);
+        return pathTable[rank][tree.depth[node] + 1];
     }
 
     /** Whether a branch has tables with two inlets open. */
@@ -178,9 +183,9 @@ final class BranchTables {
     }
 
     private void foldOneOpen(int node) {
-        oneOpen[node] = nextSingle - tree.firstInlet[node];
         for (int rank = tree.firstInlet[node]; rank < tree.endInlet[node]; rank++) {
-            builder.through(nextSingle++, law[node], hanging(node, NONE, rank, NONE));
+            builder.through(nextSingle, law[node], hanging(node, NONE, rank, NONE));
+            pathTable[rank][tree.depth[node]] = nextSingle++;
         }
     }
 
@@ -216,7 +221,7 @@ final class BranchTables {
                 continue;
             }
             if (holdsOne && holdsOther) {
-                hanging.pair = twoOpen(child, one, other);
+                hanging.pairs[0] = twoOpen(child, one, other);
             } else if (holdsOne || holdsOther) {
                 hanging.addOpen(oneOpen(child, holdsOne ? one : other));
             } else {

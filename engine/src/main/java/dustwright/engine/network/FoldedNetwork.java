@@ -23,8 +23,8 @@ final class FoldedNetwork {
     final BranchTables branches;
     final Surroundings surroundings;
     final FoldedStarts starts;
-    /** Leg of the hose, by rank. */
-    final int[] hoseLeg;
+    /** By rank, and by depth of the outer node: legs on the way from the receiver to an inlet; last its hose. */
+    final int[][] pathLeg;
     /** Rank of an inlet, in the order of the plant. */
     final int[] rankOfInlet;
 
@@ -58,11 +58,17 @@ final class FoldedNetwork {
             law[node] = laws.of(tree.leg[node]);
         }
         int inlets = network.inlets.size();
-        hoseLeg = new int[inlets];
+        pathLeg = new int[inlets][];
         rankOfInlet = new int[inlets];
         for (int rank = 0; rank < inlets; rank++) {
             rankOfInlet[tree.inletOfRank[rank]] = rank;
-            hoseLeg[rank] = network.inlets.get(tree.inletOfRank[rank]).hoseLeg();
+            int[] path = tree.pathTo[rank];
+            pathLeg[rank] = new int[path.length + 1];
+            for (int depth = 0; depth < path.length; depth++) {
+                pathLeg[rank][depth] = tree.leg[path[depth]];
+            }
+            pathLeg[rank][path.length] =
+                    network.inlets.get(tree.inletOfRank[rank]).hoseLeg();
         }
         branches = new BranchTables(network, state, tree, laws, law, machine.greatest());
         surroundings = new Surroundings(network, tree, law, branches, machine);

@@ -9,8 +9,8 @@ final class FoldedSolver {
     /** How a state came out. */
     enum Answer {
         SOLVED,
-        /** Something is choked: the tables end there. */
-        CHOKED,
+        /** Something is choked, or there is next to no vacuum: the tables end there. */
+        BEYOND_TABLES,
         /** Newton did not settle. */
         NOT_SETTLED
     }
@@ -26,12 +26,11 @@ final class FoldedSolver {
     final OpenPaths paths;
     private final FoldedNetwork folded;
     private final FoldedStarts starts;
-    private final PortTables.Cursor single;
-    private final PortTables.Cursor pair;
+    private final PortTables.Sum single;
+    private final PortTables.Sum pair;
     private final OutsideTables.Cursor outside;
     private final double ambientSquared;
     private final double perAmbientSquared;
-    private final double greatest;
     private final double deepest;
 
     // at the active nodes: P, u, flow toward the root
@@ -40,6 +39,10 @@ final class FoldedSolver {
     final double[] flow;
     /** u in the receiver. */
     private double receiver;
+    /** Range of it in which the tables of what lies outside the root hold. */
+    private double soundFrom;
+
+    private double soundTo;
 
     /** What the first so many open inlets draw, to start from. */
     private final double[] drawn;
@@ -61,18 +64,18 @@ final class FoldedSolver {
         this.folded = folded;
         starts = folded.starts;
         paths = new OpenPaths(folded);
-        single = folded.branches.singles.new Cursor();
-        pair = folded.branches.pairs.new Cursor();
+        single = folded.branches.singles.new Sum();
+        pair = folded.branches.pairs.new Sum();
         outside = folded.surroundings.tables.new Cursor();
         ambientSquared = folded.network.ambientSquared;
         perAmbientSquared = 1 / ambientSquared;
-        greatest = folded.surroundings.tables.machine().greatest();
+        double greatest = folded.surroundings.tables.machine().greatest();
         deepest = ambientSquared * (1 - greatest * greatest);
         int size = folded.tree.size;
         squared = new double[size];
         place = new double[size];
         flow = new double[size];
-        drawn = new double[folded.hoseLeg.length + 1];
+        drawn = new double[folded.rankOfInlet.length + 1];
         inflow = new double[size];
         inflowSlope = new double[size];
         ownStep = new double[size];
@@ -92,8 +95,10 @@ final class FoldedSolver {
      */
     Answer solve(int[] inlets, int count) {
         paths.collect(inlets, count);
-        if (folded.surroundings.tables.neverSound(paths.surroundings)) {
-            return Answer.CHOKED;
+        soundFrom = folded.surroundings.tables.soundFrom(paths.surroundings);
+        soundTo = folded.surroundings.tables.soundTo(paths.surroundings);
+        if (soundFrom > soundTo) {
+            return Answer.BEYOND_TABLES;
         }
         choked = false;
         start();
@@ -104,16 +109,15 @@ final class FoldedSolver {
             sweepToRoot();
             double share = steps > WHOLE_STEPS && (steps & 1) == 0 ? 0.5 : 1;
             if (sweepBack(share)) {
-                return anythingChoked() ? Answer.CHOKED : Answer.SOLVED;
+                return beyondTables() ? Answer.BEYOND_TABLES : Answer.SOLVED;
             }
         }
         return Answer.NOT_SETTLED;
     }
 
     private void start() {
-        double least = folded.surroundings.tables.soundFrom(paths.surroundings);
         double s = starts.place(paths.open, paths.openCount);
-        moveRoot(s > least ? s : 0.5 * (least + greatest));
+        goTo(s > soundFrom && s < soundTo ? s : 0.5 * (soundFrom + soundTo));
         if (paths.active > 1) {
             for (int n = 0; n < paths.openCount; n++) {
                 drawn[n + 1] = drawn[n] + starts.drawn_kgPerS(paths.openCount, paths.open[n], receiver);
@@ -126,13 +130,14 @@ final class FoldedSolver {
 
     /** Moves s, half way to its bound where that leads beyond. */
     private void moveRoot(double to) {
-        double least = folded.surroundings.tables.soundFrom(paths.surroundings);
-        double s = to;
-        if (!(s < greatest)) {
-            s = 0.5 * (receiver + greatest);
-        } else if (s < least) {
-            s = 0.5 * (Math.max(receiver, least) + least);
+        if (!(to <= soundTo)) {
+            goTo(0.5 * (receiver + soundTo));
+        } else {
+            goTo(to < soundFrom ? 0.5 * (receiver + soundFrom) : to);
         }
+    }
+
+    private void goTo(double s) {
         receiver = s;
         outside.moveTo(s);
         outside.read(paths.surroundings);
@@ -150,8 +155,9 @@ final class FoldedSolver {
      */
     private void startNode(int a, int joined) {
         int node = paths.node[a];
-        double w = starts.idlePerU[node] * place[joined] + drawn[paths.openTo[a]] - drawn[paths.openFrom[a]];
         LegLaw leg = folded.law[node];
+        double open = drawn[paths.openTo[a]] - drawn[paths.openFrom[a]];
+        double w = within(leg, starts.idlePerU[node] * place[joined] + open);
         double kinetic = leg.c() * w * w;
         double below = squared[joined];
         double slope = Math.max(1 - kinetic / below, 0.1);
@@ -186,16 +192,14 @@ final class FoldedSolver {
 
     private void addPorts(int a) {
         double u = place[a];
-        single.moveTo(u);
-        single.sum(paths.ports, paths.portFrom[a], paths.portFrom[a + 1]);
+        single.of(paths.ports, paths.portFrom[a], paths.portFrom[a + 1], u);
         double sum = paths.leakPerU[a] * u + single.flow();
-        double slope = paths.leakPerU[a] + single.flowSlope();
+        double slope = paths.leakPerU[a] + single.slope();
         int pairs = paths.pairFrom[a + 1];
         if (paths.pairFrom[a] < pairs) {
-            pair.moveTo(u);
-            pair.sum(paths.pairs, paths.pairFrom[a], pairs);
+            pair.of(paths.pairs, paths.pairFrom[a], pairs, u);
             sum += pair.flow();
-            slope += pair.flowSlope();
+            slope += pair.slope();
         }
         inflow[a] = sum;
         inflowSlope[a] = -slope * 0.5 * perAmbientSquared / u;
@@ -271,7 +275,7 @@ final class FoldedSolver {
 
     private static double within(LegLaw leg, double w) {
         double most = leg.most_kgPerS();
-        return w < most ? w : 0.5 * most;
+        return Math.abs(w) < most ? w : Math.copySign(0.5 * most, w);
     }
 
     /** Moves a node's pressure, half way to its bound where that leads beyond. */
@@ -286,16 +290,15 @@ final class FoldedSolver {
         place[a] = place(moved);
     }
 
-    private boolean anythingChoked() {
-        OutsideTables tables = folded.surroundings.tables;
-        boolean found = choked
-                || receiver < tables.soundFrom(paths.surroundings)
-                || receiver > tables.soundTo(paths.surroundings);
+    private boolean beyondTables() {
+        boolean beyond = choked;
         for (int b = 0; b < paths.branches; b++) {
             PortTables branches = paths.branchPair[b] ? folded.branches.pairs : folded.branches.singles;
-            found |= place[paths.branchAt[b]] > branches.unchokedUpTo(paths.branchTable[b]);
+            double u = place[paths.branchAt[b]];
+            int table = paths.branchTable[b];
+            beyond |= u < branches.soundFrom(table) || u > branches.soundTo(table);
         }
-        return found;
+        return beyond;
     }
 
     /** Newton steps the last state took. */

@@ -16,7 +16,6 @@ final class FoldedStarts {
 
     // by number of open inlets
     private final double[] place;
-    private final double[] share;
     /** What the station draws beyond leaks at that place, and its slope. */
     private final double[] draw;
 
@@ -33,18 +32,15 @@ final class FoldedStarts {
         greatest = surroundings.tables.machine().greatest();
         int inlets = tree.inletOfRank.length;
         place = new double[inlets + 1];
-        share = new double[inlets + 1];
         draw = new double[inlets + 1];
         drawSlope = new double[inlets + 1];
         flow = new double[inlets + 1][inlets];
         slope = new double[inlets + 1][inlets];
         idlePerU = new double[tree.size];
-        PortTables.Cursor cursor = branches.singles.new Cursor();
         double middle = greatest / 2;
-        cursor.moveTo(middle);
         for (int node = 1; node < tree.size; node++) {
             int closed = branches.closed[node];
-            idlePerU[node] = closed == Network.NONE ? 0 : cursor.flow(closed) / middle;
+            idlePerU[node] = closed == Network.NONE ? 0 : branches.singles.flow(closed, middle) / middle;
             if (tree.parent[node] == 0) {
                 idlePerU[0] += idlePerU[node];
             }
@@ -72,30 +68,27 @@ final class FoldedStarts {
 
     private void set(int count, double u, double drawn) {
         place[count] = u;
-        share[count] = drawn;
         OutsideTables.Cursor station = surroundings.tables.new Cursor();
         station.moveTo(u);
         station.read(surroundings.closed(0));
         draw[count] = station.flow() - idlePerU[0] * u;
         drawSlope[count] = station.flowSlope() - idlePerU[0];
-        PortTables.Cursor cursor = branches.singles.new Cursor();
-        cursor.moveTo(u);
+        PortTables.Sum alone = branches.singles.new Sum();
+        int[] table = new int[1];
         for (int rank = 0; rank < flow[count].length; rank++) {
-            cursor.sum(branches.toward(0, rank));
-            flow[count][rank] = drawn * (cursor.flow() - idlePerU[0] * u);
-            slope[count][rank] = drawn * (cursor.flowSlope() - idlePerU[0]);
+            table[0] = branches.toward(0, rank);
+            alone.of(table, 0, 1, u);
+            flow[count][rank] = drawn * (alone.flow() - idlePerU[0] * u);
+            slope[count][rank] = drawn * (alone.slope() - idlePerU[0]);
         }
     }
 
     /** Share of what the open inlets would draw alone, at the pressure now in the receiver, that they draw together. */
     private double shareDrawn(FoldedSolver solver, int count) {
         double u = solver.receiverPlace();
-        PortTables.Cursor cursor = branches.singles.new Cursor();
-        cursor.moveTo(u);
         double alone = 0;
         for (int n = 0; n < count; n++) {
-            cursor.sum(branches.toward(0, solver.openRank(n)));
-            alone += cursor.flow() - idlePerU[0] * u;
+            alone += branches.singles.flow(branches.toward(0, solver.openRank(n)), u) - idlePerU[0] * u;
         }
         return alone > 0 ? (solver.drawn_kgPerS() - idlePerU[0] * u) / alone : 1;
     }

@@ -12,8 +12,6 @@ final class FoldedSweep {
     private final BranchTables tables;
     private final FoldedSolver solver;
     private final OpenPaths paths;
-    private final PortTables.Cursor single;
-    private final PortTables.Cursor pair;
     private final OutsideTables.Cursor outside;
     private final double ambientSquared;
 
@@ -38,11 +36,9 @@ final class FoldedSweep {
         tree = folded.tree;
         tables = folded.branches;
         paths = solver.paths;
-        single = tables.singles.new Cursor();
-        pair = tables.pairs.new Cursor();
         outside = folded.surroundings.tables.new Cursor();
         ambientSquared = folded.network.ambientSquared;
-        int inlets = folded.hoseLeg.length;
+        int inlets = folded.rankOfInlet.length;
         inletFlow = new double[inlets];
         walkerRank = new int[inlets];
         walkerOther = new int[inlets];
@@ -80,19 +76,17 @@ final class FoldedSweep {
             double u = solver.place[paths.branchAt[b]];
             int first = paths.branchOpen[b];
             if (paths.branchPair[b]) {
-                pair.moveTo(u);
-                readTwo(first, pair.far(paths.branchTable[b]));
+                readTwo(first, tables.pairs.far(paths.branchTable[b], u));
             } else {
-                single.moveTo(u);
-                inletFlow[paths.asked[first]] = single.far(paths.branchTable[b]);
+                inletFlow[paths.asked[first]] = tables.singles.far(paths.branchTable[b], u);
             }
         }
         if (paths.outside != NONE) {
             int at = tree.meeting[paths.outside][paths.open[paths.openFrom[0]]];
             outside.moveTo(solver.receiverPlace());
             outside.read(folded.surroundings.closed(at));
-            single.moveTo(place(outside.squared()));
-            inletFlow[paths.asked[paths.outsideAt]] = single.far(tables.toward(at, paths.outside));
+            inletFlow[paths.asked[paths.outsideAt]] =
+                    tables.singles.far(tables.toward(at, paths.outside), place(outside.squared()));
         }
     }
 
@@ -101,9 +95,8 @@ final class FoldedSweep {
         int one = paths.open[first];
         int other = paths.open[first + 1];
         int at = tree.meeting[one][other];
-        single.moveTo(u);
-        inletFlow[paths.asked[first]] = single.far(tables.toward(at, one));
-        inletFlow[paths.asked[first + 1]] = single.far(tables.toward(at, other));
+        inletFlow[paths.asked[first]] = tables.singles.far(tables.toward(at, one), u);
+        inletFlow[paths.asked[first + 1]] = tables.singles.far(tables.toward(at, other), u);
     }
 
     private double place(double squared) {
@@ -152,25 +145,19 @@ final class FoldedSweep {
                 further |= walkerOther[n] == NONE ? step(n) : stepForTwo(n);
             }
         }
-        for (int n = 0; n < walkers; n++) {
-            int rank = walkerRank[n];
-            single.moveTo(walkerPlace[n]);
-            double start = single.inner(tables.hose[rank]);
-            add(folded.hoseLeg[rank], single.flow(tables.hose[rank]), ambientSquared * (1 - start * start));
-        }
     }
 
     /** One leg further out on the way to an inlet; false when there. */
     private boolean step(int walker) {
         int rank = walkerRank[walker];
-        int[] path = tree.pathTo[rank];
         int depth = walkerDepth[walker] + 1;
-        if (depth == path.length) {
+        int[] legs = folded.pathLeg[rank];
+        if (depth == legs.length) {
             return false;
         }
-        int table = tables.oneOpen(path[depth], rank);
-        single.moveTo(walkerPlace[walker]);
-        arrive(walker, depth, tree.leg[path[depth]], single.flow(table), single.inner(table));
+        int table = tables.pathTable[rank][depth];
+        double u = walkerPlace[walker];
+        arrive(walker, depth, legs[depth], tables.singles.flow(table, u), tables.singles.inner(table, u));
         return true;
     }
 
@@ -178,17 +165,17 @@ final class FoldedSweep {
     private boolean stepForTwo(int walker) {
         int rank = walkerRank[walker];
         int other = walkerOther[walker];
-        int node = tree.pathTo[rank][walkerDepth[walker]];
-        if (node == tree.meeting[rank][other]) {
+        int depth = walkerDepth[walker];
+        double u = walkerPlace[walker];
+        int meeting = tree.meeting[rank][other];
+        if (depth == tree.depth[meeting]) {
             walkerOther[walker] = NONE;
-            walker(node, other, NONE, walkerPlace[walker]);
+            walker(meeting, other, NONE, u);
             return true;
         }
-        int depth = walkerDepth[walker] + 1;
-        int next = tree.pathTo[rank][depth];
+        int next = tree.pathTo[rank][depth + 1];
         int table = tables.twoOpen(next, rank, other);
-        pair.moveTo(walkerPlace[walker]);
-        arrive(walker, depth, tree.leg[next], pair.flow(table), pair.inner(table));
+        arrive(walker, depth + 1, tree.leg[next], tables.pairs.flow(table, u), tables.pairs.inner(table, u));
         return true;
     }
 

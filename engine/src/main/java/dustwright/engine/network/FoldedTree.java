@@ -78,11 +78,6 @@ final class FoldedTree {
         return rank != NONE && rank >= firstInlet[branch] && rank < endInlet[branch];
     }
 
-    /** The branch at a node that leads to an inlet. */
-    int toward(int node, int rank) {
-        return pathTo[rank][depth[node] + 1];
-    }
-
     /** Why a network is no tree that can be folded, in words that follow "because"; empty when it can. */
     static String obstacle(Network network) {
         if (network.stations.size() != 1) {

@@ -10,13 +10,17 @@ final class Hanging {
     int count;
     /** Of these the one with an inlet open, or NONE; with two such, which is where their paths meet, NONE too. */
     int open = Network.NONE;
-    /** Table with two inlets open, or NONE. */
-    int pair = Network.NONE;
+    /** The table with two inlets open, or NONE. */
+    final int[] pairs = {Network.NONE};
 
     private boolean oneFound;
 
     Hanging(int most) {
         ports = new int[most];
+    }
+
+    int pair() {
+        return pairs[0];
     }
 
     void add(int table) {

@@ -52,7 +52,7 @@ final class OpenPaths {
         this.folded = folded;
         tree = folded.tree;
         tables = folded.branches;
-        int inlets = folded.hoseLeg.length;
+        int inlets = folded.rankOfInlet.length;
         int size = tree.size;
         open = new int[inlets];
         asked = new int[inlets];

@@ -11,7 +11,7 @@ final class OutsideBuilder {
     private final MachineEnd machine;
     private final PortTables ports;
     private final OutsideTables.Cursor outside;
-    private final PortTables.Cursor port;
+    private final PortTables.Sum port;
 
     // what hangs on the outer node of the leg under work brings into it, and d/dP
     private double brought;
@@ -24,7 +24,7 @@ final class OutsideBuilder {
         machine = tables.machine();
         this.ports = ports;
         outside = tables.new Cursor();
-        port = ports.new Cursor();
+        port = ports.new Sum();
     }
 
     /** The station as the receiver sees it. */
@@ -46,34 +46,41 @@ final class OutsideBuilder {
     void through(int table, int nearer, LegLaw law, Hanging hanging) {
         double soundFrom = Double.MAX_VALUE;
         double soundTo = -1;
-        boolean ended = false;
+        // from little flow toward more; rows beyond the sound range are never read
         for (int knot = machine.knots() - 1; knot >= 0; knot--) {
             double s = machine.place(knot);
-            outside.moveTo(s);
-            outside.read(nearer);
-            double outer = outside.squared();
-            bring(outer, hanging);
-            double w = outside.flow() - brought;
-            double slope = outside.flowSlope() - broughtSlope * outside.squaredSlope();
-            double kinetic = law.c() * w * w;
-            double end = Math.max(outer, kinetic);
-            double inner = inner(end, law.loss_Pa2(w), kinetic);
-            double b = law.lossSlope(w) + 2 * law.c() * w * LegLaw.logarithm(inner, end);
-            double innerSlope = ((1 - kinetic / end) * outside.squaredSlope() + b * slope) / (1 - kinetic / inner);
-            tables.put(table, knot, inner, innerSlope, w, slope);
-
-            boolean sound = broughtSoundly
-                    && inner < ambientSquared
-                    && kinetic < Math.min(outer, inner)
+            boolean sound = put(table, knot, s, nearer, law, hanging)
                     && s >= tables.soundFrom(nearer)
                     && s <= tables.soundTo(nearer);
-            if (sound && !ended) {
+            if (sound) {
                 soundFrom = s;
                 soundTo = Math.max(s, soundTo);
+            } else if (soundTo >= 0) {
+                break;
             }
-            ended |= !sound && soundTo >= 0;
         }
         tables.setSound(table, soundFrom, soundTo);
+    }
+
+    /** Fills a row; false when something chokes there, or a pressure above ambient or a flow outwards would be needed. */
+    private boolean put(int table, int knot, double s, int nearer, LegLaw law, Hanging hanging) {
+        outside.moveTo(s);
+        outside.read(nearer);
+        double outer = outside.squared();
+        bring(outer, hanging);
+        double w = outside.flow() - brought;
+        double slope = outside.flowSlope() - broughtSlope * outside.squaredSlope();
+        if (!(w >= 0 && w < law.most_kgPerS())) {
+            tables.put(table, knot, outer, outside.squaredSlope(), w, slope);
+            return false;
+        }
+        double kinetic = law.c() * w * w;
+        double end = Math.max(outer, kinetic);
+        double inner = inner(end, law.loss_Pa2(w), kinetic);
+        double b = law.lossSlope(w) + 2 * law.c() * w * LegLaw.logarithm(inner, end);
+        double innerSlope = ((1 - kinetic / end) * outside.squaredSlope() + b * slope) / (1 - kinetic / inner);
+        tables.put(table, knot, inner, innerSlope, w, slope);
+        return broughtSoundly && inner < ambientSquared && kinetic < outer;
     }
 
     private void bring(double squared, Hanging hanging) {
@@ -82,13 +89,12 @@ final class OutsideBuilder {
         broughtSoundly = false;
         if (squared < ambientSquared) {
             double u = Math.sqrt(1 - squared / ambientSquared);
-            port.moveTo(u);
-            port.sum(hanging.ports, 0, hanging.count);
+            port.of(hanging.ports, 0, hanging.count, u);
             brought = hanging.leakPerU * u + port.flow();
-            broughtSlope = -(hanging.leakPerU + port.flowSlope()) / (2 * ambientSquared * u);
-            broughtSoundly = true;
+            broughtSlope = -(hanging.leakPerU + port.slope()) / (2 * ambientSquared * u);
+            broughtSoundly = hanging.open == Network.NONE || u >= ports.soundFrom(hanging.open);
             for (int n = 0; n < hanging.count; n++) {
-                broughtSoundly &= u <= ports.unchokedUpTo(hanging.ports[n]);
+                broughtSoundly &= u <= ports.soundTo(hanging.ports[n]);
             }
         }
     }

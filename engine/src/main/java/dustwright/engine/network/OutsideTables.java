@@ -44,14 +44,10 @@ final class OutsideTables {
         rows[i + 3] = flowSlope;
     }
 
-    /** States range of s in which nothing outside chokes and the node stays below ambient. */
+    /** States the range of s in which nothing outside chokes, the node stays below ambient and air flows from it. */
     void setSound(int table, double from, double to) {
         soundFrom[table] = from;
         soundTo[table] = to;
-    }
-
-    boolean neverSound(int table) {
-        return soundFrom[table] > soundTo[table];
     }
 
     double soundFrom(int table) {
@@ -65,27 +61,19 @@ final class OutsideTables {
     /** A place in the grid at which tables are read. It changes; each thread has its own. */
     final class Cursor {
         private int interval;
-        private double part;
+        private double width;
         private double scale;
-        private double end;
-        private double startSlope;
-        private double endSlope;
+        private double part;
         private double squared;
         private double squaredSlope;
         private double flow;
         private double flowSlope;
 
         void moveTo(double s) {
-            int i = machine.interval(s);
-            double start = machine.place(i);
-            double width = machine.place(i + 1) - start;
-            double t = (s - start) * perWidth[i];
-            interval = i;
-            scale = perWidth[i];
-            part = t;
-            end = t * t * (3 - 2 * t);
-            startSlope = t * (1 - t) * (1 - t) * width;
-            endSlope = t * t * (t - 1) * width;
+            interval = machine.interval(s);
+            scale = perWidth[interval];
+            width = machine.place(interval + 1) - machine.place(interval);
+            part = (s - machine.place(interval)) * scale;
         }
 
         /** Number of the interval, changed when a kink may have been crossed. */
@@ -95,16 +83,16 @@ final class OutsideTables {
 
         void read(int table) {
             int i = ROW * (table * machine.knots() + interval);
-            double t = part;
-            double rise = 6 * t * (1 - t) * scale;
-            double atStart = 1 + t * (3 * t - 4);
-            double atEnd = t * (3 * t - 2);
-            double squaredRise = rows[i + ROW] - rows[i];
-            squared = rows[i] + end * squaredRise + startSlope * rows[i + 1] + endSlope * rows[i + ROW + 1];
-            squaredSlope = rise * squaredRise + atStart * rows[i + 1] + atEnd * rows[i + ROW + 1];
-            double flowRise = rows[i + ROW + 2] - rows[i + 2];
-            flow = rows[i + 2] + end * flowRise + startSlope * rows[i + 3] + endSlope * rows[i + ROW + 3];
-            flowSlope = rise * flowRise + atStart * rows[i + 3] + atEnd * rows[i + ROW + 3];
+            double slopeAtStart = rows[i + 1] * width;
+            double slopeAtEnd = rows[i + ROW + 1] * width;
+            squared = PortTables.cubic(part, rows[i], slopeAtStart, rows[i + ROW], slopeAtEnd);
+            squaredSlope = scale * PortTables.cubicSlope(part, rows[i], slopeAtStart, rows[i + ROW], slopeAtEnd);
+            double flowAtStart = rows[i + 2];
+            double flowAtEnd = rows[i + ROW + 2];
+            slopeAtStart = rows[i + 3] * width;
+            slopeAtEnd = rows[i + ROW + 3] * width;
+            flow = PortTables.cubic(part, flowAtStart, slopeAtStart, flowAtEnd, slopeAtEnd);
+            flowSlope = scale * PortTables.cubicSlope(part, flowAtStart, slopeAtStart, flowAtEnd, slopeAtEnd);
         }
 
         /** P at the node [Pa²]. */

@@ -8,13 +8,15 @@ final class PortBuilder {
     private static final int STEP_LIMIT = 100;
     /** Newton is quadratic: after a step of this in u the last digits are right. */
     private static final double FOUND = 1e-9;
+    /** Intervals nearest to no vacuum in which open inlets are not trusted to a table. */
+    private static final int LEAST_STEPS = 4;
 
     private final double ambientSquared;
     private final LegLaws laws;
     private final PortTables singles;
     private final PortTables pairs;
-    private final PortTables.Cursor single;
-    private final PortTables.Cursor pair;
+    private final PortTables.Sum single;
+    private final PortTables.Sum pair;
 
     private Hanging hanging = new Hanging(0);
     // what flows into the inner node at the place last asked
@@ -26,27 +28,27 @@ final class PortBuilder {
         this.laws = new LegLaws(network, 1);
         this.singles = singles;
         this.pairs = pairs;
-        this.single = singles.new Cursor();
-        this.pair = pairs.new Cursor();
+        this.single = singles.new Sum();
+        this.pair = pairs.new Sum();
     }
 
     /** Table of a leg that draws from still air, seen from the node at its end: a hose with its tool, an opening, a tool's curve. */
     void fromStillAir(int table, int leg) {
         double flow = 0;
         double slope = 0;
-        double unchoked = 0;
+        double soundTo = 0;
         for (int knot = 1; knot <= singles.intervals(); knot++) {
             double u = knot * singles.step();
             flow = flowFromStillAir(leg, ambientSquared * (1 - u * u), flow + slope * singles.step());
             slope = 2 * ambientSquared * u * laws.slopeTo / laws.slopeFlow;
-            if (!laws.choked && unchoked == (knot - 1) * singles.step()) {
-                unchoked = u;
+            if (!laws.choked && soundTo == (knot - 1) * singles.step()) {
+                soundTo = u;
             }
             singles.put(table, knot, flow, slope, 0, 0);
             singles.putFar(table, knot, flow, slope);
         }
         singles.putStart(table);
-        singles.setUnchokedUpTo(table, unchoked);
+        singles.setSound(table, LEAST_STEPS * singles.step(), soundTo);
     }
 
     /** Newton from outside: leg laws bend one way only in w, so no bracket is needed. */
@@ -76,11 +78,13 @@ final class PortBuilder {
 
     private void fill(PortTables tables, int table, LegLaw law, Hanging hanging) {
         this.hanging = hanging;
-        double unchokedInside = unchokedInside();
+        double soundInsideFrom = soundInsideFrom();
+        double soundInsideTo = soundInsideTo();
         double inner = 0;
         double innerSlope = 0;
         double slopeBefore = 0;
-        double unchoked = 0;
+        double soundFrom = Double.MAX_VALUE;
+        double soundTo = 0;
         for (int knot = 1; knot <= tables.intervals(); knot++) {
             double u = knot * tables.step();
             double outlet = ambientSquared * (1 - u * u);
@@ -95,31 +99,43 @@ final class PortBuilder {
                 innerSlope = u
                         * (1 - kinetic / outlet)
                         / (inner * (1 - kinetic / inlet) + b * inflowSlope / (2 * ambientSquared));
-                if (inner <= unchokedInside) {
-                    unchoked = u;
+                if (inner >= soundInsideFrom) {
+                    soundFrom = Math.min(u, soundFrom);
+                }
+                if (inner <= soundInsideTo) {
+                    soundTo = u;
                 }
             }
             tables.put(table, knot, inflow, inflowSlope * innerSlope, inner, innerSlope);
             putFar(tables, table, knot, inner, innerSlope);
         }
         tables.putStart(table);
-        tables.setUnchokedUpTo(table, unchoked);
+        tables.setSound(table, soundFrom, soundTo);
     }
 
     private void putFar(PortTables tables, int table, int knot, double inner, double innerSlope) {
         if (hanging.open != Network.NONE) {
-            tables.putFar(table, knot, single.far(hanging.open), single.farSlope(hanging.open) * innerSlope);
-        } else if (hanging.pair != Network.NONE) {
-            tables.putFar(table, knot, pair.far(hanging.pair), pair.farSlope(hanging.pair) * innerSlope);
+            tables.putFar(
+                    table, knot, singles.far(hanging.open, inner), singles.farSlope(hanging.open, inner) * innerSlope);
+        } else if (hanging.pair() != Network.NONE) {
+            tables.putFar(
+                    table, knot, pairs.far(hanging.pair(), inner), pairs.farSlope(hanging.pair(), inner) * innerSlope);
         } else {
             tables.putFar(table, knot, inner, innerSlope);
         }
     }
 
-    private double unchokedInside() {
-        double least = hanging.pair == Network.NONE ? Double.MAX_VALUE : pairs.unchokedUpTo(hanging.pair);
+    /** Closed inlets hold down to no vacuum at all, as well as anyone will ask. */
+    private double soundInsideFrom() {
+        double open = hanging.open == Network.NONE ? 0 : singles.soundFrom(hanging.open);
+        double pair = hanging.pair() == Network.NONE ? 0 : pairs.soundFrom(hanging.pair());
+        return Math.max(open, pair);
+    }
+
+    private double soundInsideTo() {
+        double least = hanging.pair() == Network.NONE ? Double.MAX_VALUE : pairs.soundTo(hanging.pair());
         for (int n = 0; n < hanging.count; n++) {
-            least = Math.min(least, singles.unchokedUpTo(hanging.ports[n]));
+            least = Math.min(least, singles.soundTo(hanging.ports[n]));
         }
         return least;
     }
@@ -155,15 +171,13 @@ final class PortBuilder {
     }
 
     private void flowInto(double u) {
-        single.moveTo(u);
-        single.sum(hanging.ports, 0, hanging.count);
+        single.of(hanging.ports, 0, hanging.count, u);
         inflow = hanging.leakPerU * u + single.flow();
-        inflowSlope = hanging.leakPerU + single.flowSlope();
-        if (hanging.pair != Network.NONE) {
-            pair.moveTo(u);
-            pair.sum(hanging.pair);
+        inflowSlope = hanging.leakPerU + single.slope();
+        if (hanging.pair() != Network.NONE) {
+            pair.of(hanging.pairs, 0, 1, u);
             inflow += pair.flow();
-            inflowSlope += pair.flowSlope();
+            inflowSlope += pair.slope();
         }
     }
 }

@@ -16,40 +16,47 @@ final class PortTables {
     /** Far end and its slope. */
     private static final int FAR_ROW = 2;
 
-    private final int intervals;
     private final double step;
+    private final double perStep;
     private final int knots;
     private final double[] rows;
     private final double[] fars;
-    private final double[] unchokedUpTo;
+    private final double[] soundFrom;
+    private final double[] soundTo;
 
     /**
      * @param greatest the grid runs from u = 0 to this
      */
     PortTables(double greatest, int intervals, int tables) {
-        this.intervals = intervals;
         step = greatest / intervals;
+        perStep = 1 / step;
         knots = intervals + 1;
         rows = new double[Math.multiplyExact(tables, ROW * knots)];
         fars = new double[tables * FAR_ROW * knots];
-        unchokedUpTo = new double[tables];
+        soundFrom = new double[tables];
+        soundTo = new double[tables];
     }
 
     int intervals() {
-        return intervals;
+        return knots - 1;
     }
 
     double step() {
         return step;
     }
 
-    /** Greatest u up to which nothing inside a table chokes. */
-    double unchokedUpTo(int table) {
-        return unchokedUpTo[table];
+    /** States the range of u in which a table holds: above next to no vacuum, and nothing inside choked. */
+    void setSound(int table, double from, double to) {
+        soundFrom[table] = from;
+        soundTo[table] = to;
     }
 
-    void setUnchokedUpTo(int table, double u) {
-        unchokedUpTo[table] = u;
+    double soundFrom(int table) {
+        return soundFrom[table];
+    }
+
+    double soundTo(int table) {
+        return soundTo[table];
     }
 
     /**
@@ -87,93 +94,91 @@ final class PortTables {
         fars[far + 1] = 2 * fars[far + FAR_ROW] - fars[far + FAR_ROW + 1];
     }
 
-    /** A place in the grid at which tables are read. It changes; each thread has its own. */
-    final class Cursor {
-        private final double perStep = 1 / step;
-        private int interval;
-        private double part;
-        private double end;
-        private double startSlope;
-        private double endSlope;
+    /** Flow drawn by a table at a place [kg/s]. */
+    double flow(int table, double u) {
+        double x = u * perStep;
+        int interval = interval(x);
+        int i = ROW * (table * knots + interval);
+        return cubic(x - interval, rows[i], rows[i + 1], rows[i + ROW], rows[i + ROW + 1]);
+    }
+
+    /** u of the node one leg further in. */
+    double inner(int table, double u) {
+        double x = u * perStep;
+        int interval = interval(x);
+        int i = ROW * (table * knots + interval) + 2;
+        return cubic(x - interval, rows[i], rows[i + 1], rows[i + ROW], rows[i + ROW + 1]);
+    }
+
+    /** What stands at the far end. */
+    double far(int table, double u) {
+        double x = u * perStep;
+        int interval = interval(x);
+        int i = FAR_ROW * (table * knots + interval);
+        return cubic(x - interval, fars[i], fars[i + 1], fars[i + FAR_ROW], fars[i + FAR_ROW + 1]);
+    }
+
+    /** d far/du. */
+    double farSlope(int table, double u) {
+        double x = u * perStep;
+        int interval = interval(x);
+        int i = FAR_ROW * (table * knots + interval);
+        return perStep * cubicSlope(x - interval, fars[i], fars[i + 1], fars[i + FAR_ROW], fars[i + FAR_ROW + 1]);
+    }
+
+    private int interval(double x) {
+        return Math.min((int) x, knots - 2);
+    }
+
+    /** The cubic over 0 to 1 with these values and slopes at its ends. */
+    static double cubic(double t, double start, double slopeAtStart, double end, double slopeAtEnd) {
+        double rise = end - start;
+        double third = slopeAtStart + slopeAtEnd - 2 * rise;
+        double second = rise - slopeAtStart - third;
+        return start + t * (slopeAtStart + t * (second + t * third));
+    }
+
+    /** Its slope. */
+    static double cubicSlope(double t, double start, double slopeAtStart, double end, double slopeAtEnd) {
+        double rise = end - start;
+        double third = slopeAtStart + slopeAtEnd - 2 * rise;
+        double second = rise - slopeAtStart - third;
+        return slopeAtStart + t * (2 * second + 3 * t * third);
+    }
+
+    /** Flows of some tables added up. It changes; each thread has its own. */
+    final class Sum {
         private double flow;
-        private double flowSlope;
+        private double slope;
 
-        void moveTo(double u) {
+        /** Adds up rows first, then takes one cubic for the sum. */
+        void of(int[] tables, int from, int to, double u) {
             double x = u * perStep;
-            interval = Math.min((int) x, intervals - 1);
-            double t = x - interval;
-            part = t;
-            end = t * t * (3 - 2 * t);
-            startSlope = t * (1 - t) * (1 - t);
-            endSlope = t * t * (t - 1);
-        }
-
-        /** Flow drawn by a table [kg/s]. */
-        double flow(int table) {
-            int i = ROW * (table * knots + interval);
-            return value(rows[i], rows[i + 1], rows[i + ROW], rows[i + ROW + 1]);
-        }
-
-        /** u of the node one leg further in. */
-        double inner(int table) {
-            int i = ROW * (table * knots + interval) + 2;
-            return value(rows[i], rows[i + 1], rows[i + ROW], rows[i + ROW + 1]);
-        }
-
-        /** What stands at the far end. */
-        double far(int table) {
-            int i = FAR_ROW * (table * knots + interval);
-            return value(fars[i], fars[i + 1], fars[i + FAR_ROW], fars[i + FAR_ROW + 1]);
-        }
-
-        double farSlope(int table) {
-            int i = FAR_ROW * (table * knots + interval);
-            return slope(fars[i + FAR_ROW] - fars[i], fars[i + 1], fars[i + FAR_ROW + 1]);
-        }
-
-        private double value(double atStart, double slopeAtStart, double atEnd, double slopeAtEnd) {
-            return atStart + end * (atEnd - atStart) + startSlope * slopeAtStart + endSlope * slopeAtEnd;
-        }
-
-        private double slope(double rise, double slopeAtStart, double slopeAtEnd) {
-            double t = part;
-            return perStep
-                    * (6 * t * (1 - t) * rise + (1 + t * (3 * t - 4)) * slopeAtStart + t * (3 * t - 2) * slopeAtEnd);
-        }
-
-        /** Adds up the flows drawn by some tables and their slopes: rows first, then one cubic for the sum. */
-        void sum(int[] ports, int from, int to) {
+            int interval = interval(x);
             double start = 0;
             double slopeAtStart = 0;
-            double rise = 0;
+            double end = 0;
             double slopeAtEnd = 0;
             for (int n = from; n < to; n++) {
-                int i = ROW * (ports[n] * knots + interval);
+                int i = ROW * (tables[n] * knots + interval);
                 start += rows[i];
                 slopeAtStart += rows[i + 1];
-                rise += rows[i + ROW] - rows[i];
+                end += rows[i + ROW];
                 slopeAtEnd += rows[i + ROW + 1];
             }
-            flow = start + end * rise + startSlope * slopeAtStart + endSlope * slopeAtEnd;
-            flowSlope = slope(rise, slopeAtStart, slopeAtEnd);
+            double t = x - interval;
+            flow = cubic(t, start, slopeAtStart, end, slopeAtEnd);
+            slope = perStep * cubicSlope(t, start, slopeAtStart, end, slopeAtEnd);
         }
 
-        /** The same of one table. */
-        void sum(int port) {
-            int i = ROW * (port * knots + interval);
-            double rise = rows[i + ROW] - rows[i];
-            flow = rows[i] + end * rise + startSlope * rows[i + 1] + endSlope * rows[i + ROW + 1];
-            flowSlope = slope(rise, rows[i + 1], rows[i + ROW + 1]);
-        }
-
-        /** The sum of flows [kg/s]. */
+        /** [kg/s]. */
         double flow() {
             return flow;
         }
 
-        /** d sum/du [kg/s]. */
-        double flowSlope() {
-            return flowSlope;
+        /** d flow/du [kg/s]. */
+        double slope() {
+            return slope;
         }
     }
 }

@@ -130,6 +130,15 @@ public final class StateSweep {
         return rtPerArea[leg] * answered.flow_kgPerS(piece) / answered.startPressure_Pa(piece);
     }
 
+    /** Static pressure there [Pa]. */
+    public double startPressure_Pa(int piece) {
+        if (answered != null) {
+            return answered.startPressure_Pa(piece);
+        }
+        LegResult leg = unfolded.get(piece);
+        return Math.max(leg.pressureFrom().pascals(), leg.pressureTo().pascals());
+    }
+
     /** Pressure in the receiver [Pa]. */
     public double receiver_Pa() {
         return answered != null ? answered.receiver_Pa() : receiver_Pa;
