@@ -71,7 +71,9 @@ final class AnswersTest {
                 CatalogueAnswer.duty(producers, air, new FreeAirFlow(0.1), new PressureDifference(20_000));
         assertThat(faults("catalogue", list.json())).isEmpty();
         assertThat(faults("catalogue", duty.json())).isEmpty();
-        assertThat(duty.text(UnitSystem.SI, 100)).contains("P1     lobe").contains("P2: too little air at its greatest speed");
+        assertThat(duty.text(UnitSystem.SI, 100))
+                .contains("P1     lobe")
+                .contains("P2: too little air at its greatest speed");
     }
 
     @Test

@@ -5,6 +5,7 @@ import dustwright.engine.air.MoistAir;
 import dustwright.engine.air.StandardAtmosphere;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
+import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Held;
@@ -73,6 +74,8 @@ final class PlantBinder {
                         .toList(),
                 usage(),
                 requirements(taken),
+                Electrical.UNKNOWN,
+                OperationBinder.operation(top, asked(taken)),
                 overrides,
                 taken.assumptions());
     }
@@ -148,9 +151,13 @@ final class PlantBinder {
         return new Usage(usage.get().get("simultaneous users", Integer.class), zones, sets);
     }
 
-    private Requirements requirements(Taken taken) {
-        Section asked = top.section("requirements")
+    private Section asked(Taken taken) {
+        return top.section("requirements")
                 .orElseGet(() -> new Section(PlantKeys.REQUIREMENTS, "", "requirements", top.span(), Map.of(), taken));
+    }
+
+    private Requirements requirements(Taken taken) {
+        Section asked = asked(taken);
         Limit<Ratio> factor = limit(asked, "transport factor", Ratio.class)
                 .orElseGet(() -> new Limit<>(
                         asked.get("transport factor", Ratio.class),
@@ -164,7 +171,7 @@ final class PlantBinder {
                 limit(asked, "can velocity", Velocity.class));
     }
 
-    private static <T> Optional<Limit<T>> limit(Section asked, String key, Class<T> type) {
+    static <T> Optional<Limit<T>> limit(Section asked, String key, Class<T> type) {
         return asked.find(key, Checker.Stated.class)
                 .map(stated -> new Limit<>(type.cast(stated.value()), stated.source()));
     }

@@ -29,6 +29,7 @@ final class Relations {
         top.namedSections("runs").forEach(this::run);
         top.namedSections("stations").forEach(this::station);
         usage();
+        new OperationRelations(top, lines, faults).check();
     }
 
     private void tube(Section tube) {

@@ -1,6 +1,5 @@
 package dustwright.plantfile;
 
-import dustwright.engine.bagging.Container;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.StatedLoss;
@@ -10,7 +9,6 @@ import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
-import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.Volume;
@@ -36,7 +34,7 @@ final class StationBinder {
                 s.section("vent valve")
                         .map(v -> new VentValve(TubingBinder.opening(v), v.number("discharge coefficient"))),
                 s.section("rotary valve").map(StationBinder::rotaryValve),
-                s.section("container").map(StationBinder::container),
+                s.section("container").map(ContainerBinder::container),
                 s.namedSections("producers").stream()
                         .map(ProducerBinder::producer)
                         .toList());
@@ -88,12 +86,5 @@ final class StationBinder {
                 valve.number("fill"),
                 valve.get("clearance", Area.class),
                 valve.number("discharge coefficient"));
-    }
-
-    private static Container container(Section container) {
-        Container.Kind kind =
-                container.get("kind", String.class).equals("drum") ? Container.Kind.DRUM : Container.Kind.BULK_BAG;
-        return new Container(
-                kind, container.get("volume", Volume.class), container.find("safe working load", Mass.class));
     }
 }

@@ -74,6 +74,26 @@ class FaultsTest {
                 "count: 2}]               | count: 2}], k: 3          | a summed k on a run that is drawn                 | length",
                 "kind: lobe               | standby: no               | no \"kind\" is said                               | kind: lobe",
                 "simultaneous users: 2    | zones: {}                 | second time                                       | ",
+                // containers, shifts, costs, sound
+                "safe working load: 1000 kg | load: 1000 kg            | unknown key \"load\" of a bulk bag                | ",
+                "safe working load: 1000 kg | safe working load: 0 kg  | outside what is sensible                          | 1 kg to 50000 kg",
+                "stop: level probe        | stop: probe               | is none of the words known here                   | one of level probe, scale",
+                "change time: 12 min      | change time: 12           | a number without a unit                           | such as 10 min",
+                "size: [0.9 m, 0.9 m, 1.3 m] | size: [0.9 m, 0.9 m]   | that does not fit                                 | a list such as",
+                "pressure: 4 psi          | pressure: 4 psig          | is counted from the barometer upward              | ",
+                "flow: 180 m3/h           | flow: 180 m3/h free       | free-air flow (m3/h free) where an actual volume flow | acfm or m3/h",
+                "fill without inflation: 80 % | fill without inflation: 0 % | outside what is sensible                    | 10 % to 100 %",
+                "base: on floor or pallet | base: hooks               | is none of the words known here                   | hanging from the arms",
+                "shifts: {per day: 2      | shifts: {per day: 4       | longer together than a day                        | at most 24 h",
+                "cleaning: 30 min         | cleaning: 9 h             | longer than its shift                             | at most the shift's length",
+                "cleaning: 30 min         | cleaning: 30 min, picked up: [{dust: flour, per shift: 60 kg}] | with both cleaning and picked up | at most one of",
+                "cleaning: 30 min         | picked up: [{dust: flor, per shift: 60 kg}] | there is no dust called \"flor\" | \"flour\"",
+                "labour: 38 EUR/h         | labour: 38 USD/h          | USD where \"electricity\" is in EUR               | one currency",
+                "electricity: 0.12 EUR/kWh | electricity: 0.12 EUR    | amount of money (¤) where a price of energy       | ",
+                "electricity: 0.12 EUR/kWh | electricity: 0.12        | a number without a unit                           | 0.12 EUR/kWh",
+                "interest: 4 %            | interest: 400 %           | outside what is sensible                          | 0 % to 50 %",
+                "casing: 88 dBA           | casing: 88 dB             | difference of sound levels (dB) where a sound level | 88 dBA",
+                "pulses: 120 /h           | pulse: 120 /h             | unknown key \"pulse\" of a station's compressed air | \"pulses\"",
                 // names that lead nowhere
                 "tool: floor, zone: hall, dust: flour, feed: 60 kg/h} | tool: flor, dust: flour} | there is no tool called \"flor\"  | \"floor\"",
                 "zone: hall, dust: flour, feed: 60 kg/h} | zone: hal} | there is no zone called \"hal\"                   | \"hall\"",
@@ -246,5 +266,37 @@ class FaultsTest {
         Reading reading = PlantReader.read(text);
         assertThat(reading).as("a plant was read from " + text).isInstanceOf(Reading.Faults.class);
         return ((Reading.Faults) reading).faults();
+    }
+
+    @Test
+    void a_scale_without_a_load_to_stop_at_is_a_fault() {
+        String text =
+                GOOD.replace("      safe working load: 1000 kg\n", "").replace("stop: level probe", "stop: scale");
+        assertThat(faults(text))
+                .singleElement()
+                .satisfies(fault ->
+                        assertThat(fault.text()).contains("a scale that has no load to stop at", "safe working load"));
+    }
+
+    @Test
+    void sound_and_compressed_air_are_told_of_stations_that_are_there() {
+        assertThat(faults(GOOD.replace("  REC: {casing", "  REK: {casing")))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.text()).contains("there is no station called \"REK\""));
+        assertThat(faults(GOOD.replace("  REC: {per pulse", "  REK: {per pulse")))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.text()).contains("there is no station called \"REK\""));
+    }
+
+    @Test
+    void dust_is_picked_up_where_an_inlet_picks_it_up() {
+        String text = GOOD.replace(
+                        "flour: {name: Wheat flour, class: very fine light dust, bulk density: 550 kg/m3}",
+                        "flour: {name: Wheat flour, class: very fine light dust, bulk density: 550 kg/m3}\n"
+                                + "  sand: {name: Sand, class: heavy dust}")
+                .replace("cleaning: 30 min", "picked up: [{dust: sand, per shift: 6 kg, zone: hall}]");
+        assertThat(faults(text))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.text()).contains("no inlet of zone hall picks up \"sand\""));
     }
 }

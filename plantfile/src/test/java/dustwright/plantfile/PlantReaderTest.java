@@ -3,16 +3,24 @@ package dustwright.plantfile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.bagging.BagSupport;
+import dustwright.engine.bagging.BulkBag;
+import dustwright.engine.bagging.Container;
 import dustwright.engine.conveying.DustClass;
 import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Place;
+import dustwright.engine.plant.Costs;
 import dustwright.engine.plant.Held;
+import dustwright.engine.plant.Operation;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.Money;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Position;
@@ -25,6 +33,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,6 +59,54 @@ class PlantReaderTest {
         assertThat(inlet.leak().kgPerSecondPascal()).isEqualTo(8e-9);
         assertThat(inlet.feed().kgPerSecond()).isCloseTo(60.0 / 3600, within(1e-15));
         assertThat(plant.dust("flour").minimumVelocity()).isEqualTo(DustClass.VERY_FINE_LIGHT.minimum());
+    }
+
+    @Test
+    void a_bag_is_read_with_what_holds_it() {
+        Container container = plant(TEXT).station("REC").container().orElseThrow();
+        assertThat(container.kind()).isEqualTo(Container.Kind.BULK_BAG);
+        assertThat(container.stop()).isEqualTo(Container.Stop.LEVEL_PROBE);
+        assertThat(container.changing()).isEqualTo(new Container.Changing(new Duration(720), false, Optional.of(6)));
+        BulkBag bag = container.bag().orElseThrow();
+        assertThat(bag.size().orElseThrow().height().metres()).isEqualTo(1.3);
+        assertThat(bag.stand().base()).isEqualTo(BagSupport.Base.ON_FLOOR_OR_PALLET);
+        assertThat(bag.stand().seal().orElseThrow().pressure().pascals()).isCloseTo(4 * 6894.757, within(0.01));
+        assertThat(bag.stand().inflation().orElseThrow().flow().cubicMetresPerSecond())
+                .isCloseTo(0.05, within(1e-12));
+        assertThat(bag.filledShort()).as("it is inflated").isEmpty();
+        assertThat(container.fills()).isEqualTo(container.volume());
+    }
+
+    @Test
+    void a_bag_that_nothing_inflates_fills_its_stated_share() {
+        String text = TEXT.replaceFirst("\n *inflation: [^\n]*", "");
+        Container container = plant(text).station("REC").container().orElseThrow();
+        assertThat(container.fills().cubicMetres()).isCloseTo(0.72, within(1e-12));
+    }
+
+    @Test
+    void a_bag_without_a_safe_working_load_is_a_listed_assumption() {
+        Plant plant = plant(TEXT.replaceFirst(" *safe working load: [^\n]*\n", ""));
+        assertThat(plant.station("REC").container().orElseThrow().safeWorkingLoad())
+                .isEmpty();
+        assertThat(plant.assumptions()).anySatisfy(a -> assertThat(a.what()).contains("load of a full container"));
+    }
+
+    @Test
+    void shifts_costs_air_and_sound_are_read() {
+        Operation operation = plant(TEXT).operation();
+        Shifts shifts = operation.shifts().orElseThrow();
+        assertThat(shifts.perWeek()).isEqualTo(10);
+        assertThat(shifts.cleaning()).isEqualTo(new Shifts.Cleaning.Minutes(new Duration(1800)));
+        Costs costs = operation.costs().orElseThrow();
+        assertThat(costs.container().orElseThrow()).isEqualTo(new Money(14, "EUR"));
+        assertThat(costs.electricity().orElseThrow().si() * 3.6e6).isCloseTo(0.12, within(1e-12));
+        assertThat(operation.airOf("REC").orElseThrow().pulses().orElseThrow().perSecond())
+                .isCloseTo(120 / 3600.0, within(1e-12));
+        assertThat(operation.soundOf("REC").orElseThrow().casing().orElseThrow().decibels())
+                .isEqualTo(88);
+        assertThat(operation.asked().containerLife().orElseThrow().value().seconds())
+                .isEqualTo(8 * 3600);
     }
 
     @Test

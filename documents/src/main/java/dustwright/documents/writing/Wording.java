@@ -48,6 +48,16 @@ public final class Wording {
             case AIR_TO_CLOTH -> "Enough cloth in";
             case CAN_VELOCITY -> "Air rises slowly enough in";
             case CHOKED -> "Not choked:";
+            case CONTAINER_LOAD -> "Not overloaded:";
+            case NECK_SEAL -> "Neck seal as in practice at";
+            case SOCK_VELOCITY -> "Vent sock large enough at";
+            case ARMS_LOAD -> "Arms carry no more than they may at";
+            case HEADROOM -> "High enough over";
+            case RECEIVER_DURING_CHANGE -> "A change is over before it is full:";
+            case CONTAINER_LIFE -> "Lasts as long as asked:";
+            case CLEANING_TIME -> "Cleaning fits the shift:";
+            case SOUND_AT_ONE_METRE -> "Quiet enough at 1 m:";
+            case DAILY_EXPOSURE -> "Little enough noise for the operator of";
             case BALANCE -> "In balance:";
         };
     }
@@ -65,6 +75,16 @@ public final class Wording {
             case AIR_TO_CLOTH -> "Too much air for the cloth of";
             case CAN_VELOCITY -> "Air rises too fast in";
             case CHOKED -> "Choked:";
+            case CONTAINER_LOAD -> "Overloaded when it stops filling:";
+            case NECK_SEAL -> "Neck seal inflated too hard at";
+            case SOCK_VELOCITY -> "Vent sock too small at";
+            case ARMS_LOAD -> "Arms carry what they must not at";
+            case HEADROOM -> "Too little height over";
+            case RECEIVER_DURING_CHANGE -> "Full before a change is over:";
+            case CONTAINER_LIFE -> "Full sooner than asked:";
+            case CLEANING_TIME -> "Cleaning does not fit the shift:";
+            case SOUND_AT_ONE_METRE -> "Too loud at 1 m:";
+            case DAILY_EXPOSURE -> "Too much noise for the operator of";
             case BALANCE -> "Balance does not close in";
         };
     }

@@ -14,8 +14,19 @@ public final class BagSupport {
 
     /** Where the base of the bag is while it fills. */
     public enum Base {
-        ON_FLOOR_OR_PALLET,
-        HANGING_FROM_THE_ARMS
+        ON_FLOOR_OR_PALLET("on floor or pallet"),
+        HANGING_FROM_THE_ARMS("hanging from the arms");
+
+        private final String words;
+
+        Base(String words) {
+            this.words = words;
+        }
+
+        /** As the plant file says it. */
+        public String words() {
+            return words;
+        }
     }
 
     /** What a check of the support says. */
@@ -76,7 +87,7 @@ public final class BagSupport {
     /** How a bag may be used, and the strength it must show for that. */
     public enum Use {
         SINGLE_TRIP("single trip", 5),
-        STANDARD_REUSABLE("standard reusable, or UN marked", 6),
+        STANDARD_REUSABLE("standard reusable", 6),
         HEAVY_REUSABLE("heavy-duty reusable", 8);
 
         private final String words;

@@ -1,14 +1,75 @@
 package dustwright.engine.bagging;
 
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.Volume;
 import java.util.Optional;
 
-/** What the dust falls into. Volume to the level probe, mass to the safe working load: whichever comes first. */
-public record Container(Kind kind, Volume volume, Optional<Mass> safeWorkingLoad) {
+/**
+ * What the dust falls into. Volume to the level probe, mass to the safe working load: whichever comes first.
+ *
+ * @param volume up to the level probe, of an inflated bag
+ * @param safeWorkingLoad as marked; absent where not known, and then nothing is said of its load
+ * @param stop what ends the filling
+ * @param ventSock area of the cloth that passes its air; absent where not known
+ * @param bag what a bulk bag is like and what holds it; absent for a drum
+ */
+public record Container(
+        Kind kind,
+        Volume volume,
+        Optional<Mass> safeWorkingLoad,
+        Stop stop,
+        Changing changing,
+        Optional<Area> ventSock,
+        Optional<BulkBag> bag) {
     /** Kind of container. */
     public enum Kind {
-        BULK_BAG,
-        DRUM
+        BULK_BAG("bulk bag"),
+        DRUM("drum");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** As the plant file says it. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** What ends the filling. */
+    public enum Stop {
+        LEVEL_PROBE("level probe"),
+        SCALE("scale");
+
+        private final String words;
+
+        Stop(String words) {
+            this.words = words;
+        }
+
+        /** As the plant file says it. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * How containers are changed.
+     *
+     * @param time from stop to start of the discharge
+     * @param vacuumingGoesOn true where users go on meanwhile and the receiver holds the dust
+     * @param standingBy empty containers at hand; absent where not known
+     */
+    public record Changing(Duration time, boolean vacuumingGoesOn, Optional<Integer> standingBy) {}
+
+    /** Volume that fills: of a bag that is not inflated the share its plant states (equation BAG-7). */
+    public Volume fills() {
+        return bag.flatMap(BulkBag::filledShort)
+                .map(share -> new Volume(BagFill.notInflated_m3(volume.cubicMetres(), share.value())))
+                .orElse(volume);
     }
 }

@@ -48,6 +48,46 @@ public enum FindingCode {
             "The air reaches the isothermal sonic limit at the end of this piece: no more vacuum brings more air. The state is no valid"
                     + " operating state.",
             "Widen this piece or reduce the flow through it."),
+    CONTAINER_LOAD(
+            "Load of the full container",
+            "The container holds more than its safe working load before its filling stops.",
+            "Stop by scale at the safe working load, set the level probe lower, or use a container marked for more."),
+    NECK_SEAL(
+            "Pressure of the neck seal",
+            "The neck seal is inflated harder than practice allows; it may tear or let go of the spout.",
+            "Set its regulator to about 4 psi, and fit a relief that opens below 9 psi."),
+    SOCK_VELOCITY(
+            "Velocity through the vent sock",
+            "Air passes the container's vent sock faster than asked, so dust comes through or the bag swells.",
+            "Fit a larger sock, or vent the container to the filter."),
+    ARMS_LOAD(
+            "What the arms carry",
+            "The arms of the filling stand carry more than they are there for: they hold the corners of the bag open, they do not lift it.",
+            "Let the bag stand on floor or pallet while it fills; lift it by all its loops with gear that is rated for it."),
+    HEADROOM(
+            "Height under the filling head",
+            "The bag on its pallet is higher than the space under the filling head.",
+            "Raise the filling head, leave the pallet out, or use a lower bag."),
+    RECEIVER_DURING_CHANGE(
+            "Receiver during a change",
+            "The receiver reaches its high level before the container is changed, and the users have to wait.",
+            "Change faster, hold more below the probe, let fewer users go on, or stop vacuuming during a change."),
+    CONTAINER_LIFE(
+            "Time between changes",
+            "The container is full sooner than asked.",
+            "Use a larger container, inflate the bag before it fills, or lead the dust to a silo."),
+    CLEANING_TIME(
+            "Cleaning within the shift",
+            "What is to be picked up in a shift takes longer than the shift at the largest rate of dust.",
+            "Let more users work at once, or pick up at a greater rate."),
+    SOUND_AT_ONE_METRE(
+            "Sound at 1 m",
+            "The producers of this station are louder at 1 m than asked.",
+            "Fit a better silencer or a hood, or choose a quieter machine."),
+    DAILY_EXPOSURE(
+            "Daily noise exposure",
+            "Over the shift the operator is exposed to more noise than asked.",
+            "Fit a better silencer or a hood, stand further off, or stay there for less time."),
     BALANCE(
             "Balance check",
             "An independent check of mass balance and leg laws does not agree with the solver's result.",

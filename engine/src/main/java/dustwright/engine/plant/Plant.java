@@ -34,6 +34,7 @@ public record Plant(
         Usage usage,
         Requirements requirements,
         Electrical electrical,
+        Operation operation,
         List<ReasonedOverride> overrides,
         List<Assumption> assumptions) {
     public Plant {
@@ -51,7 +52,7 @@ public record Plant(
         assumptions = List.copyOf(assumptions);
     }
 
-    /** A plant of whose electrical supply and panel nothing is said. */
+    /** A plant of whose electrical supply, panel and running nothing is said. */
     public Plant(
             String name,
             String note,
@@ -87,6 +88,7 @@ public record Plant(
                 usage,
                 requirements,
                 Electrical.UNKNOWN,
+                Operation.UNKNOWN,
                 overrides,
                 assumptions);
     }
@@ -151,6 +153,7 @@ public record Plant(
                 usage,
                 requirements,
                 electrical,
+                operation,
                 overrides,
                 assumptions);
     }
@@ -174,6 +177,7 @@ public record Plant(
                 usage,
                 requirements,
                 electrical,
+                operation,
                 overrides,
                 assumptions);
     }

@@ -18,7 +18,8 @@ public final class Sheets {
     public static List<Sheet> of(Plant plant, List<DutyPoint> duties) {
         List<Sheet> sheets = new ArrayList<>();
         for (Station station : plant.stations()) {
-            ContainerSheet.of(plant, station).ifPresent(sheets::add);
+            BaggingSheet.of(plant, station, duties).ifPresent(sheets::add);
+            sheets.add(DischargeSheet.of(plant, station, duties));
         }
         return sheets;
     }

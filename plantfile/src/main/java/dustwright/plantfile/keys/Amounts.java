@@ -73,6 +73,35 @@ final class Amounts {
                     Range.of(Dimension.FREE_AIR_FLOW, "0 m3/h free", "300000 m3/h free")),
             "0.05 kg/s");
 
+    static final Amount CHANGE_TIME = amount(Dimension.DURATION, "0 s", "1 d", "10 min");
+    static final Amount CONTAINER_LIFE = amount(Dimension.DURATION, "1 min", "3650 d", "8 h");
+    static final Amount SHIFT = amount(Dimension.DURATION, "1 min", "24 h", "8 h");
+    static final Amount CLEANING = amount(Dimension.DURATION, "0 s", "24 h", "30 min");
+    static final Amount PICKED_UP = amount(Dimension.MASS, "0 kg", "100 t", "60 kg");
+    static final Amount SOCK = amount(Dimension.AREA, "0.001 m2", "20 m2", "0.6 m2");
+    static final Amount SEAL = amount(Dimension.PRESSURE_DIFFERENCE, "0 psi", "60 psi", "4 psi");
+    static final Amount SMALL_VOLUME = amount(Dimension.VOLUME, "0.01 L", "100 L", "4 L");
+    static final Amount PALLET = amount(Dimension.LENGTH, "0 mm", "2 m", "150 mm");
+    static final Amount ARMS = amount(Dimension.MASS, "1 kg", "5 t", "40 kg");
+    static final Amount HEADROOM = amount(Dimension.LENGTH, "0.5 m", "20 m", "2.4 m");
+    static final Amount BAG_SIDE = amount(Dimension.LENGTH, "50 mm", "5 m", "0.9 m");
+    static final Amount EMPTY_BAG = amount(Dimension.MASS, "0.1 kg", "50 kg", "3 kg");
+    static final Amount FILLED_SHARE = amount(Dimension.RATIO, "10 %", "100 %", "80 %");
+    static final Amount ELECTRICITY = amount(Dimension.ENERGY_PRICE, "0 EUR/kWh", "100000 EUR/kWh", "0.12 EUR/kWh");
+    static final Amount AIR_COST =
+            amount(Dimension.AIR_PRICE, "0 EUR/m3 free", "10000 EUR/m3 free", "0.02 EUR/m3 free");
+    static final Amount PIECE_COST = amount(Dimension.MONEY, "0 EUR", "1e9 EUR", "14 EUR");
+    static final Amount LABOUR = amount(Dimension.TIME_PRICE, "0 EUR/h", "1e7 EUR/h", "38 EUR/h");
+    static final Amount UPKEEP = amount(Dimension.TIME_PRICE, "0 EUR/year", "1e10 EUR/year", "1500 EUR/year");
+    static final Amount INVESTMENT = amount(Dimension.MONEY, "0 EUR", "1e11 EUR", "85000 EUR");
+    static final Amount INTEREST = amount(Dimension.RATIO, "0 %", "50 %", "4 %");
+    static final Amount GROWTH = amount(Dimension.RATIO, "-20 %", "50 %", "1 %");
+    static final Amount PULSE = amount(Dimension.FREE_AIR_VOLUME, "0.1 L free", "1000 L free", "40 L free");
+    static final Amount PULSES = amount(Dimension.FREQUENCY, "0 /h", "10000 /h", "120 /h");
+    static final Amount SOUND_LEVEL = amount(Dimension.SOUND_LEVEL, "40 dBA", "140 dBA", "88 dBA");
+    static final Amount INSERTION_LOSS = amount(Dimension.LEVEL_DIFFERENCE, "0 dB", "60 dB", "25 dB");
+    static final Amount DISTANCE = amount(Dimension.LENGTH, "0.5 m", "500 m", "4 m");
+
     private static Amount amount(Dimension dimension, String least, String greatest, String example) {
         return new Amount(List.of(Range.of(dimension, least, greatest)), example);
     }

@@ -281,11 +281,15 @@ public final class PlantKeys {
                             new Shape.Whole(1, 500),
                             "How many vacuum at once: asked, never inferred from the number of inlets."),
                     Key.optional("zones", new Named("zone", new Shape.Keys(ZONE)), "Areas of the plant."),
+                    Key.optional("shifts", new Shape.Keys(OperationKeys.SHIFTS), "Shifts and what is cleaned in each."),
                     Key.optional(
                             "design sets",
                             new Named("design set", new ListOf(new Shape.Id(Target.INLET), 1), true),
                             "Inlets agreed to be open together.")),
             List.of());
+
+    /** What holds a bulk bag; where nothing of it is written, its defaults still count. */
+    public static final Group STAND = ContainerKeys.STAND;
 
     public static final Group REQUIREMENTS = new Group(
             "the requirements",
@@ -310,7 +314,23 @@ public final class PlantKeys {
                     Key.optional(
                             "can velocity",
                             new Shape.Sourced(SLOW_VELOCITY),
-                            "Greatest upward velocity between the filter elements.")),
+                            "Greatest upward velocity between the filter elements."),
+                    Key.optional(
+                            "container life",
+                            new Shape.Sourced(CONTAINER_LIFE),
+                            "Least mean time from one change of bag or drum to the next, by the calendar."),
+                    Key.optional(
+                            "sock velocity",
+                            new Shape.Sourced(SLOW_VELOCITY),
+                            "Greatest velocity through the cloth of a container's vent sock."),
+                    Key.optional(
+                            "sound at 1 m",
+                            new Shape.Sourced(SOUND_LEVEL),
+                            "Greatest sound level at 1 m from all producers of a station together."),
+                    Key.optional(
+                            "daily exposure",
+                            new Shape.Sourced(SOUND_LEVEL),
+                            "Greatest noise exposure of the operator over a day, levelled to 8 h at 3 dB.")),
             List.of());
 
     private static final Group OVERRIDE = new Group(
@@ -359,6 +379,15 @@ public final class PlantKeys {
                             "requirements",
                             new Shape.Keys(REQUIREMENTS),
                             "What is asked; an absent limit is not checked. Each value may be `{value: ..., source: ...}`."),
+                    Key.optional("costs", new Shape.Keys(OperationKeys.COSTS), "What the owner pays, in one currency."),
+                    Key.optional(
+                            "compressed air",
+                            new Named("station", new Shape.Keys(OperationKeys.AIR)),
+                            "Compressed air that filters take, by station id."),
+                    Key.optional(
+                            "sound",
+                            new Named("station", new Shape.Keys(OperationKeys.SOUND)),
+                            "Sound of the machines, by station id."),
                     Key.optional(
                             "overrides",
                             new ListOf(new Shape.Keys(OVERRIDE), 0),

@@ -6,7 +6,6 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.plantfile.keys.Group.Choice;
 import dustwright.plantfile.keys.Shape.Keys;
-import dustwright.plantfile.keys.Shape.Word;
 import java.util.List;
 
 /** The keys of a station: receiver, filter, valves and producers. */
@@ -97,15 +96,6 @@ final class StationKeys {
                             "Discharge coefficient of the gaps.")),
             List.of());
 
-    private static final Group CONTAINER = new Group(
-            "a container",
-            Place.Kind.CONTAINER,
-            List.of(
-                    Key.required("kind", new Word(List.of("bulk bag", "drum")), "What the dust falls into."),
-                    Key.required("volume", CONTAINER_VOLUME, "Volume up to the level probe."),
-                    Key.optional("safe working load", CONTAINER_MASS, "Greatest mass.")),
-            List.of());
-
     static final Group STATION = new Group(
             "a station",
             Place.Kind.STATION,
@@ -117,7 +107,10 @@ final class StationKeys {
                     Key.optional("relief valve", new Keys(RELIEF), "Vacuum relief valve at the producers' inlet."),
                     Key.optional("vent valve", new Keys(VENT), "Valve that stops the pull in the tubing."),
                     Key.optional("rotary valve", new Keys(ROTARY_VALVE), "Rotor that discharges dust."),
-                    Key.optional("container", new Keys(CONTAINER), "Bulk bag or drum."),
+                    Key.optional(
+                            "container",
+                            new Shape.Kinds(List.of(ContainerKeys.BULK_BAG, ContainerKeys.DRUM)),
+                            "Bulk bag or drum."),
                     Key.required(
                             "producers",
                             new Shape.Named("producer", ProducerKeys.PRODUCER),

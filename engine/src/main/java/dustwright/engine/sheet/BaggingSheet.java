@@ -1,0 +1,212 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.bagging.BagFill;
+import dustwright.engine.bagging.Container;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Mass;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Volume;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What one bulk bag or drum takes: by level or by load, loose and settled; then its air, and what holds it. */
+final class BaggingSheet {
+    private static final Source MASS_BALANCE = Source.published("mass balance");
+    private static final Source LOAD_GOVERNS = Source.published("ISO 21898: the marked load governs");
+
+    private final Plant plant;
+    private final Station station;
+    private final Container container;
+    private final Writing writing;
+
+    private BaggingSheet(Plant plant, Station station, Container container) {
+        this.plant = plant;
+        this.station = station;
+        this.container = container;
+        this.writing = new Writing(station.id());
+    }
+
+    static Optional<Sheet> of(Plant plant, Station station, List<DutyPoint> duties) {
+        return station.container()
+                .map(container ->
+                        new BaggingSheet(plant, station, container).sheet(DustLoad.of(plant, station), duties));
+    }
+
+    private Sheet sheet(DustLoad load, List<DutyPoint> duties) {
+        takes();
+        List<Dust> dusts = load.shiftMix().keySet().stream().map(plant::dust).toList();
+        dusts.forEach(this::fill);
+        overload(dusts);
+        drums();
+        new ContainerAirLines(plant, station, container, writing).write(load, duties);
+        container.bag().ifPresent(bag -> new StandLines(container, bag, writing).write(fullest(dusts)));
+        String title = container.kind() == Container.Kind.DRUM ? "Drum" : "Bulk bag";
+        return writing.sheet("bagging", title, Place.Kind.CONTAINER);
+    }
+
+    private void takes() {
+        writing.given("volume", "Volume to the level probe", container.volume());
+        writing.words("stop", "Filling is stopped by", container.stop().words(), List.of(), Source.entered());
+        container.bag().flatMap(bag -> bag.filledShort()).ifPresent(share -> {
+            Term result = new Term("V_short", "volume that fills without inflation", container.fills());
+            writing.known(
+                    "fills-short",
+                    "Volume that fills, not inflated",
+                    container.fills(),
+                    List.of(step(
+                            "BAG-7",
+                            "V_short = share V",
+                            Source.ownReading("a stated share; no published figure"),
+                            result,
+                            new Term("share", "stated share that fills", share),
+                            new Term("V", "volume to the level probe", container.volume()))));
+        });
+        Optional<Mass> load = container.safeWorkingLoad();
+        if (load.isEmpty()) {
+            writing.unknown(
+                    "load",
+                    "Safe working load",
+                    "Not stated, so nothing is said of the load of a full container: enter \"safe working load\".");
+            return;
+        }
+        writing.given("load", "Safe working load", load.get());
+        Density turning = new Density(load.get().kilograms() / container.fills().cubicMetres());
+        writing.known(
+                "load-first-above",
+                "Bulk density above which load comes first",
+                turning,
+                List.of(step(
+                        "BAG-19",
+                        "ρ = SWL / V",
+                        MASS_BALANCE,
+                        new Term("ρ", "bulk density at which level and load come together", turning),
+                        new Term("SWL", "safe working load", load.get()),
+                        new Term("V", "volume that fills", container.fills()))));
+    }
+
+    // ---- each dust
+
+    private void fill(Dust dust) {
+        String name = "One fill of " + dust.name();
+        if (dust.looseBulkDensity().isEmpty()) {
+            writing.unknown("fill-" + dust.id(), name, "Enter the \"bulk density\" of " + dust.name() + ".");
+            return;
+        }
+        Density loose = dust.looseBulkDensity().get();
+        writing.tried("fill-" + dust.id(), name + ", " + firstLimit(loose), () -> List.of(filled(loose)));
+    }
+
+    private String firstLimit(Density loose) {
+        return container
+                .safeWorkingLoad()
+                .map(load -> byLevel_kg(loose) <= load.kilograms() ? "level first" : "load first")
+                .orElse("to the level");
+    }
+
+    private double byLevel_kg(Density loose) {
+        return container.fills().cubicMetres() * loose.kgPerCubicMetre();
+    }
+
+    private Step filled(Density loose) {
+        Term volume = new Term("V", "volume that fills", container.fills());
+        Term density = new Term("ρ_B", "loose bulk density", loose);
+        Optional<Mass> load = container.safeWorkingLoad();
+        if (load.isEmpty()) {
+            return step(
+                    "BAG-4",
+                    "m = V ρ_B",
+                    MASS_BALANCE,
+                    new Term("m", "dust in one fill", mass(loose)),
+                    volume,
+                    density);
+        }
+        return step(
+                "BAG-4",
+                "m = min(V ρ_B, SWL)",
+                LOAD_GOVERNS,
+                new Term("m", "dust in one fill", mass(loose)),
+                volume,
+                density,
+                new Term("SWL", "safe working load", load.get()));
+    }
+
+    private Mass mass(Density loose) {
+        return new Mass(taken_kg(container, loose.kgPerCubicMetre()));
+    }
+
+    /** Dust a container takes [kg] (equation BAG-4), by its level alone where no load is stated. */
+    static double taken_kg(Container container, double loose_kgPerM3) {
+        double volume_m3 = container.fills().cubicMetres();
+        return container
+                .safeWorkingLoad()
+                .map(load ->
+                        BagFill.fill(volume_m3, loose_kgPerM3, load.kilograms()).mass_kg())
+                .orElseGet(() -> volume_m3 * loose_kgPerM3);
+    }
+
+    /** The densest dust decides whether the stop comes in time. */
+    private Optional<Density> fullest(List<Dust> dusts) {
+        return dusts.stream().flatMap(d -> d.looseBulkDensity().stream()).max(Comparator.naturalOrder());
+    }
+
+    private void overload(List<Dust> dusts) {
+        Optional<Density> densest = fullest(dusts);
+        Optional<Mass> load = container.safeWorkingLoad();
+        if (densest.isEmpty() || load.isEmpty()) {
+            return;
+        }
+        boolean scale = container.stop() == Container.Stop.SCALE;
+        Mass atStop = scale ? mass(densest.get()) : new Mass(byLevel_kg(densest.get()));
+        Step step = scale
+                ? filled(densest.get())
+                : step(
+                        "BAG-4",
+                        "m = V ρ_B at the level probe",
+                        MASS_BALANCE,
+                        new Term("m", "dust when the filling stops", atStop),
+                        new Term("V", "volume that fills", container.fills()),
+                        new Term("ρ_B", "loose bulk density of the densest dust", densest.get()));
+        writing.asked(
+                FindingCode.CONTAINER_LOAD,
+                Place.Kind.CONTAINER,
+                Sheet.ANY_SET,
+                Side.AT_MOST,
+                atStop,
+                new Limit<>(load.get(), LOAD_GOVERNS),
+                List.of(step));
+    }
+
+    private void drums() {
+        if (container.kind() == Container.Kind.DRUM) {
+            return;
+        }
+        Ratio drums = new Ratio(BagFill.drumsPerBag(
+                container.fills().cubicMetres(), 1, BagFill.DRUM_55_GALLON_m3, BagFill.USUAL_DRUM_FILL));
+        writing.known(
+                "drums",
+                "55-gallon drums it replaces",
+                drums,
+                List.of(step(
+                        "BAG-11",
+                        "N = V_bag / (V_drum fill)",
+                        Source.published("geometry; a US gallon is 231 in³"),
+                        new Term("N", "drums, filled to nine tenths as usual", drums),
+                        new Term("V_bag", "volume that fills", container.fills()),
+                        new Term("V_drum", "55 US gallons", new Volume(BagFill.DRUM_55_GALLON_m3)),
+                        new Term("fill", "usual fill of a drum", new Ratio(BagFill.USUAL_DRUM_FILL)))));
+    }
+}

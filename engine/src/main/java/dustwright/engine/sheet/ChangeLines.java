@@ -1,0 +1,289 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.bagging.BagFill;
+import dustwright.engine.bagging.BulkBag;
+import dustwright.engine.bagging.Container;
+import dustwright.engine.discharge.Discharge;
+import dustwright.engine.discharge.DischargeLine;
+import dustwright.engine.discharge.DustFlow;
+import dustwright.engine.discharge.WorkWeek;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.Frequency;
+import dustwright.engine.quantity.Mass;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.receiver.HoldUp;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Changes of containers in an ordinary week, and the work they cost. */
+final class ChangeLines {
+    private static final Source MASS_BALANCE = Source.published("mass balance");
+    private static final Source EVENTS =
+            Source.ownReading("mass balance from event to event; all clean together at the end of each shift");
+
+    private final Plant plant;
+    private final Container container;
+    private final DustWeek dust;
+    private final DustFlow flow;
+    private final Writing writing;
+
+    ChangeLines(Plant plant, Container container, DustWeek dust, Writing writing) {
+        this.plant = plant;
+        this.container = container;
+        this.dust = dust;
+        this.flow = dust.flow();
+        this.writing = writing;
+    }
+
+    void write() {
+        figure("dust-week", "Dust picked up in a week", new Mass(flow.collected_kg() / flow.weeks()), "mean of a year");
+        figure("changes", "Changes a week", changes(flow), "mean of a year (DIS-6)");
+        life();
+        figure(
+                "change-time",
+                "Time to change, a week",
+                new Duration(flow.changesPerWeek() * dust.line().change_s()),
+                "changes times their time");
+        waiting();
+        duringChange();
+        standingBy();
+        notInflated();
+    }
+
+    private static Frequency changes(DustFlow flow) {
+        return new Frequency(flow.changesPerWeek() / WorkWeek.WEEK_s);
+    }
+
+    /** A figure that comes out of the weeks gone through. */
+    private Step events(Quantity value, String meaning) {
+        DischargeLine line = dust.line();
+        List<Term> inputs = new ArrayList<>();
+        dust.week().stretches().stream()
+                .findFirst()
+                .ifPresent(s -> inputs.add(new Term("feed", "while users vacuum", new MassFlow(s.feed_kgPerS()))));
+        inputs.add(new Term(
+                "t_week", "cleaning in a week", new Duration(dust.week().cleaning_s())));
+        line.valve_kgPerS()
+                .ifPresent(valve -> inputs.add(new Term("valve", "discharge of the full valve", new MassFlow(valve))));
+        inputs.add(new Term("H", "dust the receiver holds to its high level", new Mass(line.hopper_kg())));
+        inputs.add(new Term("m", "dust a container takes", new Mass(line.container_kg())));
+        inputs.add(new Term("t_c", "time of a change", new Duration(line.change_s())));
+        inputs.add(new Term("weeks", "gone through", new Ratio(flow.weeks())));
+        return new Step(
+                "DIS-3",
+                "d(receiver)/dt = in − out, d(container)/dt = out, straight from event to event",
+                inputs,
+                new Term("result", meaning, value),
+                EVENTS);
+    }
+
+    private void figure(String what, String name, Quantity value, String meaning) {
+        writing.known(what, name, value, List.of(events(value, meaning)));
+    }
+
+    private void life() {
+        if (flow.changes().isEmpty()) {
+            writing.words(
+                    "life",
+                    "Time from change to change",
+                    "longer than a year",
+                    List.of(events(changes(flow), "no change in a year")),
+                    EVENTS);
+            return;
+        }
+        Duration life = new Duration(WorkWeek.WEEK_s / flow.changesPerWeek());
+        List<Step> steps = List.of(
+                events(changes(flow), "changes a week (DIS-6)"),
+                step(
+                        "DIS-6",
+                        "t = 1 / N",
+                        MASS_BALANCE,
+                        new Term("t", "mean time from change to change, by the calendar", life),
+                        new Term("N", "changes", changes(flow))));
+        writing.known("life", "Time from change to change", life, steps);
+        plant.operation()
+                .asked()
+                .containerLife()
+                .ifPresent(limit -> writing.asked(
+                        FindingCode.CONTAINER_LIFE,
+                        Place.Kind.CONTAINER,
+                        dust.set(),
+                        Side.AT_LEAST,
+                        life,
+                        limit,
+                        steps));
+    }
+
+    // ---- waiting
+
+    private void waiting() {
+        figure(
+                "waited-change",
+                "Vacuuming lost to changes, a week",
+                new Duration(flow.waitedForChange_s() / flow.weeks()),
+                "users wait while a container is changed");
+        figure(
+                "waited-level",
+                "Vacuuming lost to a high receiver, a week",
+                new Duration(flow.waitedForLevel_s() / flow.weeks()),
+                "users wait while the receiver stands at its high level");
+        int users = Math.max(1, plant.usage().simultaneousUsers());
+        Duration work = new Duration(users * flow.waited_s() / flow.weeks());
+        writing.known(
+                "work-lost",
+                "Work lost by all users, a week",
+                work,
+                List.of(
+                        events(new Duration(flow.waited_s() / flow.weeks()), "time users wait in a week"),
+                        step(
+                                "DIS-7",
+                                "t_work = users · t",
+                                MASS_BALANCE,
+                                new Term("t_work", "work lost", work),
+                                new Term("users", "who vacuum at once", new Ratio(users)),
+                                new Term("t", "time they wait", new Duration(flow.waited_s() / flow.weeks())))));
+        figure(
+                "left",
+                "Dust left on the floor, a week",
+                new Mass(Math.max(0, flow.asked_kg() - flow.collected_kg()) / flow.weeks()),
+                "what the waiting time would have brought");
+    }
+
+    // ---- the receiver during a change
+
+    private void duringChange() {
+        if (dust.line().valve_kgPerS().isEmpty()) {
+            writing.words(
+                    "during-change",
+                    "During a change",
+                    "users wait: the dust falls straight into the container, which stands under vacuum",
+                    List.of(),
+                    EVENTS);
+            return;
+        }
+        if (dust.holdUp().isEmpty()) {
+            writing.unknown(
+                    "during-change",
+                    "Receiver during a change",
+                    "How much it holds is not known, so users wait while a container is changed. Enter the receiver's"
+                            + " hopper and the height of its level probe.");
+            return;
+        }
+        double rate_kgPerS = dust.week().stretches().stream()
+                .mapToDouble(WorkWeek.Stretch::feed_kgPerS)
+                .max()
+                .orElse(0);
+        if (rate_kgPerS <= 0 || dust.line().hopper_kg() <= 0) {
+            return;
+        }
+        Duration time = new Duration(HoldUp.timeToHighLevel_s(
+                dust.holdUp().get().cubicMetres(), dust.loose().kgPerCubicMetre(), rate_kgPerS));
+        List<Step> steps = List.of(step(
+                "RCV-9",
+                "t = V ρ_B / ṁ",
+                MASS_BALANCE,
+                new Term("t", "until the receiver is at its high level", time),
+                new Term("V", "volume up to the level probe", dust.holdUp().get()),
+                new Term("ρ_B", "loose bulk density", dust.loose()),
+                new Term("ṁ", "largest rate", new MassFlow(rate_kgPerS))));
+        writing.known("time-to-high", "If users went on in a change, high level after", time, steps);
+        if (container.changing().vacuumingGoesOn()) {
+            writing.asked(
+                    FindingCode.RECEIVER_DURING_CHANGE,
+                    Place.Kind.RECEIVER,
+                    dust.set(),
+                    Side.AT_LEAST,
+                    time,
+                    new Limit<>(container.changing().time(), Source.entered()),
+                    steps);
+        } else {
+            goingOn();
+        }
+    }
+
+    /** What it would save to go on while a container is changed. */
+    private void goingOn() {
+        DustFlow other = Discharge.over(dust.line().withVacuumingGoingOn(true), dust.week(), flow.weeks(), 0);
+        Duration saved = new Duration((flow.waited_s() - other.waited_s()) / flow.weeks());
+        writing.known(
+                "going-on-saves",
+                "Going on in a change would save, a week",
+                saved,
+                List.of(
+                        events(new Duration(flow.waited_s() / flow.weeks()), "waiting when vacuuming stops"),
+                        events(new Duration(other.waited_s() / flow.weeks()), "waiting when it goes on"),
+                        step("DIS-7", "t = t_stops − t_goes", MASS_BALANCE, new Term("t", "vacuuming saved", saved))));
+    }
+
+    private void standingBy() {
+        Optional<Integer> count = container.changing().standingBy();
+        if (count.isEmpty() || flow.changes().isEmpty()) {
+            return;
+        }
+        Duration lasts = new Duration(count.get() * WorkWeek.WEEK_s / flow.changesPerWeek());
+        writing.known(
+                "standing-by",
+                "Containers standing by last",
+                lasts,
+                List.of(
+                        events(changes(flow), "changes a week (DIS-6)"),
+                        step(
+                                "DIS-6",
+                                "t = n / N",
+                                MASS_BALANCE,
+                                new Term("t", "until the last one is in use", lasts),
+                                new Term("n", "standing by", new Ratio(count.get())),
+                                new Term("N", "changes", changes(flow)))));
+    }
+
+    // ---- without inflation
+
+    /** Inflated bags, had they not been inflated; or the other way round. */
+    private void notInflated() {
+        Optional<BulkBag> bag =
+                container.bag().filter(b -> b.shareWithoutInflation().isPresent());
+        if (bag.isEmpty()) {
+            return;
+        }
+        boolean inflated = bag.get().stand().inflation().isPresent();
+        double share = bag.get().shareWithoutInflation().get().value();
+        double volume_m3 = container.volume().cubicMetres() * (inflated ? BagFill.notInflated_m3(1, share) : 1);
+        double loose_kgPerM3 = dust.loose().kgPerCubicMetre();
+        double other_kg = container
+                .safeWorkingLoad()
+                .map(load -> Math.min(load.kilograms(), volume_m3 * loose_kgPerM3))
+                .orElse(volume_m3 * loose_kgPerM3);
+        DustFlow other = Discharge.over(dust.line().withContainer(other_kg), dust.week(), flow.weeks(), 0);
+        double more = inflated
+                ? other.changesPerWeek() - flow.changesPerWeek()
+                : flow.changesPerWeek() - other.changesPerWeek();
+        Frequency extra = new Frequency(more / WorkWeek.WEEK_s);
+        writing.known(
+                "short-costs",
+                inflated ? "Not inflating would cost, bags a week" : "Not inflating costs, bags a week",
+                extra,
+                List.of(
+                        events(changes(flow), inflated ? "changes, inflated" : "changes, not inflated"),
+                        step(
+                                "BAG-7",
+                                "V_short = share V, and the weeks gone through again",
+                                EVENTS,
+                                new Term("ΔN", "more bags for not inflating them", extra),
+                                new Term("share", "stated share that fills", new Ratio(share)),
+                                new Term("m", "dust the other bag takes", new Mass(other_kg)),
+                                new Term("N", "its changes", changes(other)))));
+    }
+}

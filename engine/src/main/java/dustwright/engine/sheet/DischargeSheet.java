@@ -1,0 +1,185 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.bagging.BagFill;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Shifts;
+import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.Mass;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Ratio;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The dust's way over the week: from the inlets through receiver and valve into containers, and the work that changes cost. */
+final class DischargeSheet {
+    private static final Source MASS_BALANCE = Source.published("mass balance");
+
+    private final Plant plant;
+    private final Station station;
+    private final DustLoad load;
+    private final Writing writing;
+
+    private DischargeSheet(Plant plant, Station station) {
+        this.plant = plant;
+        this.station = station;
+        this.load = DustLoad.of(plant, station);
+        this.writing = new Writing(station.id());
+    }
+
+    static Sheet of(Plant plant, Station station, List<DutyPoint> duties) {
+        return new DischargeSheet(plant, station).sheet(duties);
+    }
+
+    private Sheet sheet(List<DutyPoint> duties) {
+        arrival();
+        Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
+        loose_kgPerM3.ifPresent(this::rates);
+        Optional<Shifts> shifts = plant.operation().shifts();
+        Optional<DustWeek> week = DustWeek.of(plant, station, duties);
+        if (shifts.isPresent() && week.isPresent()) {
+            cleaning(shifts.get());
+            new ChangeLines(plant, station.container().orElseThrow(), week.get(), writing).write();
+        } else {
+            writing.unknown("changes", "Changes a week", why(shifts));
+        }
+        return writing.sheet("discharge", "Dust over the week", Place.Kind.CONTAINER);
+    }
+
+    private String why(Optional<Shifts> shifts) {
+        if (station.container().isEmpty()) {
+            return "No bulk bag or drum is described: what leaves the receiver goes elsewhere.";
+        }
+        if (shifts.isEmpty()) {
+            return "Enter \"shifts\" of the usage: how many, and what is cleaned in each.";
+        }
+        return load.rate_kgPerS() > 0
+                ? "Enter the \"bulk density\" of every dust that comes here."
+                : "No dust is fed here: enter \"feed\" of the inlets.";
+    }
+
+    // ---- what arrives
+
+    private void arrival() {
+        if (load.rate_kgPerS() <= 0) {
+            writing.unknown("rate", "Largest rate of dust", "No dust is fed here: enter \"feed\" of the inlets.");
+            return;
+        }
+        MassFlow rate = new MassFlow(load.rate_kgPerS());
+        List<Term> feeds = new ArrayList<>();
+        load.rates()
+                .forEach((dust, kgPerS) -> feeds.add(
+                        new Term("ṁ_" + dust, "feed of " + plant.dust(dust).name(), new MassFlow(kgPerS))));
+        Step sum = new Step(
+                "DIS-1", "ṁ = Σ feed of the open inlets", feeds, new Term("ṁ", "largest rate", rate), MASS_BALANCE);
+        writing.known("rate", "Largest rate of dust, " + load.set(), rate, List.of(sum));
+        List<Dust> without = load.withoutDensity(plant);
+        if (!without.isEmpty()) {
+            String names = String.join(", ", without.stream().map(Dust::name).toList());
+            writing.unknown(
+                    "loose", "Loose bulk density of what comes", "Enter the \"bulk density\" of " + names + ".");
+        }
+    }
+
+    private void rates(double loose_kgPerM3) {
+        Density loose = new Density(loose_kgPerM3);
+        List<Term> parts = new ArrayList<>();
+        for (Map.Entry<String, Double> part : load.shiftMix().entrySet()) {
+            Dust dust = plant.dust(part.getKey());
+            if (part.getValue() > 0) {
+                parts.add(new Term(
+                        "x_" + dust.id(), "share of " + dust.name(), new Ratio(part.getValue() / load.mixed())));
+                parts.add(new Term(
+                        "ρ_" + dust.id(),
+                        "its bulk density",
+                        dust.looseBulkDensity().orElseThrow()));
+            }
+        }
+        Step mix = new Step(
+                "DIS-2",
+                "1/ρ = Σ x_i/ρ_i",
+                parts,
+                new Term("ρ", "loose bulk density of what comes", loose),
+                Source.ownReading("bulk volumes add"));
+        writing.known("loose", "Loose bulk density of what comes", loose, List.of(mix));
+        station.rotaryValve()
+                .ifPresent(valve -> writing.tried(
+                        "valve",
+                        "The full valve discharges",
+                        () -> List.of(
+                                mix,
+                                step(
+                                        "RTV-1",
+                                        "ṁ = V_rev n fill ρ_B",
+                                        Source.published("geometry"),
+                                        new Term(
+                                                "ṁ",
+                                                "discharge",
+                                                new MassFlow(DustWeek.valve_kgPerS(valve, loose_kgPerM3))),
+                                        new Term("V_rev", "volume of all pockets", valve.swept()),
+                                        new Term("n", "speed of the rotor", valve.speed()),
+                                        new Term("fill", "share of the pockets", new Ratio(valve.fill())),
+                                        new Term("ρ_B", "loose bulk density", loose)))));
+        station.container().ifPresent(container -> fillTime(mix, BaggingSheet.taken_kg(container, loose_kgPerM3)));
+    }
+
+    private void fillTime(Step mix, double taken_kg) {
+        Mass taken = new Mass(taken_kg);
+        writing.tried(
+                "fill-time",
+                "Time to fill one at the largest rate",
+                () -> List.of(
+                        mix,
+                        step(
+                                "BAG-8",
+                                "t = m / ṁ",
+                                MASS_BALANCE,
+                                new Term(
+                                        "t",
+                                        "vacuuming from change to change",
+                                        new Duration(BagFill.changeInterval_s(taken.kilograms(), load.rate_kgPerS()))),
+                                new Term("m", "dust a container takes (BAG-4)", taken),
+                                new Term("ṁ", "largest rate", new MassFlow(load.rate_kgPerS())))));
+    }
+
+    // ---- cleaning
+
+    private void cleaning(Shifts shifts) {
+        Duration needed = new Duration(load.cleaning_s().orElseThrow());
+        if (shifts.cleaning() instanceof Shifts.Cleaning.Minutes) {
+            writing.given("cleaning", "Cleaning in each shift", needed);
+            return;
+        }
+        Mass picked = new Mass(load.mixed());
+        List<Step> steps = List.of(step(
+                "DIS-1",
+                "t = m / ṁ",
+                MASS_BALANCE,
+                new Term("t", "cleaning in each shift", needed),
+                new Term("m", "picked up in each shift", picked),
+                new Term("ṁ", "largest rate", new MassFlow(load.rate_kgPerS()))));
+        writing.known("cleaning", "Cleaning in each shift", needed, steps);
+        writing.asked(
+                FindingCode.CLEANING_TIME,
+                Place.Kind.USAGE,
+                load.set(),
+                Side.AT_MOST,
+                needed,
+                new Limit<>(shifts.length(), Source.entered()),
+                steps);
+    }
+}

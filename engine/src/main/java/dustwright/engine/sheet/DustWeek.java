@@ -1,0 +1,92 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.bagging.Container;
+import dustwright.engine.discharge.Discharge;
+import dustwright.engine.discharge.DischargeLine;
+import dustwright.engine.discharge.DustFlow;
+import dustwright.engine.discharge.WorkWeek;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Shifts;
+import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Volume;
+import dustwright.engine.rotaryvalve.RotaryValve;
+import dustwright.engine.rotaryvalve.ValveCapacity;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A year of ordinary weeks at one station, from inlets to bags.
+ *
+ * @param set with the largest rate of dust, which is picked up while anybody cleans
+ * @param loose bulk density of the dusts as they come together
+ * @param holdUp volume of the receiver up to its high level; absent where not known, and then users wait while a container is changed
+ * @param flow of all working weeks of a year, the course of the first one kept
+ */
+public record DustWeek(
+        String station,
+        String set,
+        Density loose,
+        Optional<Volume> holdUp,
+        DischargeLine line,
+        WorkWeek week,
+        DustFlow flow) {
+    /** Absent where shifts, dust, its density or the container are not stated. */
+    public static Optional<DustWeek> of(Plant plant, Station station, List<DutyPoint> duties) {
+        DustLoad load = DustLoad.of(plant, station);
+        Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
+        Optional<Shifts> shifts = plant.operation().shifts();
+        if (shifts.isEmpty()
+                || load.cleaning_s().isEmpty()
+                || loose_kgPerM3.isEmpty()
+                || station.container().isEmpty()) {
+            return Optional.empty();
+        }
+        DischargeLine line = line(station, station.container().get(), loose_kgPerM3.get());
+        WorkWeek week = week(shifts.get(), load);
+        return Optional.of(new DustWeek(
+                station.id(),
+                load.set(),
+                new Density(loose_kgPerM3.get()),
+                holdUp(station),
+                line,
+                week,
+                Discharge.over(line, week, shifts.get().weeksPerYear(), 1)));
+    }
+
+    private static DischargeLine line(Station station, Container container, double loose_kgPerM3) {
+        Optional<Volume> holdUp = holdUp(station);
+        OptionalDouble valve_kgPerS = station.rotaryValve()
+                .map(valve -> OptionalDouble.of(valve_kgPerS(valve, loose_kgPerM3)))
+                .orElse(OptionalDouble.empty());
+        return new DischargeLine(
+                valve_kgPerS,
+                holdUp.map(volume -> volume.cubicMetres() * loose_kgPerM3).orElse(0.0),
+                BaggingSheet.taken_kg(container, loose_kgPerM3),
+                container.changing().time().seconds(),
+                container.changing().vacuumingGoesOn() && holdUp.isPresent() && valve_kgPerS.isPresent());
+    }
+
+    /** What a rotary valve discharges under a full hopper [kg/s] (equation RTV-1). */
+    static double valve_kgPerS(RotaryValve valve, double loose_kgPerM3) {
+        return ValveCapacity.capacity_kgPerS(
+                valve.swept().cubicMetres(), valve.speed().revolutionsPerSecond(), valve.fill(), loose_kgPerM3);
+    }
+
+    private static WorkWeek week(Shifts shifts, DustLoad load) {
+        double shift_s = shifts.length().seconds();
+        return WorkWeek.ofShifts(
+                shifts.daysPerWeek(),
+                shifts.perDay(),
+                shift_s,
+                Math.min(shift_s, load.cleaning_s().orElseThrow()),
+                load.rate_kgPerS());
+    }
+
+    /** Volume of the receiver from its outlet to its high level. */
+    static Optional<Volume> holdUp(Station station) {
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,113 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.finding.Derivation;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.quantity.OutOfRangeException;
+import dustwright.engine.quantity.Quantity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A sheet of one station's equipment while it is being written. */
+final class Writing {
+    private final String station;
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    Writing(String station) {
+        this.station = station;
+    }
+
+    /** The finished sheet. */
+    Sheet sheet(String what, String title, Place.Kind about) {
+        return new Sheet(id(what), title, new Place(about, station), entries, findings);
+    }
+
+    void given(String what, String name, Quantity value) {
+        entries.add(Entry.given(id(what), name, value, Source.entered()));
+    }
+
+    void known(String what, String name, Quantity value, List<Step> steps) {
+        entries.add(Entry.known(id(what), name, value, steps));
+    }
+
+    void words(String what, String name, String text, List<Step> steps, Source source) {
+        entries.add(Entry.words(id(what), name, text, steps, source));
+    }
+
+    void unknown(String what, String name, String why) {
+        entries.add(Entry.unknown(id(what), name, why));
+    }
+
+    /**
+     * A figure by formulas that may refuse what lies outside their range: then it is not known, and the entry says which range.
+     *
+     * @param steps the last one's result is the figure
+     */
+    Optional<Quantity> tried(String what, String name, Supplier<List<Step>> steps) {
+        try {
+            List<Step> done = steps.get();
+            Quantity value = done.get(done.size() - 1).result().value();
+            known(what, name, value, done);
+            return Optional.of(value);
+        } catch (OutOfRangeException outside) {
+            unknown(what, name, "Outside its formula: " + outside.getMessage() + ".");
+            return Optional.empty();
+        }
+    }
+
+    /** A requirement whose value is that of an entry, and so is its derivation. */
+    void asked(
+            FindingCode code,
+            Place.Kind part,
+            String state,
+            Side side,
+            Quantity value,
+            Limit<? extends Quantity> limit) {
+        asked(code, part, state, side, value, limit, stepsTo(value));
+    }
+
+    /** A requirement with its own steps. */
+    void asked(
+            FindingCode code,
+            Place.Kind part,
+            String state,
+            Side side,
+            Quantity value,
+            Limit<? extends Quantity> limit,
+            List<Step> steps) {
+        findings.add(Finding.of(
+                code,
+                new Place(part, station),
+                state,
+                side,
+                value,
+                limit.value(),
+                new Derivation(steps, limit.source())));
+    }
+
+    private List<Step> stepsTo(Quantity value) {
+        return entries.stream()
+                .filter(entry -> entry.answer() instanceof Answer.Known known
+                        && known.value().equals(value))
+                .findFirst()
+                .map(entry -> entry.derivation().steps())
+                .orElse(List.of());
+    }
+
+    static Step step(String equation, String formula, Source source, Term result, Term... inputs) {
+        return new Step(equation, formula, List.of(inputs), result, source);
+    }
+
+    private String id(String what) {
+        return what + "/" + station;
+    }
+}

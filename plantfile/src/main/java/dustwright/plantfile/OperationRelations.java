@@ -1,0 +1,120 @@
+package dustwright.plantfile;
+
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.Money;
+import dustwright.engine.quantity.Price;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What containers, shifts, costs and sound must fulfil together with the rest of the file. */
+final class OperationRelations {
+    private static final double DAY_s = 24 * 3600;
+
+    private final Section top;
+    private final SourceMap lines;
+    private final Faults faults;
+
+    OperationRelations(Section top, SourceMap lines, Faults faults) {
+        this.top = top;
+        this.lines = lines;
+        this.faults = faults;
+    }
+
+    void check() {
+        for (Section station : top.namedSections("stations")) {
+            station.section("container").ifPresent(this::container);
+        }
+        top.section("usage").flatMap(u -> u.section("shifts")).ifPresent(this::shifts);
+        top.section("costs").ifPresent(this::costs);
+        stationsOf("compressed air");
+        stationsOf("sound");
+    }
+
+    private void container(Section container) {
+        boolean scale =
+                container.find("stop", String.class).filter("scale"::equals).isPresent();
+        if (scale && lines.key(container.path() + ".safe working load").isEmpty()) {
+            fault(container, "stop", "a scale that has no load to stop at", "\"safe working load\" beside it");
+        }
+    }
+
+    private void shifts(Section shifts) {
+        Optional<Integer> perDay = shifts.find("per day", Integer.class);
+        double length_s =
+                shifts.find("length", Duration.class).map(Duration::seconds).orElse(8 * 3600.0);
+        perDay.filter(n -> n * length_s > DAY_s * (1 + 1e-9))
+                .ifPresent(n -> fault(shifts, "per day", "shifts that are longer together than a day", "at most 24 h"));
+        shifts.find("cleaning", Duration.class)
+                .filter(cleaning -> cleaning.seconds() > length_s)
+                .ifPresent(cleaning -> fault(
+                        shifts, "cleaning", "cleaning that is longer than its shift", "at most the shift's length"));
+        for (Section pickUp : shifts.sections("picked up")) {
+            pickedUpSomewhere(pickUp);
+        }
+    }
+
+    private void pickedUpSomewhere(Section pickUp) {
+        Optional<String> dust = pickUp.find("dust", String.class);
+        Optional<String> zone = pickUp.find("zone", String.class);
+        boolean somewhere = dust.isEmpty()
+                || top.namedSections("inlets").stream()
+                        .anyMatch(i -> i.find("dust", String.class).equals(dust)
+                                && (zone.isEmpty()
+                                        || i.find("zone", String.class).equals(zone)));
+        if (!somewhere) {
+            fault(
+                    pickUp,
+                    "dust",
+                    "no inlet" + zone.map(z -> " of zone " + z).orElse("") + " picks up \"" + dust.get() + "\"",
+                    "a dust that an inlet there names");
+        }
+    }
+
+    /** Nothing is converted from one currency to another. */
+    private void costs(Section costs) {
+        List<String> keys = new ArrayList<>();
+        List<String> currencies = new ArrayList<>();
+        for (Map.Entry<String, Object> value : costs.values().entrySet()) {
+            currency(value.getValue()).ifPresent(currency -> {
+                keys.add(value.getKey());
+                currencies.add(currency);
+            });
+        }
+        for (int n = 1; n < keys.size(); n++) {
+            if (!currencies.get(n).equals(currencies.get(0))) {
+                fault(
+                        costs,
+                        keys.get(n),
+                        currencies.get(n) + " where \"" + keys.get(0) + "\" is in " + currencies.get(0),
+                        "one currency: nothing is converted");
+            }
+        }
+    }
+
+    private static Optional<String> currency(Object value) {
+        if (value instanceof Money money) {
+            return Optional.of(money.currency());
+        }
+        return value instanceof Price price ? Optional.of(price.currency()) : Optional.empty();
+    }
+
+    private void stationsOf(String key) {
+        for (Object id : top.named(key).keySet()) {
+            if (!top.named("stations").containsKey(id)) {
+                String path = key + "." + id;
+                faults.add(
+                        lines.key(path).orElse(top.span()),
+                        path,
+                        "there is no station called \"" + Names.shortened((String) id) + "\"",
+                        "the id of a station");
+            }
+        }
+    }
+
+    private void fault(Section section, String key, String message, String expected) {
+        String path = Names.path(section.path(), key);
+        faults.add(lines.value(path).orElse(section.span()), path, message, expected);
+    }
+}

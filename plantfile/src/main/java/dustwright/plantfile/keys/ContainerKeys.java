@@ -1,0 +1,127 @@
+package dustwright.plantfile.keys;
+
+import static dustwright.plantfile.keys.Amounts.*;
+
+import dustwright.engine.bagging.BagSupport;
+import dustwright.engine.bagging.BulkBag;
+import dustwright.engine.bagging.Container;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.plantfile.keys.Shape.Keys;
+import dustwright.plantfile.keys.Shape.Parts;
+import dustwright.plantfile.keys.Shape.Word;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The keys of a bulk bag or drum and of the stand that holds a bag. */
+final class ContainerKeys {
+    private static final Source PRACTICE = Source.commonPractice();
+
+    private ContainerKeys() {}
+
+    private static <T> Word words(T[] values, Function<T, String> word) {
+        return new Word(Arrays.stream(values).map(word).toList());
+    }
+
+    private static List<Key> join(List<Key> first, List<Key> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
+    }
+
+    private static final List<Key> CONTAINER = List.of(
+            Key.required("volume", CONTAINER_VOLUME, "Volume up to the level probe."),
+            Key.derived(
+                    "safe working load",
+                    CONTAINER_MASS,
+                    "not checked",
+                    Source.ownReading("without it nothing is said of the load of a full container"),
+                    "Greatest mass of dust, as marked."),
+            Key.otherwise(
+                    "stop",
+                    words(Container.Stop.values(), Container.Stop::words),
+                    "level probe",
+                    PRACTICE,
+                    "What ends the filling; `scale` stops at the safe working load."),
+            Key.otherwise(
+                    "change time", CHANGE_TIME, "10 min", PRACTICE, "From the stop of the discharge to its start."),
+            Key.otherwise(
+                    "during a change",
+                    new Word(List.of("vacuuming stops", "vacuuming goes on")),
+                    "vacuuming stops",
+                    PRACTICE,
+                    "Whether users wait while a container is changed, or go on while the receiver holds the dust."),
+            Key.optional("standing by", new Shape.Whole(0, 10_000), "Empty containers at hand."),
+            Key.optional("vent sock", SOCK, "Area of cloth that passes the container's air."));
+
+    private static final Group SPOUT_SEAL = new Group(
+            "a neck seal",
+            Place.Kind.CONTAINER,
+            List.of(
+                    Key.required("pressure", SEAL, "Pressure over the barometer when inflated; about 4 psi is usual."),
+                    Key.optional("volume", SMALL_VOLUME, "Volume of air in it, for the compressed air it takes.")),
+            List.of());
+
+    private static final Group INFLATION = new Group(
+            "inflation of a bag",
+            Place.Kind.CONTAINER,
+            List.of(
+                    Key.required("flow", ACTUAL_FLOW, "Flow of fan or air supply into the bag, at the barometer."),
+                    Key.optional("pressure", LOSS_PRESSURE, "Pressure it can make.")),
+            List.of());
+
+    static final Group STAND = new Group(
+            "a filling stand",
+            Place.Kind.CONTAINER,
+            List.of(
+                    Key.otherwise(
+                            "base",
+                            words(BagSupport.Base.values(), BagSupport.Base::words),
+                            "on floor or pallet",
+                            PRACTICE,
+                            "What carries the bag while it fills. The arms hold its corners open; they lift nothing."),
+                    Key.optional("pallet", PALLET, "Height of what the bag stands on over the floor."),
+                    Key.optional("arms", ARMS, "Mass that all four arms together are stated to hold."),
+                    Key.optional("headroom", HEADROOM, "Clear height from the floor to the filling head."),
+                    Key.optional(
+                            "bay",
+                            new Parts(List.of(HEADROOM, HEADROOM)),
+                            "[width, depth] of clear floor for the truck that brings and takes the bag."),
+                    Key.optional("neck seal", new Keys(SPOUT_SEAL), "Inflatable seal at the bag's neck."),
+                    Key.optional("inflation", new Keys(INFLATION), "Fan or air supply that opens the bag first.")),
+            List.of());
+
+    static final Group BULK_BAG = new Group(
+            "a bulk bag",
+            Place.Kind.CONTAINER,
+            join(
+                    join(
+                            List.of(Key.required("kind", new Word(List.of("bulk bag")), "What the dust falls into.")),
+                            CONTAINER),
+                    List.of(
+                            Key.optional(
+                                    "size",
+                                    new Parts(List.of(BAG_SIDE, BAG_SIDE, BAG_SIDE)),
+                                    "[width, depth, height] of the flat bag."),
+                            Key.optional("spout", BAG_SIDE, "Length of the filling spout."),
+                            Key.optional("loops", BAG_SIDE, "Length of the lifting loops."),
+                            Key.optional(
+                                    "liner", words(BulkBag.Liner.values(), BulkBag.Liner::words), "What lies inside."),
+                            Key.optional("empty", EMPTY_BAG, "Mass of the empty bag with its liner."),
+                            Key.optional(
+                                    "use",
+                                    words(BagSupport.Use.values(), BagSupport.Use::words),
+                                    "How often it may be used."),
+                            Key.optional(
+                                    "fill without inflation",
+                                    FILLED_SHARE,
+                                    "Share of its volume that fills when nothing inflates it first."),
+                            Key.optional("stand", new Keys(STAND), "What holds the bag."))),
+            List.of());
+
+    static final Group DRUM = new Group(
+            "a drum",
+            Place.Kind.CONTAINER,
+            join(List.of(Key.required("kind", new Word(List.of("drum")), "What the dust falls into.")), CONTAINER),
+            List.of());
+}
