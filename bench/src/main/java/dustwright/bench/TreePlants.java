@@ -219,6 +219,8 @@ final class TreePlants {
                 new Limit<>(new Ratio(1), Source.entered()),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 }

@@ -13,7 +13,7 @@ final class Asking {
 
     static Study study(Plant plant, StateOptions options, PrintWriter err) {
         List<State> states = options.anyOpenGiven()
-                ? options.states(plant, FilterCondition.CLEAN, FilterCondition.DIRTY)
+                ? options.statesToJudge(plant, FilterCondition.CLEAN, FilterCondition.DIRTY)
                 : options.usual(plant);
         Progress progress = new Progress(err, "states", states.size());
         Study study = Study.of(plant, states, progress::done).withSheets();

@@ -53,6 +53,19 @@ final class StateOptions {
             description = "Stations whose vent valve is open. Default: none.")
     private List<String> vent = new ArrayList<>();
 
+    @Option(
+            names = "--feeding",
+            paramLabel = "A1,A7",
+            hideParamSyntax = true,
+            split = ",",
+            description =
+                    "Inlets whose users pick up dust. Default: all that are open, at the feed stated; verify and report also ask"
+                            + " each set without dust. \"none\" stops all.")
+    private @Nullable List<String> feeding;
+
+    @Option(names = "--no-dust", description = "Nobody picks up dust: air alone.")
+    private boolean noDust;
+
     FilterCondition filterOr(FilterCondition usual) {
         return filter == null ? usual : filter;
     }
@@ -73,16 +86,40 @@ final class StateOptions {
         return states;
     }
 
+    /** The same, each with its dust and without, unless the options say who picks up dust. */
+    List<State> statesToJudge(Plant plant, FilterCondition... usual) {
+        List<State> states = states(plant, usual);
+        return saysWhoFeeds()
+                ? states
+                : states.stream()
+                        .flatMap(s -> States.withAndWithoutDust(plant, s).stream())
+                        .toList();
+    }
+
     /** The usual states of a plant, adapted to the other options. */
     List<State> usual(Plant plant) {
         List<State> states = filter == null ? States.usual(plant) : States.usual(plant, List.of(filter));
-        return states.stream().map(s -> adapted(plant, s)).toList();
+        return states.stream()
+                .filter(s -> !saysWhoFeeds() || !s.feeding().isEmpty() || !States.anyFeeds(plant, s))
+                .map(s -> adapted(plant, s))
+                .toList();
+    }
+
+    private boolean saysWhoFeeds() {
+        return noDust || feeding != null;
     }
 
     State adapted(Plant plant, State state) {
         State adapted = state;
         if (running != null) {
             adapted = adapted.withRunning(named(running, producers(plant), "producer"));
+        }
+        if (noDust) {
+            adapted = States.withoutDust(adapted);
+        } else if (feeding != null) {
+            Set<String> ids =
+                    named(feeding, plant.inlets().stream().map(Inlet::id).toList(), "inlet");
+            adapted = adapted.withFeeding(ids);
         }
         if (bleeds != null) {
             adapted = adapted.withOpenBleeds(

@@ -13,6 +13,8 @@ import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /** The sums on a finding's calculation sheet come out as printed beside them. */
@@ -56,21 +58,73 @@ class CalculationSheetTest {
         return step.equation().equals("NET-20");
     }
 
+    /** With dust and without: both the law of clean air and the one with what dust adds are among the findings of the bakery. */
     @Test
     void the_isothermal_law_gives_the_printed_pressure() throws IOException {
         Plant plant = ((Reading.Read) PlantReader.read(Files.readString(BAKERY))).plant();
+        Set<String> seen = new TreeSet<>();
         for (Finding finding : Study.of(plant, States.usual(plant)).worstPerPlace()) {
             for (Step step : finding.derivation().steps()) {
-                if (step.equation().equals("TUB-5")) {
+                boolean dusty = step.equation().equals("NET-12");
+                if (dusty || step.equation().equals("TUB-5")) {
+                    seen.add(step.equation());
                     double up = value(step, "p1");
                     double down = step.result().value().si();
                     double massFlux = value(step, "w") / value(step, "A");
                     double loss = value(step, "f") * value(step, "L/D") + value(step, "ΣK") + 2 * Math.log(up / down);
                     double squares = massFlux * massFlux * value(step, "R") * value(step, "T") * loss;
-                    assertThat(up * up - down * down).as(finding.id()).isCloseTo(squares, within(1e-9 * up * up));
+                    double dust = dusty ? (up + down) * value(step, "Δps") : 0;
+                    assertThat(up * up - down * down - dust)
+                            .as(finding.id())
+                            .isCloseTo(squares, within(1e-9 * up * up));
                 }
             }
         }
+        assertThat(seen).containsExactly("NET-12", "TUB-5");
+    }
+
+    @Test
+    void the_parts_of_what_dust_adds_come_out_as_printed() throws IOException {
+        Plant plant = ((Reading.Read) PlantReader.read(Files.readString(BAKERY))).plant();
+        int sums = 0;
+        for (Finding finding : Study.of(plant, States.usual(plant)).worstPerPlace()) {
+            double added = 0;
+            double flux = 0;
+            for (Step step : finding.derivation().steps()) {
+                double result = step.result().value().si();
+                switch (step.equation()) {
+                    case "CON-32" -> {
+                        flux = value(step, "m_s") / value(step, "A");
+                        assertThat(result).isCloseTo(flux * value(step, "c"), within(1e-9 * result));
+                    }
+                    case "CON-34" -> {
+                        flux = value(step, "m_s") / value(step, "A");
+                        double perLength = 0.057 * flux * Math.sqrt(9.80665 / value(step, "D"));
+                        assertThat(result).isCloseTo(perLength * value(step, "L"), within(1e-9 * result));
+                    }
+                    case "CON-37" -> {
+                        flux = value(step, "m_s") / value(step, "A");
+                        assertThat(result)
+                                .isCloseTo(
+                                        flux * 9.80665 * value(step, "Δz") / value(step, "c_r"), within(1e-9 * result));
+                    }
+                    case "CON-39" -> {
+                        double sum = step.inputs().stream()
+                                .mapToDouble(t -> t.value().si())
+                                .sum();
+                        assertThat(result).isCloseTo(sum, within(1e-9 * result));
+                        added += result;
+                        sums++;
+                    }
+                    case "NET-12" -> {
+                        assertThat(value(step, "Δps")).as(finding.id()).isCloseTo(added, within(1e-9 * added));
+                        added = 0;
+                    }
+                    default -> assertThat(step.equation()).isNotEmpty();
+                }
+            }
+        }
+        assertThat(sums).isGreaterThan(20);
     }
 
     private static double value(Step step, String symbol) {

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
 /**
- * The example plants against estimates by hand, on the estimate's inputs: where a plant was built otherwise, overrides in its file put
+ * The air of the example plants against estimates by hand, on the estimate's inputs: where a plant was built otherwise, overrides in its file put
  * the estimate's drops, valves and pump in place.
  */
 class EstimatesTest {
@@ -71,7 +71,7 @@ class EstimatesTest {
 
     private static DutyPoint solve(String plantName, List<String> open) {
         Plant plant = PLANTS.computeIfAbsent(plantName, EstimatesTest::asEstimated);
-        return Study.of(plant, List.of(States.open(plant, open, FilterCondition.NORMAL)))
+        return Study.of(plant, List.of(States.withoutDust(States.open(plant, open, FilterCondition.NORMAL))))
                 .states()
                 .get(0)
                 .duty()

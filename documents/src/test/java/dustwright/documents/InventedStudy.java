@@ -9,6 +9,7 @@ import dustwright.engine.Study;
 import dustwright.engine.air.Air;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
+import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Derivation;
@@ -114,6 +115,8 @@ public final class InventedStudy {
                 Optional.of(new Limit<>(new FreeAirFlow(0.0425), Source.entered())),
                 Optional.of(new Limit<>(new PressureDifference(10_000), memory)),
                 new Limit<>(new Ratio(1), Source.entered()),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.of(new Limit<>(new Velocity(40), memory)),
                 Optional.empty(),
                 Optional.empty());
@@ -127,7 +130,10 @@ public final class InventedStudy {
                         Optional.of(DustClass.DRY_POWDER),
                         DustClass.DRY_POWDER.minimum(),
                         DustClass.SOURCE,
-                        Optional.of(new Density(550)))),
+                        Optional.of(new Density(550)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        LevelFriction.YANG)),
                 List.of(
                         new Tube(
                                 "T2",
@@ -412,6 +418,7 @@ public final class InventedStudy {
                 0.35,
                 new PressureDifference(12),
                 new MassFlow(carries ? 0.0167 : 0),
+                List.of(),
                 false);
     }
 

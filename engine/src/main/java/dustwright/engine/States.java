@@ -1,5 +1,6 @@
 package dustwright.engine;
 
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Plant;
@@ -18,7 +19,10 @@ import java.util.stream.Collectors;
 public final class States {
     private States() {}
 
-    /** What {@code verify} asks unless told otherwise: every design set and every single user, with the filter clean and dirty. */
+    /**
+     * What {@code verify} asks unless told otherwise: every design set and every single user, with the filter clean and dirty, while dust is
+     * picked up and while it is not.
+     */
     public static List<State> usual(Plant plant) {
         return usual(plant, List.of(FilterCondition.CLEAN, FilterCondition.DIRTY));
     }
@@ -30,11 +34,12 @@ public final class States {
     public static List<State> usual(Plant plant, List<FilterCondition> conditions) {
         List<State> states = new ArrayList<>();
         for (DesignSet set : plant.usage().designSets()) {
-            conditions.forEach(condition -> states.add(state(plant, set.name(), set.open(), condition)));
+            conditions.forEach(condition ->
+                    states.addAll(withAndWithoutDust(plant, state(plant, set.name(), set.open(), condition))));
         }
         for (Inlet inlet : plant.inlets()) {
-            conditions.forEach(
-                    condition -> states.add(state(plant, inlet.id() + " alone", List.of(inlet.id()), condition)));
+            conditions.forEach(condition -> states.addAll(
+                    withAndWithoutDust(plant, state(plant, inlet.id() + " alone", List.of(inlet.id()), condition))));
         }
         if (states.isEmpty()) {
             conditions.forEach(condition -> states.add(open(plant, List.of(), condition)));
@@ -42,7 +47,33 @@ public final class States {
         return List.copyOf(states);
     }
 
-    /** One state by the inlets that are open. */
+    /** Pick-up stops and starts: where dust changes what the air does, the state is asked with it and without. */
+    public static List<State> withAndWithoutDust(Plant plant, State state) {
+        return anyFeeds(plant, state) ? List.of(state, withoutDust(state)) : List.of(state);
+    }
+
+    /** Whether dust picked up at the open inlets, at the rates stated, changes what the air does. */
+    public static boolean anyFeeds(Plant plant, State state) {
+        return state.open().stream().map(plant::inlet).anyMatch(inlet -> slowsTheAir(plant, inlet));
+    }
+
+    private static boolean slowsTheAir(Plant plant, Inlet inlet) {
+        return inlet.feed().kgPerSecond() > 0
+                && inlet.dust().map(plant::dust).flatMap(Dust::particle).isPresent();
+    }
+
+    /** The same state while nobody picks up dust. */
+    public static State withoutDust(State state) {
+        return new State(
+                state.name() + ", no dust",
+                state.open(),
+                state.filter(),
+                state.openBleeds(),
+                state.ventedStations(),
+                state.runningProducers());
+    }
+
+    /** One state by the inlets that are open; every user picks up dust at the rate stated. */
     public static State open(Plant plant, List<String> open, FilterCondition filter) {
         return state(plant, open.isEmpty() ? "all closed" : String.join("+", open), open, filter);
     }
@@ -56,7 +87,17 @@ public final class States {
                 .filter(p -> !p.standby())
                 .map(VacuumProducer::id)
                 .collect(Collectors.toSet());
+        Set<String> feeding = plant.inlets().stream()
+                .filter(inlet -> inlet.feed().kgPerSecond() > 0)
+                .map(Inlet::id)
+                .collect(Collectors.toSet());
         return new State(
-                name + ", filter " + filter.name().toLowerCase(Locale.ROOT), open, filter, bleeds, Set.of(), running);
+                name + ", filter " + filter.name().toLowerCase(Locale.ROOT),
+                open,
+                feeding,
+                filter,
+                bleeds,
+                Set.of(),
+                running);
     }
 }

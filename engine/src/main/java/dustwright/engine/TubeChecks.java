@@ -1,6 +1,8 @@
 package dustwright.engine;
 
+import dustwright.engine.conveying.CarryingVelocity;
 import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.SolidsDrop;
 import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
@@ -19,6 +21,7 @@ import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.tubing.Run;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +47,9 @@ final class TubeChecks {
         List<Finding> findings = new ArrayList<>();
         for (LegResult leg : duty.legs()) {
             checks.transport(leg).ifPresent(findings::add);
+            checks.carrying(leg).ifPresent(findings::add);
+            checks.loading(leg).ifPresent(findings::add);
+            checks.nearChoking(leg).ifPresent(findings::add);
             checks.wear(leg).ifPresent(findings::add);
             checks.choked(leg).ifPresent(findings::add);
         }
@@ -80,9 +86,7 @@ final class TubeChecks {
         Workings workings = new Workings(plant);
         workings.inflow(duty, leg);
         workings.legLaw(duty, leg);
-        boolean slowAtFrom = leg.velocityFrom().compareTo(leg.velocityTo()) <= 0;
-        AbsolutePressure at = slowAtFrom ? leg.pressureFrom() : leg.pressureTo();
-        workings.velocity(leg, at, leg.slowest(), "at the slowest point");
+        slowest(workings, leg);
         workings.add(
                 "CON-1",
                 "v_least = factor · v_min(dust)",
@@ -92,6 +96,89 @@ final class TubeChecks {
                 new Term("v_least", "velocity needed", least),
                 dust.basis());
         return workings.steps();
+    }
+
+    private Optional<Finding> carrying(LegResult leg) {
+        Optional<Limit<Ratio>> factor = plant.requirements().saltationFactor();
+        Optional<CarryingVelocity.Binding> binding = factor.flatMap(f -> Carrying.binding(Carrying.of(plant, leg)));
+        return binding.map(law -> finding(
+                FindingCode.CARRYING_VELOCITY,
+                leg,
+                Side.AT_LEAST,
+                leg.slowest(),
+                new Velocity(factor.get().value().value() * law.velocity().metresPerSecond()),
+                () -> carryingSteps(leg, law, factor.get()),
+                factor.get().source()));
+    }
+
+    private List<Step> carryingSteps(LegResult leg, CarryingVelocity.Binding binding, Limit<Ratio> factor) {
+        SolidsWorkings workings = new SolidsWorkings(plant);
+        workings.air().legLaw(duty, leg);
+        slowest(workings.air(), leg);
+        workings.lawVelocity(leg, binding);
+        workings.air()
+                .add(
+                        "CON-25",
+                        "v_least = margin · U, the greatest of all laws inside their range",
+                        List.of(
+                                new Term("margin", "margin asked", factor.value()),
+                                new Term("U", "by " + binding.law().words(), binding.velocity())),
+                        new Term(
+                                "v_least",
+                                "velocity needed",
+                                new Velocity(factor.value().value()
+                                        * binding.velocity().metresPerSecond())),
+                        binding.law().source());
+        return workings.air().steps();
+    }
+
+    private Optional<Finding> loading(LegResult leg) {
+        return plant.requirements()
+                .loadingRatio()
+                .filter(limit -> leg.dust().kgPerSecond() > 0)
+                .map(limit -> Finding.of(
+                        FindingCode.LOADING_RATIO,
+                        place(leg),
+                        duty.state().name(),
+                        Side.AT_MOST,
+                        new Ratio(leg.loading()),
+                        limit.value(),
+                        new Derivation(() -> loadingSteps(leg), limit.source())));
+    }
+
+    private List<Step> loadingSteps(LegResult leg) {
+        SolidsWorkings workings = new SolidsWorkings(plant);
+        workings.air().inflow(duty, leg);
+        workings.loading(leg);
+        return workings.air().steps();
+    }
+
+    /** How far the air of a rising piece is from the velocity of least drop, in the stream that is nearest. */
+    private Optional<Finding> nearChoking(LegResult leg) {
+        Optional<SolidsDrop> nearest = leg.streams().stream()
+                .flatMap(stream -> stream.drop().stream())
+                .filter(drop -> drop.leastDropVelocity().isPresent())
+                .max(Comparator.comparing(drop -> drop.leastDropVelocity().orElseThrow()));
+        return nearest.map(drop -> finding(
+                FindingCode.NEAR_CHOKING,
+                leg,
+                Side.AT_LEAST,
+                drop.gasVelocity(),
+                drop.leastDropVelocity().orElseThrow(),
+                () -> nearChokingSteps(leg, drop),
+                SolidsWorkings.LEAST_DROP));
+    }
+
+    private List<Step> nearChokingSteps(LegResult leg, SolidsDrop drop) {
+        SolidsWorkings workings = new SolidsWorkings(plant);
+        workings.air().inflow(duty, leg);
+        workings.air().legLaw(duty, leg);
+        workings.leastDrop(leg, drop);
+        return workings.air().steps();
+    }
+
+    private static void slowest(Workings workings, LegResult leg) {
+        workings.velocity(leg, leg.upstream(), leg.slowest(), "at the slowest point");
     }
 
     private Optional<Finding> wear(LegResult leg) {

@@ -112,6 +112,10 @@ final class Workings {
         if (leg.junctionLoss().pascals() != 0) {
             junction(duty, leg);
         }
+        boolean dusty = leg.solidsDrop().pascals() > 0;
+        if (dusty) {
+            new SolidsWorkings(plant, this).drop(leg);
+        }
         boolean forward = leg.flow().kgPerSecond() >= 0;
         AbsolutePressure up = forward ? leg.pressureFrom() : leg.pressureTo();
         AbsolutePressure down = forward ? leg.pressureTo() : leg.pressureFrom();
@@ -127,9 +131,12 @@ final class Workings {
         if (leg.junctionLoss().pascals() != 0) {
             terms.add(new Term("Δpj", "loss at the junction, between p2 and the point it enters", leg.junctionLoss()));
         }
+        if (dusty) {
+            terms.add(new Term("Δps", "what all dust adds, at the mean pressure", leg.solidsDrop()));
+        }
         add(
-                "TUB-5",
-                "p1² − p2² = (w/A)² R T [ f L/D + ΣK + 2 ln(p1/p2) ]",
+                dusty ? "NET-12" : "TUB-5",
+                "p1² − p2² = (w/A)² R T [ f L/D + ΣK + 2 ln(p1/p2) ]" + (dusty ? " + (p1 + p2) Δps" : ""),
                 terms,
                 new Term("p2", "static pressure downstream", down),
                 ISOTHERMAL);

@@ -3,8 +3,6 @@ package dustwright.plantfile;
 import dustwright.engine.air.Air;
 import dustwright.engine.air.MoistAir;
 import dustwright.engine.air.StandardAtmosphere;
-import dustwright.engine.conveying.Dust;
-import dustwright.engine.conveying.DustClass;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.DesignSet;
@@ -17,7 +15,6 @@ import dustwright.engine.plant.Site;
 import dustwright.engine.plant.Usage;
 import dustwright.engine.plant.Zone;
 import dustwright.engine.quantity.AbsolutePressure;
-import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
@@ -29,7 +26,6 @@ import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.quantity.Velocity;
 import dustwright.plantfile.keys.PlantKeys;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,7 +56,7 @@ final class PlantBinder {
                 plant.get("name", String.class),
                 plant.find("note", String.class).orElse(""),
                 site,
-                top.namedSections("dusts").stream().map(PlantBinder::dust).toList(),
+                new DustBinder(top).dusts(),
                 tubing.tubes(),
                 tubing.hoses(),
                 tubing.tools(),
@@ -92,20 +88,6 @@ final class PlantBinder {
                 .orElseGet(() -> site.get("barometer", AbsolutePressure.class));
         Air air = MoistAir.atBarometer(barometer, temperature, humidity);
         return new Site(air, altitude, humidity);
-    }
-
-    private static Dust dust(Section dust) {
-        Optional<DustClass> dustClass = dust.find("class", String.class)
-                .flatMap(words -> Arrays.stream(DustClass.values())
-                        .filter(c -> c.words().equals(words))
-                        .findFirst());
-        return new Dust(
-                dust.id(),
-                dust.get("name", String.class),
-                dustClass,
-                dustClass.map(DustClass::minimum).orElseGet(() -> dust.get("minimum velocity", Velocity.class)),
-                dustClass.isPresent() ? DustClass.SOURCE : Source.entered(),
-                dust.find("bulk density", Density.class));
     }
 
     private Held held(Section held, Air air) {
@@ -166,6 +148,8 @@ final class PlantBinder {
                 limit(asked, "tool flow", FreeAirFlow.class),
                 limit(asked, "inlet vacuum", PressureDifference.class),
                 factor,
+                limit(asked, "saltation factor", Ratio.class),
+                limit(asked, "loading ratio", Ratio.class),
                 limit(asked, "wear velocity", Velocity.class),
                 limit(asked, "air to cloth", Velocity.class),
                 limit(asked, "can velocity", Velocity.class));

@@ -1,5 +1,8 @@
 package dustwright.plantfile;
 
+import dustwright.engine.conveying.Particle;
+import dustwright.engine.conveying.SolidsFriction;
+import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
@@ -23,6 +26,7 @@ final class Relations {
     }
 
     void check() {
+        top.namedSections("dusts").forEach(this::dust);
         top.namedSections("tubes").forEach(this::tube);
         top.namedSections("tools").forEach(this::tool);
         top.namedSections("inlets").forEach(this::inlet);
@@ -30,6 +34,31 @@ final class Relations {
         top.namedSections("stations").forEach(this::station);
         usage();
         new OperationRelations(top, lines, faults).check();
+    }
+
+    private void dust(Section dust) {
+        Optional<Density> particle = dust.find("particle density", Density.class);
+        for (String bulk : List.of("bulk density", "tapped density")) {
+            Optional<Density> heap = dust.find(bulk, Density.class);
+            if (heap.isPresent() && particle.isPresent() && heap.get().compareTo(particle.get()) > 0) {
+                fault(dust, bulk, "a heap denser than its particles", "less than the particle density");
+            }
+        }
+        Optional<Density> loose = dust.find("bulk density", Density.class);
+        Optional<Density> tapped = dust.find("tapped density", Density.class);
+        if (loose.isPresent() && tapped.isPresent() && tapped.get().compareTo(loose.get()) < 0) {
+            fault(dust, "tapped density", "settled dust lighter than loose dust", "at least the bulk density");
+        }
+        Optional<Length> size = dust.find("particle size", Length.class);
+        if (size.isPresent()
+                && particle.isPresent()
+                && !SolidsFriction.moves(new Particle(size.get(), particle.get()))) {
+            fault(
+                    dust,
+                    "particle size",
+                    "particles too coarse and heavy for the law of their velocity (CON-30)",
+                    "finer or lighter particles; without a size, what the dust adds is left out and said so");
+        }
     }
 
     private void tube(Section tube) {
@@ -79,6 +108,16 @@ final class Relations {
                     "k",
                     "a summed k on a run that is drawn in space",
                     "\"length\" beside it, or \"fittings\" for single parts");
+        }
+        Optional<Length> rise = run.find("rise", Length.class);
+        Optional<Length> length = run.find("length", Length.class);
+        if (rise.isPresent() && !written(run, "length")) {
+            fault(run, "rise", "a rise of a run that is drawn in space", "\"length\" beside it");
+        }
+        if (rise.isPresent()
+                && length.isPresent()
+                && Math.abs(rise.get().metres()) > length.get().metres()) {
+            fault(run, "rise", "a rise of more than the run's length", "at most its length, up or down");
         }
     }
 

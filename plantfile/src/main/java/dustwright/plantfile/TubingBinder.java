@@ -182,8 +182,12 @@ final class TubingBinder {
                 .filter(r -> bendsFit(r, tube, section));
     }
 
-    private static Run.Route measured(Section section) {
-        return new Run.Route.Measured(section.get("length", Length.class), section.number("k"));
+    private Run.Route measured(Section section) {
+        Length rise = section.find("rise", Length.class).orElse(new Length(0));
+        if (!section.has("rise") && section.get("dust", Boolean.class) && DustBinder.anyFed(top)) {
+            section.derive("rise", "0 m");
+        }
+        return new Run.Route.Measured(section.get("length", Length.class), section.number("k"), rise);
     }
 
     private Optional<Run.Route> drawn(Section section, Tube tube) {

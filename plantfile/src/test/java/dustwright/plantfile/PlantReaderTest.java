@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import dustwright.engine.bagging.BagSupport;
 import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
+import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Place;
@@ -157,6 +159,24 @@ class PlantReaderTest {
     }
 
     @Test
+    void a_dust_has_its_particles_and_its_form_of_friction() {
+        String text = TEXT.replace(
+                "class: very fine light dust",
+                "class: very fine light dust, particle size: 60 um, particle density: 1.45 g/cm3");
+        Plant plant = plant(text);
+        Dust dust = plant.dusts().get(0);
+        assertThat(dust.particle().orElseThrow().size().metres()).isCloseTo(6e-5, within(1e-18));
+        assertThat(dust.particle().orElseThrow().density().kgPerCubicMetre()).isCloseTo(1450, within(1e-9));
+        assertThat(dust.levelFriction()).isEqualTo(LevelFriction.YANG);
+        assertThat(plant.assumptions()).extracting(Assumption::what).contains("level friction yang");
+        Plant stated = plant(text.replace("particle size: 60 um", "level friction: hinkle, particle size: 60 um"));
+        assertThat(stated.dusts().get(0).levelFriction()).isEqualTo(LevelFriction.HINKLE);
+        assertThat(stated.assumptions())
+                .extracting(Assumption::what)
+                .noneMatch(what -> what.startsWith("level friction"));
+    }
+
+    @Test
     void a_measured_network_needs_no_station_and_no_places() {
         Plant plant = plant(resource("measured-loop.yaml"));
         assertThat(plant.runs()).hasSize(7);
@@ -199,6 +219,9 @@ class PlantReaderTest {
         assertThat(taken)
                 .containsExactlyInAnyOrder(
                         "roughness 0.03 mm",
+                        "what it adds to pressure drops is left out, and no saltation or choking velocity is computed, until"
+                                + " \"particle size\" and \"particle density\" are entered",
+                        "rise 0 m",
                         "dust yes (D1, D2, M1)",
                         "bend radius 3 bores",
                         "valve k 0.5",

@@ -13,6 +13,7 @@ import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
+import java.util.stream.Collectors;
 
 /** Every figure of one solved state as tables. */
 final class DutyText {
@@ -35,10 +36,23 @@ final class DutyText {
         if (!duty.unchoked()) {
             lines.text("  ", "Mind: a piece is choked, so this is no valid operating state.");
         }
+        if (!duty.dilute()) {
+            String where = duty.legs().stream()
+                    .filter(LegResult::held)
+                    .map(DutyText::piece)
+                    .collect(Collectors.joining(", "));
+            lines.text(
+                    "  ",
+                    "Mind: there is no dilute flow through " + where
+                            + ": the air is too slow to lift the dust, so this is no valid operating state.");
+        }
         duty.stations().forEach(this::station);
         inlets();
         bleeds();
         legs();
+        if (duty.legs().stream().anyMatch(leg -> leg.dust().kgPerSecond() > 0)) {
+            new DustText(plant, duty, show, lines).write();
+        }
         nodes();
         lines.gap();
         lines.text(
@@ -142,9 +156,7 @@ final class DutyText {
                 TextTable.number("K"));
         for (LegResult leg : duty.legs()) {
             table.row(
-                    Lines.plain((leg.kind() == LegResult.Kind.HOSE ? "hose " : "")
-                            + leg.id()
-                            + (leg.choked() ? " choked" : "")),
+                    Lines.plain(piece(leg) + (leg.choked() ? " choked" : "")),
                     Lines.plain(leg.from()),
                     Lines.plain(leg.to()),
                     Lines.plain(show.freeAir(leg.flow())),
@@ -157,6 +169,10 @@ final class DutyText {
                     Lines.plain(Figures.fixed(leg.k(), 2)));
         }
         lines.gap().table(table);
+    }
+
+    static String piece(LegResult leg) {
+        return (leg.kind() == LegResult.Kind.HOSE ? "hose " : "") + leg.id();
     }
 
     private void nodes() {

@@ -39,7 +39,7 @@ public final class JsonAnswers {
         return JsonText.of(json -> {
             PlantJson.head(json, "solve", study.plant());
             json.list("states", study.states(), state -> {
-                StateJson.state(json, state);
+                StateJson.state(json, study.plant(), state);
                 json.list("findings", state.findings(), finding -> FindingJson.brief(json, finding));
             });
         });

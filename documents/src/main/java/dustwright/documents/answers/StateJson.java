@@ -1,12 +1,18 @@
 package dustwright.documents.answers;
 
+import dustwright.engine.Carrying;
 import dustwright.engine.StateAnswer;
+import dustwright.engine.conveying.CarryingVelocity;
+import dustwright.engine.conveying.LawAnswer;
 import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DustStream;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.network.State;
 import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Plant;
+import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 
@@ -14,17 +20,20 @@ import java.util.TreeSet;
 final class StateJson {
     private StateJson() {}
 
-    static void state(JsonText json, StateAnswer answer) {
+    static void state(JsonText json, Plant plant, StateAnswer answer) {
         asked(json, answer.state());
         solvedOrWhy(json, answer);
         if (answer.duty() instanceof Outcome.Solved<DutyPoint> solved) {
-            duty(json, solved.value());
+            duty(json, plant, solved.value());
         }
     }
 
     static void asked(JsonText json, State state) {
         json.text("name", state.name());
         json.texts("open", state.open());
+        json.texts(
+                "feeding",
+                state.open().stream().filter(state.feeding()::contains).toList());
         json.text("filter", state.filter().name().toLowerCase(Locale.ROOT));
         json.texts("openBleeds", new TreeSet<>(state.openBleeds()));
         json.texts("ventedStations", new TreeSet<>(state.ventedStations()));
@@ -38,8 +47,9 @@ final class StateJson {
         }
     }
 
-    private static void duty(JsonText json, DutyPoint duty) {
+    private static void duty(JsonText json, Plant plant, DutyPoint duty) {
         json.bool("unchoked", duty.unchoked());
+        json.bool("dilute", duty.dilute());
         json.object("convergence", () -> {
             json.text("method", duty.convergence().method());
             json.count("iterations", duty.convergence().iterations());
@@ -51,7 +61,7 @@ final class StateJson {
             json.si("pressure_Pa", node.pressure());
             json.si("vacuum_Pa", node.vacuum());
         });
-        json.list("legs", duty.legs(), leg -> leg(json, leg));
+        json.list("legs", duty.legs(), leg -> leg(json, plant, leg));
         json.list("inlets", duty.inlets(), inlet -> {
             json.text("id", inlet.id());
             json.bool("open", inlet.open());
@@ -67,7 +77,7 @@ final class StateJson {
         json.list("stations", duty.stations(), station -> station(json, station));
     }
 
-    private static void leg(JsonText json, LegResult leg) {
+    private static void leg(JsonText json, Plant plant, LegResult leg) {
         json.text("id", leg.id());
         json.text("kind", leg.kind().name().toLowerCase(Locale.ROOT));
         json.text("from", leg.from());
@@ -84,7 +94,47 @@ final class StateJson {
         json.number("k", leg.k());
         json.si("junctionLoss_Pa", leg.junctionLoss());
         json.si("dust_kgPerS", leg.dust());
+        json.number("loading", leg.loading());
+        json.si("solidsDrop_Pa", leg.solidsDrop());
+        json.list("streams", leg.streams(), stream -> stream(json, stream));
+        json.list("carrying", Carrying.of(plant, leg), laws -> {
+            json.text("dust", laws.dust());
+            json.list("laws", laws.weighed(), one -> law(json, one));
+        });
         json.bool("choked", leg.choked());
+    }
+
+    private static void stream(JsonText json, DustStream stream) {
+        json.text("dust", stream.dust());
+        json.si("flow_kgPerS", stream.flow());
+        stream.drop()
+                .ifPresent(drop -> json.object("drop", () -> {
+                    json.si("acceleration_Pa", drop.acceleration());
+                    json.si("frictionLevel_Pa", drop.frictionLevel());
+                    json.si("frictionUpright_Pa", drop.frictionUpright());
+                    json.si("lift_Pa", drop.lift());
+                    json.si("bends_Pa", drop.bends());
+                    json.text("levelFriction", drop.levelFriction().words());
+                    json.si("gasVelocity_mPerS", drop.gasVelocity());
+                    json.si("particleLevel_mPerS", drop.particleLevel());
+                    drop.particleRising().ifPresent(v -> json.si("particleRising_mPerS", v));
+                    drop.leastDropVelocity().ifPresent(v -> json.si("leastDropVelocity_mPerS", v));
+                    json.bool("held", drop.held());
+                }));
+    }
+
+    private static void law(JsonText json, CarryingVelocity.Weighed one) {
+        json.text("law", one.law().words());
+        json.text("equation", one.law().equation());
+        json.text("orientation", one.law().orientation().name().toLowerCase(Locale.ROOT));
+        json.bool("inside", one.answer() instanceof LawAnswer.Inside);
+        if (one.answer() instanceof LawAnswer.Inside inside) {
+            json.si("velocity_mPerS", inside.velocity());
+        } else if (one.answer() instanceof LawAnswer.OutsideRange outside) {
+            json.texts("why", outside.why());
+        } else if (one.answer() instanceof LawAnswer.NoAnswer none) {
+            json.texts("why", List.of(none.why()));
+        }
     }
 
     private static void station(JsonText json, StationResult station) {

@@ -1,10 +1,12 @@
 package dustwright.documents.report;
 
 import dustwright.documents.drawing.MarginStrip;
+import dustwright.documents.writing.DustWords;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
+import dustwright.engine.Carrying;
 import dustwright.engine.OneUserVelocity;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.finding.Finding;
@@ -133,7 +135,7 @@ final class ResultTables {
                 Table.number("K", ""));
         for (LegResult leg : duty.legs()) {
             table.row(
-                    (leg.kind() == LegResult.Kind.HOSE ? "hose at " : "") + leg.id() + (leg.choked() ? ", choked" : ""),
+                    piece(leg) + (leg.choked() ? ", choked" : "") + (leg.held() ? ", no dilute flow" : ""),
                     leg.from() + " → " + leg.to(),
                     show.bore(leg.bore()),
                     show.freeAir(leg.flow()),
@@ -145,7 +147,7 @@ final class ResultTables {
                     Figures.fixed(leg.frictionFactor(), 4),
                     Figures.fixed(leg.k(), 2));
         }
-        return Parts.section("pieces", "6  Pieces")
+        Element section = Parts.section("pieces", "6  Pieces")
                 .add(
                         Parts.paragraph(
                                 "",
@@ -153,6 +155,50 @@ final class ResultTables {
                                         + ". Flow is free air, negative against the drawn direction; f is Darcy's"
                                         + " friction factor, K the summed loss coefficient on the piece's own velocity, both without unit."))
                 .add(table.element("small"));
+        List<LegResult> dusty =
+                duty.legs().stream().filter(leg -> leg.dust().kgPerSecond() > 0).toList();
+        return dusty.isEmpty() ? section : section.add(dust(dusty).element("small"), laws(dusty));
+    }
+
+    /** What dust adds to the pressure drop of every piece that carries some. */
+    private Table dust(List<LegResult> dusty) {
+        Table table = Table.of(
+                Table.words("Dust in"),
+                Table.number("Dust", show.unit(Dimension.MASS_FLOW)),
+                Table.number("Per air", "kg/kg"),
+                Table.number("Adds to the drop", ""),
+                Table.number("starting", ""),
+                Table.number("friction", ""),
+                Table.number("lift", ""),
+                Table.number("bends", ""),
+                Table.number("Above least drop", ""));
+        for (LegResult leg : dusty) {
+            DustWords words = new DustWords(leg, show);
+            table.row(
+                    piece(leg),
+                    show.number(leg.dust()),
+                    Figures.fixed(leg.loading(), 2),
+                    words.total(),
+                    words.acceleration(),
+                    words.friction(),
+                    words.lift(),
+                    words.bends(),
+                    words.aboveLeastDrop());
+        }
+        return table;
+    }
+
+    private Element laws(List<LegResult> dusty) {
+        Table table =
+                Table.of(Table.words("Piece"), Table.words("Velocity the published laws ask, at its slowest point"));
+        for (LegResult leg : dusty) {
+            DustWords.laws(Carrying.of(plant, leg), show).forEach(laws -> table.row(piece(leg), laws));
+        }
+        return table.element("small");
+    }
+
+    private static String piece(LegResult leg) {
+        return (leg.kind() == LegResult.Kind.HOSE ? "hose at " : "") + leg.id();
     }
 
     Element inlets(StateAnswer answer, DutyPoint duty) {

@@ -40,6 +40,9 @@ public final class Wording {
             case TOOL_FLOW -> "Enough air at";
             case INLET_VACUUM -> "Enough vacuum at";
             case TRANSPORT_VELOCITY -> "Dust carried in";
+            case CARRYING_VELOCITY -> "Above saltation and choking in";
+            case LOADING_RATIO -> "Not too much dust per air in";
+            case NEAR_CHOKING -> "Air lifts the dust in";
             case WEAR_VELOCITY -> "Air not too fast in";
             case PRODUCER_VACUUM -> "Vacuum not too deep at";
             case PRODUCER_POWER -> "Motor strong enough at";
@@ -67,6 +70,9 @@ public final class Wording {
             case TOOL_FLOW -> "Too little air at";
             case INLET_VACUUM -> "Too little vacuum at";
             case TRANSPORT_VELOCITY -> "Dust settles in";
+            case CARRYING_VELOCITY -> "Too near saltation or choking in";
+            case LOADING_RATIO -> "Too much dust per air in";
+            case NEAR_CHOKING -> "No dilute flow through";
             case WEAR_VELOCITY -> "Air wears";
             case PRODUCER_VACUUM -> "Too deep a vacuum at";
             case PRODUCER_POWER -> "Motor overloaded at";

@@ -50,9 +50,15 @@ final class LegAudit {
         double down_Pa = Math.max(forward ? endInTube_Pa : start_Pa, sonic_Pa);
         double resistance = friction(leg) * leg.frictionLength() + leg.k() + 2 * Math.log(up_Pa / down_Pa);
         double atRest = leg.reynolds() == 0 ? up_Pa * up_Pa - down_Pa * down_Pa : 0;
-        double missed =
-                leg.reynolds() == 0 ? atRest : up_Pa * up_Pa - down_Pa * down_Pa - flux * flux * air.rt() * resistance;
+        double ofDust_Pa = new SolidsAudit(plant, leg, (up_Pa + down_Pa) / 2).drop_Pa();
+        double missed = leg.reynolds() == 0
+                ? atRest
+                : up_Pa * up_Pa
+                        - down_Pa * down_Pa
+                        - flux * flux * air.rt() * resistance
+                        - (up_Pa + down_Pa) * ofDust_Pa;
         report(leg, "leg law", missed / (ambient_Pa * ambient_Pa), found);
+        report(leg, "drop by dust", (leg.solidsDrop().pascals() - ofDust_Pa) / ambient_Pa, found);
         report(
                 leg,
                 "pressure at the drawn start",

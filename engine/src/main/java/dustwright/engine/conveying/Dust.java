@@ -11,6 +11,9 @@ import java.util.Optional;
  * @param minimumVelocity least transport velocity, from the class or stated in the plant file
  * @param basis where the minimum velocity comes from
  * @param looseBulkDensity absent where not known
+ * @param tappedBulkDensity after settling; absent where not known
+ * @param particle absent where size or density of the particles is not known: what it costs to carry it is then unknown
+ * @param levelFriction form of its friction in level tubes
  */
 public record Dust(
         String id,
@@ -18,4 +21,7 @@ public record Dust(
         Optional<DustClass> dustClass,
         Velocity minimumVelocity,
         Source basis,
-        Optional<Density> looseBulkDensity) {}
+        Optional<Density> looseBulkDensity,
+        Optional<Density> tappedBulkDensity,
+        Optional<Particle> particle,
+        LevelFriction levelFriction) {}

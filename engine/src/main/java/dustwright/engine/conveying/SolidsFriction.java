@@ -25,7 +25,16 @@ public final class SolidsFriction {
      * @example lag(100e-6, 2500) = 0.2013
      */
     public static double lag(double size_m, double particleDensity_kgPerM3) {
-        return LAG.check(0.0638 * Math.pow(size_m, 0.3) * Math.sqrt(particleDensity_kgPerM3));
+        return LAG.check(share(size_m, particleDensity_kgPerM3));
+    }
+
+    /** Whether CON-30 holds for this particle. */
+    public static boolean moves(Particle particle) {
+        return share(particle.size().metres(), particle.density().kgPerCubicMetre()) <= LAG.most();
+    }
+
+    private static double share(double size_m, double particleDensity_kgPerM3) {
+        return 0.0638 * Math.pow(size_m, 0.3) * Math.sqrt(particleDensity_kgPerM3);
     }
 
     /**
@@ -77,21 +86,5 @@ public final class SolidsFriction {
                 * dustShare
                 / (voidage * voidage * voidage)
                 * Math.pow(dustShare * velocity_mPerS / Math.sqrt(G * bore_m), -1.15);
-    }
-
-    /**
-     * Fanning factor of solids in upright tubes (equation CON-36), {@code Δp = 2 f_p G c L/D}.
-     *
-     * <pre>
-     * f_p = 0.00315 (1 − e)/e³ · [(1 − e) U_T/(v − c)]^−0.979
-     * </pre>
-     *
-     * @param dustShare 1 − e, share of the tube that is dust [-], above 0
-     * @param terminalOverSlip U_T/(v − c) [-], 1 in steady rise
-     * @source Yang, AIChE Journal 24, 1978, 548-552; from memory, re-read before relying on it
-     */
-    public static double yangRising(double dustShare, double terminalOverSlip) {
-        double voidage = 1 - dustShare;
-        return 0.00315 * dustShare / (voidage * voidage * voidage) * Math.pow(dustShare * terminalOverSlip, -0.979);
     }
 }

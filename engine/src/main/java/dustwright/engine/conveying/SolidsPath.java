@@ -4,6 +4,8 @@ import dustwright.engine.quantity.Range;
 import dustwright.engine.tubing.Position;
 import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.RunGeometry;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -60,15 +62,24 @@ public record SolidsPath(
     }
 
     /**
-     * The way through a run as drawn. A measured run has no heights: it counts as level, which leaves its lift out.
+     * The way through a run in which dust comes moving, from the hose or the run before. A measured run rises or falls by its stated
+     * height in upright tube, and its bends are unknown: dust is not set in motion again after them.
      *
-     * @param fromRest whether dust is fed in at its upstream end
+     * @param forward false for dust that goes against the drawn direction
      */
-    public static SolidsPath of(Run run, boolean fromRest) {
+    public static SolidsPath of(Run run, boolean forward) {
         if (run.route() instanceof Run.Route.Measured measured) {
-            return level(measured.length().metres(), fromRest);
+            double up_m = forward ? measured.rise().metres() : -measured.rise().metres();
+            double upright_m = Math.abs(up_m);
+            double rises_m = Math.max(0, up_m);
+            return new SolidsPath(
+                    measured.length().metres() - upright_m, rises_m, upright_m - rises_m, rises_m, 0, 0, 0, 0);
         }
-        return through(((Run.Route.Drawn) run.route()).corners(), fromRest);
+        List<Position> corners = new ArrayList<>(((Run.Route.Drawn) run.route()).corners());
+        if (!forward) {
+            Collections.reverse(corners);
+        }
+        return through(corners, false);
     }
 
     /** The way along straight stretches from corner to corner. */

@@ -15,6 +15,19 @@ public enum FindingCode {
             "At its slowest point this tube runs below the velocity the dust class needs; dust settles there.",
             "Use a smaller tube, a separate header, a far-end bleed or an end purge. The pump's relief valve does not help: its air does not"
                     + " pass the tubing."),
+    CARRYING_VELOCITY(
+            "Velocity above saltation and choking",
+            "At its slowest point this piece runs below the stated margin on what a published law asks for this stream of dust.",
+            "Use a smaller tube, a separate header or a far-end bleed, or pick up less dust at once."),
+    LOADING_RATIO(
+            "Dust per air",
+            "More dust is carried by each kilogram of air than asked.",
+            "Pick up less at once, or give this user more air: a wider hose, a shorter one, fewer users."),
+    NEAR_CHOKING(
+            "Velocity above that of least drop",
+            "Where this piece rises, the air is too slow for the dust it lifts: less air would need more pressure, so dust collapses and the"
+                    + " tube plugs. There is no dilute flow through it, and the state is no valid operating state.",
+            "Use a smaller tube where it rises, pick up less dust at once, or let fewer users share it."),
     WEAR_VELOCITY(
             "Velocity that wears",
             "At its fastest point this tube runs above the stated upper velocity; bends wear and product breaks.",

@@ -3,6 +3,7 @@ package dustwright.engine.network;
 import dustwright.engine.network.Network.InletParts;
 import dustwright.engine.network.Network.LegKind;
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Where the dust goes: every open inlet feeds its own, a leg carries what is fed upstream of it, and where streams part the dust
@@ -17,45 +18,46 @@ import java.util.Arrays;
 final class DustSplit {
     private final Network net;
     private final Elimination elimination;
-    private final double[] perAir;
     private final double[] leaving;
     private final double[] feed;
 
     DustSplit(Network net) {
         this.net = net;
         elimination = new Elimination(net.nodeCount, net.from, net.to);
-        perAir = new double[net.nodeCount];
         leaving = new double[net.nodeCount];
         feed = new double[net.nodeCount];
     }
 
-    /** Dust on every leg, in the direction of the flow [kg/s]. */
-    double[] along(NetworkState state) {
-        fill(state);
+    /**
+     * Dust on every leg, in the direction of the flow [kg/s].
+     *
+     * @param feeds dust fed by inlet, in the order of the plant file
+     * @param perAir becomes the dust per air leaving every point [-]
+     */
+    void along(NetworkState state, IntToDoubleFunction feeds, double[] perAir, double[] into) {
+        fill(state, feeds);
         elimination.solve(perAir);
-        double[] dust = new double[net.legCount];
         for (int leg = 0; leg < net.legCount; leg++) {
-            if (carries(leg)) {
-                dust[leg] = perAir[upstream(state, leg)] * Math.abs(state.flow[leg]);
+            into[leg] = carries(leg) ? perAir[upstream(state, leg)] * Math.abs(state.flow[leg]) : 0;
+        }
+        for (int n = 0; n < net.inlets.size(); n++) {
+            int hose = net.inlets.get(n).hoseLeg();
+            if (state.flow[hose] > 0) {
+                into[hose] = feeds.applyAsDouble(n);
             }
         }
-        for (InletParts inlet : net.inlets) {
-            if (state.flow[inlet.hoseLeg()] > 0) {
-                dust[inlet.hoseLeg()] = inlet.feed_kgPerS();
-            }
-        }
-        return dust;
     }
 
-    private void fill(NetworkState state) {
+    private void fill(NetworkState state, IntToDoubleFunction feeds) {
         Arrays.fill(leaving, 0);
         Arrays.fill(feed, 0);
         elimination.clear();
         for (int leg = 0; leg < net.legCount; leg++) {
             leaving[upstream(state, leg)] += Math.abs(state.flow[leg]);
         }
-        for (InletParts inlet : net.inlets) {
-            feed[inlet.node()] += state.flow[inlet.hoseLeg()] > 0 ? inlet.feed_kgPerS() : 0;
+        for (int n = 0; n < net.inlets.size(); n++) {
+            InletParts inlet = net.inlets.get(n);
+            feed[inlet.node()] += state.flow[inlet.hoseLeg()] > 0 ? feeds.applyAsDouble(n) : 0;
         }
         for (int n = 0; n < net.nodeCount; n++) {
             boolean sink = n == Network.STILL_AIR || leaving[n] == 0;

@@ -23,4 +23,9 @@ public record DutyPoint(
     public boolean unchoked() {
         return legs.stream().noneMatch(LegResult::choked);
     }
+
+    /** True when every rising piece carries its dust on the dilute branch: only then is this a valid operating state. */
+    public boolean dilute() {
+        return legs.stream().noneMatch(LegResult::held);
+    }
 }

@@ -12,8 +12,9 @@ import org.jspecify.annotations.Nullable;
  * Solves one state of a plant: every pressure and flow, or why there is none. Compiles once; {@link #solve(State)} may be called for
  * many states, from one thread.
  *
- * <p>Around {@link NewtonSolver} stand two outer loops: junction losses are found from the flows and put back until they no longer
- * change, and drives that hold a vacuum move between holding and the ends of their speed range.
+ * <p>Around {@link NewtonSolver} stand outer loops: junction losses and the dust in every leg are found from the flows and put back until
+ * they no longer change, and drives that hold a vacuum move between holding and the ends of their speed range. The first round is that of
+ * clean air; dust comes in with the second.
  */
 public final class DutyPointSolver {
     private static final int ROUND_LIMIT = 300;
@@ -23,16 +24,16 @@ public final class DutyPointSolver {
     private final List<StationEnd> ends = new ArrayList<>();
     private final NewtonSolver newton;
     private final JunctionRounds junctions;
-    private final DustSplit dust;
+    private final DustLoad dust;
 
     /** A solver for the states of one compiled plant. */
     public DutyPointSolver(Network net) {
         this.net = net;
         unknowns = new NetworkState(net);
         net.stations.forEach(station -> ends.add(new StationEnd(net, station)));
-        newton = new NewtonSolver(net, unknowns, ends);
+        dust = new DustLoad(net);
+        newton = new NewtonSolver(net, unknowns, ends, dust);
         junctions = new JunctionRounds(net);
-        dust = new DustSplit(net);
     }
 
     /** Compiles a plant and solves one state of it. */
@@ -54,6 +55,7 @@ public final class DutyPointSolver {
         }
         unknowns.set(net, state);
         ends.forEach(end -> end.set(state));
+        dust.set(state);
         junctions.clear();
         Reach reach = Reach.of(net, unknowns);
         Optional<String> unreachable = reach.judge(state);
@@ -71,15 +73,22 @@ public final class DutyPointSolver {
         for (int round = 0; round < ROUND_LIMIT; round++) {
             newton.equations().pin(reach.resting);
             @Nullable String reason = newton.solve();
+            if (reason != null && round > 0) {
+                // junction losses and dust of the last round may lead from its flows into a corner: once more from afar
+                newton.restart(ends.stream().anyMatch(StationEnd::anyRuns));
+                reason = newton.solve();
+            }
             if (reason != null) {
                 return reason;
             }
-            if (junctions.settled(unknowns) && !climb()) {
+            boolean joined = junctions.settled(unknowns);
+            boolean parted = dust.settled(unknowns);
+            if (joined && parted && !climb()) {
                 return null;
             }
         }
-        return "losses of joining streams and held vacuums did not settle in " + ROUND_LIMIT + " rounds; "
-                + junctions.worst();
+        return "losses of joining streams, dust and held vacuums did not settle in " + ROUND_LIMIT + " rounds; "
+                + (junctions.settled(unknowns) ? dust.worst() : junctions.worst());
     }
 
     private boolean climb() {
@@ -95,7 +104,8 @@ public final class DutyPointSolver {
     }
 
     private Optional<String> unknownName(State state) {
-        return missing("inlet", state.open(), id -> net.inlets.stream().anyMatch(i -> i.id().equals(id)))
+        return missing("inlet", state.open(), this::isInlet)
+                .or(() -> missing("inlet", state.feeding(), this::isInlet))
                 .or(() -> missing("far-end bleed valve", state.openBleeds(), this::isBleed))
                 .or(() -> missing("station", state.ventedStations(), this::isStation))
                 .or(() -> missing("vacuum producer", state.runningProducers(), this::isProducer));
@@ -108,6 +118,10 @@ public final class DutyPointSolver {
             }
         }
         return Optional.empty();
+    }
+
+    private boolean isInlet(String id) {
+        return net.inlets.stream().anyMatch(i -> i.id().equals(id));
     }
 
     private boolean isBleed(String id) {

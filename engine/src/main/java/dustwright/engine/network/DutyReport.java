@@ -23,15 +23,16 @@ final class DutyReport {
     private final NetworkEquations equations;
     private final int steps;
     private final List<StationEnd> ends;
-    private final double[] dust_kgPerS;
+    private final DustLoad dust;
 
-    DutyReport(Network net, NetworkState unknowns, NewtonSolver newton, List<StationEnd> ends, DustSplit dust) {
+    DutyReport(Network net, NetworkState unknowns, NewtonSolver newton, List<StationEnd> ends, DustLoad dust) {
         this.net = net;
         this.unknowns = unknowns;
         this.equations = newton.equations();
         this.steps = newton.steps();
         this.ends = ends;
-        this.dust_kgPerS = dust.along(unknowns);
+        this.dust = dust;
+        dust.partAll(unknowns);
     }
 
     DutyPoint of(State state) {
@@ -120,7 +121,8 @@ final class DutyReport {
                 net.lengthOverBore[leg],
                 net.k[leg],
                 new PressureDifference(unknowns.junction[leg] / (2 * Math.sqrt(into))),
-                new MassFlow(dust_kgPerS[leg]),
+                new MassFlow(dust.total_kgPerS(leg)),
+                dust.streams(leg, w, (from_Pa + to_Pa) / 2 / net.rt_JPerKg),
                 law.choked);
     }
 

@@ -1,14 +1,16 @@
 package dustwright.engine.network;
 
 import dustwright.engine.air.Air;
+import dustwright.engine.conveying.SolidsLoss.Found;
 import dustwright.engine.tubing.Friction;
 import dustwright.engine.tubing.Nozzle;
 import dustwright.engine.tubing.ToolCurve;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The law of every leg with its slopes (equations NET-1 to NET-4), evaluated into fields so that the solver's inner loop allocates
- * nothing. Air alone; what dust adds to a leg's loss belongs here too. After {@link #evaluate}: the leg's law reads {@code residual = 0}, and near by
+ * nothing; with what dust adds to them (equation NET-12). After {@link #evaluate}: the leg's law reads {@code residual = 0}, and near by
  *
  * <pre>
  * residual + slopeFrom·dP1 − slopeTo·dP2 − slopeFlow·dw = 0,   slopeFrom, slopeTo ≥ 0,   slopeFlow > 0 but for a negative K
@@ -28,12 +30,21 @@ final class LegLaws {
     double friction;
 
     private final Network net;
+    private final @Nullable DustLoad dust;
+    private final Found solids = new Found();
     private final double curveScale;
     private final double leastSlope;
     private double frictionSlope;
 
+    /** The laws of air alone. */
     LegLaws(Network net, double flowScale_kgPerS) {
+        this(net, flowScale_kgPerS, null);
+    }
+
+    /** The laws of air with the dust it carries, if any. */
+    LegLaws(Network net, double flowScale_kgPerS, @Nullable DustLoad dust) {
         this.net = net;
+        this.dust = dust;
         this.curveScale = net.ambientSquared / flowScale_kgPerS;
         this.leastSlope = LEAST_SLOPE * curveScale;
     }
@@ -107,6 +118,35 @@ final class LegLaws {
                         : Math.max(
                                 2 * c * size * lossPerKinetic,
                                 Math.sqrt(c * Math.max(net.k[leg], 0) * Math.abs(residual))));
+        if (dust != null && dust.any()) {
+            addDust(dust, leg, w, up, out);
+        }
+    }
+
+    /**
+     * What dust adds, at the mean of both end pressures: {@code (p1 + p2) Δp_s(w, (p1 + p2)/(2 R T))} in pressure squared, with its slopes
+     * by both pressures and the flow.
+     */
+    private void addDust(DustLoad load, int leg, double w, double up, double out) {
+        double up_Pa = Math.sqrt(up);
+        double out_Pa = Math.sqrt(out);
+        double mean_Pa = (up_Pa + out_Pa) / 2;
+        double density_kgPerM3 = mean_Pa / net.rt_JPerKg;
+        boolean forward = w >= 0;
+        if (!load.evaluate(leg, forward, Math.abs(w), density_kgPerM3, solids)) {
+            return;
+        }
+        double extra = 2 * mean_Pa * solids.drop_Pa;
+        double byMean = 2 * (solids.drop_Pa + density_kgPerM3 * solids.perDensity_PaM3PerKg);
+        double byUp = byMean / (4 * up_Pa);
+        double byOut = choked ? 0 : byMean / (4 * out_Pa);
+        residual -= forward ? extra : -extra;
+        slopeFrom = Math.max(forward ? slopeFrom - byUp : slopeFrom + byOut, 0);
+        slopeTo = Math.max(forward ? slopeTo + byOut : slopeTo - byUp, 0);
+        slopeFlow += 2 * mean_Pa * solids.perFlow_PaSPerKg;
+        if (choked) {
+            slopeFlow += byMean / 2 * Math.sqrt(net.c[leg]); // the sonic end's pressure is √c·w
+        }
     }
 
     /** f·w², its slope left in {@link #frictionSlope}; finite at rest, where f alone is not. */

@@ -1,10 +1,12 @@
 package dustwright.engine.network;
 
+import dustwright.engine.conveying.SolidsDrop;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Velocity;
+import java.util.List;
 
 /**
  * One piece of one bore: a run of tubing or a hose with its tool and valve.
@@ -24,6 +26,7 @@ import dustwright.engine.quantity.Velocity;
  * @param junctionLoss loss charged to this leg at the junction it enters, at the junction's density; negative where the other stream
  *     draws it
  * @param dust dust carried, in the direction of the flow
+ * @param streams every named dust of it, with what it adds to the pressure drop
  * @param choked isothermal sonic at its downstream end
  */
 public record LegResult(
@@ -43,11 +46,42 @@ public record LegResult(
         double k,
         PressureDifference junctionLoss,
         MassFlow dust,
+        List<DustStream> streams,
         boolean choked) {
     /** What the piece is. */
     public enum Kind {
         RUN,
         HOSE
+    }
+
+    public LegResult {
+        streams = List.copyOf(streams);
+    }
+
+    /** What all dusts of known particles add to the pressure drop at the leg's mean pressure. */
+    public PressureDifference solidsDrop() {
+        double sum_Pa = 0;
+        for (DustStream stream : streams) {
+            sum_Pa += stream.drop().map(drop -> drop.total().pascals()).orElse(0.0);
+        }
+        return new PressureDifference(sum_Pa);
+    }
+
+    /** Loading ratio: dust over air by mass (equation CON-2) [-]; 0 at rest. */
+    public double loading() {
+        double air_kgPerS = Math.abs(flow.kgPerSecond());
+        return air_kgPerS == 0 ? 0 : dust.kgPerSecond() / air_kgPerS;
+    }
+
+    /** Whether dust in this piece is held at the velocity of least drop: there is no dilute flow through it. */
+    public boolean held() {
+        return streams.stream()
+                .anyMatch(stream -> stream.drop().filter(SolidsDrop::held).isPresent());
+    }
+
+    /** Pressure where the air is densest and slowest. */
+    public AbsolutePressure upstream() {
+        return velocityFrom.compareTo(velocityTo) <= 0 ? pressureFrom : pressureTo;
     }
 
     /** Velocity at the slowest point: the upstream end of the flow, where the air is densest. */

@@ -7,6 +7,7 @@ import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.receiver.Filter;
 import dustwright.engine.tubing.ToolCurve;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -98,7 +99,8 @@ public final class Network {
     final int[] runLeg;
 
     /** An inlet: open it is hose (and tool, where that has a law of its own), closed it is a leak. */
-    record InletParts(String id, int node, int hoseLeg, int toolLeg, int leakLeg, double feed_kgPerS) {}
+    record InletParts(
+            String id, int node, int hoseLeg, int toolLeg, int leakLeg, Optional<String> dust, double feed_kgPerS) {}
 
     /** A far-end bleed valve: a nozzle that is there when open. */
     record BleedParts(String id, int node, int leg) {}

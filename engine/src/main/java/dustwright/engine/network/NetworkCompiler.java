@@ -117,6 +117,7 @@ final class NetworkCompiler {
                 hoseLeg.index,
                 index(tool),
                 index(leakLeg),
+                inlet.dust(),
                 inlet.feed().kgPerSecond())));
     }
 

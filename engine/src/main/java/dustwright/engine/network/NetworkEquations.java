@@ -43,12 +43,12 @@ final class NetworkEquations {
     private final double[] through;
     private final double[] solution;
 
-    NetworkEquations(Network net, NetworkState state, List<StationEnd> ends) {
+    NetworkEquations(Network net, NetworkState state, List<StationEnd> ends, DustLoad dust) {
         this.net = net;
         this.state = state;
         this.ends = ends;
         flowScale_kgPerS = flowScale(net);
-        laws = new LegLaws(net, flowScale_kgPerS);
+        laws = new LegLaws(net, flowScale_kgPerS, dust);
         row = new int[net.nodeCount];
         int rows = 0;
         for (int n = 0; n < net.nodeCount; n++) {

@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Newton's method on pressures squared and flows together (equation NET-6), junction losses held fixed. A step is halved while it does
+ * Newton's method on pressures squared and flows together (equation NET-6), junction losses and dust held fixed. A step is halved while it does
  * not bring laws and balances nearer. Owns all its arrays: a step allocates nothing.
  */
 final class NewtonSolver {
@@ -35,10 +35,10 @@ final class NewtonSolver {
     private double misfit;
     private int steps;
 
-    NewtonSolver(Network net, NetworkState state, List<StationEnd> ends) {
+    NewtonSolver(Network net, NetworkState state, List<StationEnd> ends, DustLoad dust) {
         this.net = net;
         this.state = state;
-        equations = new NetworkEquations(net, state, ends);
+        equations = new NetworkEquations(net, state, ends, dust);
         squaredBefore = new double[net.nodeCount];
         flowBefore = new double[net.legCount];
     }
@@ -56,6 +56,11 @@ final class NewtonSolver {
     /** Puts pressures and flows to where every state may start from. */
     void start(boolean anyProducerRuns) {
         steps = 0;
+        restart(anyProducerRuns);
+    }
+
+    /** The same, still counting steps. */
+    void restart(boolean anyProducerRuns) {
         double squared = net.ambientSquared * (anyProducerRuns ? 0.8 : 1);
         for (int n = 0; n < net.nodeCount; n++) {
             state.squared[n] = net.held[n] ? net.heldSquared[n] : squared;

@@ -9,6 +9,7 @@ import java.util.Set;
  *
  * @param name how people call this state, for example {@code "A1+A7+B3"}
  * @param open ids of open inlets
+ * @param feeding ids of inlets whose user picks up dust at the stated rate, where they are open; all others draw clean air
  * @param filter condition of every filter
  * @param openBleeds ids of open far-end bleed valves
  * @param ventedStations ids of stations whose vent valve is open
@@ -17,34 +18,52 @@ import java.util.Set;
 public record State(
         String name,
         List<String> open,
+        Set<String> feeding,
         FilterCondition filter,
         Set<String> openBleeds,
         Set<String> ventedStations,
         Set<String> runningProducers) {
     public State {
         open = List.copyOf(open);
+        feeding = Set.copyOf(feeding);
         openBleeds = Set.copyOf(openBleeds);
         ventedStations = Set.copyOf(ventedStations);
         runningProducers = Set.copyOf(runningProducers);
     }
 
+    /** A state in which nobody picks up dust. */
+    public State(
+            String name,
+            List<String> open,
+            FilterCondition filter,
+            Set<String> openBleeds,
+            Set<String> ventedStations,
+            Set<String> runningProducers) {
+        this(name, open, Set.of(), filter, openBleeds, ventedStations, runningProducers);
+    }
+
     /** The same state with other producers running. */
     public State withRunning(Set<String> producers) {
-        return new State(name, open, filter, openBleeds, ventedStations, producers);
+        return new State(name, open, feeding, filter, openBleeds, ventedStations, producers);
+    }
+
+    /** The same state with other users picking up dust. */
+    public State withFeeding(Set<String> inlets) {
+        return new State(name, open, inlets, filter, openBleeds, ventedStations, runningProducers);
     }
 
     /** The same state with other inlets open. */
     public State withOpen(List<String> inlets) {
-        return new State(name, inlets, filter, openBleeds, ventedStations, runningProducers);
+        return new State(name, inlets, feeding, filter, openBleeds, ventedStations, runningProducers);
     }
 
     /** The same state with other far-end bleed valves open. */
     public State withOpenBleeds(Set<String> bleeds) {
-        return new State(name, open, filter, bleeds, ventedStations, runningProducers);
+        return new State(name, open, feeding, filter, bleeds, ventedStations, runningProducers);
     }
 
     /** The same state with the vent valves of other stations open. */
     public State withVented(Set<String> stations) {
-        return new State(name, open, filter, openBleeds, stations, runningProducers);
+        return new State(name, open, feeding, filter, openBleeds, stations, runningProducers);
     }
 }

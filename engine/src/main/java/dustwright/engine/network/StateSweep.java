@@ -34,17 +34,25 @@ public final class StateSweep {
     /**
      * Prepares a sweep.
      *
-     * @param condition filter, valves and producers of all states; what it says of inlets does not matter
+     * @param condition filter, valves, producers and who picks up dust in all states; what it says of inlets does not matter
      */
     public StateSweep(Network network, State condition) {
         this.network = network;
         this.condition = condition;
-        folding = FoldedNetwork.fold(network, condition);
+        folding = carriesDust(network, condition)
+                ? new Outcome.NotSolved<>("users pick up dust, and what it adds to a leg depends on the other users")
+                : FoldedNetwork.fold(network, condition);
         foldedSweep = folding instanceof Outcome.Solved<FoldedNetwork> folded ? new FoldedSweep(folded.value()) : null;
         unfoldedSweep = new DutyPointSolver(network);
         rtPerArea = Arrays.stream(network.c)
                 .map(c -> Math.sqrt(c * network.rt_JPerKg))
                 .toArray();
+    }
+
+    private static boolean carriesDust(Network network, State condition) {
+        return network.inlets.stream()
+                .anyMatch(
+                        inlet -> inlet.feed_kgPerS() > 0 && condition.feeding().contains(inlet.id()));
     }
 
     /** Why states are solved one by one, unfolded, in words for people; empty when they are folded. */
@@ -72,6 +80,7 @@ public final class StateSweep {
         State state = new State(
                 String.join("+", open),
                 open,
+                condition.feeding(),
                 condition.filter(),
                 condition.openBleeds(),
                 condition.ventedStations(),

@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param toolFlow least free air at every open tool
  * @param inletVacuum least vacuum at every open inlet valve
  * @param transportFactor times the dust's minimum velocity [-]
+ * @param saltationFactor times the greatest computed saltation or choking velocity [-]
+ * @param loadingRatio greatest mass of dust per mass of air [-]
  * @param wearVelocity greatest velocity in tubing that carries dust
  * @param airToCloth greatest filtration velocity at the actual flow in the receiver
  * @param canVelocity greatest upward velocity between the filter elements
@@ -20,6 +22,8 @@ public record Requirements(
         Optional<Limit<FreeAirFlow>> toolFlow,
         Optional<Limit<PressureDifference>> inletVacuum,
         Limit<Ratio> transportFactor,
+        Optional<Limit<Ratio>> saltationFactor,
+        Optional<Limit<Ratio>> loadingRatio,
         Optional<Limit<Velocity>> wearVelocity,
         Optional<Limit<Velocity>> airToCloth,
         Optional<Limit<Velocity>> canVelocity) {}

@@ -46,7 +46,22 @@ public record Run(
             }
         }
 
-        /** By measured length and summed loss coefficient K on the run's own velocity [-]. */
-        record Measured(Length length, double k) implements Route {}
+        /**
+         * By measured length and summed loss coefficient K on the run's own velocity [-].
+         *
+         * @param rise height by which it rises as drawn, in upright tube; below zero where it falls
+         */
+        record Measured(Length length, double k, Length rise) implements Route {
+            /** A measured run that lies level. */
+            public Measured(Length length, double k) {
+                this(length, k, new Length(0));
+            }
+
+            public Measured {
+                if (!(Math.abs(rise.metres()) <= length.metres())) {
+                    throw new IllegalArgumentException("a measured run rises or falls by no more than its length");
+                }
+            }
+        }
     }
 }

@@ -134,6 +134,7 @@ class AuditTest {
                 l.k(),
                 new PressureDifference(l.junctionLoss().pascals() + moreJunctionLoss_Pa),
                 l.dust(),
+                l.streams(),
                 l.choked());
     }
 }

@@ -12,18 +12,29 @@ final class Legs {
     private Legs() {}
 
     static SolidsLoss loss(SolidsPath path, double bore_m, double size_m, double particleDensity) {
-        return loss(path, bore_m, size_m, particleDensity, SolidsLoss.Friction.HINKLE_KONNO_SAITO);
+        return loss(path, bore_m, size_m, particleDensity, LevelFriction.HINKLE);
     }
 
     static SolidsLoss loss(
-            SolidsPath path, double bore_m, double size_m, double particleDensity, SolidsLoss.Friction friction) {
+            SolidsPath path, double bore_m, double size_m, double particleDensity, LevelFriction friction) {
         double length_m = path.level_m() + path.rising_m() + path.falling_m();
         return new SolidsLoss(
                 path,
                 new Length(bore_m),
                 Streams.particle(size_m, particleDensity),
                 AIR,
-                0.02 * length_m / bore_m + 0.5,
+                AirLoss.fixed(0.02, length_m / bore_m, 0.5),
                 friction);
+    }
+
+    /** What one dust alone adds. */
+    static SolidsLoss.Found found(SolidsLoss loss, double air, double density, double solids) {
+        SolidsLoss.Found found = new SolidsLoss.Found();
+        loss.evaluate(air, density, solids, solids, found);
+        return found;
+    }
+
+    static double drop_Pa(SolidsLoss loss, double air, double density, double solids) {
+        return found(loss, air, density, solids).drop_Pa;
     }
 }

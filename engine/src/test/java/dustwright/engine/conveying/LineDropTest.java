@@ -62,7 +62,7 @@ class LineDropTest {
         SolidsLoss starts = Legs.loss(SolidsPath.level(0, true), row.value("pipe_diameter_m"), 2e-4, 1500);
         double density = row.value("gas_density_kg_m3");
         double air_kgPerS = gas_mPerS * density * row.value("solids_flow_kg_s") / flux;
-        double starting = starts.total_Pa(air_kgPerS, density, row.value("solids_flow_kg_s"));
+        double starting = Legs.drop_Pa(starts, air_kgPerS, density, row.value("solids_flow_kg_s"));
         row.assertClose("dp_acceleration_momentum_Pa", starting);
         row.assertClose("dp_acceleration_rhodes_half_Pa", starting / 2);
     }

@@ -58,13 +58,24 @@ class SolidsPathTest {
     }
 
     @Test
-    void a_measured_run_has_no_heights_and_counts_as_level() {
+    void a_measured_run_lies_level_but_for_its_stated_rise() {
         Run measured = new Run(
                 "M1", "A", "B", "T3", new Run.Route.Measured(new Length(24), 1.2), List.of(), Optional.empty(), true);
-        assertThat(SolidsPath.of(measured, false)).isEqualTo(SolidsPath.level(24, false));
+        assertThat(SolidsPath.of(measured, true)).isEqualTo(SolidsPath.level(24, false));
         Run drawn = new Run(
                 "D1", "A", "B", "T3", new Run.Route.Drawn(CORNERS, new Length(0.3)), List.of(), Optional.empty(), true);
-        assertThat(SolidsPath.of(drawn, true)).isEqualTo(SolidsPath.through(CORNERS, true));
+        assertThat(SolidsPath.of(drawn, true)).isEqualTo(SolidsPath.through(CORNERS, false));
+        Run rising = new Run(
+                "M2",
+                "A",
+                "B",
+                "T3",
+                new Run.Route.Measured(new Length(24), 1.2, new Length(5)),
+                List.of(),
+                Optional.empty(),
+                true);
+        assertThat(SolidsPath.of(rising, true)).isEqualTo(new SolidsPath(19, 5, 0, 5, 0, 0, 0, 0));
+        assertThat(SolidsPath.of(rising, false)).isEqualTo(new SolidsPath(19, 0, 5, 0, 0, 0, 0, 0));
     }
 
     @Test

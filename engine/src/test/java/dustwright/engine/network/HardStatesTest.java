@@ -278,7 +278,7 @@ class HardStatesTest {
     @Test
     void dust_adds_up_along_a_tree_and_parts_as_the_air_does_in_a_loop() {
         Plant tree = header().lobe("P", 0.2).and().plant();
-        DutyPoint duty = solved(tree, PlantSketch.open(tree, "A", "B"));
+        DutyPoint duty = solved(tree, PlantSketch.feeding(tree, "A", "B"));
         double feed = 60.0 / 3600;
         assertThat(leg(duty, "M1").dust().kgPerSecond()).isCloseTo(feed, within(1e-15));
         assertThat(leg(duty, "M2").dust().kgPerSecond()).isCloseTo(2 * feed, within(1e-15));
@@ -295,7 +295,7 @@ class HardStatesTest {
                 .lobe("P", 0.1)
                 .and()
                 .plant();
-        DutyPoint parted = solved(loop, PlantSketch.open(loop, "A"));
+        DutyPoint parted = solved(loop, PlantSketch.feeding(loop, "A"));
         double shortDust = leg(parted, "SHORT").dust().kgPerSecond();
         double longDust = leg(parted, "LONG").dust().kgPerSecond();
         assertThat(shortDust + longDust).isCloseTo(feed, within(1e-15));
@@ -348,21 +348,27 @@ class HardStatesTest {
     }
 
     @Test
-    void a_warm_newton_solve_allocates_nothing() {
-        RandomPlants.Case random = RandomPlants.loops(7, 200);
+    void a_warm_newton_solve_with_dust_allocates_nothing() {
+        RandomPlants.Case random = DustyPlants.of(RandomPlants.loops(7, 200), 7);
         Network net = Network.compile(random.plant());
         NetworkState state = new NetworkState(net);
         state.set(net, random.state());
         List<StationEnd> ends = new ArrayList<>();
         net.stations.forEach(station -> ends.add(new StationEnd(net, station)));
         ends.forEach(end -> end.set(random.state()));
-        NewtonSolver newton = new NewtonSolver(net, state, ends);
+        DustLoad dust = new DustLoad(net);
+        dust.set(random.state());
+        NewtonSolver newton = new NewtonSolver(net, state, ends, dust);
         Reach reach = Reach.of(net, state);
         assertThat(reach.judge(random.state())).isEmpty();
         newton.equations().pin(reach.resting);
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = 0;
-        boolean solved = true;
+        newton.start(true);
+        boolean solved = newton.solve() == null;
+        assertThat(dust.settled(state))
+                .as("dust comes in after the first round")
+                .isFalse();
         for (int n = 0; n < 60; n++) {
             if (n == 30) {
                 before = threads.getCurrentThreadAllocatedBytes();

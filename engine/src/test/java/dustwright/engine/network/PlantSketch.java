@@ -1,6 +1,10 @@
 package dustwright.engine.network;
 
 import dustwright.engine.air.Air;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.DustClass;
+import dustwright.engine.conveying.LevelFriction;
+import dustwright.engine.conveying.Particle;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Held;
@@ -20,6 +24,7 @@ import dustwright.engine.producer.VentValve;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.LeakCoefficient;
@@ -58,6 +63,7 @@ public final class PlantSketch {
     private static final double INCH_OF_MERCURY_Pa = 3386.389;
 
     private Air air = SEA_LEVEL_AIR;
+    private final List<Dust> dusts = new ArrayList<>();
     private final List<Tube> tubes = new ArrayList<>();
     private final List<Hose> hoses = new ArrayList<>();
     private final List<Tool> tools = new ArrayList<>();
@@ -125,17 +131,46 @@ public final class PlantSketch {
     }
 
     public PlantSketch inlet(String id, String hose, String tool, double leak) {
+        return inlet(id, hose, tool, leak, Optional.empty(), 60.0 / 3600);
+    }
+
+    /** An inlet with the ordinary hose and floor tool that picks up a dust. */
+    public PlantSketch inlet(String id, String dust, double feed_kgPerS) {
+        return inlet(id, "H", "floor", 8e-9, Optional.of(dust), feed_kgPerS);
+    }
+
+    private PlantSketch inlet(
+            String id, String hose, String tool, double leak, Optional<String> dust, double feed_kgPerS) {
         inlets.add(new Inlet(
-                id,
-                Optional.empty(),
-                hose,
-                tool,
-                0.5,
-                new LeakCoefficient(leak),
-                "",
-                Optional.empty(),
-                new MassFlow(60.0 / 3600)));
+                id, Optional.empty(), hose, tool, 0.5, new LeakCoefficient(leak), "", dust, new MassFlow(feed_kgPerS)));
         return this;
+    }
+
+    /** A dry powder of this particle size and density. */
+    public PlantSketch dust(String id, double size_m, double density_kgPerM3) {
+        Particle particle = new Particle(new Length(size_m), new Density(density_kgPerM3));
+        dusts.add(new Dust(
+                id,
+                "dust " + id,
+                Optional.of(DustClass.DRY_POWDER),
+                DustClass.DRY_POWDER.minimum(),
+                DustClass.SOURCE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(particle),
+                LevelFriction.usual(particle)));
+        return this;
+    }
+
+    /** A measured run of K 0.5 that rises. */
+    public PlantSketch riser(String id, String from, String to, String tube, double length_m, double rise_m) {
+        return run(
+                id,
+                from,
+                to,
+                tube,
+                new Run.Route.Measured(new Length(length_m), 0.5, new Length(rise_m)),
+                Optional.empty());
     }
 
     public PlantSketch bleed(String id, String point, double area_m2) {
@@ -166,7 +201,7 @@ public final class PlantSketch {
                 "sketch",
                 "invented for a test",
                 new Site(air, Optional.empty(), 0),
-                List.of(),
+                dusts,
                 tubes,
                 hoses,
                 tools,
@@ -183,12 +218,19 @@ public final class PlantSketch {
                         new Limit<>(new Ratio(1), Source.commonPractice()),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()),
                 List.of(),
                 List.of());
     }
 
-    /** The state with these inlets open, a clean filter, valves shut and every producer running. */
+    /** The state with these inlets open, all picking up dust. */
+    public static State feeding(Plant plant, String... inlets) {
+        return open(plant, inlets).withFeeding(Set.of(inlets));
+    }
+
+    /** The state with these inlets open, a clean filter, valves shut and every producer running; nobody picks up dust. */
     public static State open(Plant plant, String... inlets) {
         return new State(
                 String.join("+", inlets),

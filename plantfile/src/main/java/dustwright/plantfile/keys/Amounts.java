@@ -21,6 +21,11 @@ final class Amounts {
     static final Amount VELOCITY = amount(Dimension.VELOCITY, "1 m/s", "150 m/s", "18 m/s");
     static final Amount SLOW_VELOCITY = amount(Dimension.VELOCITY, "0.001 m/s", "10 m/s", "5 ft/min");
     static final Amount BULK_DENSITY = amount(Dimension.DENSITY, "5 kg/m3", "12000 kg/m3", "550 kg/m3");
+    static final Amount PARTICLE_SIZE = amount(Dimension.LENGTH, "0.001 mm", "20 mm", "0.06 mm");
+    static final Amount PARTICLE_DENSITY = amount(Dimension.DENSITY, "50 kg/m3", "25000 kg/m3", "1450 kg/m3");
+    static final Amount RISE_HEIGHT = amount(Dimension.LENGTH, "-200 m", "200 m", "5 m");
+    static final Amount LOADING = amount(Dimension.RATIO, "0.01", "30", "1");
+    static final Amount SALTATION_FACTOR = amount(Dimension.RATIO, "1", "5", "1.5");
     static final Amount AIR_DENSITY = amount(Dimension.DENSITY, "0.2 kg/m3", "2 kg/m3", "1.2 kg/m3");
     static final Amount BORE = amount(Dimension.LENGTH, "5 mm", "1 m", "3 in");
     static final Amount THICKNESS = amount(Dimension.LENGTH, "0.2 mm", "25 mm", "0.065 in");

@@ -3,6 +3,7 @@ package dustwright.plantfile.keys;
 import static dustwright.plantfile.keys.Amounts.*;
 
 import dustwright.engine.conveying.DustClass;
+import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.plantfile.keys.Group.Choice;
@@ -76,7 +77,24 @@ public final class PlantKeys {
                                     .toList()),
                             "Class that gives the least transport velocity."),
                     Key.optional("minimum velocity", VELOCITY, "Least transport velocity, instead of a class."),
-                    Key.optional("bulk density", BULK_DENSITY, "Loose bulk density.")),
+                    Key.optional("bulk density", BULK_DENSITY, "Loose bulk density."),
+                    Key.optional("tapped density", BULK_DENSITY, "Bulk density after settling."),
+                    Key.optional(
+                            "particle size",
+                            PARTICLE_SIZE,
+                            "Median size by mass; with `particle density` it gives what it costs to carry the dust."),
+                    Key.optional(
+                            "particle density",
+                            PARTICLE_DENSITY,
+                            "Density of the particles themselves, not of the heap."),
+                    Key.derived(
+                            "level friction",
+                            new Word(Arrays.stream(LevelFriction.values())
+                                    .map(LevelFriction::words)
+                                    .toList()),
+                            "hinkle from 0.5 mm particle size on, yang below",
+                            Source.ownReading("Hinkle's form overstates the friction of fine dust many times over"),
+                            "Published form of what the dust loses at the wall of level tubes.")),
             List.of(Choice.one(List.of(List.of("class"), List.of("minimum velocity")))));
 
     private static final List<Choice> WALL =
@@ -213,6 +231,12 @@ public final class PlantKeys {
                             "0",
                             Source.ownReading("no summed loss coefficient stated beside the measured length"),
                             "Summed loss coefficient of a measured run on its own velocity."),
+                    Key.derived(
+                            "rise",
+                            RISE_HEIGHT,
+                            "0 m where dust is carried",
+                            Source.ownReading("no height stated, so no lift of dust counted"),
+                            "Height by which a measured run rises, in upright tube; below zero where it falls."),
                     Key.optional(
                             "wye",
                             WYE,
@@ -231,7 +255,8 @@ public final class PlantKeys {
                     Choice.atMostOne(List.of(List.of("via"), List.of("length"))),
                     Choice.atMostOne(List.of(List.of("bend radius"), List.of("length"))),
                     Choice.atMostOne(List.of(List.of("via"), List.of("k"))),
-                    Choice.atMostOne(List.of(List.of("bend radius"), List.of("k")))));
+                    Choice.atMostOne(List.of(List.of("bend radius"), List.of("k"))),
+                    Choice.atMostOne(List.of(List.of("via"), List.of("rise")))));
 
     private static final Group BLEED = new Group(
             "a far-end bleed",
@@ -303,6 +328,14 @@ public final class PlantKeys {
                             "1",
                             Source.ownReading("the dust class's velocity as it is, no margin on top"),
                             "Times the dust's minimum velocity."),
+                    Key.optional(
+                            "saltation factor",
+                            new Shape.Sourced(SALTATION_FACTOR),
+                            "Times the greatest published saltation or choking velocity that is inside its range; 1.5 is a textbook's margin."),
+                    Key.optional(
+                            "loading ratio",
+                            new Shape.Sourced(LOADING),
+                            "Greatest mass of dust per mass of air in any piece."),
                     Key.optional(
                             "wear velocity",
                             new Shape.Sourced(VELOCITY),

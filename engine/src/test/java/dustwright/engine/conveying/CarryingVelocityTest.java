@@ -2,33 +2,27 @@ package dustwright.engine.conveying;
 
 import static dustwright.engine.Reference.assertClose;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dustwright.engine.Reference;
 import dustwright.engine.Reference.Row;
 import dustwright.engine.air.Air;
-import dustwright.engine.conveying.LeastVelocity.Governs;
 import dustwright.engine.conveying.VelocityLaw.Orientation;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
-import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.tubing.Friction;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class LeastVelocityTest {
+class CarryingVelocityTest {
     private static final EnumSet<Orientation> ALL = EnumSet.allOf(Orientation.class);
-    private static final Dust POWDER = dust(DustClass.DRY_POWDER);
-
     /** 60 kg/h of sand of 0.5 mm in a 2 in tube. */
     private static final Conveyed SAND = Streams.of(60 / 3600.0, 5e-4, 2650, 1.0, 0.0475);
 
@@ -86,32 +80,33 @@ class LeastVelocityTest {
     }
 
     @Test
-    void the_dust_class_governs_unless_asked_otherwise_and_every_law_is_shown() {
-        LeastVelocity least = LeastVelocity.of(POWDER, SAND, ALL, 1.5, Governs.DUST_CLASS);
-        assertThat(least.least()).isEqualTo(POWDER.minimumVelocity());
-        assertThat(least.boundBy()).isEqualTo("dust class");
-        assertThat(least.weighed()).extracting(LeastVelocity.Weighed::law).containsExactly(VelocityLaw.values());
-    }
-
-    @Test
-    void the_greatest_law_inside_its_range_binds_when_asked_for() {
-        LeastVelocity least = LeastVelocity.of(POWDER, SAND, ALL, 1.5, Governs.GREATEST);
-        double greatest = POWDER.minimumVelocity().metresPerSecond();
-        for (LeastVelocity.Weighed one : least.weighed()) {
-            if (one.answer() instanceof LawAnswer.Inside inside) {
-                greatest = Math.max(greatest, 1.5 * inside.velocity().metresPerSecond());
-            }
-        }
-        assertClose("least", least.least().metresPerSecond(), greatest, 1e-15);
-        assertThat(least.boundBy()).isEqualTo("Schade 1987");
-        assertThat(least.source()).isEqualTo(VelocityLaw.SCHADE_1987.source());
-    }
-
-    @Test
-    void only_laws_for_the_way_the_tube_lies_are_asked() {
-        LeastVelocity level = LeastVelocity.of(POWDER, SAND, EnumSet.of(Orientation.LEVEL), 1, Governs.GREATEST);
+    void every_law_for_the_way_the_tube_lies_is_shown() {
+        CarryingVelocity both = CarryingVelocity.of("sand", SAND, ALL);
+        assertThat(both.weighed()).extracting(CarryingVelocity.Weighed::law).containsExactly(VelocityLaw.values());
+        CarryingVelocity level = CarryingVelocity.of("sand", SAND, EnumSet.of(Orientation.LEVEL));
         assertThat(level.weighed()).allMatch(one -> one.law().orientation() == Orientation.LEVEL);
         assertThat(level.weighed()).hasSize(7);
+    }
+
+    @Test
+    void the_greatest_law_inside_its_range_binds() {
+        CarryingVelocity found = CarryingVelocity.of("sand", SAND, ALL);
+        double greatest = 0;
+        for (CarryingVelocity.Weighed one : found.weighed()) {
+            if (one.answer() instanceof LawAnswer.Inside inside) {
+                greatest = Math.max(greatest, inside.velocity().metresPerSecond());
+            }
+        }
+        CarryingVelocity.Binding binding = found.binding().orElseThrow();
+        assertThat(binding.velocity().metresPerSecond()).isEqualTo(greatest);
+        assertThat(binding.law()).isEqualTo(VelocityLaw.SCHADE_1987);
+    }
+
+    @Test
+    void nothing_binds_where_no_law_may_be_asked() {
+        assertThat(CarryingVelocity.of("trace", Streams.of(1e-6, 5e-4, 2650, 1.0, 0.0475), ALL)
+                        .binding())
+                .isEmpty();
     }
 
     @Test
@@ -154,17 +149,6 @@ class LeastVelocityTest {
     @Test
     void dense_phase_law_for_coal_is_never_inside_its_range_in_a_vacuum_line() {
         assertThat(VelocityLaw.GELDART_LING_1990.about(SAND)).isInstanceOf(LawAnswer.OutsideRange.class);
-    }
-
-    @Test
-    void a_margin_below_one_is_refused() {
-        assertThatThrownBy(() -> LeastVelocity.of(POWDER, SAND, ALL, 0.9, Governs.GREATEST))
-                .isInstanceOf(OutOfRangeException.class);
-    }
-
-    private static Dust dust(DustClass dustClass) {
-        return new Dust(
-                "powder", "Powder", Optional.of(dustClass), dustClass.minimum(), DustClass.SOURCE, Optional.empty());
     }
 
     @Test

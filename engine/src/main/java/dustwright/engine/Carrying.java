@@ -1,0 +1,66 @@
+package dustwright.engine;
+
+import dustwright.engine.air.Air;
+import dustwright.engine.conveying.CarryingVelocity;
+import dustwright.engine.conveying.Conveyed;
+import dustwright.engine.conveying.SolidsPath;
+import dustwright.engine.conveying.VelocityLaw.Orientation;
+import dustwright.engine.network.DustStream;
+import dustwright.engine.network.LegResult;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Viscosity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the published laws ask of a piece that carries dust: for every dust of known particles in it, at its upstream end, with all the
+ * dust there is in the piece.
+ */
+public final class Carrying {
+    private Carrying() {}
+
+    /** The laws for each dust; empty where no dust of known particles is carried. */
+    public static List<CarryingVelocity> of(Plant plant, LegResult leg) {
+        Air air = plant.site().air();
+        double all_kgPerS = leg.streams().stream()
+                .filter(stream -> stream.drop().isPresent())
+                .mapToDouble(stream -> stream.flow().kgPerSecond())
+                .sum();
+        List<CarryingVelocity> laws = new ArrayList<>();
+        for (DustStream stream : leg.streams()) {
+            stream.drop().ifPresent(drop -> {
+                Conveyed conveyed = Conveyed.of(
+                        new MassFlow(all_kgPerS),
+                        plant.dust(stream.dust()).particle().orElseThrow(),
+                        new Density(air.density_kgPerM3(leg.upstream().pascals())),
+                        new Viscosity(air.viscosity_PaS()),
+                        leg.bore());
+                laws.add(CarryingVelocity.of(stream.dust(), conveyed, lies(drop.path())));
+            });
+        }
+        return laws;
+    }
+
+    /** The law that asks most of all dusts in the piece; empty where none is inside its range. */
+    public static Optional<CarryingVelocity.Binding> binding(List<CarryingVelocity> laws) {
+        return laws.stream()
+                .flatMap(law -> law.binding().stream())
+                .max(Comparator.comparing(CarryingVelocity.Binding::velocity));
+    }
+
+    private static EnumSet<Orientation> lies(SolidsPath path) {
+        EnumSet<Orientation> lies = EnumSet.noneOf(Orientation.class);
+        if (path.level_m() > 0) {
+            lies.add(Orientation.LEVEL);
+        }
+        if (path.rising_m() > 0) {
+            lies.add(Orientation.RISING);
+        }
+        return lies;
+    }
+}

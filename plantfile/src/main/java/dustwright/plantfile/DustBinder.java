@@ -1,0 +1,90 @@
+package dustwright.plantfile;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.DustClass;
+import dustwright.engine.conveying.LevelFriction;
+import dustwright.engine.conveying.Particle;
+import dustwright.engine.finding.Source;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Velocity;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the dusts; lists what is left out where a dust that is fed has no particles stated. */
+final class DustBinder {
+    private final Section top;
+
+    DustBinder(Section top) {
+        this.top = top;
+    }
+
+    List<Dust> dusts() {
+        return top.namedSections("dusts").stream().map(this::dust).toList();
+    }
+
+    private Dust dust(Section dust) {
+        Optional<DustClass> dustClass = dust.find("class", String.class)
+                .flatMap(words -> Arrays.stream(DustClass.values())
+                        .filter(c -> c.words().equals(words))
+                        .findFirst());
+        Optional<Particle> particle = particle(dust);
+        if (particle.isEmpty() && isFed(top, dust.id())) {
+            dust.taken()
+                    .record(
+                            dust.group(),
+                            dust.id(),
+                            "what it adds to pressure drops is left out, and no saltation or choking velocity is computed,"
+                                    + " until \"particle size\" and \"particle density\" are entered",
+                            Source.ownReading("particles not stated"));
+        }
+        return new Dust(
+                dust.id(),
+                dust.get("name", String.class),
+                dustClass,
+                dustClass.map(DustClass::minimum).orElseGet(() -> dust.get("minimum velocity", Velocity.class)),
+                dustClass.isPresent() ? DustClass.SOURCE : Source.entered(),
+                dust.find("bulk density", Density.class),
+                dust.find("tapped density", Density.class),
+                particle,
+                particle.map(p -> levelFriction(dust, p)).orElse(LevelFriction.YANG));
+    }
+
+    private static Optional<Particle> particle(Section dust) {
+        Optional<Density> density = dust.find("particle density", Density.class);
+        return dust.find("particle size", Length.class).flatMap(size -> density.map(d -> new Particle(size, d)));
+    }
+
+    private static LevelFriction levelFriction(Section dust, Particle particle) {
+        Optional<String> stated = dust.find("level friction", String.class);
+        if (stated.isPresent()) {
+            return Arrays.stream(LevelFriction.values())
+                    .filter(form -> form.words().equals(stated.get()))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        LevelFriction usual = LevelFriction.usual(particle);
+        dust.derive("level friction", usual.words());
+        return usual;
+    }
+
+    /** Whether some inlet picks this dust up. */
+    private static boolean isFed(Section top, String dust) {
+        return top.namedSections("inlets").stream()
+                .anyMatch(inlet ->
+                        inlet.find("dust", String.class).filter(dust::equals).isPresent() && feeds(inlet));
+    }
+
+    /** Whether any dust of known rate is picked up in this plant. */
+    static boolean anyFed(Section top) {
+        return top.namedSections("inlets").stream().anyMatch(inlet -> inlet.has("dust") && feeds(inlet));
+    }
+
+    private static boolean feeds(Section inlet) {
+        return inlet.find("feed", MassFlow.class)
+                .filter(feed -> feed.kgPerSecond() > 0)
+                .isPresent();
+    }
+}
