@@ -1,10 +1,12 @@
 package dustwright.engine;
 
+import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Ratio;
 import java.util.List;
 
@@ -16,9 +18,13 @@ final class ProducerWorkings {
     private static final Source POWER =
             Source.published("rectangular indicator diagram of a displacement machine: displaced volume times"
                     + " pressure difference (CAGI handbook, blowers, 2022)");
-    private static final Source CURVE = Source.entered();
     private static final Source ENERGY =
             Source.published("first law: the work done on the air stays in it, cp 1005 J/(kg K)");
+
+    private static final Source BAROMETER = Source.published("the pressure ratio stays: Machine Design, Vacuum pumps");
+    private static final Source SEAL = Source.fromMemory(
+            "Ryans and Roper, Process Vacuum System Design and Operation; vapour pressure by IAPWS-IF97");
+    private static final Source SERVICE_FACTOR = Source.published("NEMA MG 1, definition of service factor");
 
     private ProducerWorkings() {}
 
@@ -34,7 +40,10 @@ final class ProducerWorkings {
                             new Term("Δp", "pressure difference, silencer included", result.difference()),
                             new Term("n", "speed", result.speed())),
                     new Term("P", "shaft power", result.shaftPower()),
-                    CURVE);
+                    producer.sourceOf("curve"));
+        }
+        if (producer.machine().sealWaterTakesTheHeat()) {
+            return;
         }
         workings.add(
                 "PRD-3",
@@ -42,6 +51,46 @@ final class ProducerWorkings {
                 heating(producer, result),
                 new Term("ΔT", "temperature rise of the air", result.rise()),
                 ENERGY);
+    }
+
+    /** How a limit of vacuum comes about that is not simply stated: carried to the barometer, or left by the seal water. */
+    static void vacuumLimit(Workings workings, VacuumProducer producer, AbsolutePressure barometer) {
+        if (producer.sourceOf("deepest vacuum").confidence() == Confidence.CATALOGUE) {
+            workings.add(
+                    "PRD-6",
+                    "v = v_0 p_a / 101 325 Pa",
+                    List.of(
+                            new Term("v_0", "stated limit at sea level", producer.deepestVacuum()),
+                            new Term("p_a", "barometer", barometer)),
+                    new Term("v", "limit at the site", producer.deepestVacuumAt(barometer)),
+                    BAROMETER);
+        }
+        producer.sealVacuum(barometer)
+                .ifPresent(seal -> workings.add(
+                        "PRD-11",
+                        "v = p_a − p_v",
+                        List.of(
+                                new Term("p_a", "barometer", barometer),
+                                new Term("T", "seal water", producer.sealWater().orElseThrow())),
+                        new Term("v", "deepest vacuum its seal water leaves", seal),
+                        SEAL));
+    }
+
+    /** The motor's limit where its service factor raises it. */
+    static void powerLimit(Workings workings, VacuumProducer producer, AbsolutePressure barometer) {
+        if (producer.powerLimit(barometer).compareTo(producer.nameplate()) > 0) {
+            workings.add(
+                    "ELE-3",
+                    "P = P_nameplate × service factor",
+                    List.of(
+                            new Term("P_nameplate", "nameplate", producer.nameplate()),
+                            new Term(
+                                    "sf",
+                                    "service factor",
+                                    new Ratio(producer.motor().serviceFactor()))),
+                    new Term("P", "limit of the motor", producer.powerLimit(barometer)),
+                    SERVICE_FACTOR);
+        }
     }
 
     private static List<Term> heating(VacuumProducer producer, ProducerResult result) {

@@ -13,9 +13,12 @@ import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
+import dustwright.engine.producer.ProducerLaw;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.GasConstant;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Velocity;
 import java.util.ArrayList;
@@ -107,33 +110,77 @@ final class StationChecks {
                 .findFirst()
                 .orElseThrow();
         Place place = new Place(Place.Kind.PRODUCER, producer.id());
-        Workings vacuum = new Workings(plant);
-        vacuum.vacuum(result.inletPressure(), "at the producer's inlet");
+        vacuum(producer, result, place);
+        power(producer, result, place);
+        if (result.checkValveShut()) {
+            shut(producer, result, place);
+        } else if (!producer.machine().sealWaterTakesTheHeat()) {
+            findings.add(finding(
+                    FindingCode.PRODUCER_TEMPERATURE,
+                    place,
+                    Side.AT_MOST,
+                    result.rise(),
+                    producer.greatestRise(),
+                    duty(producer, result),
+                    producer.sourceOf("greatest rise")));
+        }
+        speed(producer, result, place);
+    }
+
+    private void vacuum(VacuumProducer producer, ProducerResult result, Place place) {
+        Workings workings = new Workings(plant);
+        ProducerWorkings.vacuumLimit(workings, producer, ambient());
+        workings.vacuum(result.inletPressure(), "at the producer's inlet");
         findings.add(finding(
                 FindingCode.PRODUCER_VACUUM,
                 place,
                 Side.AT_MOST,
                 result.vacuum(),
-                producer.deepestVacuum(),
-                vacuum,
-                Source.entered()));
+                producer.vacuumLimit(ambient()),
+                workings,
+                producer.sourceOf("deepest vacuum")));
+    }
+
+    private void power(VacuumProducer producer, ProducerResult result, Place place) {
+        Workings workings = new Workings(plant);
+        ProducerWorkings.powerLimit(workings, producer, ambient());
+        ProducerWorkings.add(workings, producer, result);
         findings.add(finding(
                 FindingCode.PRODUCER_POWER,
                 place,
                 Side.AT_MOST,
                 result.shaftPower(),
-                producer.nameplate(),
-                duty(producer, result),
-                Source.entered()));
+                producer.powerLimit(ambient()),
+                workings,
+                producer.sourceOf("motor")));
+    }
+
+    private void shut(VacuumProducer producer, ProducerResult result, Place place) {
+        double reached_Pa = new ProducerLaw(producer, plant.site().air())
+                .vacuumWithoutFlow_Pa(
+                        result.speed().revolutionsPerSecond(), result.vacuum().pascals());
+        PressureDifference reached = new PressureDifference(reached_Pa);
+        Workings workings = new Workings(plant);
+        workings.add(
+                "PRD-22",
+                "Q(v, n) = 0",
+                List.of(new Term("n", "speed", result.speed())),
+                new Term("v", "vacuum at which it takes no air any more", reached),
+                Source.ownReading(
+                        "an ideal check valve opens when the machine would move air against the station's vacuum"));
+        workings.vacuum(result.inletPressure(), "at the producer's inlet");
         findings.add(finding(
-                FindingCode.PRODUCER_TEMPERATURE,
+                FindingCode.PRODUCER_SHUT,
                 place,
                 Side.AT_MOST,
-                result.rise(),
-                producer.greatestRise(),
-                duty(producer, result),
-                Source.entered()));
-        speed(producer, result, place);
+                result.vacuum(),
+                reached,
+                workings,
+                Source.ownReading("the vacuum it reaches at its speed without taking air")));
+    }
+
+    private AbsolutePressure ambient() {
+        return plant.site().air().ambient();
     }
 
     /** Speed against the nearer end of its range. */
@@ -149,7 +196,7 @@ final class StationChecks {
                 result.speed(),
                 over <= under ? producer.greatestSpeed() : producer.leastSpeed(),
                 new Workings(plant),
-                Source.entered()));
+                producer.sourceOf("speed range")));
     }
 
     private Workings duty(VacuumProducer producer, ProducerResult result) {

@@ -3,7 +3,6 @@ package dustwright.plantfile;
 import dustwright.engine.air.Air;
 import dustwright.engine.air.MoistAir;
 import dustwright.engine.air.StandardAtmosphere;
-import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Held;
@@ -70,7 +69,7 @@ final class PlantBinder {
                         .toList(),
                 usage(),
                 requirements(taken),
-                Electrical.UNKNOWN,
+                ElectricalBinder.electrical(top),
                 OperationBinder.operation(top, asked(taken)),
                 overrides,
                 taken.assumptions());

@@ -2,11 +2,14 @@ package dustwright.plantfile;
 
 import dustwright.engine.conveying.Particle;
 import dustwright.engine.conveying.SolidsFriction;
+import dustwright.engine.electrical.Supply;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.SupplyFrequency;
+import dustwright.engine.quantity.Temperature;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -32,6 +35,8 @@ final class Relations {
         top.namedSections("inlets").forEach(this::inlet);
         top.namedSections("runs").forEach(this::run);
         top.namedSections("stations").forEach(this::station);
+        top.section("supply").ifPresent(this::supply);
+        top.section("panel").ifPresent(this::panel);
         usage();
         new OperationRelations(top, lines, faults).check();
     }
@@ -177,6 +182,40 @@ final class Relations {
                         inZone + " inlets of zone " + id + " open at once where it has " + users
                                 + (users == 1 ? " user" : " users"),
                         "at most as many inlets of a zone as its \"users\""));
+    }
+
+    private void supply(Section supply) {
+        supply.find("phases", Integer.class)
+                .filter(phases -> phases == 2)
+                .ifPresent(phases -> fault(supply, "phases", "a supply of 2 phases", "3 or 1"));
+        boolean nec = supply.find("basis", String.class).filter("NEC"::equals).isPresent();
+        supply.find("hertz", SupplyFrequency.class)
+                .filter(hertz -> nec && ElectricalBinder.usualBasis(hertz) != Supply.Basis.NEC)
+                .ifPresent(hertz -> fault(
+                        supply,
+                        "basis",
+                        "the tables of the National Electrical Code hold at 60 Hz",
+                        "\"basis: IEC\", or none"));
+    }
+
+    private void panel(Section panel) {
+        Optional<Temperature> ambient = panel.find("ambient", Temperature.class);
+        Optional<Temperature> inside = panel.find("inside", Temperature.class);
+        if (ambient.isPresent()
+                && inside.isPresent()
+                && !(ambient.get().kelvin() < inside.get().kelvin())) {
+            fault(
+                    panel,
+                    "inside",
+                    "a panel that may not get warmer than the air around it",
+                    "\"inside\" above \"ambient\"");
+        }
+        if (panel.has("exposure")
+                && panel.find("area class", String.class)
+                        .filter(area -> !area.startsWith("unclassified"))
+                        .isPresent()) {
+            fault(panel, "exposure", "an exposure beside a classified area", "the area class alone: it governs");
+        }
     }
 
     private void station(Section station) {

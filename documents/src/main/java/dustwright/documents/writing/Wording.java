@@ -48,6 +48,8 @@ public final class Wording {
             case PRODUCER_POWER -> "Motor strong enough at";
             case PRODUCER_TEMPERATURE -> "Cool enough:";
             case PRODUCER_SPEED -> "Speed in range at";
+            case PRODUCER_SHUT -> "Check valve open at";
+            case BELT_SPEED -> "Belt slow enough at";
             case AIR_TO_CLOTH -> "Enough cloth in";
             case CAN_VELOCITY -> "Air rises slowly enough in";
             case CHOKED -> "Not choked:";
@@ -78,6 +80,8 @@ public final class Wording {
             case PRODUCER_POWER -> "Motor overloaded at";
             case PRODUCER_TEMPERATURE -> "Too hot:";
             case PRODUCER_SPEED -> "Speed out of range at";
+            case PRODUCER_SHUT -> "Check valve stays shut at";
+            case BELT_SPEED -> "Belt too fast at";
             case AIR_TO_CLOTH -> "Too much air for the cloth of";
             case CAN_VELOCITY -> "Air rises too fast in";
             case CHOKED -> "Choked:";

@@ -3,6 +3,7 @@ package dustwright.engine.electrical;
 import dustwright.engine.finding.Source;
 import dustwright.engine.reference.ReferenceTable;
 import dustwright.engine.reference.ReferenceTable.Row;
+import java.util.Locale;
 
 /**
  * A NEMA enclosure type. The comparison with IP codes goes one way: a type meets at least that IP, an IP never proves a type.
@@ -15,6 +16,11 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
     private static final ReferenceTable TYPES = ReferenceTable.bundled("electrical/enclosures.csv");
     private static final ReferenceTable AREAS = ReferenceTable.bundled("electrical/enclosure-for-area.csv");
     private static final ReferenceTable PURGES = ReferenceTable.bundled("electrical/purge.csv");
+
+    /** Where the types come from. */
+    public static Source typeSource() {
+        return TYPES.source();
+    }
 
     /** The type of this name; refused where the table does not hold it. */
     public static Enclosure ofType(String type) {
@@ -40,6 +46,11 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
 
         Exposure(String type) {
             this.type = type;
+        }
+
+        /** The exposure in words. */
+        public String words() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
     }
 

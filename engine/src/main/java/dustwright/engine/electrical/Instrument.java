@@ -1,5 +1,6 @@
 package dustwright.engine.electrical;
 
+import dustwright.engine.finding.Source;
 import dustwright.engine.reference.ReferenceTable;
 import dustwright.engine.reference.ReferenceTable.Row;
 import java.util.List;
@@ -26,6 +27,11 @@ public record Instrument(String letters, String reading, String use) {
     /** The instrument with these letters; refused where the table does not hold them. */
     public static Instrument of(String letters) {
         return of(TABLE.row("letters", letters));
+    }
+
+    /** Where the letters come from. */
+    public static Source source() {
+        return TABLE.source();
     }
 
     /** All instruments of the table, in its order. */

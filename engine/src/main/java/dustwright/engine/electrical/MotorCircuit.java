@@ -1,5 +1,6 @@
 package dustwright.engine.electrical;
 
+import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.Range;
 import dustwright.engine.reference.ReferenceTable;
 import dustwright.engine.reference.ReferenceTable.Row;
@@ -79,7 +80,15 @@ public record MotorCircuit(
      * @source NEC 430.22, 430.52, 430.110(A), 240.6(A), Tables 310.16, 430.52 and 430.250; editions in the tables
      */
     public static MotorCircuit of(double horsepower, int systemVolts, MotorType type) {
-        double fullLoad_A = MotorCurrent.tableFullLoad_A(horsepower, systemVolts);
+        return ofFullLoad(MotorCurrent.tableFullLoad_A(horsepower, systemVolts), type);
+    }
+
+    /**
+     * The circuit of a motor whose table current is known.
+     *
+     * @param fullLoad_A table current, not nameplate current [A]
+     */
+    public static MotorCircuit ofFullLoad(double fullLoad_A, MotorType type) {
         Row percent = type.percent();
         return new MotorCircuit(
                 fullLoad_A,
@@ -90,6 +99,16 @@ public record MotorCircuit(
                 nextStandard_A(percent.number("inverse_time_breaker") / 100 * fullLoad_A, Device.BREAKER),
                 percent.number("instantaneous_breaker") / 100 * fullLoad_A,
                 1.15 * fullLoad_A);
+    }
+
+    /** Where the conductors come from. */
+    public static Source conductorSource() {
+        return COPPER.source();
+    }
+
+    /** Where the percentages of short-circuit devices come from. */
+    public static Source percentSource() {
+        return PERCENT.source();
     }
 
     /**

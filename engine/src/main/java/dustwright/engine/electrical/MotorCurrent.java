@@ -1,5 +1,6 @@
 package dustwright.engine.electrical;
 
+import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.Range;
 import dustwright.engine.reference.ReferenceTable;
 
@@ -67,6 +68,16 @@ public final class MotorCurrent {
                 .number(String.valueOf(Column.ofSystem(systemVolts).motorVolts()));
     }
 
+    /** Where the full-load currents come from. */
+    public static Source tableSource() {
+        return FULL_LOAD.source();
+    }
+
+    /** Where the guide currents come from. */
+    public static Source guideSource() {
+        return AT_400_V.source();
+    }
+
     /**
      * Guide current of a 4-pole motor at 400 V 50 Hz [A] (equation ELE-5); motors of one rating spread by 5 %.
      *
@@ -111,6 +122,21 @@ public final class MotorCurrent {
      */
     public static double input_W(double shaft_W, double efficiency) {
         return POWER.check(shaft_W) / EFFICIENCY.check(efficiency);
+    }
+
+    /**
+     * Line current of a direct start [A] (equation ELE-22); motors range from 5 to 8 times.
+     *
+     * <pre>
+     * I = 6 I_full load
+     * </pre>
+     *
+     * @param fullLoad_A [A]
+     * @source common practice, no source: the maker's data sheet says it
+     * @example directStart_A(21) = 126
+     */
+    public static double directStart_A(double fullLoad_A) {
+        return 6 * CURRENT.check(fullLoad_A);
     }
 
     /**

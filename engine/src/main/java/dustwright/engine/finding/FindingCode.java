@@ -48,6 +48,15 @@ public enum FindingCode {
             "Speed of the producer",
             "The producer's speed lies outside its stated range.",
             "Choose another belt ratio, drive setting or machine size."),
+    PRODUCER_SHUT(
+            "Producer behind a shut check valve",
+            "This producer runs while its check valve stays shut: at its speed it does not reach the vacuum that stands at its station. It moves"
+                    + " no air and heats up on what it holds.",
+            "Stop it, raise its speed, or match it to the producers beside it; let the second one start only when it is needed."),
+    BELT_SPEED(
+            "Speed of the belt",
+            "The rim of the larger sheave runs faster than ordinary cast-iron sheaves may.",
+            "Use smaller sheaves of the same ratio, or sheaves made for the speed."),
     AIR_TO_CLOTH(
             "Air-to-cloth ratio",
             "More air passes each area of filter cloth than the limit allows, at the actual flow in the receiver.",

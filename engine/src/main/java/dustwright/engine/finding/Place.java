@@ -26,7 +26,8 @@ public record Place(Kind kind, String id) {
         CONTAINER("bulk bag or drum"),
         USAGE("usage"),
         REQUIREMENTS("requirements"),
-        CATALOGUE("catalogue");
+        CATALOGUE("catalogue"),
+        PANEL("panel");
 
         private final String words;
 

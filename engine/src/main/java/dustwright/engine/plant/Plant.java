@@ -158,6 +158,30 @@ public record Plant(
                 assumptions);
     }
 
+    /** The same plant with another electrical supply and panel. */
+    public Plant withElectrical(Electrical other) {
+        return new Plant(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                points,
+                runs,
+                inlets,
+                bleeds,
+                held,
+                stations,
+                usage,
+                requirements,
+                other,
+                operation,
+                overrides,
+                assumptions);
+    }
+
     /** A station by itself on this site, with air supplied where the tubing would enter. */
     public Plant stationAlone(Station station, MassFlow supplied) {
         return new Plant(

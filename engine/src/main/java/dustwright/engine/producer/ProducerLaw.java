@@ -78,6 +78,24 @@ public final class ProducerLaw {
         return lowGap <= 0 ? low : high;
     }
 
+    /**
+     * Vacuum [Pa] at which the machine takes no air any more at a speed (equation PRD-22): a check valve behind a deeper one stays
+     * shut. Found by halving; at most the given vacuum.
+     */
+    public double vacuumWithoutFlow_Pa(double speed_perS, double deepest_Pa) {
+        double takesAir_Pa = 0;
+        double takesNone_Pa = deepest_Pa;
+        for (int n = 0; n < STEP_LIMIT; n++) {
+            double middle_Pa = (takesAir_Pa + takesNone_Pa) / 2;
+            if (withoutCheckValve(ambient_Pa - middle_Pa, speed_perS, 0) > 0) {
+                takesAir_Pa = middle_Pa;
+            } else {
+                takesNone_Pa = middle_Pa;
+            }
+        }
+        return takesAir_Pa;
+    }
+
     /** How that air changes with the inlet pressure [kg/(s Pa)]; zero while the check valve is shut. */
     public double massFlowSlope_kgPerSPa(double inlet_Pa, double massFlow_kgPerS, double speed_perS) {
         if (massFlow_kgPerS <= 0) {

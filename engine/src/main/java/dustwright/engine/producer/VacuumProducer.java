@@ -1,7 +1,10 @@
 package dustwright.engine.producer;
 
+import dustwright.engine.air.SaturationPressure;
 import dustwright.engine.air.StandardAtmosphere;
 import dustwright.engine.electrical.Motor;
+import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Power;
@@ -39,6 +42,9 @@ public record VacuumProducer(
         Optional<Model> model,
         Optional<Belt> belt,
         Optional<Temperature> sealWater) {
+    /** Motors are rated up to this altitude (NEMA MG 1; from memory) [m]. */
+    private static final double HIGHEST_FOR_SERVICE_FACTOR_m = 1000;
+
     /** A producer of which nothing more is known than its plant file needs. */
     public VacuumProducer(
             String id,
@@ -65,6 +71,37 @@ public record VacuumProducer(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /**
+     * Greatest vacuum at its inlet at a site: what the plant file states, or what a catalogue states at sea level carried to the
+     * barometer (PRD-6); never below what the seal water of a liquid-ring pump leaves (PRD-11).
+     */
+    public PressureDifference vacuumLimit(AbsolutePressure barometer) {
+        PressureDifference stated = sourceOf("deepest vacuum").confidence() == Confidence.CATALOGUE
+                ? deepestVacuumAt(barometer)
+                : deepestVacuum;
+        return sealVacuum(barometer).filter(seal -> seal.compareTo(stated) < 0).orElse(stated);
+    }
+
+    /** Deepest vacuum its seal water leaves: it boils there (equation PRD-11). Empty where no seal water is stated. */
+    public Optional<PressureDifference> sealVacuum(AbsolutePressure barometer) {
+        return sealWater.map(water -> new PressureDifference(
+                LiquidRing.deepestVacuum_Pa(barometer.pascals(), SaturationPressure.of_Pa(water.kelvin()))));
+    }
+
+    /** Whether the motor's service factor may be drawn on: not on a drive, and not above 1000 m of the standard atmosphere. */
+    public boolean serviceFactorCounts(AbsolutePressure barometer) {
+        boolean driven = drive instanceof Drive.Holding
+                || motor.starting().filter(Motor.Starting.DRIVE::equals).isPresent();
+        return !driven && barometer.pascals() >= StandardAtmosphere.pressure_Pa(HIGHEST_FOR_SERVICE_FACTOR_m);
+    }
+
+    /** Greatest shaft power of the motor at a site: nameplate, times its service factor where that counts (ELE-3). */
+    public Power powerLimit(AbsolutePressure barometer) {
+        return serviceFactorCounts(barometer)
+                ? new Power(MotorRating.serviceFactorPower_W(nameplate().watts(), motor.serviceFactor()))
+                : nameplate();
     }
 
     /** Motor nameplate power. */

@@ -20,6 +20,15 @@ public final class Sheets {
         for (Station station : plant.stations()) {
             BaggingSheet.of(plant, station, duties).ifPresent(sheets::add);
             sheets.add(DischargeSheet.of(plant, station, duties));
+            station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties)));
+        }
+        MotorUse.all(plant).forEach(use -> sheets.add(MotorSheet.of(plant, use)));
+        if (!plant.stations().isEmpty()) {
+            sheets.add(SupplySheet.of(plant));
+            sheets.add(PanelSheet.of(plant));
+        }
+        for (int n = 0; n < plant.stations().size(); n++) {
+            sheets.add(InstrumentSheet.of(plant, n));
         }
         return sheets;
     }

@@ -71,6 +71,11 @@ final class Amounts {
     static final Amount SERVICE_FACTOR = amount(Dimension.RATIO, "1", "1.5", "1.15");
     static final Amount POWER_FACTOR = amount(Dimension.RATIO, "0.1", "1", "0.86");
     static final Amount CURRENT = amount(Dimension.ELECTRIC_CURRENT, "0.1 A", "2000 A", "18.5 A");
+    static final Amount FAULT_CURRENT = amount(Dimension.ELECTRIC_CURRENT, "0.1 kA", "200 kA", "22 kA");
+    static final Amount VOLTS = amount(Dimension.VOLTAGE, "100 V", "15 kV", "480 V");
+    static final Amount HERTZ = amount(Dimension.SUPPLY_FREQUENCY, "50 Hz", "60 Hz", "60 Hz");
+    static final Amount PANEL_INSIDE = amount(Dimension.TEMPERATURE, "30 degC", "70 degC", "50 degC");
+    static final Amount PANEL_SURFACE = amount(Dimension.AREA, "0.1 m2", "50 m2", "3 m2");
     static final Amount SEAL_WATER = amount(Dimension.TEMPERATURE, "2 degC", "60 degC", "25 degC");
     static final Amount AIR_FLOW = new Amount(
             List.of(

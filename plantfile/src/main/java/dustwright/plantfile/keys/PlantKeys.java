@@ -409,6 +409,12 @@ public final class PlantKeys {
                     Key.optional(
                             "usage", new Shape.Keys(USAGE), "How the plant is used; required where there are inlets."),
                     Key.optional(
+                            "supply",
+                            new Shape.Keys(ElectricalKeys.SUPPLY),
+                            "Electrical supply at the panel; absent, circuits stay unknown."),
+                    Key.optional(
+                            "panel", new Shape.Keys(ElectricalKeys.PANEL), "The control panel and where it stands."),
+                    Key.optional(
                             "requirements",
                             new Shape.Keys(REQUIREMENTS),
                             "What is asked; an absent limit is not checked. Each value may be `{value: ..., source: ...}`."),

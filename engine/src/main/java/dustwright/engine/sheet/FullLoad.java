@@ -1,0 +1,103 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.electrical.Motor;
+import dustwright.engine.electrical.MotorCurrent;
+import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.quantity.ElectricCurrent;
+import dustwright.engine.quantity.Ratio;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Full-load current of a motor on the basis of its supply: by table where the table holds its rating, by its own efficiency and power
+ * factor on IEC supplies of another voltage, else unknown with what to enter.
+ *
+ * @param current absent where it is not known
+ * @param why it is not known; empty where it is
+ */
+record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why) {
+    private static final Source THREE_PHASES = Source.published("definition of three-phase power");
+    private static final double GUIDE_V = 400;
+
+    static FullLoad of(MotorUse use, Optional<Supply> supply) {
+        if (supply.isEmpty()) {
+            return unknown("No supply is stated: enter \"supply: {volts: 480 V, hertz: 60 Hz}\" or what there is.");
+        }
+        if (supply.get().phases() != 3) {
+            return unknown("Single-phase motors are not screened.");
+        }
+        try {
+            return supply.get().basis() == Supply.Basis.NEC ? nec(use, supply.get()) : iec(use, supply.get());
+        } catch (IllegalArgumentException notInTable) {
+            return unknown("Not in the table: " + notInTable.getMessage());
+        }
+    }
+
+    private static FullLoad nec(MotorUse use, Supply supply) {
+        int volts = (int) Math.round(supply.volts().volts());
+        double horsepower = rounded(use.motor().nameplate().watts() / MotorRating.HORSEPOWER_W);
+        return known(
+                "ELE-4",
+                "I = table 430.250 at " + MotorCurrent.Column.ofSystem(volts).motorVolts() + " V",
+                List.of(
+                        new Term("P", "nameplate", use.motor().nameplate()),
+                        new Term("U", "system voltage", supply.volts())),
+                MotorCurrent.tableFullLoad_A(horsepower, volts),
+                MotorCurrent.tableSource());
+    }
+
+    private static FullLoad iec(MotorUse use, Supply supply) {
+        Motor motor = use.motor();
+        Term power = new Term("P", "nameplate", motor.nameplate());
+        if (motor.efficiency().isPresent() && motor.powerFactor().isPresent()) {
+            return known(
+                    "ELE-6",
+                    "I = P / (√3 U cos φ η)",
+                    List.of(
+                            power,
+                            new Term("U", "voltage between lines", supply.volts()),
+                            new Term(
+                                    "cos φ",
+                                    "power factor",
+                                    new Ratio(motor.powerFactor().get())),
+                            new Term(
+                                    "η",
+                                    "motor efficiency",
+                                    new Ratio(motor.efficiency().get()))),
+                    MotorCurrent.fromPower_A(
+                            motor.nameplate().watts(),
+                            supply.volts().volts(),
+                            motor.powerFactor().get(),
+                            motor.efficiency().get()),
+                    THREE_PHASES);
+        }
+        if (supply.volts().volts() != GUIDE_V) {
+            return unknown("The guide currents hold at 400 V: enter \"motor efficiency\" and \"power factor\".");
+        }
+        return known(
+                "ELE-5",
+                "I = guide current at 400 V",
+                List.of(power),
+                MotorCurrent.guideAt400V_A(rounded(motor.nameplate().watts() / 1000)),
+                MotorCurrent.guideSource());
+    }
+
+    /** A rating as its nameplate writes it: 15 hp is 11 185.498 W and reads back as 15. */
+    private static double rounded(double rating) {
+        return Math.round(rating * 1000) / 1000.0;
+    }
+
+    private static FullLoad known(String equation, String formula, List<Term> terms, double current_A, Source source) {
+        ElectricCurrent current = new ElectricCurrent(current_A);
+        Step step = new Step(equation, formula, terms, new Term("I", "full-load current", current), source);
+        return new FullLoad(Optional.of(current), List.of(step), "");
+    }
+
+    private static FullLoad unknown(String why) {
+        return new FullLoad(Optional.empty(), List.of(), why);
+    }
+}

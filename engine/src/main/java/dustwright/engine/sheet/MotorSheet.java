@@ -1,0 +1,239 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.electrical.Motor;
+import dustwright.engine.electrical.MotorCircuit;
+import dustwright.engine.electrical.MotorCircuit.MotorType;
+import dustwright.engine.electrical.MotorCurrent;
+import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.ElectricCurrent;
+import dustwright.engine.quantity.Ratio;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The branch circuit of one motor, a screening on the basis of the supply: the two sets of rules are never mixed. */
+final class MotorSheet {
+    private static final Source OVERLOAD = Source.fromMemory("NEC 430.32(A)(1)");
+    private static final Source DISCONNECT = Source.fromMemory("NEC 430.109, 430.110(A): rated in horsepower");
+    private static final Source AMPACITY = Source.published("NEC 430.22");
+    private static final Source STAR = Source.published("three-phase connection");
+    private static final String IEC_CIRCUIT =
+            "Not screened on an IEC basis: installation method, ambient, grouping and the maker's coordination table decide"
+                    + " (IEC 60204-1, 60364, 60947-4-1).";
+    private static final String DRIVE_CIRCUIT =
+            "On a drive: by the rated input current and the list of devices of the drive's maker (NEC 430.122; from memory).";
+
+    private final MotorUse use;
+    private final Optional<Supply> supply;
+    private final FullLoad load;
+    private final List<Entry> entries = new ArrayList<>();
+
+    private MotorSheet(Plant plant, MotorUse use) {
+        this.use = use;
+        this.supply = plant.electrical().supply();
+        this.load = FullLoad.of(use, supply);
+    }
+
+    static Sheet of(Plant plant, MotorUse use) {
+        MotorSheet sheet = new MotorSheet(plant, use);
+        sheet.nameplate();
+        if (sheet.supply.isPresent()) {
+            sheet.starting();
+            sheet.branch();
+        }
+        return new Sheet("motor/" + use.id(), "Motor circuit", use.place(), sheet.entries, List.of());
+    }
+
+    private void nameplate() {
+        Motor motor = use.motor();
+        entries.add(Entry.given(id("motor-power"), "Nameplate power", motor.nameplate(), use.power()));
+        entries.add(
+                Entry.given(id("service-factor"), "Service factor", new Ratio(motor.serviceFactor()), use.factor()));
+        entries.add(load.current()
+                .map(i -> Entry.known(id("full-load-current"), "Full-load current", i, load.steps()))
+                .orElseGet(() -> Entry.unknown(id("full-load-current"), "Full-load current", load.why())));
+    }
+
+    private void starting() {
+        String id = id("start");
+        String name = "Starting";
+        if (use.driven()) {
+            entries.add(Entry.words(
+                    id, name, "by its drive, without a peak of current", List.of(), Source.commonPractice()));
+            return;
+        }
+        Optional<Motor.Starting> starting = use.motor().starting();
+        if (starting.isEmpty()) {
+            entries.add(
+                    Entry.unknown(
+                            id,
+                            name,
+                            "Enter \"start\": direct, star-delta, soft starter or drive; whoever feeds the panel may limit it."));
+            return;
+        }
+        entries.add(Entry.words(id, name, starting.get().words(), List.of(), Source.entered()));
+        startCurrent(starting.get());
+    }
+
+    private void startCurrent(Motor.Starting starting) {
+        String id = id("start-current");
+        String name = "Current at start";
+        if (starting == Motor.Starting.SOFT_STARTER) {
+            entries.add(Entry.unknown(
+                    id, name, "Set on the soft starter: the load's torque and its maker's sheet decide."));
+        } else if (load.current().isEmpty()) {
+            entries.add(Entry.unknown(id, name, load.why()));
+        } else {
+            List<Step> steps = new ArrayList<>(load.steps());
+            ElectricCurrent fullLoad = load.current().get();
+            ElectricCurrent direct = new ElectricCurrent(MotorCurrent.directStart_A(fullLoad.amperes()));
+            steps.add(new Step(
+                    "ELE-22",
+                    "I_start = 6 I",
+                    List.of(new Term("I", "full-load current", fullLoad)),
+                    new Term("I_start", "line current of a direct start", direct),
+                    Source.commonPractice()));
+            ElectricCurrent atStart = direct;
+            if (starting == Motor.Starting.STAR_DELTA) {
+                atStart = new ElectricCurrent(MotorCurrent.starStart_A(direct.amperes()));
+                steps.add(new Step(
+                        "ELE-8",
+                        "I_star = I_start / 3",
+                        List.of(new Term("I_start", "line current of a direct start", direct)),
+                        new Term("I_star", "line current of a start in star", atStart),
+                        STAR));
+            }
+            entries.add(Entry.known(id, name, atStart, steps));
+        }
+    }
+
+    private void branch() {
+        overload();
+        String[][] circuit = {
+            {"conductor", "Branch conductor"},
+            {"dual-element-fuse", "Short circuit: largest dual-element fuse"},
+            {"inverse-time-breaker", "Short circuit: largest inverse-time breaker"},
+            {"disconnect", "Disconnect, least rating"}
+        };
+        Optional<String> unknown = whyNoCircuit();
+        if (unknown.isPresent()) {
+            for (String[] part : circuit) {
+                entries.add(Entry.unknown(id(part[0]), part[1], unknown.get()));
+            }
+            return;
+        }
+        ElectricCurrent fullLoad = load.current().orElseThrow();
+        MotorCircuit nec = MotorCircuit.ofFullLoad(fullLoad.amperes(), MotorType.DESIGN_B);
+        conductor(circuit[0], nec, fullLoad);
+        device(circuit[1], nec.dualElementFuse_A(), "175 % of I, next standard size", fullLoad);
+        device(circuit[2], nec.inverseTimeBreaker_A(), "250 % of I, next standard size", fullLoad);
+        entries.add(figure(
+                circuit[3],
+                "ELE-12",
+                "I_disconnect ≥ 1.15 I, rated in horsepower",
+                nec.leastDisconnect_A(),
+                fullLoad,
+                DISCONNECT));
+    }
+
+    private Optional<String> whyNoCircuit() {
+        if (load.current().isEmpty()) {
+            return Optional.of(load.why());
+        }
+        if (supply.orElseThrow().basis() == Supply.Basis.IEC) {
+            return Optional.of(IEC_CIRCUIT);
+        }
+        return use.driven() ? Optional.of(DRIVE_CIRCUIT) : Optional.empty();
+    }
+
+    private void conductor(String[] part, MotorCircuit nec, ElectricCurrent fullLoad) {
+        ElectricCurrent ampacity = new ElectricCurrent(nec.leastAmpacity_A());
+        Step step = new Step(
+                "ELE-10",
+                "I_z ≥ 1.25 I",
+                List.of(new Term("I", "full-load current", fullLoad)),
+                new Term("I_z", "least ampacity of the conductors", ampacity),
+                AMPACITY);
+        List<Step> steps = with(step);
+        entries.add(nec.conductor()
+                .map(c -> Entry.words(
+                        id(part[0]),
+                        part[1],
+                        "copper " + size(c.size()) + ", 75 °C",
+                        steps,
+                        MotorCircuit.conductorSource()))
+                .orElseGet(() -> Entry.unknown(id(part[0]), part[1], "Beyond 1000 kcmil: parallel sets.")));
+    }
+
+    private static String size(String size) {
+        return size.length() > 2 && !size.contains("/") ? size + " kcmil" : size + " AWG";
+    }
+
+    private void device(String[] part, double rating_A, String rule, ElectricCurrent fullLoad) {
+        entries.add(figure(part, "ELE-11", rule, rating_A, fullLoad, MotorCircuit.percentSource()));
+    }
+
+    private Entry figure(
+            String[] part, String equation, String rule, double rating_A, ElectricCurrent fullLoad, Source source) {
+        ElectricCurrent rating = new ElectricCurrent(rating_A);
+        return Entry.known(
+                id(part[0]),
+                part[1],
+                rating,
+                with(new Step(
+                        equation,
+                        rule,
+                        List.of(new Term("I", "full-load current", fullLoad)),
+                        new Term("I_r", "rating", rating),
+                        source)));
+    }
+
+    /** On the nameplate current, never on the table's. */
+    private void overload() {
+        String id = id("overload");
+        String name = "Overload, highest trip";
+        Optional<ElectricCurrent> nameplate = use.motor().nameplateCurrent();
+        if (use.driven()) {
+            entries.add(Entry.words(
+                    id, name, "the drive's own, set to the nameplate current", List.of(), Source.commonPractice()));
+        } else if (supply.isPresent() && supply.get().basis() == Supply.Basis.IEC) {
+            entries.add(Entry.words(
+                    id, name, "set to the nameplate current, class 10", List.of(), Source.fromMemory("IEC 60947-4-1")));
+        } else if (nameplate.isEmpty()) {
+            entries.add(Entry.unknown(
+                    id, name, "Sized on the nameplate current, not on a table's: enter \"nameplate current\"."));
+        } else {
+            ElectricCurrent trip = new ElectricCurrent(MotorCircuit.overloadTrip_A(
+                    nameplate.get().amperes(), use.motor().serviceFactor(), Optional.empty(), false));
+            entries.add(Entry.known(
+                    id,
+                    name,
+                    trip,
+                    List.of(new Step(
+                            "ELE-13",
+                            "125 % of I with service factor 1.15 or more, else 115 %",
+                            List.of(
+                                    new Term("I", "nameplate current", nameplate.get()),
+                                    new Term(
+                                            "sf",
+                                            "service factor",
+                                            new Ratio(use.motor().serviceFactor()))),
+                            new Term("I_r", "highest trip", trip),
+                            OVERLOAD))));
+        }
+    }
+
+    private List<Step> with(Step step) {
+        List<Step> steps = new ArrayList<>(load.steps());
+        steps.add(step);
+        return steps;
+    }
+
+    private String id(String what) {
+        return what + "/" + use.id();
+    }
+}

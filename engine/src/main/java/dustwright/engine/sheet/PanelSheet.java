@@ -1,0 +1,283 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.electrical.ControlSupply;
+import dustwright.engine.electrical.ControlSupply.Load;
+import dustwright.engine.electrical.Enclosure;
+import dustwright.engine.electrical.Enclosure.AreaClass;
+import dustwright.engine.electrical.Instrument.Signal;
+import dustwright.engine.electrical.Panel;
+import dustwright.engine.electrical.PanelHeat;
+import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.ActualVolumeFlow;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.ElectricCurrent;
+import dustwright.engine.quantity.ElectricPower;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.TemperatureRise;
+import dustwright.engine.quantity.Voltage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The panel: signals, control supply, enclosure by area class, heat. A starting point; the owner classifies, a licensed person designs. */
+final class PanelSheet {
+    private static final double SPARE = 0.25;
+    private static final double DRIVE_EFFICIENCY = 0.97;
+    private static final Source ENERGY = Source.published("energy balance");
+    private static final Source WALLS = Source.commonPractice();
+
+    private final Plant plant;
+    private final Panel panel;
+    private final List<MotorUse> motors;
+    private final List<Entry> entries = new ArrayList<>();
+
+    private PanelSheet(Plant plant, Panel panel) {
+        this.plant = plant;
+        this.panel = panel;
+        this.motors = MotorUse.all(plant);
+    }
+
+    static Sheet of(Plant plant) {
+        return plant.electrical()
+                .panel()
+                .map(panel -> new PanelSheet(plant, panel).sheet())
+                .orElseGet(
+                        () -> sheet(
+                                List.of(
+                                        Entry.unknown(
+                                                "enclosure",
+                                                "Enclosure",
+                                                "No panel is described: enter \"panel: {area class: ..., classified by: ...}\"; the owner classifies."))));
+    }
+
+    private static Sheet sheet(List<Entry> entries) {
+        return new Sheet("panel", "Panel", new Place(Place.Kind.PANEL, ""), entries, List.of());
+    }
+
+    private Sheet sheet() {
+        ratings();
+        enclosure();
+        ElectricPower control = control();
+        heat(control);
+        return sheet(entries);
+    }
+
+    private void ratings() {
+        Optional<Supply> supply = plant.electrical().supply();
+        String name = "Short-circuit rating asked of the panel";
+        entries.add(supply.flatMap(Supply::faultCurrent)
+                .map(fault -> Entry.given("short-circuit-rating", name, fault, Source.entered()))
+                .orElseGet(() -> Entry.unknown(
+                        "short-circuit-rating",
+                        name,
+                        "At least the available fault current at its terminals: ask whoever feeds it and enter"
+                                + " \"fault current\" of the supply.")));
+    }
+
+    private void enclosure() {
+        String id = "enclosure";
+        String name = "Enclosure";
+        if (panel.area().isEmpty()) {
+            entries.add(Entry.unknown(
+                    id,
+                    name,
+                    "The owner classifies the area: enter \"area class\" and \"classified by\" of the panel."));
+            return;
+        }
+        AreaClass area = panel.area().get();
+        if (panel.classifiedBy().isEmpty()) {
+            entries.add(Entry.unknown(
+                    id,
+                    name,
+                    "\"" + area.words() + "\" is stated, but not who classified the area: enter \"classified by\"; an"
+                            + " unclassified area too is somebody's decision."));
+            return;
+        }
+        Enclosure.Route route = Enclosure.forArea(area);
+        entries.add(Entry.words(
+                "area", "Area class, by " + panel.classifiedBy().get(), area.words(), List.of(), Source.entered()));
+        entries.add(Entry.words(id, name, route.acceptable(), List.of(), route.source()));
+        entries.add(Entry.words("not-enclosure", "Does not do", route.notAcceptable(), List.of(), route.source()));
+        panel.exposure().ifPresent(this::exposure);
+        purge(area);
+    }
+
+    private void exposure(Enclosure.Exposure exposure) {
+        Enclosure type = Enclosure.forUnclassified(exposure);
+        entries.add(Entry.words(
+                "enclosure-type",
+                "Usual type for " + exposure.words(),
+                "NEMA " + type.type() + ", at least " + type.leastIp() + ": " + type.protectsAgainst(),
+                List.of(),
+                Enclosure.typeSource()));
+    }
+
+    private void purge(AreaClass area) {
+        Optional<Integer> division = switch (area) {
+            case CLASS_II_DIVISION_1, CLASS_II_GROUP_E, ZONE_20, ZONE_21 -> Optional.of(1);
+            case CLASS_II_DIVISION_2, ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> Optional.of(2);
+            case UNCLASSIFIED_DUSTY_INDOOR, UNCLASSIFIED_OUTDOOR -> Optional.empty();
+        };
+        division.ifPresent(d -> {
+            Enclosure.Purge purge = Enclosure.Purge.of(d, false);
+            entries.add(Entry.words(
+                    "purge",
+                    "Alternative: purged enclosure",
+                    "type " + purge + ", at least " + Math.round(purge.leastPressure_Pa()) + " Pa inside; on loss of"
+                            + " pressure: " + purge.onLossOfPressure()
+                            + ". For dust: clean the inside first, no flow purge",
+                    List.of(),
+                    Enclosure.Purge.source()));
+        });
+    }
+
+    private record Count(Load load, int number) {}
+
+    private List<Count> counts() {
+        List<Instruments.Tagged> instruments = Instruments.of(plant);
+        int motorSignals = motors.size();
+        int digital = number(instruments, Signal.DIGITAL_INPUT) + 2 * motorSignals;
+        int lamps = (int) instruments.stream()
+                .filter(i -> i.instrument().letters().equals("YL"))
+                .count();
+        int valves = number(instruments, Signal.DIGITAL_OUTPUT) - lamps;
+        return List.of(
+                new Count(Load.DIGITAL_INPUT, digital),
+                new Count(Load.ANALOGUE_INPUT, number(instruments, Signal.ANALOGUE_INPUT)),
+                new Count(Load.SOLENOID_VALVE, valves),
+                new Count(Load.LAMP, lamps),
+                new Count(Load.MOTOR_RELAY, motorSignals),
+                new Count(Load.CONTROLLER, 1));
+    }
+
+    private static int number(List<Instruments.Tagged> instruments, Signal signal) {
+        return (int) instruments.stream().filter(i -> i.signal() == signal).count();
+    }
+
+    private ElectricPower control() {
+        List<Count> counts = counts();
+        int outputs =
+                counts.get(2).number() + counts.get(3).number() + counts.get(4).number();
+        entries.add(Entry.words(
+                "signals",
+                "Signals, motors included",
+                counts.get(0).number() + " digital in, " + counts.get(1).number() + " analogue in, " + outputs
+                        + " digital out; spare not counted",
+                List.of(),
+                Source.commonPractice()));
+        List<Term> terms = counts.stream()
+                .map(c -> new Term(
+                        "P(" + c.load().words() + ")",
+                        c.number() + " at "
+                                + String.format(Locale.ROOT, "%.1f", c.load().each_W()) + " W",
+                        new ElectricPower(c.number() * c.load().each_W())))
+                .toList();
+        ElectricPower load = new ElectricPower(
+                terms.stream().mapToDouble(t -> t.value().si()).sum());
+        Step sum = new Step("ELE-23", "P = Σ P", terms, new Term("P", "control load", load), ControlSupply.source());
+        ElectricCurrent current = new ElectricCurrent(
+                ControlSupply.current_A(load.watts(), SPARE, panel.control().volts()));
+        Step step = new Step(
+                "ELE-23",
+                "I = P (1 + spare) / U",
+                List.of(
+                        new Term("P", "control load", load),
+                        new Term("spare", "kept free", new Ratio(SPARE)),
+                        new Term(
+                                "U",
+                                "control voltage",
+                                new Voltage(panel.control().volts()))),
+                new Term("I", "control supply, least", current),
+                ControlSupply.source());
+        entries.add(Entry.known("control-load", "Control load, everything on", load, List.of(sum)));
+        entries.add(Entry.known(
+                "control-supply",
+                "Control supply, " + panel.control().words() + ", least",
+                current,
+                List.of(sum, step)));
+        return load;
+    }
+
+    private void heat(ElectricPower control) {
+        List<Step> steps = new ArrayList<>();
+        double heat_W = control.watts();
+        for (MotorUse use : motors) {
+            if (use.driven() && panel.drivesInside()) {
+                ElectricPower loss = new ElectricPower(
+                        PanelHeat.driveLoss_W(use.motor().nameplate().watts(), DRIVE_EFFICIENCY));
+                heat_W += loss.watts();
+                steps.add(new Step(
+                        "ELE-19",
+                        "P_loss = P (1/η − 1)",
+                        List.of(
+                                new Term(
+                                        "P",
+                                        "nameplate of " + use.id(),
+                                        use.motor().nameplate()),
+                                new Term("η", "efficiency of its drive", new Ratio(DRIVE_EFFICIENCY))),
+                        new Term("P_loss", "left in the panel", loss),
+                        Source.commonPractice()));
+            }
+        }
+        ElectricPower heat = new ElectricPower(heat_W);
+        steps.add(new Step(
+                "ELE-24",
+                "P = P_control + Σ P_loss",
+                List.of(new Term("P_control", "control load", control)),
+                new Term("P", "heat made inside", heat),
+                ENERGY));
+        entries.add(Entry.known("panel-heat", "Heat made inside", heat, steps));
+        cooling(heat, steps);
+    }
+
+    private void cooling(ElectricPower heat, List<Step> heatSteps) {
+        String id = "panel-cooling";
+        String name = "Air the panel needs to stay cool";
+        if (panel.ambient().isEmpty() || panel.surface().isEmpty()) {
+            entries.add(Entry.unknown(id, name, "Enter \"ambient\" and \"surface\" of the panel."));
+            return;
+        }
+        TemperatureRise rise = new TemperatureRise(
+                panel.inside().kelvin() - panel.ambient().get().kelvin());
+        if (!(rise.kelvin() >= 1)) {
+            entries.add(Entry.unknown(
+                    id, name, "The air around it is as hot as its parts may stand in: no air cools it, a cooler may."));
+            return;
+        }
+        ElectricPower walls = new ElectricPower(PanelHeat.throughWalls_W(
+                PanelHeat.PAINTED_STEEL_WPerM2K, panel.surface().get().squareMetres(), rise.kelvin()));
+        Density density = new Density(
+                plant.site().air().density_kgPerM3(plant.site().air().ambient().pascals()));
+        ActualVolumeFlow air = new ActualVolumeFlow(
+                PanelHeat.coolingAir_m3PerS(heat.watts(), walls.watts(), rise.kelvin(), density.kgPerCubicMetre()));
+        List<Step> steps = new ArrayList<>(heatSteps);
+        steps.add(new Step(
+                "ELE-20",
+                "P_walls = k A ΔT, k 5.5 W/(m² K)",
+                List.of(
+                        new Term("A", "walls that stand free", panel.surface().get()),
+                        new Term("ΔT", "inside over ambient", rise)),
+                new Term("P_walls", "passed by the walls", walls),
+                WALLS));
+        steps.add(new Step(
+                "ELE-21",
+                "Q = max(0, P − P_walls) / (ρ cp ΔT)",
+                List.of(
+                        new Term("P", "heat made inside", heat),
+                        new Term("P_walls", "passed by the walls", walls),
+                        new Term("ρ", "density of the site's air", density),
+                        new Term("ΔT", "inside over ambient", rise)),
+                new Term("Q", "air through the panel", air),
+                ENERGY));
+        entries.add(
+                air.cubicMetresPerSecond() > 0
+                        ? Entry.known(id, name + "; a closed cooler instead keeps the dust out", air, steps)
+                        : Entry.words(id, name, "none: its walls pass the heat", steps, ENERGY));
+    }
+}

@@ -1,0 +1,331 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.finding.Derivation;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.ProducerResult;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.producer.Belt;
+import dustwright.engine.producer.BeltDrive;
+import dustwright.engine.producer.DisplacementWork;
+import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.Machine;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.TemperatureRise;
+import dustwright.engine.quantity.Velocity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** What a vacuum producer comes to over all sets of open inlets: load, heat, slip, turndown of its drive, belt. */
+final class ProducerSheet {
+    /** Spare asked of a motor above the load of the worst set: common practice, 10 to 15 %. */
+    private static final double SPARE = 0.1;
+
+    private static final Source DEFINITION = Source.published("definition");
+    private static final Source FIRST_LAW = Source.published("first law: the work done on the air stays in it");
+    private static final Source ISENTROPIC = Source.published("isentropic compression, γ = 1.4");
+    private static final Source GEOMETRY = Source.published("geometry");
+    private static final Source RATINGS = Source.published("standard ratings of NEMA MG 1 and IEC 60072-1");
+    private static final Source RIM = Source.fromMemory("6500 ft/min for ordinary cast-iron sheaves");
+
+    private final Plant plant;
+    private final VacuumProducer producer;
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private ProducerSheet(Plant plant, VacuumProducer producer) {
+        this.plant = plant;
+        this.producer = producer;
+    }
+
+    /** A producer's result in a set. */
+    private record Run(String set, ProducerResult result) {}
+
+    static Sheet of(Plant plant, VacuumProducer producer, List<DutyPoint> duties) {
+        return new ProducerSheet(plant, producer).sheet(runs(producer, duties));
+    }
+
+    private static List<Run> runs(VacuumProducer producer, List<DutyPoint> duties) {
+        return duties.stream()
+                .flatMap(duty -> duty.stations().stream()
+                        .flatMap(station -> station.producers().stream())
+                        .filter(p -> p.id().equals(producer.id()) && p.running())
+                        .map(p -> new Run(duty.state().name(), p)))
+                .toList();
+    }
+
+    private Sheet sheet(List<Run> runs) {
+        producer.model()
+                .ifPresent(model -> entries.add(Entry.words(
+                        id("model"),
+                        "Model",
+                        model.name() + (model.invented() ? " (invented figures)" : ""),
+                        List.of(),
+                        model.source())));
+        limits();
+        producer.belt().ifPresent(this::belt);
+        if (runs.isEmpty()) {
+            entries.add(Entry.unknown(id("motor-load"), "Motor load", "It runs in none of the sets asked."));
+        } else {
+            motorLoad(greatest(runs, r -> r.result().shaftPower().watts()));
+            heat(runs);
+            turndown(runs);
+        }
+        return new Sheet(
+                id("producer"), "Vacuum producer", new Place(Place.Kind.PRODUCER, producer.id()), entries, findings);
+    }
+
+    private static Run greatest(List<Run> runs, java.util.function.ToDoubleFunction<Run> figure) {
+        return runs.stream().max(Comparator.comparingDouble(figure)).orElseThrow();
+    }
+
+    private void limits() {
+        AbsolutePressure barometer = plant.site().air().ambient();
+        entries.add(Entry.given(
+                id("vacuum-limit"),
+                "Deepest vacuum at this site",
+                producer.vacuumLimit(barometer),
+                producer.sourceOf("deepest vacuum")));
+        producer.sealVacuum(barometer)
+                .ifPresent(seal -> entries.add(Entry.known(
+                        id("seal-vacuum"),
+                        "Deepest vacuum its seal water leaves",
+                        seal,
+                        List.of(new Step(
+                                "PRD-11",
+                                "v = p_a − p_v",
+                                List.of(
+                                        new Term("p_a", "barometer", barometer),
+                                        new Term(
+                                                "T",
+                                                "seal water",
+                                                producer.sealWater().orElseThrow())),
+                                new Term("v", "vacuum at which the water boils", seal),
+                                Source.fromMemory("Ryans and Roper, Process Vacuum System Design and Operation"))))));
+        if (producer.machine().sealWaterTakesTheHeat() && producer.sealWater().isEmpty()) {
+            entries.add(Entry.unknown(
+                    id("seal-vacuum"),
+                    "Deepest vacuum its seal water leaves",
+                    "Enter \"seal water\", its temperature at the hottest."));
+        }
+    }
+
+    private void belt(Belt belt) {
+        RotationalSpeed speed = belt.machineSpeed();
+        Step turns = new Step(
+                "PRD-20",
+                "n = n_motor d_motor/d_machine (1 − slip)",
+                List.of(
+                        new Term("n_motor", "motor at full load", belt.motorSpeed()),
+                        new Term("d_motor", "sheave on the motor", belt.motorSheave()),
+                        new Term("d_machine", "sheave on the producer", belt.machineSheave()),
+                        new Term("slip", "slip of the belt", new Ratio(belt.slip()))),
+                new Term("n", "speed of the producer", speed),
+                GEOMETRY);
+        entries.add(Entry.known(id("belt-ratio-speed"), "Speed by its belt", speed, List.of(turns)));
+        Velocity rim = new Velocity(BeltDrive.belt_mPerS(
+                belt.motorSheave().metres(), belt.motorSpeed().revolutionsPerSecond()));
+        Step runs = new Step(
+                "PRD-21",
+                "v = π d n",
+                List.of(
+                        new Term("d", "sheave on the motor", belt.motorSheave()),
+                        new Term("n", "motor at full load", belt.motorSpeed())),
+                new Term("v", "speed of the belt", rim),
+                GEOMETRY);
+        entries.add(Entry.known(id("belt-speed"), "Speed of the belt", rim, List.of(runs)));
+        findings.add(Finding.of(
+                FindingCode.BELT_SPEED,
+                new Place(Place.Kind.PRODUCER, producer.id()),
+                Sheet.ANY_SET,
+                Side.AT_MOST,
+                rim,
+                new Velocity(BeltDrive.GREATEST_BELT_mPerS),
+                new Derivation(List.of(runs), RIM)));
+    }
+
+    private void motorLoad(Run worst) {
+        Power shaft = worst.result().shaftPower();
+        entries.add(
+                Entry.given(id("worst-power"), "Shaft power, set " + worst.set(), shaft, producer.sourceOf("motor")));
+        Ratio load =
+                new Ratio(MotorRating.load(shaft.watts(), producer.nameplate().watts()));
+        Step step = new Step(
+                "ELE-2",
+                "load = P_shaft / P_nameplate",
+                List.of(
+                        new Term("P_shaft", "shaft power, set " + worst.set(), shaft),
+                        new Term("P_nameplate", "nameplate", producer.nameplate())),
+                new Term("load", "load of the motor", load),
+                DEFINITION);
+        entries.add(Entry.known(id("motor-load"), "Motor load over nameplate", load, List.of(step)));
+        if (load.value() > 1) {
+            boolean counts = producer.serviceFactorCounts(plant.site().air().ambient());
+            entries.add(Entry.words(
+                    id("service-factor-use"),
+                    "Above its nameplate",
+                    counts && load.value() <= producer.motor().serviceFactor()
+                            ? "draws on its service factor, a reserve and no rating to live on"
+                            : counts
+                                    ? "beyond its service factor"
+                                    : "no service factor counts on a drive or above 1000 m",
+                    List.of(step),
+                    Source.published("NEMA MG 1, definition of service factor")));
+        }
+        motorAsked(shaft);
+    }
+
+    private void motorAsked(Power shaft) {
+        boolean sixty = plant.electrical()
+                .supply()
+                .map(s -> s.basis() == dustwright.engine.electrical.Supply.Basis.NEC)
+                .orElse(true);
+        try {
+            Power asked = sixty
+                    ? new Power(MotorRating.nextHorsepower(shaft.watts(), SPARE) * MotorRating.HORSEPOWER_W)
+                    : new Power(1000 * MotorRating.nextKilowatts(shaft.watts(), SPARE));
+            entries.add(Entry.known(
+                    id("motor-asked"),
+                    "Next standard motor, 10 % spare",
+                    asked,
+                    List.of(new Step(
+                            "ELE-1",
+                            "P_motor ≥ P_shaft (1 + spare)",
+                            List.of(
+                                    new Term("P_shaft", "shaft power of the worst set", shaft),
+                                    new Term("spare", "10 to 15 % is usual", new Ratio(SPARE))),
+                            new Term("P_motor", "next standard rating", asked),
+                            RATINGS))));
+        } catch (IllegalArgumentException beyondTable) {
+            entries.add(Entry.unknown(
+                    id("motor-asked"), "Next standard motor, 10 % spare", String.valueOf(beyondTable.getMessage())));
+        }
+    }
+
+    private void heat(List<Run> runs) {
+        String id = id("discharge-temperature");
+        String name = "Air leaving it, hottest set";
+        if (producer.machine().sealWaterTakesTheHeat()) {
+            entries.add(Entry.words(
+                    id, name, "near its seal water, which takes the heat", List.of(), Source.commonPractice()));
+            return;
+        }
+        List<Run> passing =
+                runs.stream().filter(r -> !r.result().checkValveShut()).toList();
+        if (passing.isEmpty()) {
+            entries.add(Entry.unknown(id, name, "It passes air in none of the sets asked."));
+            return;
+        }
+        Run hottest = greatest(passing, r -> r.result().rise().kelvin());
+        TemperatureRise rise = hottest.result().rise();
+        Temperature leaving = new Temperature(plant.site().air().temperature().kelvin() + rise.kelvin());
+        entries.add(Entry.known(
+                id,
+                name,
+                leaving,
+                List.of(new Step(
+                        "PRD-23",
+                        "T_out = T + ΔT",
+                        List.of(
+                                new Term(
+                                        "T",
+                                        "air of the site",
+                                        plant.site().air().temperature()),
+                                new Term("ΔT", "rise in set " + hottest.set(), rise)),
+                        new Term("T_out", "air leaving the producer", leaving),
+                        FIRST_LAW))));
+        if (producer.machine() instanceof Machine.LobePump lobe) {
+            slip(lobe, hottest);
+        }
+    }
+
+    /** Volumetric efficiency, and what an isentropic reckoning would wrongly say of the heat. */
+    private void slip(Machine.LobePump lobe, Run run) {
+        ProducerResult result = run.result();
+        Ratio efficiency = new Ratio(result.inletFlow().cubicMetresPerSecond()
+                / (lobe.displacement().cubicMetres() * result.speed().revolutionsPerSecond()));
+        entries.add(Entry.known(
+                id("volumetric-efficiency"),
+                "Volumetric efficiency in that set",
+                efficiency,
+                List.of(new Step(
+                        "PRD-24",
+                        "η_v = Q / (D n)",
+                        List.of(
+                                new Term("Q", "actual flow at its inlet", result.inletFlow()),
+                                new Term("D", "displacement per turn", lobe.displacement()),
+                                new Term("n", "speed", result.speed())),
+                        new Term("η_v", "volumetric efficiency", efficiency),
+                        DEFINITION))));
+        double ratio =
+                1 + result.difference().pascals() / result.inletPressure().pascals();
+        Temperature site = plant.site().air().temperature();
+        if (ratio >= 1 && ratio <= 10) {
+            TemperatureRise isentropic =
+                    new TemperatureRise(DisplacementWork.isentropic_K(site.kelvin(), ratio) - site.kelvin());
+            entries.add(Entry.known(
+                    id("isentropic-rise"),
+                    "An isentropic reckoning would say, too low",
+                    isentropic,
+                    List.of(new Step(
+                            "PRD-18",
+                            "ΔT = T [ (p_2/p_1)^((γ−1)/γ) − 1 ]",
+                            List.of(
+                                    new Term("T", "air of the site", site),
+                                    new Term("p_2/p_1", "pressure ratio", new Ratio(ratio))),
+                            new Term("ΔT", "isentropic rise", isentropic),
+                            ISENTROPIC))));
+        }
+    }
+
+    private void turndown(List<Run> runs) {
+        if (!(producer.drive() instanceof Drive.Holding holding)) {
+            return;
+        }
+        Run slowest = runs.stream()
+                .min(Comparator.comparingDouble(r -> r.result().speed().si()))
+                .orElseThrow();
+        Run fastest = greatest(runs, r -> r.result().speed().si());
+        entries.add(speed("least-speed", "Slowest, set " + slowest.set(), slowest));
+        entries.add(speed("greatest-speed", "Fastest, set " + fastest.set(), fastest));
+        Run shallowest = runs.stream()
+                .min(Comparator.comparingDouble(r -> r.result().vacuum().pascals()))
+                .orElseThrow();
+        boolean held = shallowest.result().vacuum().pascals()
+                >= (1 - 1e-3) * holding.vacuum().pascals();
+        entries.add(
+                held
+                        ? Entry.words(
+                                id("held"),
+                                "Vacuum asked of the drive",
+                                "held in every set",
+                                List.of(),
+                                Source.entered())
+                        : Entry.given(
+                                id("held"),
+                                "Not held: vacuum at greatest speed, set " + shallowest.set(),
+                                shallowest.result().vacuum(),
+                                Source.entered()));
+    }
+
+    private Entry speed(String what, String name, Run run) {
+        return Entry.given(id(what), name, run.result().speed(), Source.ownReading("the set's duty point"));
+    }
+
+    private String id(String what) {
+        return what + "/" + producer.id();
+    }
+}

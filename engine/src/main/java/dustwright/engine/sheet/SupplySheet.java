@@ -1,0 +1,155 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.electrical.MotorCircuit;
+import dustwright.engine.electrical.MotorCircuit.Device;
+import dustwright.engine.electrical.MotorCircuit.MotorType;
+import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.ElectricCurrent;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What all motors together ask of the supply. Every motor counts as running, those that stand by included. */
+final class SupplySheet {
+    private static final Source FEEDER = Source.published("NEC 430.24");
+    private static final Source FEEDER_DEVICE = Source.published("NEC 430.62");
+    private static final Source DISCONNECT = Source.fromMemory("NEC 430.110(C)");
+
+    private final Plant plant;
+    private final Supply supply;
+    private final List<Entry> entries = new ArrayList<>();
+
+    private SupplySheet(Plant plant, Supply supply) {
+        this.plant = plant;
+        this.supply = supply;
+    }
+
+    static Sheet of(Plant plant) {
+        return plant.electrical()
+                .supply()
+                .map(supply -> new SupplySheet(plant, supply).sheet())
+                .orElseGet(
+                        () -> sheet(
+                                List.of(
+                                        Entry.unknown(
+                                                "supply-volts",
+                                                "Electrical supply",
+                                                "Not stated: enter \"supply: {volts: 480 V, hertz: 60 Hz, fault current: 22 kA}\" or what there is."))));
+    }
+
+    private static Sheet sheet(List<Entry> entries) {
+        return new Sheet("supply", "Electrical supply", new Place(Place.Kind.PANEL, ""), entries, List.of());
+    }
+
+    private Sheet sheet() {
+        entries.add(Entry.given("supply-volts", "Voltage between lines", supply.volts(), Source.entered()));
+        entries.add(Entry.given("supply-hertz", "Frequency", supply.frequency(), Source.entered()));
+        entries.add(Entry.words(
+                "supply-basis",
+                "Rules that govern",
+                supply.basis() == Supply.Basis.NEC
+                        ? "National Electrical Code, with the local amendments"
+                        : "IEC 60204-1 and 60947-4-1, with the national rules",
+                List.of(),
+                Source.ownReading("by the frequency of the supply, or as the plant file says")));
+        loads();
+        entries.add(Entry.words(
+                "supply-limits",
+                "Left to a licensed person",
+                "ambient over 30 °C, more than three conductors together, terminals not marked for 75 °C, voltage drop, the"
+                        + " coordination of devices, the edition adopted and its local amendments; the authority having"
+                        + " jurisdiction decides",
+                List.of(),
+                Source.commonPractice()));
+        return sheet(entries);
+    }
+
+    private void loads() {
+        List<MotorUse> motors = MotorUse.all(plant);
+        List<Term> terms = new ArrayList<>();
+        for (MotorUse use : motors) {
+            Optional<ElectricCurrent> current =
+                    FullLoad.of(use, Optional.of(supply)).current();
+            if (current.isEmpty()) {
+                entries.add(Entry.unknown(
+                        "connected-current",
+                        "All motors together",
+                        "The full-load current of " + use.id() + " is not known."));
+                return;
+            }
+            terms.add(new Term("I(" + use.id() + ")", "full-load current of " + use.id(), current.get()));
+        }
+        if (terms.isEmpty()) {
+            return;
+        }
+        double sum_A = terms.stream().mapToDouble(t -> t.value().si()).sum();
+        ElectricCurrent sum = new ElectricCurrent(sum_A);
+        Step adding =
+                new Step("ELE-25", "I = Σ I", terms, new Term("I", "all motors", sum), Source.published("definition"));
+        entries.add(Entry.known("connected-current", "All motors together", sum, List.of(adding)));
+        if (supply.basis() == Supply.Basis.NEC) {
+            feeder(terms, adding);
+        }
+    }
+
+    private void feeder(List<Term> terms, Step adding) {
+        double[] currents_A = terms.stream().mapToDouble(t -> t.value().si()).toArray();
+        ElectricCurrent ampacity = new ElectricCurrent(MotorCircuit.feederAmpacity_A(currents_A));
+        entries.add(Entry.known(
+                "feeder-ampacity",
+                "Feeder, least ampacity",
+                ampacity,
+                List.of(new Step(
+                        "ELE-14",
+                        "I_z ≥ Σ I + 0.25 max I",
+                        terms,
+                        new Term("I_z", "least ampacity", ampacity),
+                        FEEDER))));
+        feederDevice(terms);
+        ElectricCurrent disconnect =
+                new ElectricCurrent(1.15 * adding.result().value().si());
+        entries.add(Entry.known(
+                "main-disconnect",
+                "Main disconnect, least rating",
+                disconnect,
+                List.of(
+                        adding,
+                        new Step(
+                                "ELE-12",
+                                "I_disconnect ≥ 1.15 Σ I, rated in horsepower",
+                                List.of(adding.result()),
+                                new Term("I_disconnect", "least rating", disconnect),
+                                DISCONNECT))));
+    }
+
+    /** With dual-element fuses in every branch; the largest branch device and the other motors, rounded down. */
+    private void feederDevice(List<Term> terms) {
+        List<Term> largestFirst = terms.stream()
+                .sorted(Comparator.comparingDouble((Term t) -> -t.value().si()))
+                .toList();
+        List<Term> others = largestFirst.subList(1, largestFirst.size());
+        double branch_A = MotorCircuit.ofFullLoad(largestFirst.get(0).value().si(), MotorType.DESIGN_B)
+                .dualElementFuse_A();
+        double[] others_A = others.stream().mapToDouble(t -> t.value().si()).toArray();
+        ElectricCurrent device = new ElectricCurrent(MotorCircuit.feederDevice_A(branch_A, Device.FUSE, others_A));
+        List<Term> inputs = new ArrayList<>();
+        inputs.add(new Term("I_branch", "dual-element fuse of the largest branch", new ElectricCurrent(branch_A)));
+        inputs.addAll(others);
+        entries.add(Entry.known(
+                "feeder-device",
+                "Feeder fuse, at most",
+                device,
+                List.of(new Step(
+                        "ELE-15",
+                        "I_r ≤ I_branch + Σ I of the others, rounded down",
+                        inputs,
+                        new Term("I_r", "rating", device),
+                        FEEDER_DEVICE))));
+    }
+}

@@ -1,0 +1,208 @@
+package dustwright.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dustwright.engine.electrical.Motor;
+import dustwright.engine.finding.Confidence;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Step;
+import dustwright.engine.network.PlantSketch;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.Machine;
+import dustwright.engine.producer.Model;
+import dustwright.engine.producer.ProducerLaw;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.ActualVolumeFlow;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.TemperatureRise;
+import dustwright.engine.receiver.FilterCondition;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** What is asked of a vacuum producer, in states that break it and states that keep it. */
+class ProducerChecksTest {
+    private static final double INCH_OF_MERCURY_Pa = 3386.389;
+    private static final double HORSEPOWER_W = 745.6999;
+
+    private static Machine curve(String kind, double shutOff_kPa) {
+        return new Machine.CurveMachine(
+                kind,
+                RotationalSpeed.ofRpm(3500),
+                new Density(1.2),
+                kind.equals("side channel"),
+                List.of(
+                        point(0.12, 0.2 * shutOff_kPa, 2000),
+                        point(0.08, 0.6 * shutOff_kPa, 2500),
+                        point(0, shutOff_kPa, 3000)));
+    }
+
+    private static Machine.CurvePoint point(double flow_m3PerS, double vacuum_kPa, double power_W) {
+        return new Machine.CurvePoint(
+                new ActualVolumeFlow(flow_m3PerS), new PressureDifference(1000 * vacuum_kPa), new Power(power_W));
+    }
+
+    /** A lobe pump, and beside it a machine that makes 10 kPa at the most. */
+    private static Plant pair(Machine beside) {
+        return new PlantSketch()
+                .tube("T3", 0.0729, 4.5e-5)
+                .points("J")
+                .inlet("A")
+                .run("D", "A", "J", "T3", 10, 1)
+                .run("M", "J", "REC", "T3", 20, 1)
+                .station("REC")
+                .lobe("P1", 0.2)
+                .producer("P2", beside, new Drive.Fixed(RotationalSpeed.ofRpm(3500)))
+                .and()
+                .plant();
+    }
+
+    private static List<Finding> findings(Plant plant) {
+        State state = States.open(plant, List.of("A"), FilterCondition.CLEAN);
+        return Study.of(plant, List.of(state)).states().get(0).findings();
+    }
+
+    private static List<Finding> of(Plant plant, String producer) {
+        return findings(plant).stream()
+                .filter(f -> f.where().id().equals(producer))
+                .toList();
+    }
+
+    @Test
+    void a_producer_that_runs_behind_a_shut_check_valve_is_told_and_its_temperature_is_not_called_fine() {
+        List<Finding> weak = of(pair(curve("side channel", 10)), "P2");
+        assertThat(weak)
+                .extracting(Finding::code)
+                .contains(FindingCode.PRODUCER_SHUT)
+                .doesNotContain(FindingCode.PRODUCER_TEMPERATURE);
+        Finding shut = weak.stream()
+                .filter(f -> f.code() == FindingCode.PRODUCER_SHUT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(shut.holds()).isFalse();
+        assertThat(shut.value().si()).isGreaterThan(shut.limit().si());
+        Step last = shut.derivation().steps().get(0);
+        assertThat(last.result().value()).isEqualTo(shut.limit());
+        assertThat(of(pair(curve("side channel", 400)), "P2"))
+                .extracting(Finding::code)
+                .contains(FindingCode.PRODUCER_TEMPERATURE)
+                .doesNotContain(FindingCode.PRODUCER_SHUT);
+    }
+
+    @Test
+    void the_vacuum_without_flow_parts_vacuums_at_which_air_passes_from_those_at_which_none_does() {
+        SplittableRandom random = new SplittableRandom(20261125);
+        for (int n = 0; n < 200; n++) {
+            double shutOff_kPa = 3 + 40 * random.nextDouble();
+            double speed_perS = (2000 + 2000 * random.nextDouble()) / 60;
+            VacuumProducer producer = pair(curve(random.nextBoolean() ? "side channel" : "claw", shutOff_kPa))
+                    .station("REC")
+                    .producers()
+                    .get(1);
+            ProducerLaw law = new ProducerLaw(producer, PlantSketch.SEA_LEVEL_AIR);
+            double between_Pa = law.vacuumWithoutFlow_Pa(speed_perS, 90_000);
+            assertThat(law.massFlow_kgPerS(101_325 - between_Pa + 20, speed_perS))
+                    .isPositive();
+            assertThat(law.massFlow_kgPerS(101_325 - between_Pa - 20, speed_perS))
+                    .isZero();
+        }
+    }
+
+    private static VacuumProducer with(
+            Drive drive, double serviceFactor, Optional<Model> model, Optional<Temperature> sealWater, String kind) {
+        return new VacuumProducer(
+                "P1",
+                curve(kind, 80),
+                drive,
+                new Motor(
+                        new Power(10 * HORSEPOWER_W),
+                        serviceFactor,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
+                new PressureDifference(25 * INCH_OF_MERCURY_Pa),
+                new TemperatureRise(100),
+                RotationalSpeed.ofRpm(1000),
+                RotationalSpeed.ofRpm(3600),
+                Optional.empty(),
+                false,
+                model,
+                Optional.empty(),
+                sealWater);
+    }
+
+    @Test
+    void a_service_factor_raises_the_limit_of_a_motor_but_not_on_a_drive_nor_on_a_mountain() {
+        AbsolutePressure sea = new AbsolutePressure(101_325);
+        Drive fixed = new Drive.Fixed(RotationalSpeed.ofRpm(3500));
+        Drive holding = new Drive.Holding(
+                RotationalSpeed.ofRpm(1000), RotationalSpeed.ofRpm(3600), new PressureDifference(20_000));
+        VacuumProducer belted = with(fixed, 1.15, Optional.empty(), Optional.empty(), "claw");
+        assertThat(belted.powerLimit(sea).watts()).isCloseTo(11.5 * HORSEPOWER_W, within(1e-6));
+        assertThat(belted.powerLimit(new AbsolutePressure(84_500)).watts()).isCloseTo(10 * HORSEPOWER_W, within(1e-6));
+        assertThat(with(holding, 1.15, Optional.empty(), Optional.empty(), "claw")
+                        .powerLimit(sea)
+                        .watts())
+                .isCloseTo(10 * HORSEPOWER_W, within(1e-6));
+    }
+
+    /** Machine Design, "Vacuum pumps": 24 inHg at sea level is 17.6 inHg at a barometer of 22 inHg. */
+    @Test
+    void a_limit_of_a_catalogue_is_carried_to_the_barometer_and_one_of_the_plant_file_is_not() {
+        AbsolutePressure mountain = new AbsolutePressure(22 * INCH_OF_MERCURY_Pa);
+        Drive fixed = new Drive.Fixed(RotationalSpeed.ofRpm(3500));
+        Model model = new Model("X", "Shop", "own tests", false, List.of());
+        VacuumProducer listed = with(fixed, 1, Optional.of(model), Optional.empty(), "claw");
+        assertThat(listed.vacuumLimit(mountain).pascals())
+                .isCloseTo(25 * INCH_OF_MERCURY_Pa * 17.6 / 24, within(0.003 * 25 * INCH_OF_MERCURY_Pa));
+        assertThat(listed.sourceOf("deepest vacuum").confidence()).isEqualTo(Confidence.CATALOGUE);
+        VacuumProducer stated =
+                with(fixed, 1, Optional.of(model.replacing(List.of("deepest vacuum"))), Optional.empty(), "claw");
+        assertThat(stated.vacuumLimit(mountain).pascals()).isCloseTo(25 * INCH_OF_MERCURY_Pa, within(1e-6));
+        assertThat(stated.sourceOf("deepest vacuum").confidence()).isEqualTo(Confidence.ENTERED);
+    }
+
+    /** Water of 60 °C boils at 19.95 kPa (IAPWS): 101.325 − 19.95 = 81.4 kPa, less than the stated 25 inHg = 84.7 kPa. */
+    @Test
+    void hot_seal_water_takes_vacuum_from_a_liquid_ring_pump_and_cold_water_does_not() {
+        AbsolutePressure sea = new AbsolutePressure(101_325);
+        Drive fixed = new Drive.Fixed(RotationalSpeed.ofRpm(3500));
+        VacuumProducer hot = with(fixed, 1, Optional.empty(), Optional.of(new Temperature(333.15)), "liquid ring");
+        assertThat(hot.vacuumLimit(sea).pascals()).isCloseTo(81_380, within(100.0));
+        VacuumProducer cold = with(fixed, 1, Optional.empty(), Optional.of(new Temperature(288.15)), "liquid ring");
+        assertThat(cold.vacuumLimit(sea).pascals()).isCloseTo(25 * INCH_OF_MERCURY_Pa, within(1e-6));
+    }
+
+    @Test
+    void no_temperature_is_judged_where_seal_water_takes_the_heat() {
+        Plant plant = pair(curve("liquid ring", 80));
+        assertThat(of(plant, "P2"))
+                .extracting(Finding::code)
+                .contains(FindingCode.PRODUCER_POWER)
+                .doesNotContain(FindingCode.PRODUCER_TEMPERATURE);
+        assertThat(of(plant, "P1")).extracting(Finding::code).contains(FindingCode.PRODUCER_TEMPERATURE);
+    }
+
+    @Test
+    void a_standing_by_producer_is_not_judged_until_it_runs() {
+        Station station = pair(curve("claw", 60)).station("REC");
+        assertThat(station.producers()).hasSize(2);
+        Plant plant = pair(curve("claw", 60));
+        State one = States.open(plant, List.of("A"), FilterCondition.CLEAN).withRunning(java.util.Set.of("P1"));
+        List<Finding> findings = Study.of(plant, List.of(one)).states().get(0).findings();
+        assertThat(findings).noneMatch(f -> f.where().id().equals("P2"));
+    }
+}

@@ -1,0 +1,283 @@
+package dustwright.engine.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dustwright.engine.electrical.Electrical;
+import dustwright.engine.electrical.Enclosure.AreaClass;
+import dustwright.engine.electrical.Enclosure.Exposure;
+import dustwright.engine.electrical.Motor;
+import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.electrical.Panel;
+import dustwright.engine.electrical.Supply;
+import dustwright.engine.network.PlantSketch;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.Belt;
+import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.ElectricCurrent;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.SupplyFrequency;
+import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.Voltage;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Motor circuits, supply and panel as a plant's own: the formulas beneath are held against published tables elsewhere. */
+class ElectricalSheetsTest {
+    private static final double INCH_OF_MERCURY_Pa = 3386.389;
+
+    private static Motor motor(double horsepower, Motor.Starting starting, Optional<Double> nameplate_A) {
+        return new Motor(
+                new Power(horsepower * MotorRating.HORSEPOWER_W),
+                1.15,
+                Optional.of(4),
+                Optional.of(starting),
+                nameplate_A.map(ElectricCurrent::new),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static Supply nec(double volts) {
+        return new Supply(
+                new Voltage(volts),
+                3,
+                new SupplyFrequency(60),
+                Supply.Basis.NEC,
+                Optional.of(new ElectricCurrent(22_000)));
+    }
+
+    private static Supply iec(double volts) {
+        return new Supply(new Voltage(volts), 3, new SupplyFrequency(50), Supply.Basis.IEC, Optional.empty());
+    }
+
+    private static Panel panel(Optional<AreaClass> area, Optional<String> by, Optional<Area> surface) {
+        return new Panel(
+                area,
+                by,
+                Optional.of(Exposure.HOSED_DOWN),
+                Panel.Control.DC_24,
+                Optional.of(new Temperature(308.15)),
+                new Temperature(323.15),
+                surface,
+                true);
+    }
+
+    private static Plant plant(Motor motor, boolean driven, Optional<Belt> belt, Electrical electrical) {
+        PlantSketch sketch =
+                new PlantSketch().tube("T3", 0.0729, 4.5e-5).points("J").inlet("A");
+        sketch.run("D", "A", "J", "T3", 10, 1).run("M", "J", "REC", "T3", 20, 1);
+        Plant plain = sketch.station("REC").rotaryValve().lobe("P1", 0.2).and().plant();
+        Station station = plain.station("REC");
+        VacuumProducer p = station.producers().get(0);
+        Drive drive = driven
+                ? new Drive.Holding(p.leastSpeed(), p.greatestSpeed(), new PressureDifference(7 * INCH_OF_MERCURY_Pa))
+                : p.drive();
+        VacuumProducer other = new VacuumProducer(
+                p.id(),
+                p.machine(),
+                drive,
+                motor,
+                p.deepestVacuum(),
+                p.greatestRise(),
+                p.leastSpeed(),
+                p.greatestSpeed(),
+                p.silencer(),
+                false,
+                Optional.empty(),
+                belt,
+                Optional.empty());
+        return with(plain.withStation(station.withProducers(List.of(other), Optional.empty())), electrical);
+    }
+
+    private static Plant with(Plant p, Electrical electrical) {
+        return p.withElectrical(electrical);
+    }
+
+    private static Plant direct(double horsepower, Supply supply) {
+        return plant(
+                motor(horsepower, Motor.Starting.DIRECT, Optional.of(18.0)),
+                false,
+                Optional.empty(),
+                new Electrical(Optional.of(supply), Optional.empty()));
+    }
+
+    private static Answer answer(Plant plant, String id) {
+        return Sheets.of(plant, List.of()).stream()
+                .flatMap(s -> s.entries().stream())
+                .filter(e -> e.id().equals(id))
+                .map(Entry::answer)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no figure " + id));
+    }
+
+    private static double known(Plant plant, String id) {
+        Quantity value = ((Answer.Known) answer(plant, id)).value();
+        return value.si();
+    }
+
+    private static String words(Plant plant, String id) {
+        return ((Answer.Words) answer(plant, id)).text();
+    }
+
+    private static String unknown(Plant plant, String id) {
+        return ((Answer.Unknown) answer(plant, id)).why();
+    }
+
+    /** NEC Table 430.250: 15 hp at 460 V 21 A, 10 hp at 230 V 28 A, 25 hp at 575 V 27 A; 1.25 of it by Table 310.16. */
+    @ParameterizedTest
+    @CsvSource({
+        "15, 480, 21, copper 10 AWG, 40, 60",
+        "10, 240, 28, copper 10 AWG, 50, 70",
+        "25, 600, 27, copper 10 AWG, 50, 70",
+        "100, 480, 124, copper 2/0 AWG, 225, 350"
+    })
+    void a_branch_of_the_national_code(double hp, double volts, double i, String wire, double fuse, double breaker) {
+        Plant plant = direct(hp, nec(volts));
+        assertThat(known(plant, "full-load-current/P1")).isEqualTo(i);
+        assertThat(words(plant, "conductor/P1")).startsWith(wire);
+        assertThat(known(plant, "dual-element-fuse/P1")).isEqualTo(fuse);
+        assertThat(known(plant, "inverse-time-breaker/P1")).isEqualTo(breaker);
+        assertThat(known(plant, "disconnect/P1")).isCloseTo(1.15 * i, within(1e-9));
+        // 125 % of the nameplate's 18 A, as its service factor is 1.15: NEC 430.32 (from memory)
+        assertThat(known(plant, "overload/P1")).isCloseTo(22.5, within(1e-9));
+    }
+
+    @Test
+    void on_an_iec_supply_no_figure_of_the_national_code_appears() {
+        Motor eleven = new Motor(
+                new Power(11_000),
+                1,
+                Optional.empty(),
+                Optional.of(Motor.Starting.STAR_DELTA),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        Plant plant = plant(eleven, false, Optional.empty(), new Electrical(Optional.of(iec(400)), Optional.empty()));
+        // IEC 60947-4-1 Annex G, from memory: 11 kW is 22 A; star start a third of six times
+        assertThat(known(plant, "full-load-current/P1")).isEqualTo(22);
+        assertThat(known(plant, "start-current/P1")).isCloseTo(44, within(1e-9));
+        assertThat(unknown(plant, "conductor/P1")).contains("IEC 60204-1");
+        assertThat(unknown(plant, "dual-element-fuse/P1")).contains("IEC");
+        assertThat(Sheets.of(plant, List.of()).stream()
+                        .filter(s -> s.id().startsWith("motor") || s.id().equals("supply"))
+                        .flatMap(s -> s.entries().stream())
+                        .filter(e -> e.answer() instanceof Answer.Known)
+                        .flatMap(e -> e.derivation().steps().stream()))
+                .noneMatch(step -> step.source().text().contains("NEC"));
+    }
+
+    @Test
+    void what_is_not_stated_stays_unknown_and_says_what_to_enter() {
+        Plant nothing =
+                plant(motor(15, Motor.Starting.DIRECT, Optional.empty()), false, Optional.empty(), Electrical.UNKNOWN);
+        assertThat(unknown(nothing, "full-load-current/P1")).contains("supply: {volts");
+        assertThat(unknown(nothing, "supply-volts")).contains("fault current");
+        assertThat(unknown(nothing, "enclosure")).contains("classified by");
+        Plant supplied = plant(
+                motor(15, Motor.Starting.DIRECT, Optional.empty()),
+                false,
+                Optional.empty(),
+                new Electrical(Optional.of(nec(480)), Optional.empty()));
+        assertThat(unknown(supplied, "overload/P1")).contains("nameplate current");
+        assertThat(unknown(direct(14, nec(480)), "full-load-current/P1")).contains("Not in the table");
+        assertThat(unknown(direct(15, nec(415)), "full-load-current/P1")).contains("415 V");
+        assertThat(unknown(direct(15, iec(690)), "full-load-current/P1")).contains("motor efficiency");
+    }
+
+    @Test
+    void a_drive_starts_its_motor_and_has_its_own_circuit_and_its_heat_is_in_the_panel() {
+        Electrical electrical = new Electrical(
+                Optional.of(nec(480)),
+                Optional.of(panel(Optional.empty(), Optional.empty(), Optional.of(new Area(2)))));
+        Plant driven = plant(motor(15, Motor.Starting.DIRECT, Optional.empty()), true, Optional.empty(), electrical);
+        assertThat(words(driven, "start/P1")).contains("by its drive");
+        assertThat(unknown(driven, "conductor/P1")).contains("rated input current");
+        // 15 hp · (1/0.97 − 1) = 346 W of the drive on top of the control load
+        assertThat(known(driven, "panel-heat") - known(driven, "control-load")).isCloseTo(345.9, within(0.2));
+        // by hand: walls 5.5 · 2 · 15 = 165 W; the rest over 1.204 · 1005 · 15
+        double air = (known(driven, "panel-heat") - 165) / (1.2041 * 1005 * 15);
+        assertThat(known(driven, "panel-cooling")).isCloseTo(air, within(0.01 * air));
+    }
+
+    @Test
+    void an_area_class_counts_for_nothing_without_the_name_of_who_classified_it() {
+        Optional<AreaClass> division2 = Optional.of(AreaClass.CLASS_II_DIVISION_2);
+        Plant nameless = direct(15, nec(480))
+                .withElectrical(new Electrical(
+                        Optional.of(nec(480)), Optional.of(panel(division2, Optional.empty(), Optional.empty()))));
+        assertThat(unknown(nameless, "enclosure")).contains("not who classified");
+        Plant named = nameless.withElectrical(new Electrical(
+                Optional.of(nec(480)), Optional.of(panel(division2, Optional.of("owner"), Optional.empty()))));
+        assertThat(words(named, "enclosure")).contains("dusttight");
+        assertThat(words(named, "purge")).startsWith("type Z");
+        assertThat(unknown(named, "panel-cooling")).contains("surface");
+    }
+
+    @Test
+    void the_feeder_of_one_motor_is_its_branch_and_more_motors_never_ask_less() {
+        SplittableRandom random = new SplittableRandom(7);
+        double[] ratings = {3, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100};
+        for (int n = 0; n < 50; n++) {
+            double hp = ratings[random.nextInt(ratings.length)];
+            Plant plant = direct(hp, nec(480));
+            double i = known(plant, "full-load-current/P1");
+            assertThat(known(plant, "feeder-ampacity")).isCloseTo(1.25 * i, within(1e-9));
+            assertThat(known(plant, "connected-current")).isEqualTo(i);
+            assertThat(known(plant, "feeder-device")).isEqualTo(known(plant, "dual-element-fuse/P1"));
+        }
+    }
+
+    @Test
+    void instruments_follow_what_the_plant_has_and_no_tag_stands_twice() {
+        Plant plant = direct(15, nec(480));
+        List<String> tags =
+                Instruments.of(plant).stream().map(Instruments.Tagged::tag).toList();
+        assertThat(tags).anyMatch(t -> t.startsWith("SSL")).noneMatch(t -> t.startsWith("XV"));
+        assertThat(tags).hasSameSizeAs(Set.copyOf(tags));
+        Plant bare = plant.withStation(plant.station("REC").withoutRotaryValve());
+        assertThat(Instruments.of(bare)).noneMatch(t -> t.tag().startsWith("SSL"));
+    }
+
+    @Test
+    void ids_of_figures_are_unique_in_a_plant() {
+        Plant plant = direct(15, nec(480))
+                .withElectrical(new Electrical(
+                        Optional.of(nec(480)),
+                        Optional.of(panel(
+                                Optional.of(AreaClass.ZONE_21), Optional.of("owner"), Optional.of(new Area(2))))));
+        Set<String> seen = new HashSet<>();
+        Sheets.of(plant, List.of()).stream()
+                .flatMap(s -> s.entries().stream())
+                .forEach(e -> assertThat(seen.add(e.id())).as(e.id()).isTrue());
+    }
+
+    /** By hand: 1750 rpm on an 18 in sheave is π · 0.4572 m · 29.17/s = 41.9 m/s, above the 33 m/s of cast iron. */
+    @Test
+    void a_belt_too_fast_for_cast_iron_is_a_finding() {
+        Belt belt = new Belt(RotationalSpeed.ofRpm(1750), new Length(0.4572), new Length(0.4), 0.01);
+        Plant plant =
+                plant(motor(15, Motor.Starting.DIRECT, Optional.empty()), false, Optional.of(belt), Electrical.UNKNOWN);
+        Sheet sheet = Sheets.of(plant, List.of()).stream()
+                .filter(s -> s.id().equals("producer/P1"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(sheet.findings()).singleElement().satisfies(f -> {
+            assertThat(f.holds()).isFalse();
+            assertThat(f.value().si()).isCloseTo(41.9, within(0.1));
+        });
+        assertThat(known(plant, "belt-ratio-speed/P1") * 60).isCloseTo(1750 * 0.4572 / 0.4 * 0.99, within(1e-6));
+    }
+}

@@ -1,0 +1,69 @@
+package dustwright.plantfile;
+
+import dustwright.engine.electrical.Electrical;
+import dustwright.engine.electrical.Enclosure.AreaClass;
+import dustwright.engine.electrical.Enclosure.Exposure;
+import dustwright.engine.electrical.Panel;
+import dustwright.engine.electrical.Supply;
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.ElectricCurrent;
+import dustwright.engine.quantity.SupplyFrequency;
+import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.Voltage;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Makes supply and panel. */
+final class ElectricalBinder {
+    /** Between the two frequencies of the world. */
+    private static final double MIDDLE_Hz = 55;
+
+    private ElectricalBinder() {}
+
+    static Electrical electrical(Section top) {
+        return new Electrical(
+                top.section("supply").map(ElectricalBinder::supply),
+                top.section("panel").map(ElectricalBinder::panel));
+    }
+
+    /** The basis a frequency goes with. */
+    static Supply.Basis usualBasis(SupplyFrequency frequency) {
+        return frequency.hertz() > MIDDLE_Hz ? Supply.Basis.NEC : Supply.Basis.IEC;
+    }
+
+    private static Supply supply(Section s) {
+        SupplyFrequency frequency = s.get("hertz", SupplyFrequency.class);
+        Supply.Basis basis = s.find("basis", String.class)
+                .map(Supply.Basis::valueOf)
+                .orElseGet(() -> {
+                    Supply.Basis usual = usualBasis(frequency);
+                    s.derive("basis", usual.name());
+                    return usual;
+                });
+        return new Supply(
+                s.get("volts", Voltage.class),
+                s.get("phases", Integer.class),
+                frequency,
+                basis,
+                s.find("fault current", ElectricCurrent.class));
+    }
+
+    private static Panel panel(Section p) {
+        return new Panel(
+                p.find("area class", String.class).map(w -> named(AreaClass.values(), AreaClass::words, w)),
+                p.find("classified by", String.class),
+                p.find("exposure", String.class).map(w -> named(Exposure.values(), Exposure::words, w)),
+                named(Panel.Control.values(), Panel.Control::words, p.get("control", String.class)),
+                p.find("ambient", Temperature.class),
+                p.get("inside", Temperature.class),
+                p.find("surface", Area.class),
+                p.get("drives inside", Boolean.class));
+    }
+
+    private static <T> T named(T[] values, Function<T, String> words, String said) {
+        Optional<T> found =
+                Arrays.stream(values).filter(v -> words.apply(v).equals(said)).findFirst();
+        return found.orElseThrow();
+    }
+}

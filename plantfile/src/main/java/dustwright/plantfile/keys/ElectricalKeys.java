@@ -1,0 +1,73 @@
+package dustwright.plantfile.keys;
+
+import static dustwright.plantfile.keys.Amounts.*;
+
+import dustwright.engine.electrical.Enclosure;
+import dustwright.engine.electrical.Panel;
+import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.plantfile.keys.Shape.Word;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+
+/** The keys of the electrical supply and of the panel. */
+final class ElectricalKeys {
+    private static final Source PRACTICE = Source.commonPractice();
+
+    private ElectricalKeys() {}
+
+    static final Group SUPPLY = new Group(
+            "the electrical supply",
+            Place.Kind.PANEL,
+            List.of(
+                    Key.required("volts", VOLTS, "Voltage between lines of the system: `480 V`, `400 V`."),
+                    Key.required("hertz", HERTZ, "Frequency: it says whose rules and whose motor ratings hold."),
+                    Key.otherwise("phases", new Shape.Whole(1, 3), "3", PRACTICE, "Phases, 3 or 1."),
+                    Key.derived(
+                            "basis",
+                            words(Supply.Basis.values(), Supply.Basis::name),
+                            "`NEC` at 60 Hz, `IEC` at 50 Hz",
+                            Source.ownReading("by the frequency of the supply"),
+                            "Rules that size the circuits: one for the whole plant."),
+                    Key.optional(
+                            "fault current",
+                            FAULT_CURRENT,
+                            "Available short-circuit current at the panel's terminals, from whoever feeds it.")),
+            List.of());
+
+    static final Group PANEL = new Group(
+            "the panel",
+            Place.Kind.PANEL,
+            List.of(
+                    Key.optional(
+                            "area class",
+                            words(Enclosure.AreaClass.values(), Enclosure.AreaClass::words),
+                            "Class of the area where the panel stands, from the owner's classification drawing."),
+                    Key.optional("classified by", TITLE, "Who classified the area: person or document."),
+                    Key.optional(
+                            "exposure",
+                            words(Enclosure.Exposure.values(), Enclosure.Exposure::words),
+                            "Dust, water and corrosion the panel must bear in an unclassified area."),
+                    Key.otherwise(
+                            "control",
+                            words(Panel.Control.values(), Panel.Control::words),
+                            "24 V DC",
+                            PRACTICE,
+                            "Voltage of the control circuits."),
+                    Key.optional("ambient", AIR_TEMPERATURE, "Hottest air around the panel."),
+                    Key.otherwise("inside", PANEL_INSIDE, "50 degC", PRACTICE, "Hottest air its parts may stand in."),
+                    Key.optional("surface", PANEL_SURFACE, "Area of its walls that stand free."),
+                    Key.otherwise(
+                            "drives inside",
+                            new Shape.YesNo(),
+                            "yes",
+                            PRACTICE,
+                            "Whether variable-frequency drives sit in the panel.")),
+            List.of());
+
+    private static <T> Word words(T[] values, Function<T, String> words) {
+        return new Word(Arrays.stream(values).map(words).toList());
+    }
+}
