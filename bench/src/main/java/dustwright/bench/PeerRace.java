@@ -7,12 +7,10 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.function.ToDoubleBiFunction;
 
 /**
  * Times folded states and the peers in turn, one round of each after the other, so that whatever else the machine does hits all alike.
@@ -22,8 +20,10 @@ import java.util.function.ToDoubleBiFunction;
  */
 public final class PeerRace {
     private static final int ROUNDS = 9;
-    private static final int REPEATS = 10;
-    private static final int WARM_UP = 60;
+    /** So many times the states of the peers, all different: the same few over and over would find their table rows in the cache. */
+    private static final int MORE_STATES = 50;
+
+    private static final int WARM_UP = 12;
     private static final int SCIPY_STATES = 24;
 
     private PeerRace() {}
@@ -42,12 +42,14 @@ public final class PeerRace {
         Plant plant = TreePlants.named(tree);
         int[][] states = TreePlants.states(
                 SolveBenchmark.STATES, plant.inlets().size(), SolveBenchmark.USERS, SolveBenchmark.SEED);
+        int[][] more = TreePlants.states(
+                MORE_STATES * SolveBenchmark.STATES, plant.inlets().size(), SolveBenchmark.USERS, SolveBenchmark.SEED);
         Path input = out.resolve("tree-" + tree + ".json");
         Files.writeString(input, new PeerInput(plant).json(states));
         StateSweep sweep = new StateSweep(Network.compile(plant), TreePlants.state(plant));
         for (int n = 0; n < WARM_UP; n++) {
-            foldedSeconds(sweep, states, PeerRace::solveAndRead);
-            foldedSeconds(sweep, states, PeerRace::solveAndReadSlowest);
+            foldedSeconds(sweep, more);
+            slowestSeconds(sweep, more);
         }
         Path compiled = peers.resolve("tree_numba.py");
         try (Peer numba = new Peer(python, compiled, input, ROUNDS, "own");
@@ -56,11 +58,10 @@ public final class PeerRace {
                 Peer lentSlowest = new Peer(python, compiled, input, ROUNDS, "lent-slowest");
                 Peer scipy = new Peer(python, peers.resolve("tree_scipy.py"), input, ROUNDS, "own")) {
             for (int round = 1; round <= ROUNDS; round++) {
-                int many = REPEATS * states.length;
-                row(tree, round, "folded", many, foldedSeconds(sweep, states, PeerRace::solveAndRead));
+                row(tree, round, "folded", more.length, foldedSeconds(sweep, more));
                 row(tree, round, "numba", states.length, numba.nextSeconds());
                 row(tree, round, "numba-lent", states.length, lent.nextSeconds());
-                row(tree, round, "folded-slowest", many, foldedSeconds(sweep, states, PeerRace::solveAndReadSlowest));
+                row(tree, round, "folded-slowest", more.length, slowestSeconds(sweep, more));
                 row(tree, round, "numba-slowest", states.length, slowest.nextSeconds());
                 row(tree, round, "numba-lent-slowest", states.length, lentSlowest.nextSeconds());
                 row(tree, round, "scipy", SCIPY_STATES, scipy.nextSeconds());
@@ -73,16 +74,30 @@ public final class PeerRace {
                 Locale.ROOT, "%s,%d,%s,%d,%.6f,%.4f%n", tree, round, route, states, seconds, 1e6 * seconds / states);
     }
 
-    private static double foldedSeconds(StateSweep sweep, int[][] states, ToDoubleBiFunction<StateSweep, int[]> solve) {
-        ThreadMXBean thread = ManagementFactory.getThreadMXBean();
-        long begin = thread.getCurrentThreadCpuTime();
+    private static double foldedSeconds(StateSweep sweep, int[][] states) {
+        long begin = cpuTime_ns();
         double sum = 0;
-        for (int n = 0; n < REPEATS; n++) {
-            for (int[] open : states) {
-                sum += solve.applyAsDouble(sweep, open);
-            }
+        for (int[] open : states) {
+            sum += solveAndRead(sweep, open);
         }
-        double seconds = (thread.getCurrentThreadCpuTime() - begin) / 1e9;
+        return seconds(begin, sum);
+    }
+
+    private static double slowestSeconds(StateSweep sweep, int[][] states) {
+        long begin = cpuTime_ns();
+        double sum = 0;
+        for (int[] open : states) {
+            sum += solveAndReadSlowest(sweep, open);
+        }
+        return seconds(begin, sum);
+    }
+
+    private static long cpuTime_ns() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    }
+
+    private static double seconds(long begin, double sum) {
+        double seconds = (cpuTime_ns() - begin) / 1e9;
         if (!(sum > 0)) {
             throw new IllegalStateException("no flow was found");
         }

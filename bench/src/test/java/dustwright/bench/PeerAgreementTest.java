@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import dustwright.engine.network.LegResult;
 import dustwright.engine.network.Network;
 import dustwright.engine.network.StateSweep;
 import dustwright.engine.plant.Plant;
@@ -13,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,12 +27,22 @@ class PeerAgreementTest {
 
     @Test
     void folded_states_equal_those_of_the_scipy_script() throws IOException, InterruptedException {
+        assertAgrees("peers/tree_scipy.py", "own");
+    }
+
+    @Test
+    void folded_states_and_their_slowest_velocities_equal_those_of_the_compiled_peer()
+            throws IOException, InterruptedException {
+        assertAgrees("peers/tree_numba.py", "lent-slowest");
+    }
+
+    private void assertAgrees(String script, String variant) throws IOException, InterruptedException {
         assumeTrue(Files.isExecutable(Path.of(PYTHON)) && run("-c", "import numba, scipy") == 0, "python peers");
         Plant plant = TreePlants.plant(5, 12);
         int[][] states = TreePlants.states(24, 60, 4, 7);
         Path input = folder.resolve("tree.json");
         Files.writeString(input, new PeerInput(plant).json(states));
-        assertThat(run("peers/tree_scipy.py", input.toString(), "answers")).isZero();
+        assertThat(run(script, input.toString(), "answers", variant)).isZero();
 
         String text = Files.readString(folder.resolve("out")).strip();
         String[] rows = text.substring(2, text.length() - 2).split("\\], \\[", -1);
@@ -46,20 +56,17 @@ class PeerAgreementTest {
             assertThat(sweep.receiver_Pa()).isCloseTo(answer[0], within(1e-10 * BAROMETER_Pa));
             for (int user = 0; user < 4; user++) {
                 double theirs_kgPerS = answer[2 + user];
-                assertThat(hoseFlow_kgPerS(
-                                sweep, plant.inlets().get(states[n][user]).id()))
+                assertThat(sweep.inletFlow_kgPerS(user))
                         .isCloseTo(theirs_kgPerS, within(FLOW_AGREEMENT * theirs_kgPerS));
             }
-        }
-    }
-
-    private static double hoseFlow_kgPerS(StateSweep sweep, String inlet) {
-        for (int piece = 0; piece < sweep.pieces(); piece++) {
-            if (sweep.kind(piece) == LegResult.Kind.HOSE && sweep.id(piece).equals(inlet)) {
-                return sweep.flow_kgPerS(piece);
+            if (variant.endsWith("slowest")) {
+                double slowest_mPerS = IntStream.range(0, sweep.pieces())
+                        .mapToDouble(sweep::slowest_mPerS)
+                        .min()
+                        .orElseThrow();
+                assertThat(slowest_mPerS).isCloseTo(answer[6], within(FLOW_AGREEMENT * slowest_mPerS));
             }
         }
-        throw new AssertionError("no hose at " + inlet);
     }
 
     private int run(String... arguments) throws IOException, InterruptedException {

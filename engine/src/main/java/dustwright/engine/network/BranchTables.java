@@ -138,11 +138,11 @@ final class BranchTables {
             }
         }
         if (inlet.toolLeg() == NONE) {
-            builder.fromStillAir(nextSingle, inlet.hoseLeg());
+            builder.fromStillAir(nextSingle, inlet.hoseLeg(), laws.of(inlet.hoseLeg()));
             return nextSingle++;
         }
         int tool = nextSingle++;
-        builder.fromStillAir(tool, inlet.toolLeg());
+        builder.fromStillAir(tool, inlet.toolLeg(), laws.of(inlet.toolLeg()));
         Hanging hanging = new Hanging(1);
         hanging.add(tool);
         hanging.open = tool;
@@ -162,7 +162,7 @@ final class BranchTables {
         int networkNode = tree.networkNode[node];
         for (BleedParts parts : network.bleeds) {
             if (parts.node() == networkNode && state.openBleeds().contains(parts.id())) {
-                builder.fromStillAir(nextSingle, parts.leg());
+                builder.fromStillAir(nextSingle, parts.leg(), laws.of(parts.leg()));
                 bleed[node] = nextSingle++;
             }
         }

@@ -4,7 +4,7 @@ import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.Network.StationParts;
 
 /**
- * A tree of tubing folded for many states (equations NET-9, NET-10, NET-12): compiled once per network and condition of its station, then
+ * A tree of tubing folded for many states (equations NET-9, NET-10, NET-13): compiled once per network and condition of its station, then
  * read by any number of {@link FoldedSolver}s, one per thread.
  *
  * <p>A part of the tree that hangs on the rest by one leg, its inlets in a given condition, is a function of one pressure. Tabulated are

@@ -20,6 +20,8 @@ final class FoldedSolver {
     private static final int WHOLE_STEPS = 8;
     /** Newton is quadratic: after a step below this share of Pa² less than 4e-11 is left. */
     private static final double LAST_STEP = 4e-6;
+    /** The same for flows that go with the root of the vacuum: a step d leaves d²/(8 u²) of Pa². */
+    private static final double LAST_STEP_PER_U = 1e-5;
     /** Least u: keeps slopes finite where there is no vacuum. */
     private static final double LEAST_PLACE = 1e-7;
 
@@ -255,22 +257,22 @@ final class FoldedSolver {
         double perPlace = outside.squaredSlope();
         double step = (outside.flow() - inflow[0]) / (inflowSlope[0] * perPlace - outside.flowSlope());
         ownStep[0] = step * perPlace;
-        boolean last = share == 1 && small(ownStep[0]);
         moveRoot(receiver + share * step);
+        boolean last = share == 1 && small(0);
         for (int a = 1; a < paths.active; a++) {
             double own = ownStep[a] + stepPerJoined[a] * ownStep[paths.joins[a]];
             ownStep[a] = own;
             flow[a] = within(folded.law[paths.node[a]], flow[a] + share * (ownFlow[a] + inflowSlope[a] * own));
-            last &= small(own);
             move(a, squared[a] + share * own);
+            last &= small(a);
         }
         // the first step takes the laws of legs as met, so with them it is never the last;
         // a kink of the station may lie between two intervals: there a small step proves nothing
         return last && (steps > 1 || paths.active == 1) && outside.interval() == interval;
     }
 
-    private boolean small(double step) {
-        return Math.abs(step) < LAST_STEP * ambientSquared;
+    private boolean small(int a) {
+        return Math.abs(ownStep[a]) < Math.min(LAST_STEP, LAST_STEP_PER_U * place[a]) * ambientSquared;
     }
 
     private static double within(LegLaw leg, double w) {

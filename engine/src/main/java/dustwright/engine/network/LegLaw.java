@@ -22,6 +22,11 @@ record LegLaw(double c, double lengthOverBore, double k, double unitPerFlow, dou
         return FrictionTable.END / unitPerFlow;
     }
 
+    /** Whether the flow is beyond the range of Reynolds numbers, up to 4 000, in which the friction law bends fast. */
+    boolean turbulent(double flow_kgPerS) {
+        return lengthOverBore == 0 || flow_kgPerS * unitPerFlow >= 2;
+    }
+
     /** loss(w), odd in w [Pa²]. */
     double loss_Pa2(double flow_kgPerS) {
         double w = Math.abs(flow_kgPerS);

@@ -1,7 +1,7 @@
 package dustwright.engine.network;
 
 /**
- * What lies outside a branch, seen from the node it hangs on (equation NET-12): the station with all tubing toward it, inlets out there
+ * What lies outside a branch, seen from the node it hangs on (equation NET-13): the station with all tubing toward it, inlets out there
  * closed but for one at most. It fixes two things as functions of {@code s}, which is u in the receiver: the pressure squared at the
  * node, and the flow drawn from it. Unlike u at the node, s keeps the kinks of the station at the same places in all tables, so they
  * share the uneven grid of {@link MachineEnd}.

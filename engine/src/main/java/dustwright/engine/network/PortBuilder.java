@@ -8,6 +8,8 @@ final class PortBuilder {
     private static final int STEP_LIMIT = 100;
     /** Newton is quadratic: after a step of this in u the last digits are right. */
     private static final double FOUND = 1e-9;
+    /** Square of the isothermal Mach number, here about 100 m/s, up to which a table follows the bend before choking. */
+    private static final double FAR_FROM_CHOKED = 0.14;
     /** Intervals nearest to no vacuum in which open inlets are not trusted to a table. */
     private static final int LEAST_STEPS = 4;
 
@@ -33,22 +35,27 @@ final class PortBuilder {
     }
 
     /** Table of a leg that draws from still air, seen from the node at its end: a hose with its tool, an opening, a tool's curve. */
-    void fromStillAir(int table, int leg) {
+    void fromStillAir(int table, int leg, LegLaw law) {
         double flow = 0;
+        double soundFrom = Double.MAX_VALUE;
         double slope = 0;
         double soundTo = 0;
         for (int knot = 1; knot <= singles.intervals(); knot++) {
             double u = knot * singles.step();
             flow = flowFromStillAir(leg, ambientSquared * (1 - u * u), flow + slope * singles.step());
             slope = 2 * ambientSquared * u * laws.slopeTo / laws.slopeFlow;
-            if (!laws.choked && soundTo == (knot - 1) * singles.step()) {
+            boolean far = law.c() * flow * flow < FAR_FROM_CHOKED * ambientSquared * (1 - u * u);
+            if (!laws.choked && far && soundTo == (knot - 1) * singles.step()) {
                 soundTo = u;
+            }
+            if (knot >= LEAST_STEPS && law.turbulent(flow)) {
+                soundFrom = Math.min(u, soundFrom);
             }
             singles.put(table, knot, flow, slope, 0, 0);
             singles.putFar(table, knot, flow, slope);
         }
         singles.putStart(table);
-        singles.setSound(table, LEAST_STEPS * singles.step(), soundTo);
+        singles.setSound(table, soundFrom, soundTo);
     }
 
     /** Newton from outside: leg laws bend one way only in w, so no bracket is needed. */
@@ -83,7 +90,8 @@ final class PortBuilder {
         double inner = 0;
         double innerSlope = 0;
         double slopeBefore = 0;
-        double soundFrom = Double.MAX_VALUE;
+        // closed inlets hold down to no vacuum at all, as well as anyone will ask
+        double soundFrom = soundInsideFrom > 0 ? Double.MAX_VALUE : 0;
         double soundTo = 0;
         for (int knot = 1; knot <= tables.intervals(); knot++) {
             double u = knot * tables.step();
@@ -99,10 +107,10 @@ final class PortBuilder {
                 innerSlope = u
                         * (1 - kinetic / outlet)
                         / (inner * (1 - kinetic / inlet) + b * inflowSlope / (2 * ambientSquared));
-                if (inner >= soundInsideFrom) {
+                if (inner >= soundInsideFrom && law.turbulent(inflow)) {
                     soundFrom = Math.min(u, soundFrom);
                 }
-                if (inner <= soundInsideTo) {
+                if (inner <= soundInsideTo && kinetic < FAR_FROM_CHOKED * outlet) {
                     soundTo = u;
                 }
             }
@@ -125,11 +133,12 @@ final class PortBuilder {
         }
     }
 
-    /** Closed inlets hold down to no vacuum at all, as well as anyone will ask. */
     private double soundInsideFrom() {
-        double open = hanging.open == Network.NONE ? 0 : singles.soundFrom(hanging.open);
-        double pair = hanging.pair() == Network.NONE ? 0 : pairs.soundFrom(hanging.pair());
-        return Math.max(open, pair);
+        double most = hanging.pair() == Network.NONE ? 0 : pairs.soundFrom(hanging.pair());
+        for (int n = 0; n < hanging.count; n++) {
+            most = Math.max(most, singles.soundFrom(hanging.ports[n]));
+        }
+        return most;
     }
 
     private double soundInsideTo() {

@@ -9,17 +9,19 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Solves many states of one network that differ in the open inlets only. A tree whose junction losses do not depend on the split is
- * folded once (equations NET-9, NET-10) and then costs microseconds per state; any other network, and any state in which something
- * chokes, is solved by {@link DutyPointSolver}. Both agree to 1e-10 of the barometer. Folding costs as much as some hundred single
- * states: worth it for sweeps over sets of inlets, not for a handful.
+ * folded once (equations NET-9, NET-10, NET-13) and then costs about a microsecond per state; any other network, and any state in which
+ * something comes near choking or an open inlet is left in laminar flow, is solved by {@link DutyPointSolver}. Both agree to 1e-10 of
+ * the barometer; to 5e-9 where air moves at 100 m/s. Folding costs as much as a thousand single states: worth it for sweeps over sets
+ * of inlets, not for a handful.
  *
- * <p>A solved state is read as pieces: at least the runs and hoses between every open inlet and the receiver. One thread per sweep.
+ * <p>A solved state is read as far as asked: pressure in the receiver, air the station draws, what each open inlet draws; and pieces, at
+ * least the runs and hoses between every open inlet and the receiver, which are read when {@link #pieces} is asked. One thread per sweep.
  */
 public final class StateSweep {
     private final Network network;
     private final State condition;
     private final Outcome<FoldedNetwork> folding;
-    private final DutyPointSolver unfoldedSweep;
+    private final DutyPointSolver unfoldedSolver;
     private final List<LegResult> unfolded = new ArrayList<>();
     private final @Nullable FoldedSweep foldedSweep;
     /** The folded sweep while the last state stands in it. */
@@ -43,7 +45,7 @@ public final class StateSweep {
                 ? new Outcome.NotSolved<>("users pick up dust, and what it adds to a leg depends on the other users")
                 : FoldedNetwork.fold(network, condition);
         foldedSweep = folding instanceof Outcome.Solved<FoldedNetwork> folded ? new FoldedSweep(folded.value()) : null;
-        unfoldedSweep = new DutyPointSolver(network);
+        unfoldedSolver = new DutyPointSolver(network);
         rtPerArea = Arrays.stream(network.c)
                 .map(c -> Math.sqrt(c * network.rt_JPerKg))
                 .toArray();
@@ -86,14 +88,22 @@ public final class StateSweep {
                 condition.ventedStations(),
                 condition.runningProducers());
         unfolded.clear();
-        return unfoldedSweep.solve(state).match(this::keep, Optional::of);
+        return unfoldedSolver.solve(state).match(duty -> keep(duty, inlets), Optional::of);
     }
 
-    private Optional<String> keep(DutyPoint duty) {
+    private Optional<String> keep(DutyPoint duty, int[] inlets) {
         unfolded.addAll(duty.legs());
-        receiver_Pa = duty.stations().isEmpty()
-                ? 0
-                : duty.stations().get(0).receiver().pascals();
+        inletFlow_kgPerS = Arrays.stream(inlets)
+                .mapToDouble(inlet -> duty.inlets().get(inlet).flow().kgPerSecond())
+                .toArray();
+        receiver_Pa = 0;
+        drawn_kgPerS = 0;
+        if (!duty.stations().isEmpty()) {
+            StationResult station = duty.stations().get(0);
+            receiver_Pa = station.receiver().pascals();
+            drawn_kgPerS = station.throughFilter().kgPerSecond()
+                    - station.rotaryValve().kgPerSecond();
+        }
         return Optional.empty();
     }
 
@@ -102,7 +112,7 @@ public final class StateSweep {
         return answered != null;
     }
 
-    /** Number of pieces of the last state. */
+    /** Number of pieces of the last state; the other questions about pieces come after this one. */
     public int pieces() {
         return answered != null ? answered.pieces() : unfolded.size();
     }

@@ -1,7 +1,7 @@
 package dustwright.engine.network;
 
 /**
- * What lies outside every branch that holds at least two inlets, seen from its first node (equation NET-12): with all inlets out there
+ * What lies outside every branch that holds at least two inlets, seen from its first node (equation NET-13): with all inlets out there
  * closed, and, for the largest branches, with each one of them open.
  */
 final class Surroundings {
