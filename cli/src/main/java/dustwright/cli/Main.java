@@ -28,6 +28,7 @@ import picocli.CommandLine.HelpCommand;
         },
         subcommands = {
             VerifyCommand.class,
+            CoverCommand.class,
             SolveCommand.class,
             SheetCommand.class,
             ExplainCommand.class,

@@ -26,6 +26,7 @@ final class SchemaCommand implements Callable<Integer> {
         PLANT,
         VERIFY,
         SOLVE,
+        COVER,
         EXPLAIN,
         SHEET,
         FIGURE,
@@ -40,7 +41,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Parameters(
             index = "0",
-            paramLabel = "plant|verify|solve|explain|sheet|figure|catalogue|catalogue_file",
+            paramLabel = "plant|verify|solve|cover|explain|sheet|figure|catalogue|catalogue_file",
             arity = "0..1",
             description = "Default: plant.")
     private Subject subject = Subject.PLANT;
@@ -51,6 +52,7 @@ final class SchemaCommand implements Callable<Integer> {
             case PLANT -> PlantSchema.json();
             case VERIFY -> JsonAnswers.schema("verify");
             case SOLVE -> JsonAnswers.schema("solve");
+            case COVER -> JsonAnswers.schema("cover");
             case EXPLAIN -> JsonAnswers.schema("explain");
             case SHEET -> JsonAnswers.schema("sheet");
             case FIGURE -> JsonAnswers.schema("figure");

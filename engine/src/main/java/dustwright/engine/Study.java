@@ -87,7 +87,8 @@ public record Study(
         return new StateAnswer(state, duty, duty.match(d -> judge(plant, d), why -> List.of()));
     }
 
-    private static List<Finding> judge(Plant plant, DutyPoint duty) {
+    /** Every requirement of a plant in one solved state, in a fixed order. */
+    public static List<Finding> judge(Plant plant, DutyPoint duty) {
         List<Finding> findings = new ArrayList<>();
         findings.addAll(InletChecks.of(plant, duty));
         findings.addAll(TubeChecks.of(plant, duty));

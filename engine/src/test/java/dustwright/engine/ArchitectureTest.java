@@ -30,6 +30,8 @@ class ArchitectureTest {
                 .definedBy("dustwright.engine.sheet")
                 .layer("audit")
                 .definedBy("dustwright.engine.audit")
+                .layer("coverage")
+                .definedBy("dustwright.engine.coverage")
                 .layer("network")
                 .definedBy("dustwright.engine.network")
                 .layer("plant")
@@ -55,16 +57,19 @@ class ArchitectureTest {
                 .mayOnlyBeAccessedByLayers("study")
                 .whereLayer("audit")
                 .mayOnlyBeAccessedByLayers("study")
+                .whereLayer("coverage")
+                .mayOnlyBeAccessedByLayers("study", "sheet")
                 .whereLayer("network")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit")
+                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage")
                 .whereLayer("plant")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "network")
+                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "network")
                 .whereLayer("conveying")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "network", "plant")
+                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "network", "plant")
                 .whereLayer("parts")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "network", "plant", "conveying")
+                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "network", "plant", "conveying")
                 .whereLayer("air")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "network", "plant", "conveying", "parts")
+                .mayOnlyBeAccessedByLayers(
+                        "study", "sheet", "audit", "coverage", "network", "plant", "conveying", "parts")
                 .check(ENGINE);
     }
 

@@ -18,7 +18,8 @@ import java.util.List;
  * number that is not finite is never written.
  */
 public final class JsonAnswers {
-    private static final List<String> ANSWERS = List.of("verify", "solve", "explain", "sheet", "figure", "catalogue");
+    private static final List<String> ANSWERS =
+            List.of("verify", "solve", "cover", "explain", "sheet", "figure", "catalogue");
 
     private JsonAnswers() {}
 
@@ -76,7 +77,7 @@ public final class JsonAnswers {
         });
     }
 
-    /** JSON Schema of an answer: {@code verify}, {@code solve}, {@code explain}, {@code sheet}, {@code figure} or {@code catalogue}. */
+    /** JSON Schema of an answer: {@code verify}, {@code solve}, {@code cover}, {@code explain}, {@code sheet}, {@code figure} or {@code catalogue}. */
     public static String schema(String answer) {
         if (!ANSWERS.contains(answer)) {
             throw new IllegalArgumentException("no answer is called " + answer + ": " + String.join(", ", ANSWERS));

@@ -10,7 +10,7 @@ import java.util.function.DoubleUnaryOperator;
  * ends of pieces, so that its kinks cost nothing. Which piece it is stands in the exponent and first bits of the number: no logarithm,
  * no search. Relative error against the law: below 1e-12.
  */
-final class FrictionTable {
+public final class FrictionTable {
     /** Reynolds number at x = 1. */
     static final double REYNOLDS_UNIT = 2000;
 

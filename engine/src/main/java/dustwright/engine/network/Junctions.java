@@ -25,7 +25,10 @@ final class Junctions {
      * From this share of the common stream in the lesser one on, the loss is charged in full; below it fades to nothing [-]. A stream in
      * a loop may turn: without the fading it would meet a step there and could have no answer.
      */
-    private static final double FULL_LOSS_FROM = 1e-3;
+    static final double FULL_LOSS_FROM = 1e-3;
+
+    /** Branch over common bore up to which the loss formula holds; a little over 1 for rounding [-]. */
+    static final double SAME_BORE = 1 + 1e-9;
 
     private final Network net;
     private final int[][] legsAt;
@@ -72,7 +75,7 @@ final class Junctions {
                 boolean common = net.from[legs[o]] == node && net.c[legs[o]] > 0;
                 if (branch && common) {
                     double ratio = net.bore_m[legs[b]] / net.bore_m[legs[o]];
-                    if (ratio <= 1 + 1e-9) {
+                    if (ratio <= SAME_BORE) {
                         pairs[b * legs.length + o] =
                                 JunctionLoss.crane(net.wye_rad[legs[b]], Math.min(1, ratio * ratio));
                     }

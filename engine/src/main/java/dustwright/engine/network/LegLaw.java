@@ -1,7 +1,7 @@
 package dustwright.engine.network;
 
 /**
- * What one leg of one bore takes from the air, in pressure squared (equation NET-1), for the folded kernel.
+ * What one leg of one bore takes from the air, in pressure squared (equation NET-1), for kernels that fold and for coverage.
  *
  * <pre>
  * P1 − P2 = loss(w) + c w² ln(P1/P2),   loss(w) = c w² ( f(Re) L/D + K ),   c = R T/A²
@@ -13,12 +13,13 @@ package dustwright.engine.network;
  * @param unitPerFlow x = Re/2000 of one kg/s [s/kg]
  * @param laminar f w² of one kg/s in laminar flow [kg/s]
  */
-record LegLaw(double c, double lengthOverBore, double k, double unitPerFlow, double laminar, FrictionTable friction) {
+public record LegLaw(
+        double c, double lengthOverBore, double k, double unitPerFlow, double laminar, FrictionTable friction) {
     /** Within this the series of {@link #logarithm} leaves an error below 1e-14. */
     private static final double SERIES_UP_TO = 0.06;
 
     /** Greatest flow the friction table reaches, well beyond what air can do [kg/s]. */
-    double most_kgPerS() {
+    public double most_kgPerS() {
         return FrictionTable.END / unitPerFlow;
     }
 
@@ -28,7 +29,7 @@ record LegLaw(double c, double lengthOverBore, double k, double unitPerFlow, dou
     }
 
     /** loss(w), odd in w [Pa²]. */
-    double loss_Pa2(double flow_kgPerS) {
+    public double loss_Pa2(double flow_kgPerS) {
         double w = Math.abs(flow_kgPerS);
         double x = w * unitPerFlow;
         double friction_w2 = laminar * w;
@@ -39,7 +40,7 @@ record LegLaw(double c, double lengthOverBore, double k, double unitPerFlow, dou
     }
 
     /** d loss/dw [Pa² s/kg]. */
-    double lossSlope(double flow_kgPerS) {
+    public double lossSlope(double flow_kgPerS) {
         double w = Math.abs(flow_kgPerS);
         double x = w * unitPerFlow;
         double frictionSlope = laminar;
@@ -52,7 +53,7 @@ record LegLaw(double c, double lengthOverBore, double k, double unitPerFlow, dou
     }
 
     /** ln(a/b), by a short series where a and b are close, as they are over most legs. */
-    static double logarithm(double a, double b) {
+    public static double logarithm(double a, double b) {
         double z = (a - b) / (a + b);
         if (Math.abs(z) >= SERIES_UP_TO) {
             return Math.log(a / b);

@@ -1,0 +1,154 @@
+package dustwright.cli;
+
+import dustwright.documents.answers.CoverJson;
+import dustwright.documents.answers.CoverText;
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Effort;
+import dustwright.engine.coverage.Question;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.tubing.Inlet;
+import dustwright.plantfile.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Proves or refutes that every requirement holds whichever inlets are open. */
+@Command(
+        name = "cover",
+        mixinStandardHelpOptions = true,
+        header = "Prove that every requirement holds whichever inlets are open, or show the worst set.",
+        description = {
+            "",
+            "verify checks the sets somebody wrote down; cover speaks of all of them: whichever so many of the inlets are",
+            "open, filter clean and dirty, within what the zones of the plant file allow. Every requirement of verify is",
+            "checked, with the same limits, and named with the set in which it comes nearest to its limit.",
+            "",
+            "  dustwright cover examples/bakery/plant.yaml",
+            "  dustwright cover examples/bakery/plant.yaml --users 1..4 --zones off",
+            ""
+        })
+final class CoverCommand implements Callable<Integer> {
+    private static final int STEPS = 1000;
+
+    @SuppressWarnings("NullAway.Init")
+    @Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Mixin
+    private PlantArgument plantArgument = new PlantArgument();
+
+    @Option(
+            names = "--users",
+            paramLabel = "3|1..4|1,3",
+            hideParamSyntax = true,
+            description = "Inlets open at once. Default: one up to the simultaneous users of the plant file.")
+    private @Nullable String users;
+
+    @Option(
+            names = "--zones",
+            paramLabel = "on|off",
+            defaultValue = "on",
+            description = "Whether the limits of the zones count. Default: on.")
+    private String zones = "on";
+
+    @Option(
+            names = "--filter",
+            paramLabel = "clean|normal|dirty",
+            description = "Condition of the filter. Default: clean and dirty, each by itself.")
+    private @Nullable FilterCondition filter;
+
+    @Option(
+            names = "--most-sets",
+            paramLabel = "N",
+            defaultValue = "20000",
+            description = "Where no bound is valid, sets are solved one by one up to this number. Default: 20000.")
+    private long mostSets = 20_000;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Threads that work at once; the answer does not depend on it. Default: one per core.")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
+    @Mixin
+    private OutputOptions output = new OutputOptions();
+
+    @Override
+    public Integer call() {
+        Reading.Read reading = plantArgument.read();
+        Plant plant = reading.plant();
+        Question question = question(plant);
+        Progress progress = new Progress(spec.commandLine().getErr(), "parts of a thousand of this step", STEPS);
+        Effort effort =
+                new Effort(Math.max(1, threads), mostSets, () -> false, share -> told(progress, share), List.of());
+        Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
+        progress.clear();
+        String text = output.json()
+                ? CoverJson.of(plant, coverage)
+                : CoverText.of(plant, coverage, output.units(reading), Terminal.width());
+        spec.commandLine().getOut().println(text.stripTrailing());
+        return coverage.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private static synchronized void told(Progress progress, double share) {
+        progress.done((int) (STEPS * share));
+    }
+
+    private Question question(Plant plant) {
+        if (plant.inlets().isEmpty()) {
+            throw new BadInput("This plant has no inlets, so there are no sets of open inlets to speak of.");
+        }
+        Map<String, Integer> limits = switch (zones) {
+            case "on" -> Question.zonesOf(plant);
+            case "off" -> Map.of();
+            default -> throw new BadInput("--zones " + zones + ": say on or off.");
+        };
+        List<FilterCondition> filters =
+                filter == null ? List.of(FilterCondition.CLEAN, FilterCondition.DIRTY) : List.of(filter);
+        List<String> all = plant.inlets().stream().map(Inlet::id).toList();
+        List<State> conditions = filters.stream()
+                .flatMap(f -> States.withAndWithoutDust(plant, States.open(plant, all, f)).stream())
+                .toList();
+        return new Question(users(plant), limits, conditions);
+    }
+
+    private List<Integer> users(Plant plant) {
+        if (users == null) {
+            return IntStream.rangeClosed(1, plant.usage().simultaneousUsers())
+                    .boxed()
+                    .toList();
+        }
+        List<Integer> asked = new ArrayList<>();
+        for (String part : users.split(",", -1)) {
+            int dots = part.indexOf("..");
+            int from = number(dots < 0 ? part : part.substring(0, dots));
+            int to = dots < 0 ? from : number(part.substring(dots + 2));
+            if (from < 1 || to < from || to > plant.inlets().size()) {
+                throw new BadInput("--users " + users + ": there are 1 to "
+                        + plant.inlets().size() + " inlets to open, such as --users 3 or --users 1..4.");
+            }
+            IntStream.rangeClosed(from, to).forEach(asked::add);
+        }
+        return asked;
+    }
+
+    private int number(String text) {
+        try {
+            return Integer.parseInt(text.strip());
+        } catch (NumberFormatException noNumber) {
+            throw new BadInput("--users " + users + ": say a number, a range or a list, such as 3, 1..4 or 1,3.");
+        }
+    }
+}

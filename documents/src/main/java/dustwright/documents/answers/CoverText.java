@@ -1,0 +1,194 @@
+package dustwright.documents.answers;
+
+import dustwright.documents.drawing.MarginClass;
+import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.coverage.Answer;
+import dustwright.engine.coverage.Answer.Verdict;
+import dustwright.engine.coverage.Answer.Worst;
+import dustwright.engine.coverage.Coverage;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** What coverage found, for a person at a terminal. */
+public final class CoverText {
+    private static final int MOST_ROWS = 20;
+    private static final int FEW_ROWS = 8;
+    private static final int NARROWEST = 60;
+
+    private final Plant plant;
+    private final Coverage coverage;
+    private final Show show;
+    private final Lines lines;
+
+    private CoverText(Plant plant, Coverage coverage, UnitSystem units, int width) {
+        this.plant = plant;
+        this.coverage = coverage;
+        this.show = new Show(units);
+        this.lines = new Lines(Math.max(width, NARROWEST));
+    }
+
+    /** Verdict, one line per number of users and condition, worst sets, how many users the plant carries. */
+    public static String of(Plant plant, Coverage coverage, UnitSystem units, int width) {
+        return new CoverText(plant, coverage, units, width).written().toString();
+    }
+
+    private Lines written() {
+        lines.text("", plant.name()).gap();
+        lines.text("", verdict());
+        lines.text("", asked());
+        answers();
+        worst();
+        carries();
+        lines.gap();
+        lines.text("", Wording.FREE_AIR);
+        return lines.text("", Wording.SCREENING);
+    }
+
+    private String verdict() {
+        List<Answer> failing = with(Verdict.FAILS);
+        if (!failing.isEmpty()) {
+            Worst worst = failing.get(0).worst().get(0);
+            for (Answer answer : failing) {
+                if (answer.worst().get(0).finding().margin() < worst.finding().margin()) {
+                    worst = answer.worst().get(0);
+                }
+            }
+            return "Does not hold for every set. Worst: " + Wording.claim(worst.finding()) + " with "
+                    + worst.finding().state() + ": " + Wording.valueAndLimit(worst.finding(), show) + " ("
+                    + Show.margin(worst.finding().margin()) + ").";
+        }
+        if (!with(Verdict.NOT_DONE).isEmpty()) {
+            return "Partial: the work was stopped. What is listed as proven is proven; the rest is open.";
+        }
+        List<Answer> open = with(Verdict.UNDECIDED);
+        if (!open.isEmpty()) {
+            return "Not decided for every set: " + open.get(0).why() + ".";
+        }
+        return "Holds: whichever of the inlets are open, every requirement holds.";
+    }
+
+    private List<Answer> with(Verdict verdict) {
+        return coverage.answers().stream().filter(a -> a.verdict() == verdict).toList();
+    }
+
+    private String asked() {
+        Map<String, Integer> zones = coverage.question().atMost();
+        String users = coverage.question().users().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return "Asked: " + users + " of " + Wording.counted(plant.inlets().size(), "inlet", "inlets") + " open"
+                + (zones.isEmpty()
+                        ? "."
+                        : ", at most "
+                                + zones.entrySet().stream()
+                                        .map(e -> e.getValue() + " in " + e.getKey())
+                                        .collect(Collectors.joining(", "))
+                                + ".");
+    }
+
+    private void answers() {
+        TextTable table = TextTable.of(
+                TextTable.number("Users"),
+                TextTable.words("Condition"),
+                TextTable.number("Sets"),
+                TextTable.words("Verdict"),
+                TextTable.number("Least margin"),
+                TextTable.words("Shown by"),
+                TextTable.number("Solved"));
+        for (Answer answer : coverage.answers()) {
+            table.row(
+                    Integer.toString(answer.users()),
+                    answer.condition(),
+                    answer.sets().toString(),
+                    answer.verdict().words(),
+                    answer.least()
+                            .map(w -> Lines.plain(Show.margin(w.finding().margin())))
+                            .orElse(""),
+                    answer.method().words(),
+                    Figures.count(answer.solved()));
+        }
+        lines.head("Sets proven").table(table);
+        coverage.answers().stream()
+                .map(Answer::why)
+                .filter(why -> !why.isEmpty())
+                .distinct()
+                .forEach(why -> lines.text("  ", "Mind: " + why + "."));
+    }
+
+    private void worst() {
+        List<Worst> all = worstPerPlace();
+        long failing = all.stream().filter(w -> !w.finding().holds()).count();
+        TextTable table = TextTable.of(
+                TextTable.words(""),
+                TextTable.words("Finding"),
+                TextTable.words("Value and limit"),
+                TextTable.number("Margin"),
+                TextTable.words("Worst set"));
+        long shown = failing == 0 ? Math.min(FEW_ROWS, all.size()) : Math.min(MOST_ROWS, failing);
+        for (int n = 0; n < shown; n++) {
+            Finding finding = all.get(n).finding();
+            table.row(
+                    MarginClass.of(finding.margin()).glyph(finding.side()),
+                    Lines.plain(Wording.claim(finding)),
+                    Lines.plain(Wording.valueAndLimit(finding, show)),
+                    Lines.plain(Show.margin(finding.margin())),
+                    Lines.plain(finding.state()));
+        }
+        if (table.isEmpty()) {
+            return;
+        }
+        lines.head(failing == 0 ? "Tightest requirements" : "What does not hold, worst set of all for each place")
+                .table(table);
+        if (failing > shown) {
+            lines.text("  ", Wording.counted(failing - shown, "more place fails.", "more places fail."));
+        }
+    }
+
+    /** The worst of all answers per requirement and place, smallest margin first. */
+    private List<Worst> worstPerPlace() {
+        Map<String, Worst> least = new java.util.TreeMap<>();
+        for (Answer answer : coverage.answers()) {
+            for (Worst worst : answer.worst()) {
+                least.merge(
+                        worst.finding().code() + "/" + worst.finding().where(),
+                        worst,
+                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a);
+            }
+        }
+        List<Worst> sorted = new ArrayList<>(least.values());
+        sorted.sort(java.util.Comparator.comparingDouble(w -> w.finding().margin()));
+        return sorted;
+    }
+
+    private void carries() {
+        lines.gap();
+        lines.text(
+                "",
+                carried(coverage)
+                        .map(users -> "Carries " + Wording.counted(users, "user", "users")
+                                + " whoever they are: every number asked up to it is proven.")
+                        .orElse("No number of users asked is proven to hold for every set."));
+    }
+
+    /** Greatest number of users asked up to which every answer holds. */
+    private static Optional<Integer> carried(Coverage coverage) {
+        Optional<Integer> carried = Optional.empty();
+        for (int users : new TreeSet<>(coverage.question().users())) {
+            boolean holds = coverage.answers().stream()
+                    .filter(a -> a.users() == users)
+                    .allMatch(a -> a.verdict() == Verdict.HOLDS);
+            if (!holds) {
+                return carried;
+            }
+            carried = Optional.of(users);
+        }
+        return carried;
+    }
+}

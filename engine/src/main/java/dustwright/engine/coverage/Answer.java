@@ -1,0 +1,89 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.finding.Finding;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was found for one number of users in one condition of filter, valves and producers.
+ *
+ * @param users inlets open at once
+ * @param condition words for the condition, for example {@code filter dirty}
+ * @param sets number of sets of inlets this speaks of
+ * @param method how it was found
+ * @param solved states solved exactly
+ * @param worst the least margin of every requirement at every place, smallest first
+ * @param why what stands against a verdict, or empty
+ */
+public record Answer(
+        int users,
+        String condition,
+        Verdict verdict,
+        BigInteger sets,
+        Method method,
+        long solved,
+        List<Worst> worst,
+        String why) {
+    /** Whether every requirement holds whichever inlets are open. */
+    public enum Verdict {
+        HOLDS("every requirement holds"),
+        FAILS("some requirement does not hold"),
+        UNDECIDED("not decided"),
+        NO_SET("the zones allow no such set"),
+        NOT_DONE("not done");
+
+        private final String words;
+
+        Verdict(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** How it was found. */
+    public enum Method {
+        ENVELOPES("envelopes by count"),
+        EVERY_SET("every set solved"),
+        NONE("nothing");
+
+        private final String words;
+
+        Method(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * A requirement at a place where it comes nearest to its limit, or misses it most.
+     *
+     * @param finding in the worst state, solved exactly
+     * @param open ids of the inlets open in that state
+     */
+    public record Worst(Finding finding, List<String> open) {
+        public Worst {
+            open = List.copyOf(open);
+        }
+    }
+
+    public Answer {
+        worst = List.copyOf(worst);
+    }
+
+    /** The same answer, with why no bound was used. */
+    Answer because(String noBound) {
+        return why.isEmpty() ? new Answer(users, condition, verdict, sets, method, solved, worst, noBound) : this;
+    }
+
+    /** The least margin of all; empty where nothing is checked. */
+    public Optional<Worst> least() {
+        return worst.stream().findFirst();
+    }
+}

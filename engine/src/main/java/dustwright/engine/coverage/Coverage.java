@@ -1,0 +1,157 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.coverage.Answer.Method;
+import dustwright.engine.coverage.Answer.Verdict;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ForkJoinPool;
+
+/**
+ * Whether every requirement of a plant holds whichever of its inlets are open, so many at once, and which set is the worst for which
+ * requirement. Where the tubing is a tree this is proved by envelopes (equations COV-1 to COV-6) without going through the sets; else
+ * every set is solved, up to a number; beyond it the answer is: not decided.
+ *
+ * @param answers one per number of users and condition, in the order of both
+ * @param unfolded why envelopes do not serve this plant; empty when they do
+ */
+public record Coverage(Question question, List<Answer> answers, Optional<String> unfolded) {
+    public Coverage {
+        answers = List.copyOf(answers);
+    }
+
+    /** Proves or refutes. */
+    public static Coverage of(Plant plant, Question question, Judging judging, Effort effort) {
+        return new Proof(plant, question, judging, effort).coverage();
+    }
+
+    /** True when every answer is: holds. */
+    public boolean holds() {
+        return answers.stream().allMatch(a -> a.verdict() == Verdict.HOLDS || a.verdict() == Verdict.NO_SET);
+    }
+
+    /** True when some answers are missing because the work was cancelled. */
+    public boolean partial() {
+        return answers.stream().anyMatch(a -> a.verdict() == Verdict.NOT_DONE);
+    }
+
+    /** The work behind one coverage. */
+    private static final class Proof {
+        private final Plant plant;
+        private final Question question;
+        private final Judging judging;
+        private final Effort effort;
+        private final Network network;
+        private final Watch watch;
+
+        Proof(Plant plant, Question question, Judging judging, Effort effort) {
+            this.plant = plant;
+            this.question = question;
+            this.judging = judging;
+            this.effort = effort;
+            network = Network.compile(plant);
+            watch = new Watch(effort.cancelled(), effort.progress());
+        }
+
+        Coverage coverage() {
+            ForkJoinPool pool = new ForkJoinPool(effort.threads());
+            try {
+                return pool.submit(this::answers).join();
+            } finally {
+                pool.shutdownNow();
+            }
+        }
+
+        private Coverage answers() {
+            Outcome<Envelopes> envelopes = watched(() -> Envelopes.of(plant, network, question, watch))
+                    .orElse(new Outcome.NotSolved<>("the work was cancelled"));
+            List<Answer> answers = new ArrayList<>();
+            for (State condition : question.conditions()) {
+                Optional<Envelopes.Found> found =
+                        envelopes.match(e -> watched(() -> e.extremes(condition)), why -> Optional.empty());
+                for (int users : question.users()) {
+                    answers.add(answer(envelopes, found, condition, users));
+                }
+            }
+            return new Coverage(question, answers, envelopes.match(e -> Optional.empty(), Optional::of));
+        }
+
+        private Answer answer(
+                Outcome<Envelopes> envelopes, Optional<Envelopes.Found> found, State condition, int users) {
+            String words = ExactStates.words(condition);
+            for (Answer known : effort.known()) {
+                if (known.users() == users && known.condition().equals(words) && known.verdict() != Verdict.NOT_DONE) {
+                    return known;
+                }
+            }
+            BigInteger sets = question.sets(plant, users);
+            if (sets.signum() == 0) {
+                return new Answer(users, words, Verdict.NO_SET, sets, Method.NONE, 0, List.of(), "");
+            }
+            Optional<Answer> answer = watched(() -> {
+                if (found.isPresent() && found.get().objection().isEmpty()) {
+                    return byEnvelopes(found.get(), condition, users, sets);
+                }
+                String why = found.map(Envelopes.Found::objection).orElse(envelopes.match(e -> "", reason -> reason));
+                return bySets(condition, users, sets, why);
+            });
+            return answer.orElse(new Answer(
+                    users, words, Verdict.NOT_DONE, sets, Method.NONE, 0, List.of(), "the work was cancelled"));
+        }
+
+        private Answer byEnvelopes(Envelopes.Found found, State condition, int users, BigInteger sets) {
+            ListedSets listed = ListedSets.of(found.extremes(), users);
+            watch.expect(listed.size());
+            Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(listed, effort.threads());
+            return judged(tally, condition, users, sets, Method.ENVELOPES);
+        }
+
+        private Answer bySets(State condition, int users, BigInteger sets, String why) {
+            if (sets.compareTo(BigInteger.valueOf(effort.mostStates())) > 0) {
+                return new Answer(
+                        users,
+                        ExactStates.words(condition),
+                        Verdict.UNDECIDED,
+                        sets,
+                        Method.NONE,
+                        0,
+                        List.of(),
+                        "no bound is valid here, because " + why + ", and " + sets
+                                + " sets are more than may be solved one by one");
+            }
+            EverySet every = new EverySet(plant, question, users);
+            watch.expect(every.size());
+            Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(every, effort.threads());
+            return judged(tally, condition, users, sets, Method.EVERY_SET).because(why);
+        }
+
+        private Answer judged(Tally tally, State condition, int users, BigInteger sets, Method method) {
+            boolean fails = tally.worst().stream().anyMatch(w -> !w.finding().holds());
+            Verdict verdict = fails ? Verdict.FAILS : tally.unsolved().isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
+            return new Answer(
+                    users,
+                    ExactStates.words(condition),
+                    verdict,
+                    sets,
+                    method,
+                    tally.solved(),
+                    tally.worst(),
+                    tally.unsolved().isEmpty() ? "" : "a state has no answer: " + tally.unsolved());
+        }
+
+        private <T> Optional<T> watched(java.util.function.Supplier<T> work) {
+            try {
+                watch.goOn();
+                return Optional.of(work.get());
+            } catch (CancellationException nobodyWantsIt) {
+                return Optional.empty();
+            }
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.coverage.Outside.Elsewhere;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.State;
+import dustwright.engine.network.TubingTree;
+import dustwright.engine.network.TubingTree.Draw;
+import dustwright.engine.plant.Plant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The envelopes of a plant whose tubing is one tree per station: swept once from the inlets, then once per condition from the receivers. */
+final class Envelopes {
+    static final int INTERVALS = 512;
+
+    private final Plant plant;
+    private final Question question;
+    private final Counters counters;
+    private final List<Inside> insides;
+    private final Watch watch;
+
+    /**
+     * Extremes of one condition.
+     *
+     * @param objection why they may not be relied on, empty when they may
+     */
+    record Found(List<Extreme> extremes, String objection) {}
+
+    private Envelopes(Plant plant, Question question, Counters counters, List<Inside> insides, Watch watch) {
+        this.plant = plant;
+        this.question = question;
+        this.counters = counters;
+        this.insides = insides;
+        this.watch = watch;
+    }
+
+    /** Sweeps from the inlets; or why that does not serve this plant, in words that follow "because". */
+    static Outcome<Envelopes> of(Plant plant, Network network, Question question, Watch watch) {
+        Outcome<List<TubingTree>> forest =
+                TubingTree.forest(network, question.conditions().get(0));
+        if (forest instanceof Outcome.NotSolved<List<TubingTree>> none) {
+            return new Outcome.NotSolved<>(none.why());
+        }
+        List<TubingTree> trees = ((Outcome.Solved<List<TubingTree>>) forest).value();
+        List<Integer> users = question.users();
+        Counters counters = new Counters(plant, question.atMost(), users.get(users.size() - 1));
+        watch.expect(trees.stream().mapToInt(TubingTree::size).sum());
+        List<Inside> insides = new ArrayList<>();
+        for (TubingTree tree : trees) {
+            double greatest = 0;
+            for (State condition : question.conditions()) {
+                Outcome<Draw> draw = tree.draw(condition);
+                if (draw instanceof Outcome.NotSolved<Draw> none) {
+                    return new Outcome.NotSolved<>(none.why());
+                }
+                greatest =
+                        Math.max(greatest, ((Outcome.Solved<Draw>) draw).value().greatest());
+            }
+            Grid grid = new Grid(INTERVALS, greatest, tree.ambientSquared());
+            Inside inside = new Inside(tree, grid, counters, watch);
+            inside.sweep();
+            insides.add(inside);
+        }
+        return new Outcome.Solved<>(new Envelopes(plant, question, counters, insides, watch));
+    }
+
+    /** Sweeps back from the receivers in one condition. */
+    Found extremes(State condition) {
+        if (!condition.feeding().isEmpty()) {
+            return new Found(List.of(), "the dust picked up in these sets slows the air");
+        }
+        List<Extreme> extremes = new ArrayList<>();
+        String objection = "";
+        watch.expect(insides.stream().mapToInt(i -> i.tree.size()).sum());
+        for (int n = 0; n < insides.size(); n++) {
+            Inside inside = insides.get(n);
+            Draw draw = inside.tree.draw(condition).match(d -> d, why -> {
+                throw new IllegalStateException(why);
+            });
+            Outside outside = new Outside(
+                    n,
+                    inside,
+                    draw,
+                    elsewhere(n),
+                    limits(inside.tree),
+                    question.users().stream().mapToInt(u -> u).toArray(),
+                    watch);
+            extremes.addAll(outside.sweep());
+            objection = objection.isEmpty() ? outside.objection() : objection;
+        }
+        return new Found(extremes, objection);
+    }
+
+    /** What other trees may have open: it counts, though it draws from another station. */
+    private Elsewhere elsewhere(int tree) {
+        List<int[]> counts = List.of(counters.none());
+        List<List<Integer>> open = List.of(List.of());
+        for (int other = 0; other < insides.size(); other++) {
+            if (other != tree) {
+                Inside inside = insides.get(other);
+                List<int[]> there = inside.at(0).junction().counts();
+                Mix mix = Mix.of(counters, counts, there, count -> count);
+                List<List<Integer>> sets = new ArrayList<>();
+                for (int t = 0; t < mix.size(); t++) {
+                    List<Integer> set = new ArrayList<>(open.get(mix.left(t)[0]));
+                    inside.trace(0, inside.at(0), mix.right(t)[0], inside.grid.place(INTERVALS / 2), true, set);
+                    sets.add(set);
+                }
+                counts = mix.counts();
+                open = sets;
+            }
+        }
+        int[] zonesHere = insides.get(tree).zonesBelow(0);
+        List<int[]> reduced =
+                counts.stream().map(count -> counters.outside(count, zonesHere)).toList();
+        return new Elsewhere(reduced, open);
+    }
+
+    private Outside.Limits limits(TubingTree tree) {
+        double factor = plant.requirements().transportFactor().value().value();
+        boolean wears = plant.requirements().wearVelocity().isPresent();
+        Set<String> dusty = plant.runs().stream()
+                .filter(run -> run.dust())
+                .map(run -> run.id())
+                .collect(Collectors.toSet());
+        double only = plant.inlets().stream()
+                .flatMap(inlet -> inlet.dust().stream())
+                .mapToDouble(id -> plant.dust(id).minimumVelocity().metresPerSecond())
+                .max()
+                .orElse(0);
+        return new Outside.Limits() {
+            @Override
+            public boolean carries(int node) {
+                return dusty.contains(tree.run(node));
+            }
+
+            @Override
+            public double least_mPerS(int level) {
+                return factor * (counters.level_mPerS.length == 0 ? only : counters.level_mPerS[level]);
+            }
+
+            @Override
+            public boolean wears() {
+                return wears;
+            }
+        };
+    }
+}

@@ -1,0 +1,87 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.coverage.Answer.Worst;
+import dustwright.engine.finding.Finding;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Keeps the least margin of every requirement at every place over solved states, whatever order they come in. */
+final class Tally {
+    private record Kept(Finding finding, long set, List<String> open) {}
+
+    private final Map<String, Kept> least = new TreeMap<>();
+    private long solved;
+    private long failing;
+    private String unsolved = "";
+    private long unsolvedSet = Long.MAX_VALUE;
+
+    /** Takes the findings of one state; the earlier set of equals is kept. */
+    void add(long set, List<String> open, List<Finding> findings) {
+        solved++;
+        boolean fails = false;
+        for (Finding finding : findings) {
+            fails |= !finding.holds();
+            String key = finding.code() + "/" + finding.where().kind() + "/"
+                    + finding.where().id();
+            Kept kept = least.get(key);
+            if (kept == null || before(finding.margin(), set, kept.finding.margin(), kept.set)) {
+                least.put(key, new Kept(finding, set, open));
+            }
+        }
+        failing += fails ? 1 : 0;
+    }
+
+    void addUnsolved(long set, String why) {
+        failing++;
+        solved++;
+        if (set < unsolvedSet) {
+            unsolvedSet = set;
+            unsolved = why;
+        }
+    }
+
+    private static boolean before(double margin, long set, double otherMargin, long otherSet) {
+        int order = Double.compare(margin, otherMargin);
+        return order < 0 || (order == 0 && set < otherSet);
+    }
+
+    /** Takes over another tally. */
+    void add(Tally other) {
+        solved += other.solved;
+        failing += other.failing;
+        if (other.unsolvedSet < unsolvedSet) {
+            unsolvedSet = other.unsolvedSet;
+            unsolved = other.unsolved;
+        }
+        other.least.forEach((key, kept) -> least.merge(
+                key,
+                kept,
+                (mine, theirs) ->
+                        before(theirs.finding.margin(), theirs.set, mine.finding.margin(), mine.set) ? theirs : mine));
+    }
+
+    long solved() {
+        return solved;
+    }
+
+    /** States in which some requirement does not hold or that have no answer. */
+    long failing() {
+        return failing;
+    }
+
+    /** Why a state has no answer; empty when all have. */
+    String unsolved() {
+        return unsolved;
+    }
+
+    /** Smallest margin first, then by requirement and place. */
+    List<Worst> worst() {
+        List<Worst> worst = new ArrayList<>();
+        least.values().forEach(kept -> worst.add(new Worst(kept.finding, kept.open)));
+        worst.sort(Comparator.comparingDouble(w -> w.finding().margin()));
+        return worst;
+    }
+}

@@ -1,0 +1,116 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.DustClass;
+import dustwright.engine.conveying.LevelFriction;
+import dustwright.engine.finding.Source;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Requirements;
+import dustwright.engine.plant.Station;
+import dustwright.engine.plant.Usage;
+import dustwright.engine.plant.Zone;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Velocity;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.tubing.Inlet;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+
+/** Gives a drawn plant dusts, zones and limits from a seed, so that there is something to prove. */
+final class AskedPlants {
+    private AskedPlants() {}
+
+    static Plant asked(Plant plant, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int dusts = random.nextInt(1, 3);
+        boolean someClean = random.nextInt(4) == 0;
+        int zones = random.nextInt(3);
+        List<Inlet> inlets = new ArrayList<>();
+        for (Inlet inlet : plant.inlets()) {
+            boolean clean = someClean && random.nextInt(3) == 0;
+            inlets.add(new Inlet(
+                    inlet.id(),
+                    inlet.at(),
+                    inlet.hose(),
+                    inlet.tool(),
+                    inlet.valveK(),
+                    inlet.leak(),
+                    zones == 0 ? "" : "zone" + random.nextInt(zones),
+                    clean ? Optional.empty() : Optional.of("dust" + random.nextInt(dusts)),
+                    inlet.feed()));
+        }
+        List<Zone> limits = new ArrayList<>();
+        for (int n = 0; n < zones; n++) {
+            limits.add(new Zone("zone" + n, "Zone " + n, Optional.of(random.nextInt(1, 4))));
+        }
+        return with(
+                plant, inlets, List.of(dust("dust0", DustClass.DRY_POWDER), dust("dust1", DustClass.HEAVY)), limits);
+    }
+
+    static Dust dust(String id, DustClass of) {
+        return new Dust(
+                id,
+                of.words(),
+                Optional.of(of),
+                of.minimum(),
+                DustClass.SOURCE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                LevelFriction.YANG);
+    }
+
+    static Plant with(Plant plant, List<Inlet> inlets, List<Dust> dusts, List<Zone> zones) {
+        Requirements requirements = new Requirements(
+                Optional.of(new Limit<>(new FreeAirFlow(0.03), Source.entered())),
+                Optional.of(new Limit<>(new PressureDifference(8_000), Source.entered())),
+                new Limit<>(new Ratio(1), Source.entered()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new Limit<>(new Velocity(35), Source.entered())),
+                Optional.of(new Limit<>(new Velocity(0.03), Source.entered())),
+                Optional.empty());
+        return new Plant(
+                plant.name(),
+                plant.note(),
+                plant.site(),
+                dusts,
+                plant.tubes(),
+                plant.hoses(),
+                plant.tools(),
+                plant.points(),
+                plant.runs(),
+                inlets,
+                plant.bleeds(),
+                plant.held(),
+                plant.stations(),
+                new Usage(2, zones, List.of()),
+                requirements,
+                List.of(),
+                List.of());
+    }
+
+    /** Every producer runs, bleed valves as drawn by the seed. */
+    static State condition(Plant plant, FilterCondition filter, boolean bleeds) {
+        Set<String> running = plant.stations().stream()
+                .map(Station::producers)
+                .flatMap(List::stream)
+                .map(VacuumProducer::id)
+                .collect(Collectors.toSet());
+        Set<String> open = new HashSet<>();
+        if (bleeds) {
+            plant.bleeds().forEach(b -> open.add(b.id()));
+        }
+        return new State("any", List.of(), filter, open, Set.of(), running);
+    }
+}

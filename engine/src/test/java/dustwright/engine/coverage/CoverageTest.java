@@ -1,0 +1,128 @@
+package dustwright.engine.coverage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dustwright.engine.Study;
+import dustwright.engine.coverage.Answer.Method;
+import dustwright.engine.coverage.Answer.Verdict;
+import dustwright.engine.coverage.Answer.Worst;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.RandomPlants;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.tubing.Inlet;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Coverage against going through every set, each solved on its own. */
+class CoverageTest {
+    /** A margin found by envelopes is that of a state solved exactly; only which state it is could be wrong. */
+    private static final double MARGIN = 1e-9;
+
+    @Test
+    void trees_and_rings_drawn_from_two_hundred_seeds_agree_with_every_set_solved() {
+        int proven = 0;
+        for (int seed = 0; seed < 200; seed++) {
+            Plant drawn = (seed % 4 == 3
+                            ? RandomPlants.wyesInLoops(seed, 10 + seed % 9)
+                            : seed % 4 == 2
+                                    ? RandomPlants.tree(seed, 14 + seed % 17)
+                                    : RandomPlants.wyes(seed, 14 + seed % 17))
+                    .plant();
+            Plant plant = AskedPlants.asked(drawn, seed);
+            if (plant.inlets().size() > 16) {
+                continue;
+            }
+            int most = plant.inlets().size() > 12 ? 3 : 5;
+            List<Integer> users = IntStream.rangeClosed(
+                            1, Math.min(most, plant.inlets().size()))
+                    .boxed()
+                    .toList();
+            State condition = AskedPlants.condition(
+                    plant, seed % 2 == 0 ? FilterCondition.CLEAN : FilterCondition.DIRTY, seed % 5 == 0);
+            Question question = new Question(users, Question.zonesOf(plant), List.of(condition));
+            Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), Effort.alone());
+            for (Answer answer : coverage.answers()) {
+                compare(seed, plant, condition, question, answer);
+                proven += answer.method() == Method.ENVELOPES ? 1 : 0;
+            }
+        }
+        assertTrue(proven > 200, "by envelopes " + proven);
+    }
+
+    private static void compare(int seed, Plant plant, State condition, Question question, Answer answer) {
+        Map<String, Finding> least = new TreeMap<>();
+        Map<String, String> unsolved = new TreeMap<>();
+        DutyPointSolver solver = new DutyPointSolver(Network.compile(plant));
+        int sets = 0;
+        for (List<String> open : sets(plant, question.atMost(), answer.users())) {
+            sets++;
+            Outcome<DutyPoint> duty = solver.solve(condition.withOpen(open));
+            if (duty instanceof Outcome.Solved<DutyPoint> solved) {
+                for (Finding finding : Study.judge(plant, solved.value())) {
+                    least.merge(
+                            finding.code() + "/" + finding.where(), finding, (a, b) -> b.margin() < a.margin() ? b : a);
+                }
+            } else {
+                unsolved.put(String.join("+", open), ((Outcome.NotSolved<DutyPoint>) duty).why());
+            }
+        }
+        String where = "seed " + seed + ", " + answer.users() + " users, " + answer.method() + " ";
+        assertEquals(sets, answer.sets().intValueExact(), where + "sets");
+        if (sets == 0) {
+            assertEquals(Verdict.NO_SET, answer.verdict(), where);
+            return;
+        }
+        boolean fails = least.values().stream().anyMatch(f -> !f.holds());
+        Verdict wanted = fails ? Verdict.FAILS : unsolved.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
+        assertEquals(wanted, answer.verdict(), where + answer.why() + unsolved);
+        Map<String, Double> found = new HashMap<>();
+        for (Worst worst : answer.worst()) {
+            found.put(
+                    worst.finding().code() + "/" + worst.finding().where(),
+                    worst.finding().margin());
+        }
+        least.forEach((key, finding) -> {
+            if (!key.startsWith("CHOKED") && !key.startsWith("BALANCE")) {
+                assertTrue(found.containsKey(key), where + "lacks " + key);
+                assertEquals(
+                        finding.margin(),
+                        found.get(key),
+                        MARGIN * Math.max(1, Math.abs(finding.margin())),
+                        where + key + " in " + finding.state());
+            }
+        });
+    }
+
+    private static List<List<String>> sets(Plant plant, Map<String, Integer> atMost, int users) {
+        List<List<String>> all = new ArrayList<>();
+        List<Inlet> inlets = plant.inlets();
+        for (int bits = 0; bits < 1 << inlets.size(); bits++) {
+            if (Integer.bitCount(bits) == users) {
+                Map<String, Integer> byZone = new HashMap<>();
+                List<String> open = new ArrayList<>();
+                for (int n = 0; n < inlets.size(); n++) {
+                    if ((bits >> n & 1) == 1) {
+                        open.add(inlets.get(n).id());
+                        byZone.merge(inlets.get(n).zone(), 1, Integer::sum);
+                    }
+                }
+                if (byZone.entrySet().stream().allMatch(e -> e.getValue() <= atMost.getOrDefault(e.getKey(), 99))) {
+                    all.add(open);
+                }
+            }
+        }
+        return all;
+    }
+}
