@@ -100,7 +100,7 @@ final class DutyText {
                     Lines.plain(show.freeAir(producer.flow())),
                     plain(producer.inletFlow()),
                     plain(producer.vacuum()),
-                    plain(producer.rise()),
+                    producer.rise().kelvin() > 0 ? plain(producer.rise()) : "-",
                     plain(producer.shaftPower()));
         }
         if (!table.isEmpty()) {

@@ -264,7 +264,8 @@ final class ResultTables {
                 table.row(
                         "",
                         "   shaft power, temperature rise",
-                        show.full(producer.shaftPower()) + ", " + show.full(producer.rise()));
+                        show.full(producer.shaftPower()) + ", "
+                                + (producer.rise().kelvin() > 0 ? show.full(producer.rise()) : "not known"));
             }
         }
     }

@@ -15,7 +15,7 @@ import dustwright.engine.quantity.TemperatureRise;
  * @param inletFlow actual volume flow at its inlet
  * @param vacuum below the barometer at its inlet
  * @param difference over the machine, silencer included
- * @param rise of the air's temperature; 0 while no air passes. Behind a shut check valve no steady temperature exists and the machine
+ * @param rise of the air's temperature; 0 while no air passes and where seal water takes the heat. Behind a shut check valve no steady temperature exists and the machine
  *     heats up: look at {@code checkValveShut} first
  */
 public record ProducerResult(

@@ -1,5 +1,6 @@
 package dustwright.engine.sheet;
 
+import dustwright.engine.bagging.Container;
 import dustwright.engine.electrical.Instrument;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Plant;
@@ -69,7 +70,10 @@ final class Instruments {
         });
         station.rotaryValve()
                 .ifPresent(v -> usual("rotary valve of " + station.id() + ": rotor turns, on the rotor", "SSL"));
-        station.container().ifPresent(c -> usual("container of " + station.id() + ": full, by level", "LSH"));
+        station.container().ifPresent(c -> {
+            boolean scale = c.stop() == Container.Stop.SCALE;
+            usual("container of " + station.id() + ": full, by " + c.stop().words(), scale ? "WSH" : "LSH");
+        });
         usual("panel, " + station.id() + ": start and stop", "HS");
         usual("panel, " + station.id() + ": running lamp", "YL");
         usual("pulse air of " + station.id() + ": supply lost", "PSL");

@@ -5,6 +5,7 @@ import dustwright.engine.electrical.MotorCircuit;
 import dustwright.engine.electrical.MotorCircuit.MotorType;
 import dustwright.engine.electrical.MotorCurrent;
 import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
@@ -20,7 +21,9 @@ final class MotorSheet {
     private static final Source OVERLOAD = Source.fromMemory("NEC 430.32(A)(1)");
     private static final Source DISCONNECT = Source.fromMemory("NEC 430.109, 430.110(A): rated in horsepower");
     private static final Source AMPACITY = Source.published("NEC 430.22");
-    private static final Source STAR = Source.published("three-phase connection");
+    private static final Source STAR = new Source(
+            "a third of a direct start by the three-phase connection; six times full load is practice, no source",
+            Confidence.COMMON_PRACTICE);
     private static final String IEC_CIRCUIT =
             "Not screened on an IEC basis: installation method, ambient, grouping and the maker's coordination table decide"
                     + " (IEC 60204-1, 60364, 60947-4-1).";
@@ -121,9 +124,8 @@ final class MotorSheet {
         };
         Optional<String> unknown = whyNoCircuit();
         if (unknown.isPresent()) {
-            for (String[] part : circuit) {
-                entries.add(Entry.unknown(id(part[0]), part[1], unknown.get()));
-            }
+            entries.add(Entry.unknown(
+                    id("branch-circuit"), "Branch conductor, short-circuit device, disconnect", unknown.get()));
             return;
         }
         ElectricCurrent fullLoad = load.current().orElseThrow();

@@ -118,13 +118,17 @@ final class PanelSheet {
                 Enclosure.typeSource()));
     }
 
-    private void purge(AreaClass area) {
-        Optional<Integer> division = switch (area) {
+    /** The division an area counts as; empty where it is unclassified. */
+    private static Optional<Integer> division(AreaClass area) {
+        return switch (area) {
             case CLASS_II_DIVISION_1, CLASS_II_GROUP_E, ZONE_20, ZONE_21 -> Optional.of(1);
             case CLASS_II_DIVISION_2, ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> Optional.of(2);
             case UNCLASSIFIED_DUSTY_INDOOR, UNCLASSIFIED_OUTDOOR -> Optional.empty();
         };
-        division.ifPresent(d -> {
+    }
+
+    private void purge(AreaClass area) {
+        division(area).ifPresent(d -> {
             Enclosure.Purge purge = Enclosure.Purge.of(d, false);
             entries.add(Entry.words(
                     "purge",
@@ -236,6 +240,19 @@ final class PanelSheet {
         cooling(heat, steps);
     }
 
+    /** What a closed cooler must carry: the heat less what the walls pass. */
+    private void cooler(ElectricPower heat, ElectricPower walls, List<Step> before) {
+        ElectricPower rest = new ElectricPower(Math.max(0, heat.watts() - walls.watts()));
+        List<Step> steps = new ArrayList<>(before);
+        steps.add(new Step(
+                "ELE-26",
+                "P_cooler = max(0, P − P_walls)",
+                List.of(new Term("P", "heat made inside", heat), new Term("P_walls", "passed by the walls", walls)),
+                new Term("P_cooler", "left for a closed cooler", rest),
+                ENERGY));
+        entries.add(Entry.known("panel-cooler", "Left for a closed cooler", rest, steps));
+    }
+
     private void cooling(ElectricPower heat, List<Step> heatSteps) {
         String id = "panel-cooling";
         String name = "Air the panel needs to stay cool";
@@ -252,10 +269,6 @@ final class PanelSheet {
         }
         ElectricPower walls = new ElectricPower(PanelHeat.throughWalls_W(
                 PanelHeat.PAINTED_STEEL_WPerM2K, panel.surface().get().squareMetres(), rise.kelvin()));
-        Density density = new Density(
-                plant.site().air().density_kgPerM3(plant.site().air().ambient().pascals()));
-        ActualVolumeFlow air = new ActualVolumeFlow(
-                PanelHeat.coolingAir_m3PerS(heat.watts(), walls.watts(), rise.kelvin(), density.kgPerCubicMetre()));
         List<Step> steps = new ArrayList<>(heatSteps);
         steps.add(new Step(
                 "ELE-20",
@@ -265,6 +278,16 @@ final class PanelSheet {
                         new Term("ΔT", "inside over ambient", rise)),
                 new Term("P_walls", "passed by the walls", walls),
                 WALLS));
+        cooler(heat, walls, steps);
+        if (panel.area().filter(area -> division(area).isPresent()).isPresent()) {
+            entries.add(Entry.words(
+                    id, name, "none may pass a panel in a classified area: a closed cooler", List.of(), WALLS));
+            return;
+        }
+        Density density = new Density(
+                plant.site().air().density_kgPerM3(plant.site().air().ambient().pascals()));
+        ActualVolumeFlow air = new ActualVolumeFlow(
+                PanelHeat.coolingAir_m3PerS(heat.watts(), walls.watts(), rise.kelvin(), density.kgPerCubicMetre()));
         steps.add(new Step(
                 "ELE-21",
                 "Q = max(0, P − P_walls) / (ρ cp ΔT)",
@@ -277,7 +300,7 @@ final class PanelSheet {
                 ENERGY));
         entries.add(
                 air.cubicMetresPerSecond() > 0
-                        ? Entry.known(id, name + "; a closed cooler instead keeps the dust out", air, steps)
+                        ? Entry.known(id, name + "; a closed cooler keeps the dust out", air, steps)
                         : Entry.words(id, name, "none: its walls pass the heat", steps, ENERGY));
     }
 }

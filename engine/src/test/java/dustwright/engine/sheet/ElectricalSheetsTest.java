@@ -169,8 +169,7 @@ class ElectricalSheetsTest {
         // IEC 60947-4-1 Annex G, from memory: 11 kW is 22 A; star start a third of six times
         assertThat(known(plant, "full-load-current/P1")).isEqualTo(22);
         assertThat(known(plant, "start-current/P1")).isCloseTo(44, within(1e-9));
-        assertThat(unknown(plant, "conductor/P1")).contains("IEC 60204-1");
-        assertThat(unknown(plant, "dual-element-fuse/P1")).contains("IEC");
+        assertThat(unknown(plant, "branch-circuit/P1")).contains("IEC 60204-1");
         assertThat(Sheets.of(plant, List.of()).stream()
                         .filter(s -> s.id().startsWith("motor") || s.id().equals("supply"))
                         .flatMap(s -> s.entries().stream())
@@ -204,7 +203,7 @@ class ElectricalSheetsTest {
                 Optional.of(panel(Optional.empty(), Optional.empty(), Optional.of(new Area(2)))));
         Plant driven = plant(motor(15, Motor.Starting.DIRECT, Optional.empty()), true, Optional.empty(), electrical);
         assertThat(words(driven, "start/P1")).contains("by its drive");
-        assertThat(unknown(driven, "conductor/P1")).contains("rated input current");
+        assertThat(unknown(driven, "branch-circuit/P1")).contains("rated input current");
         // 15 hp · (1/0.97 − 1) = 346 W of the drive on top of the control load
         assertThat(known(driven, "panel-heat") - known(driven, "control-load")).isCloseTo(345.9, within(0.2));
         // by hand: walls 5.5 · 2 · 15 = 165 W; the rest over 1.204 · 1005 · 15
@@ -223,6 +222,12 @@ class ElectricalSheetsTest {
                 Optional.of(nec(480)), Optional.of(panel(division2, Optional.of("owner"), Optional.empty()))));
         assertThat(words(named, "enclosure")).contains("dusttight");
         assertThat(words(named, "purge")).startsWith("type Z");
+        Plant sized = nameless.withElectrical(new Electrical(
+                Optional.of(nec(480)),
+                Optional.of(panel(division2, Optional.of("owner"), Optional.of(new Area(0.1))))));
+        // by hand: walls 5.5 · 0.1 · 15 = 8.25 W; no room air may carry the rest
+        assertThat(known(sized, "panel-cooler")).isCloseTo(known(sized, "panel-heat") - 8.25, within(1e-9));
+        assertThat(words(sized, "panel-cooling")).contains("none may");
         assertThat(unknown(named, "panel-cooling")).contains("surface");
     }
 
