@@ -1,7 +1,7 @@
 """An independent solution of whole networks, and of single legs by python3-fluids.
 
 Reads one JSON object from standard input and writes one to standard output:
-    {"networks": [...], "legs": [...]}   ->   {"networks": [{"pressures", "flows", "misfit"}], "legs": [{"flow", "choke_pressure"}]}
+    {"networks": [...], "legs": [...]}   ->   {"networks": [{"pressures", "flows", "dust", "misfit"}], "legs": [{"flow", "choke_pressure"}]}
 
 Everything is SI. A network is primary data (bores, lengths, roughness, K, nozzle areas, pump data), not coefficients, and the equations are
 written here once more from the equation pages, with pressures and flows as unknowns, junction losses inside the equations, and a general root finder
@@ -65,6 +65,61 @@ def wye_k(degrees, a, q):
     raise ValueError(degrees)
 
 
+G = 9.80665
+
+
+def barati(re):
+    t = math.tanh
+    return (5.4856e9 * t(4.3774e-9 / re) + 0.0709 * t(700.6574 / re) + 0.3894 * t(74.1539 / re) - 0.1198 * t(7429.0843 / re)
+            + 1.7174 * t(9.9851 / (re + 2.3384)) + 0.4744)
+
+
+def drag(re):
+    """Stokes below 0.01, Barati from 0.1, a straight line between."""
+    if re < 0.01:
+        return 24 / re
+    if re >= 0.1:
+        return barati(re)
+    part = (re - 0.01) / 0.09
+    return 24 / re * (1 - part) + barati(re) * part
+
+
+def falling(size, heavy, rho, mu):
+    """Terminal velocity of a sphere, by bracketing."""
+    weight = 4 / 3 * size * (heavy - rho) * G / rho
+    return brentq(lambda v: drag(rho * v * size / mu) * v * v - weight, 1e-9, 1e3, xtol=1e-16, rtol=1e-14)
+
+
+class Dust:
+    def __init__(self, data, site_rho, mu):
+        self.size, self.heavy, self.hinkle, self.mu = data["size"], data["density"], data["hinkle"], mu
+        self.site = site_rho
+        self.at_site = falling(self.size, self.heavy, site_rho, mu)
+        self.power = math.log(self.at_site / falling(self.size, self.heavy, site_rho / 2, mu)) / math.log(2)
+        self.lag = 0.0638 * self.size ** 0.3 * self.heavy ** 0.5
+
+    def drop(self, leg, rho, v, flux, flux_of_all):
+        """What this dust adds on the dilute branch [Pa]: start in a hose, friction, lift; measured runs have no bends."""
+        c = v * (1 - self.lag)
+        rise = leg.get("rise", 0) * (1 if leg["forward"] else -1)
+        level = leg["length"] - abs(rise)
+        bore = leg["bore"]
+        total = flux * c if "valve" in leg else 0
+        if self.hinkle:
+            slip = v * self.lag
+            re = rho * slip * self.size / self.mu
+            cd = max(24 / re, 18.5 * re ** -0.6, 0.44)
+            f = 3 / 8 * rho / self.heavy * bore / self.size * cd * (slip / c) ** 2
+        else:
+            share = flux_of_all / (self.heavy * c)
+            f = 0.117 / 4 * share * (share * v / math.sqrt(G * bore)) ** -1.15
+        total += 2 * f * flux * c * level / bore
+        total += 0.057 * flux * abs(rise) * math.sqrt(G / bore)
+        if rise > 0:
+            total += flux * G * rise / (v - self.at_site * (rho / self.site) ** self.power)
+        return total * min(1, v)
+
+
 class Network:
     def __init__(self, data):
         self.d = data
@@ -82,6 +137,10 @@ class Network:
         self.pumps = [(s, p) for s in data["stations"] for p in s["producers"]]
         self.flow_names += ["pump " + p["id"] for _, p in self.pumps]
         self.scale = 0.1
+        self.dusts = {k: Dust(x, self.pa / self.rt, self.mu) for k, x in data["dusts"].items()}
+        for leg in data["legs"]:
+            if leg["id"].startswith("hose "):
+                leg["valve"] = leg["to"]
 
     def unpack(self, v):
         n = len(self.free)
@@ -125,7 +184,38 @@ class Network:
             loss[run["id"]] = faded * (k_run * head(common) + max(0, head(common) - head(run)))
         return loss
 
-    def leg(self, leg, p1, p2, w, junction):
+    def dust_flows(self, w):
+        """Dust of every kind in every leg: what enters a point leaves it in the ratio of the air, by one linear system per dust."""
+        legs = self.d["legs"]
+        receivers = {s["receiver"] for s in self.d["stations"]}
+        names = sorted({n for leg in legs for n in (leg["from"], leg["to"])} - set(self.held) - receivers)
+        row = {n: i for i, n in enumerate(names)}
+        flows = {leg["id"]: {} for leg in legs}
+        for kind in self.dusts:
+            matrix, fed = np.eye(len(names)), np.zeros(len(names))
+            leaving = np.zeros(len(names))
+            for leg in legs:
+                up = leg["from"] if w["leg " + leg["id"]] >= 0 else leg["to"]
+                if up in row:
+                    leaving[row[up]] += abs(w["leg " + leg["id"]])
+            for leg in legs:
+                flow = w["leg " + leg["id"]]
+                up, down = (leg["from"], leg["to"]) if flow >= 0 else (leg["to"], leg["from"])
+                if leg.get("dust") == kind and down in row:
+                    fed[row[down]] += leg["feed"]
+                elif up in row and down in row and leaving[row[up]] > 0:
+                    matrix[row[down], row[up]] -= abs(flow) / leaving[row[up]]
+            through = np.linalg.solve(matrix, fed)  # dust that passes each point
+            for leg in legs:
+                flow = w["leg " + leg["id"]]
+                up = leg["from"] if flow >= 0 else leg["to"]
+                if leg.get("dust") == kind:
+                    flows[leg["id"]][kind] = leg["feed"]
+                elif up in row and leaving[row[up]] > 0 and through[row[up]] > 0:
+                    flows[leg["id"]][kind] = through[row[up]] * abs(flow) / leaving[row[up]]
+        return flows
+
+    def leg(self, leg, p1, p2, w, junction, dust):
         area = math.pi / 4 * leg["bore"] ** 2
         kinetic = w * w * self.rt / area ** 2
         P1, P2 = p1 * p1, p2 * p2 + junction
@@ -134,7 +224,15 @@ class Network:
         re = 4 * abs(w) / (math.pi * leg["bore"] * self.mu)
         f = leg["friction"] if leg.get("friction") is not None else darcy(max(re, 1e-9), leg["roughness"] / leg["bore"])
         total = f * leg["length"] / leg["bore"] + leg["k"] + math.log(up / down)
-        return (up - down - kinetic * total) * sign / self.pa ** 2
+        added = 0
+        if dust:
+            mean = (math.sqrt(up) + math.sqrt(down)) / 2
+            rho = mean / self.rt
+            leg["forward"] = w >= 0
+            v = abs(w) / (rho * area)
+            every = sum(dust.values()) / area
+            added = 2 * mean * sum(self.dusts[k].drop(leg, rho, max(v, 1e-9), m / area, every) for k, m in dust.items())
+        return (up - down - kinetic * total - added) * sign / self.pa ** 2
 
     def pump(self, station, pump, p, w, speed_ratio):
         """Two residuals: flow at the speed, and the speed itself (fixed, or moved until the vacuum is the held one)."""
@@ -173,9 +271,10 @@ class Network:
 
         laws = []
         loss = self.junctions(w)
+        dust = self.dust_flows(w) if self.dusts else {}
         for leg in self.d["legs"]:
             flow = w["leg " + leg["id"]]
-            laws.append(self.leg(leg, p[leg["from"]], p[leg["to"]], flow, loss.get(leg["id"], 0)))
+            laws.append(self.leg(leg, p[leg["from"]], p[leg["to"]], flow, loss.get(leg["id"], 0), dust.get(leg["id"])))
             move(leg["from"], leg["to"], flow)
         for leak in self.d["leaks"]:
             gap = self.pa ** 2 - p[leak["node"]] ** 2
@@ -219,7 +318,9 @@ class Network:
         if best is None:
             raise RuntimeError("the peer found no solution of " + self.d["name"])
         p, w, speeds = self.unpack(best[1])
-        return {"pressures": p, "flows": w, "misfit": best[0]}
+        dust = self.dust_flows(w) if self.dusts else {}
+        carried = {"leg " + leg["id"]: float(sum(dust.get(leg["id"], {}).values())) for leg in self.d["legs"]}
+        return {"pressures": p, "flows": w, "dust": carried, "misfit": best[0]}
 
     def newton(self, v):
         """A few full steps with central differences, to the last digits."""

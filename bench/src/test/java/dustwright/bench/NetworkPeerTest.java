@@ -58,7 +58,13 @@ class NetworkPeerTest {
                     .collect(Collectors.toSet());
             Set<String> bleeds = bleed ? Set.of("B1") : Set.of();
             return new State(
-                    name, open.stream().sorted().toList(), filter, bleeds, vent ? Set.of("REC") : Set.of(), running);
+                    name,
+                    open.stream().sorted().toList(),
+                    open,
+                    filter,
+                    bleeds,
+                    vent ? Set.of("REC") : Set.of(),
+                    running);
         }
     }
 
@@ -82,7 +88,11 @@ class NetworkPeerTest {
             Case.of("holding-drive", "A", "D"),
             Case.of("two-stations", "A", "B", "C"),
             Case.of("bridge"),
-            Case.of("grid"));
+            Case.of("grid"),
+            Case.of("dusty-tree", "A", "B", "C"),
+            Case.of("dusty-loop", "A", "D"),
+            Case.of("dusty-wyes", "A", "B", "D"),
+            Case.of("dusty-two-stations", "A", "B", "C"));
 
     @Test
     void every_network_file_is_a_case() throws IOException {
@@ -122,6 +132,10 @@ class NetworkPeerTest {
         for (LegResult leg : duty.legs()) {
             String name = "leg " + (leg.kind() == LegResult.Kind.HOSE ? "hose " : "") + leg.id();
             flow(name, leg.flow().kgPerSecond(), peer);
+            double dust = peer.get("dust").get(name).asDouble();
+            assertThat(leg.dust().kgPerSecond())
+                    .as("dust in " + name)
+                    .isCloseTo(dust, within(1e-7 * Math.max(dust, 1e-5)));
         }
         duty.stations().forEach(station -> {
             flow("filter " + station.id(), station.throughFilter().kgPerSecond(), peer);
@@ -151,6 +165,13 @@ class NetworkPeerTest {
                 .isTrue();
         assertThat(leg(solve("wyes"), "M1").junctionLoss().pascals()).isNotZero();
         assertThat(solve("all-closed").inlets()).allMatch(i -> i.flow().kgPerSecond() > 0);
+        for (String dusty : List.of("dusty-tree", "dusty-loop", "dusty-wyes", "dusty-two-stations")) {
+            assertThat(solve(dusty).dilute()).as(dusty).isTrue();
+            assertThat(solve(dusty).legs())
+                    .as(dusty)
+                    .anyMatch(leg -> leg.solidsDrop().pascals() > 300);
+        }
+        assertThat(leg(solve("dusty-tree"), "M1").streams()).hasSize(2);
     }
 
     private static DutyPoint solve(String name) {

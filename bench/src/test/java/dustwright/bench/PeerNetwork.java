@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dustwright.engine.air.Air;
+import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Plant;
@@ -47,6 +48,13 @@ final class PeerNetwork {
         airNode.put("ambient", air.ambient().pascals());
         airNode.put("rt", air.rt());
         airNode.put("viscosity", air.viscosity_PaS());
+        ObjectNode dusts = out.putObject("dusts");
+        plant.dusts()
+                .forEach(dust -> dust.particle()
+                        .ifPresent(particle -> dusts.putObject(dust.id())
+                                .put("size", particle.size().metres())
+                                .put("density", particle.density().kgPerCubicMetre())
+                                .put("hinkle", dust.levelFriction() == LevelFriction.HINKLE)));
         ArrayNode legs = out.putArray("legs");
         ArrayNode leaks = out.putArray("leaks");
         ArrayNode nozzles = out.putArray("nozzles");
@@ -79,6 +87,7 @@ final class PeerNetwork {
         leg.put("id", run.id()).put("from", run.from()).put("to", run.to());
         leg.put("bore", plant.tube(run.tube()).bore().metres());
         leg.put("length", route.length().metres()).put("k", route.k() + fittings + head);
+        leg.put("rise", route.rise().metres());
         wall(leg, plant.tube(run.tube()).wall());
         run.wye().ifPresent(angle -> leg.put("wye_degrees", Math.toDegrees(angle.radians())));
     }
@@ -102,6 +111,9 @@ final class PeerNetwork {
         ObjectNode leg = legs.addObject();
         leg.put("id", "hose " + inlet.id()).put("to", inlet.id());
         leg.put("bore", hose.bore().metres()).put("length", hose.length().metres());
+        if (state.feeding().contains(inlet.id()) && inlet.feed().kgPerSecond() > 0) {
+            leg.put("dust", inlet.dust().orElseThrow()).put("feed", inlet.feed().kgPerSecond());
+        }
         wall(leg, hose.wall());
         Tool.Law law = plant.tool(inlet.tool()).law();
         if (law instanceof Tool.Law.VelocityHeads heads) {

@@ -19,6 +19,8 @@ import java.util.stream.IntStream;
 final class DustLoad {
     /** Dust has settled when it changes by no more than this share of all that is fed [-]. */
     private static final double TOLERANCE = 1e-12;
+    /** Less than this share of all that is fed is none: air that moves by rounding only carries nothing [-]. */
+    private static final double TRACE = 1e-14;
 
     private final Network net;
     private final DustLaws laws;
@@ -193,7 +195,10 @@ final class DustLoad {
         for (int dust = 0; dust < kinds; dust++) {
             if (fed_kgPerS[dust] > 0) {
                 part(dust, state);
-                System.arraycopy(wanted_kgPerS, 0, flow_kgPerS[dust], 0, net.legCount);
+                for (int leg = 0; leg < net.legCount; leg++) {
+                    boolean some = wanted_kgPerS[leg] > TRACE * fed_kgPerS[dust];
+                    flow_kgPerS[dust][leg] = some ? wanted_kgPerS[leg] : 0;
+                }
             }
         }
     }

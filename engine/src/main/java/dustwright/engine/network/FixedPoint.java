@@ -10,14 +10,17 @@ final class FixedPoint {
     private static final int DEPTH = 6;
     /** A direction that adds less than this share of itself to the others is left out [-]. */
     private static final double DEPENDENT = 1e-8;
-    /** After so many rounds, and again each time, steps are halved and begin anew: at corners of the function mixing goes to and fro. */
-    private static final int PATIENCE = 25;
+    /** Rounds of mixing and of short steps in turn: where the function has corners, mixing alone may go to and fro for ever. */
+    private static final int TURN = 30;
+
+    private static final double SHORT_STEP = 0.4;
 
     private final int size;
     private final double[][] gapChange;
     private final double[][] foundChange;
     private final double[][] basis;
     private final double[][] triangle;
+    private final double[] along;
     private final double[] weight;
     private final double[] gap;
     private final double[] lastGap;
@@ -30,6 +33,7 @@ final class FixedPoint {
         foundChange = new double[DEPTH][size];
         basis = new double[DEPTH][size];
         triangle = new double[DEPTH][DEPTH];
+        along = new double[DEPTH];
         weight = new double[DEPTH];
         gap = new double[size];
         lastGap = new double[size];
@@ -50,9 +54,11 @@ final class FixedPoint {
         for (int n = 0; n < size; n++) {
             gap[n] = found[n] - x[n];
         }
-        int since = rounds % PATIENCE;
-        int kept = Math.min(since, DEPTH);
-        if (since > 0) {
+        int turn = rounds / TURN;
+        int since = rounds % TURN;
+        boolean mixes = turn % 2 == 0;
+        int kept = mixes ? Math.min(since, DEPTH) : 0;
+        if (kept > 0) {
             int place = (since - 1) % DEPTH;
             for (int n = 0; n < size; n++) {
                 gapChange[place][n] = gap[n] - lastGap[n];
@@ -62,13 +68,13 @@ final class FixedPoint {
         System.arraycopy(gap, 0, lastGap, 0, size);
         System.arraycopy(found, 0, lastFound, 0, size);
         weigh(kept);
-        double damping = Math.pow(0.5, Math.min(4, rounds / PATIENCE));
+        double step = mixes ? 1 : SHORT_STEP / (turn + 1);
         for (int n = 0; n < size; n++) {
-            double mixed = found[n] - (1 - damping) * gap[n];
+            double mixed = x[n] + step * gap[n];
             for (int j = 0; j < kept; j++) {
-                mixed -= weight[j] * (foundChange[j][n] - (1 - damping) * gapChange[j][n]);
+                mixed -= weight[j] * foundChange[j][n];
             }
-            x[n] = Math.max(0, mixed);
+            x[n] = Math.max(0, Math.min(mixed, 2 * Math.max(x[n], found[n])));
         }
         rounds++;
     }
@@ -76,7 +82,6 @@ final class FixedPoint {
     /** Least squares of the gap by its changes, by orthogonal directions. */
     private void weigh(int kept) {
         Arrays.fill(weight, 0);
-        double[] along = new double[DEPTH];
         for (int j = 0; j < kept; j++) {
             System.arraycopy(gapChange[j], 0, basis[j], 0, size);
             double whole = Math.sqrt(product(basis[j], basis[j]));

@@ -2,6 +2,8 @@ package dustwright.engine.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.engine.network.DustStream;
+import dustwright.engine.network.DustyPlants;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.LegResult;
@@ -12,6 +14,7 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.PressureDifference;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -73,6 +76,31 @@ class AuditTest {
     }
 
     @Test
+    void dust_changed_by_a_thousandth_is_found_at_its_leg() {
+        RandomPlants.Case dusty = DustyPlants.of(new RandomPlants.Case(PLANT, PlantSketch.open(PLANT, "A", "B")), 3);
+        DutyPoint duty = DutyPointSolver.solve(dusty.plant(), dusty.state().withFeeding(Set.of("A", "B")))
+                .match(solved -> solved, why -> {
+                    throw new AssertionError(why);
+                });
+        assertThat(Audit.of(dusty.plant(), duty)).isEmpty();
+        List<LegResult> legs = duty.legs().stream()
+                .map(leg -> leg.id().equals("M1") ? withMoreDust(leg) : leg)
+                .toList();
+        DutyPoint changed = new DutyPoint(
+                duty.state(), duty.nodes(), legs, duty.inlets(), duty.bleeds(), duty.stations(), duty.convergence());
+        assertThat(Audit.of(dusty.plant(), changed))
+                .extracting(d -> d.where().id() + ": " + d.what())
+                .contains("M1: leg law", "M1: drop by dust");
+    }
+
+    private static LegResult withMoreDust(LegResult leg) {
+        List<DustStream> streams = leg.streams().stream()
+                .map(s -> new DustStream(s.dust(), new MassFlow(1.001 * s.flow().kgPerSecond()), s.drop()))
+                .toList();
+        return copy(leg, 1, 0, streams);
+    }
+
+    @Test
     void a_junction_loss_off_by_a_pascal_is_found() {
         List<Discrepancy> found = Audit.of(PLANT, withLeg("DB", leg -> copy(leg, 1, 1)));
         assertThat(found)
@@ -117,6 +145,11 @@ class AuditTest {
     }
 
     private static LegResult copy(LegResult l, double flowFactor, double moreJunctionLoss_Pa) {
+        return copy(l, flowFactor, moreJunctionLoss_Pa, l.streams());
+    }
+
+    private static LegResult copy(
+            LegResult l, double flowFactor, double moreJunctionLoss_Pa, List<DustStream> streams) {
         return new LegResult(
                 l.id(),
                 l.kind(),
@@ -134,7 +167,7 @@ class AuditTest {
                 l.k(),
                 new PressureDifference(l.junctionLoss().pascals() + moreJunctionLoss_Pa),
                 l.dust(),
-                l.streams(),
+                streams,
                 l.choked());
     }
 }

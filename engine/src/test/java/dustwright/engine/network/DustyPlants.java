@@ -1,5 +1,6 @@
 package dustwright.engine.network;
 
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
@@ -26,24 +27,11 @@ public final class DustyPlants {
                 .dust("sand", 2e-4, 2650)
                 .dust("pellets", 3e-3, 950)
                 .plant();
-        Plant plant = new Plant(
-                p.name(),
-                p.note(),
-                p.site(),
+        Plant plant = copy(
+                p,
                 dusts.dusts(),
-                p.tubes(),
-                p.hoses(),
-                p.tools(),
-                p.points(),
                 p.runs().stream().map(run -> tilted(run, random)).toList(),
-                p.inlets().stream().map(inlet -> fed(inlet, random)).toList(),
-                p.bleeds(),
-                p.held(),
-                p.stations(),
-                p.usage(),
-                p.requirements(),
-                p.overrides(),
-                p.assumptions());
+                p.inlets().stream().map(inlet -> fed(inlet, random)).toList());
         Set<String> feeding = clean.state().open().stream()
                 .filter(id -> random.nextInt(8) > 0)
                 .collect(Collectors.toSet());
@@ -52,19 +40,30 @@ public final class DustyPlants {
 
     /** The plant with every feed times a factor. */
     public static Plant withFeeds(Plant p, double factor) {
+        return withInlets(
+                p,
+                p.inlets().stream()
+                        .map(i -> withFeed(i, i.dust(), factor * i.feed().kgPerSecond()))
+                        .toList());
+    }
+
+    /** The plant with other inlets. */
+    public static Plant withInlets(Plant p, List<Inlet> inlets) {
+        return copy(p, p.dusts(), p.runs(), inlets);
+    }
+
+    private static Plant copy(Plant p, List<Dust> dusts, List<Run> runs, List<Inlet> inlets) {
         return new Plant(
                 p.name(),
                 p.note(),
                 p.site(),
-                p.dusts(),
+                dusts,
                 p.tubes(),
                 p.hoses(),
                 p.tools(),
                 p.points(),
-                p.runs(),
-                p.inlets().stream()
-                        .map(i -> withFeed(i, i.dust(), factor * i.feed().kgPerSecond()))
-                        .toList(),
+                runs,
+                inlets,
                 p.bleeds(),
                 p.held(),
                 p.stations(),
