@@ -71,6 +71,13 @@ public class SolveBenchmark {
         return general.solve(TreePlants.state(plant, states[next]));
     }
 
+    /** The same while all four users pick up dust. */
+    @Benchmark
+    public Object generalWithDust() {
+        next = (next + 1) % STATES;
+        return general.solve(TreePlants.feeding(plant, states[next]));
+    }
+
     /** Folding itself. */
     @Benchmark
     public Object fold() {

@@ -1,6 +1,10 @@
 package dustwright.bench;
 
 import dustwright.engine.air.Air;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.DustClass;
+import dustwright.engine.conveying.LevelFriction;
+import dustwright.engine.conveying.Particle;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Source;
 import dustwright.engine.network.State;
@@ -18,6 +22,7 @@ import dustwright.engine.producer.StatedLoss;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.LeakCoefficient;
@@ -55,6 +60,8 @@ import java.util.stream.IntStream;
 final class TreePlants {
     private static final double ROUGHNESS_m = 4.5e-5;
     private static final double LEAK_kgPerSPa = 3e-9;
+    private static final String POWDER = "powder";
+    private static final double FEED_kgPerS = 40.0 / 3600;
 
     private final SplittableRandom random;
     private final ReliefValve relief;
@@ -92,6 +99,25 @@ final class TreePlants {
         return new State("measured", ids, FilterCondition.NORMAL, Set.of(), Set.of(), Set.of("P1"));
     }
 
+    /** The same while every user picks up 40 kg/h of fine powder. */
+    static State feeding(Plant plant, int... open) {
+        State state = state(plant, open);
+        return state.withFeeding(Set.copyOf(state.open()));
+    }
+
+    private static Dust powder() {
+        return new Dust(
+                POWDER,
+                "Invented powder",
+                Optional.of(DustClass.VERY_FINE_LIGHT),
+                DustClass.VERY_FINE_LIGHT.minimum(),
+                DustClass.SOURCE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new Particle(new Length(6e-5), new Density(1450))),
+                LevelFriction.YANG);
+    }
+
     /** States drawn from a seed: so many of the inlets open, each set equally likely. */
     static int[][] states(int count, int inlets, int open, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
@@ -118,7 +144,7 @@ final class TreePlants {
                         new Air(new AbsolutePressure(101_325), new Temperature(293.15), 287.05287, 1.8134e-5),
                         Optional.empty(),
                         0),
-                List.of(),
+                List.of(powder()),
                 List.of(
                         tube("T5", 0.1216, steel),
                         tube("T4", 0.0972, steel),
@@ -154,8 +180,8 @@ final class TreePlants {
                     0.5,
                     new LeakCoefficient(LEAK_kgPerSPa),
                     "",
-                    Optional.empty(),
-                    new MassFlow(0)));
+                    Optional.of(POWDER),
+                    new MassFlow(FEED_kgPerS)));
             below = tee;
         }
     }
