@@ -133,7 +133,6 @@ final class PeerInput {
     private double pockets_kgPerS(RotaryValve rotary) {
         return rotary.swept().cubicMetres()
                 * rotary.speed().revolutionsPerSecond()
-                * (1 - rotary.fill())
                 * air.density_kgPerM3(air.ambient().pascals());
     }
 

@@ -11,6 +11,7 @@ import dustwright.engine.network.State;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Point;
+import dustwright.engine.plant.ReceiverLimits;
 import dustwright.engine.plant.Requirements;
 import dustwright.engine.plant.Site;
 import dustwright.engine.plant.Station;
@@ -18,6 +19,7 @@ import dustwright.engine.plant.Usage;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.ReliefValve;
+import dustwright.engine.producer.SafetyFilterRating;
 import dustwright.engine.producer.StatedLoss;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
@@ -231,6 +233,7 @@ final class TreePlants {
                         new FilterResistance(41_000),
                         new FilterResistance(62_000)),
                 Optional.of(new StatedLoss(new PressureDifference(500), new FreeAirFlow(0.165))),
+                SafetyFilterRating.UNKNOWN,
                 Optional.of(relief),
                 Optional.empty(),
                 Optional.of(new RotaryValve(new Volume(0.0113), RotationalSpeed.ofRpm(15), 0.3, new Area(7.5e-5), 0.6)),
@@ -247,6 +250,7 @@ final class TreePlants {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                ReceiverLimits.NONE);
     }
 }

@@ -149,8 +149,7 @@ final class PeerNetwork {
             nozzle(nozzles, station.id(), v.clearance().squareMetres() * v.dischargeCoefficient());
             double ambientDensity =
                     plant.site().air().ambient().pascals() / plant.site().air().rt();
-            double pockets =
-                    v.swept().cubicMetres() * v.speed().revolutionsPerSecond() * (1 - v.fill()) * ambientDensity;
+            double pockets = v.swept().cubicMetres() * v.speed().revolutionsPerSecond() * ambientDensity;
             supplies.merge(station.id(), pockets, Double::sum);
         });
         ArrayNode producers = node.putArray("producers");

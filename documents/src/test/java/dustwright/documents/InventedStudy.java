@@ -33,6 +33,7 @@ import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Point;
 import dustwright.engine.plant.ReasonedOverride;
+import dustwright.engine.plant.ReceiverLimits;
 import dustwright.engine.plant.Requirements;
 import dustwright.engine.plant.Site;
 import dustwright.engine.plant.Station;
@@ -40,6 +41,7 @@ import dustwright.engine.plant.Usage;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.ReliefValve;
+import dustwright.engine.producer.SafetyFilterRating;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.*;
 import dustwright.engine.receiver.Filter;
@@ -119,7 +121,8 @@ public final class InventedStudy {
                 Optional.empty(),
                 Optional.of(new Limit<>(new Velocity(40), memory)),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                ReceiverLimits.NONE);
         return new Plant(
                 name,
                 "Invented demo plant.",
@@ -290,6 +293,7 @@ public final class InventedStudy {
                         new FilterResistance(40_000),
                         new FilterResistance(60_000)),
                 Optional.empty(),
+                SafetyFilterRating.UNKNOWN,
                 Optional.of(new ReliefValve(
                         new PressureDifference(28_800), new PressureDifference(8_500), new FreeAirFlow(0.236))),
                 Optional.empty(),

@@ -49,7 +49,10 @@ final class DustBinder {
                 dust.find("bulk density", Density.class),
                 dust.find("tapped density", Density.class),
                 particle,
-                particle.map(p -> levelFriction(dust, p)).orElse(LevelFriction.YANG));
+                particle.map(p -> levelFriction(dust, p)).orElse(LevelFriction.YANG),
+                dust.find("combustible", Boolean.class),
+                ReceiverBinder.onCloth(dust),
+                ReceiverBinder.inHopper(dust));
     }
 
     private static Optional<Particle> particle(Section dust) {

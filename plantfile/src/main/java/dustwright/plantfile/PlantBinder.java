@@ -9,11 +9,13 @@ import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.ReasonedOverride;
+import dustwright.engine.plant.ReceiverLimits;
 import dustwright.engine.plant.Requirements;
 import dustwright.engine.plant.Site;
 import dustwright.engine.plant.Usage;
 import dustwright.engine.plant.Zone;
 import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
@@ -151,7 +153,20 @@ final class PlantBinder {
                 limit(asked, "loading ratio", Ratio.class),
                 limit(asked, "wear velocity", Velocity.class),
                 limit(asked, "air to cloth", Velocity.class),
-                limit(asked, "can velocity", Velocity.class));
+                limit(asked, "can velocity", Velocity.class),
+                receiverLimits(asked));
+    }
+
+    private ReceiverLimits receiverLimits(Section asked) {
+        boolean valves = top.namedSections("stations").stream().anyMatch(s -> s.has("rotary valve"));
+        Optional<Limit<Ratio>> capacity = limit(asked, "valve capacity", Ratio.class);
+        return new ReceiverLimits(
+                limit(asked, "cleaning interval", Duration.class),
+                limit(asked, "hold-up", Duration.class),
+                valves
+                        ? capacity.or(() -> Optional.of(
+                                new Limit<>(asked.get("valve capacity", Ratio.class), Source.commonPractice())))
+                        : capacity);
     }
 
     static <T> Optional<Limit<T>> limit(Section asked, String key, Class<T> type) {

@@ -3,6 +3,7 @@ package dustwright.plantfile;
 import dustwright.engine.conveying.Particle;
 import dustwright.engine.conveying.SolidsFriction;
 import dustwright.engine.electrical.Supply;
+import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.Length;
@@ -64,6 +65,19 @@ final class Relations {
                     "particles too coarse and heavy for the law of their velocity (CON-30)",
                     "finer or lighter particles; without a size, what the dust adds is left out and said so");
         }
+        dust.section("in hopper").ifPresent(hopper -> {
+            ordered(hopper, "wall friction", "effective angle", Angle.class, (a, b) -> a.si() <= b.si());
+            List<?> points = hopper.items("flow function");
+            for (int i = 1; i < points.size(); i++) {
+                if (!(part(points.get(i), 0).si() > part(points.get(i - 1), 0).si())) {
+                    fault(
+                            hopper,
+                            "flow function[" + i + "]",
+                            "the consolidating stress does not rise here",
+                            "points in order of their consolidating stress");
+                }
+            }
+        });
     }
 
     private void tube(Section tube) {
@@ -220,6 +234,7 @@ final class Relations {
 
     private void station(Section station) {
         station.section("filter").ifPresent(this::filter);
+        station.section("receiver").ifPresent(this::receiver);
         station.section("relief valve")
                 .ifPresent(r -> ordered(r, "set", "full", PressureDifference.class, (a, b) -> a.si() < b.si()));
         if (station.has("producers") && station.named("producers").isEmpty()) {
@@ -229,7 +244,32 @@ final class Relations {
         station.namedSections("producers").forEach(producers::check);
     }
 
+    private void receiver(Section receiver) {
+        Optional<Length> diameter = receiver.find("diameter", Length.class);
+        Optional<Length> outlet = receiver.section("hopper").flatMap(h -> h.find("outlet", Length.class));
+        if (diameter.isPresent()
+                && outlet.isPresent()
+                && !(outlet.get().si() < diameter.get().si())) {
+            fault(
+                    receiver.section("hopper").orElseThrow(),
+                    "outlet",
+                    "an outlet as wide as the shell",
+                    "less than \"diameter\"");
+        }
+        Optional<Length> thickness = receiver.section("shell").flatMap(s -> s.find("thickness", Length.class));
+        if (diameter.isPresent()
+                && thickness.isPresent()
+                && thickness.get().si() > diameter.get().si() / 20) {
+            fault(
+                    receiver.section("shell").orElseThrow(),
+                    "thickness",
+                    "a wall of more than a twentieth of the diameter, which is no thin shell",
+                    "for example 3 mm");
+        }
+    }
+
     private void filter(Section filter) {
+        ordered(filter, "temperature", "surge temperature", Temperature.class, (a, b) -> a.si() <= b.si());
         Optional<Section> drop = filter.section("pressure drop");
         drop.ifPresent(d -> ordered(d, "clean", "normal", PressureDifference.class, (a, b) -> a.si() <= b.si()));
         drop.ifPresent(d -> ordered(d, "normal", "dirty", PressureDifference.class, (a, b) -> a.si() <= b.si()));

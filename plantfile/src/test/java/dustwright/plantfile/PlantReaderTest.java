@@ -226,6 +226,8 @@ class PlantReaderTest {
                         "bend radius 3 bores",
                         "valve k 0.5",
                         "leak 3e-9 kg/(s.Pa)",
+                        "pre-separation 0 %",
+                        "hot and moist no",
                         "slip at 1 psi 130 rpm",
                         "mechanical efficiency 0.9",
                         "idle loss 0 W",
@@ -234,7 +236,8 @@ class PlantReaderTest {
                         "service factor 1",
                         "dynamic yes",
                         "rated density 1.2 kg/m3",
-                        "transport factor 1");
+                        "transport factor 1",
+                        "valve capacity 1.5");
         assertThat(plant(TEXT).assumptions())
                 .allSatisfy(a -> assertThat(a.basis().text()).isNotBlank())
                 .anySatisfy(a -> {

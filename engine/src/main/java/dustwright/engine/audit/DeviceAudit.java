@@ -170,11 +170,7 @@ final class DeviceAudit {
                 found);
         double rotary = station.rotaryValve()
                 .map(v -> nozzle(v.clearance().squareMetres() * v.dischargeCoefficient(), receiver_Pa)
-                        + v.swept().cubicMetres()
-                                * v.speed().revolutionsPerSecond()
-                                * (1 - v.fill())
-                                * ambient_Pa
-                                / air.rt())
+                        + v.swept().cubicMetres() * v.speed().revolutionsPerSecond() * ambient_Pa / air.rt())
                 .orElse(0.0);
         report(
                 Place.Kind.ROTARY_VALVE,

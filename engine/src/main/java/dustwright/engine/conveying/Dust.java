@@ -3,6 +3,8 @@ package dustwright.engine.conveying;
 import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Velocity;
+import dustwright.engine.receiver.ClothDust;
+import dustwright.engine.receiver.HopperDust;
 import java.util.Optional;
 
 /**
@@ -14,6 +16,9 @@ import java.util.Optional;
  * @param tappedBulkDensity after settling; absent where not known
  * @param particle absent where size or density of the particles is not known: what it costs to carry it is then unknown
  * @param levelFriction form of its friction in level tubes
+ * @param combustible absent where nobody has tested it; it is then treated as combustible
+ * @param onCloth what it is like on filter cloth
+ * @param inHopper what it is like in a hopper
  */
 public record Dust(
         String id,
@@ -24,4 +29,34 @@ public record Dust(
         Optional<Density> looseBulkDensity,
         Optional<Density> tappedBulkDensity,
         Optional<Particle> particle,
-        LevelFriction levelFriction) {}
+        LevelFriction levelFriction,
+        Optional<Boolean> combustible,
+        ClothDust onCloth,
+        HopperDust inHopper) {
+
+    /** A dust of which no more than this is known. */
+    public Dust(
+            String id,
+            String name,
+            Optional<DustClass> dustClass,
+            Velocity minimumVelocity,
+            Source basis,
+            Optional<Density> looseBulkDensity,
+            Optional<Density> tappedBulkDensity,
+            Optional<Particle> particle,
+            LevelFriction levelFriction) {
+        this(
+                id,
+                name,
+                dustClass,
+                minimumVelocity,
+                basis,
+                looseBulkDensity,
+                tappedBulkDensity,
+                particle,
+                levelFriction,
+                Optional.empty(),
+                ClothDust.UNKNOWN,
+                HopperDust.UNKNOWN);
+    }
+}

@@ -65,6 +65,51 @@ public enum FindingCode {
             "Upward velocity in the receiver",
             "Air rises between the filters faster than the limit; dust does not fall against it.",
             "Use a wider receiver or a lower inlet with a baffle."),
+    CLEANING_INTERVAL(
+            "Running time between off-line cleanings",
+            "Sooner than asked the dust on the cloth takes so much vacuum that a tool gets less than its limit.",
+            "Clean more often, fit more filter area, let more dust fall out before the cloth, or raise the margin at the tools."),
+    FILTER_TEMPERATURE(
+            "Heat at the filter",
+            "The air at the cloth is hotter than its fibre bears in continuous service.",
+            "Fit a fibre for this heat, or cool the air before the filter; ask the maker about potting and end caps."),
+    SAFETY_FILTER_FLOW(
+            "Air through the safety filter",
+            "More air passes the safety filter than its maker allows.",
+            "Fit a larger safety filter or several in parallel."),
+    LEVEL_PROBE_PLACE(
+            "Place of the level probe",
+            "Inlet and level probe share a place on the receiver: the stream hits the probe, or they cannot both be fitted.",
+            "Move the level probe to one of the other two places, 90° away."),
+    HOLD_UP(
+            "Time to high level",
+            "When discharge stops, dust reaches the receiver's level probe sooner than asked.",
+            "Raise the level probe below inlet and filters, use a larger receiver, or keep a spare bag or drum at hand."),
+    HOPPER_OUTLET(
+            "Hopper outlet against bridging",
+            "The hopper's outlet is narrower than an arch of this dust, or of its lumps, can span.",
+            "Widen the outlet and the valve below it, steepen or smooth the cone, screen the lumps, or fit a flow aid."),
+    SHELL_VACUUM(
+            "Shell under vacuum",
+            "By this screening the receiver's shell may buckle before the relief valve passes its rated flow.",
+            "Thicken the shell, add stiffening rings, or set the relief valve lower; have the vessel designed to its code."),
+    VALVE_CAPACITY(
+            "Capacity of the rotary valve",
+            "The rotary valve discharges less than asked over the largest rate of dust: the receiver fills, and does not empty after a"
+                    + " high-level stop.",
+            "Turn it faster within its tip speed, fit a larger one, or limit how much dust is picked up at once."),
+    VALVE_THROAT(
+            "Throat of the rotary valve",
+            "The valve's inlet opening is narrow for the largest lump: lumps interlock over it.",
+            "Fit a valve with a larger throat, or screen the lumps at the tools."),
+    VALVE_DIFFERENCE(
+            "Pressure difference across the rotary valve",
+            "The vacuum in the receiver is deeper than the valve's maker allows across it.",
+            "Fit a valve made for this difference, or lower the vacuum."),
+    VALVE_TORQUE(
+            "Torque of the rotary valve's gearmotor",
+            "The gearmotor gives less torque at the rotor than the full rotor needs.",
+            "Fit a larger motor or a slower gear."),
     CHOKED(
             "Choked piece",
             "The air reaches the isothermal sonic limit at the end of this piece: no more vacuum brings more air. The state is no valid"

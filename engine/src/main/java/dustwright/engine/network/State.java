@@ -66,4 +66,9 @@ public record State(
     public State withVented(Set<String> stations) {
         return new State(name, open, feeding, filter, openBleeds, stations, runningProducers);
     }
+
+    /** The same state with the filters in another condition. */
+    public State withFilter(FilterCondition condition) {
+        return new State(name, open, feeding, condition, openBleeds, ventedStations, runningProducers);
+    }
 }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param wearVelocity greatest velocity in tubing that carries dust
  * @param airToCloth greatest filtration velocity at the actual flow in the receiver
  * @param canVelocity greatest upward velocity between the filter elements
+ * @param receiver what is asked of receivers, filters and rotary valves beyond one set of open inlets
  */
 public record Requirements(
         Optional<Limit<FreeAirFlow>> toolFlow,
@@ -26,4 +27,28 @@ public record Requirements(
         Optional<Limit<Ratio>> loadingRatio,
         Optional<Limit<Velocity>> wearVelocity,
         Optional<Limit<Velocity>> airToCloth,
-        Optional<Limit<Velocity>> canVelocity) {}
+        Optional<Limit<Velocity>> canVelocity,
+        ReceiverLimits receiver) {
+
+    /** Nothing asked beyond single sets of open inlets. */
+    public Requirements(
+            Optional<Limit<FreeAirFlow>> toolFlow,
+            Optional<Limit<PressureDifference>> inletVacuum,
+            Limit<Ratio> transportFactor,
+            Optional<Limit<Ratio>> saltationFactor,
+            Optional<Limit<Ratio>> loadingRatio,
+            Optional<Limit<Velocity>> wearVelocity,
+            Optional<Limit<Velocity>> airToCloth,
+            Optional<Limit<Velocity>> canVelocity) {
+        this(
+                toolFlow,
+                inletVacuum,
+                transportFactor,
+                saltationFactor,
+                loadingRatio,
+                wearVelocity,
+                airToCloth,
+                canVelocity,
+                ReceiverLimits.NONE);
+    }
+}

@@ -20,7 +20,11 @@ public final class QuantityText {
             Dimension.TEMPERATURE,
             Dimension.DENSITY,
             Dimension.LEAK_COEFFICIENT,
-            Dimension.FILTER_RESISTANCE);
+            Dimension.FILTER_RESISTANCE,
+            Dimension.CAKE_RESISTANCE,
+            Dimension.CLOTH_LOAD,
+            Dimension.STRESS,
+            Dimension.TORQUE);
 
     /** Three capitals as in ISO 4217, alone or with what the money is for. */
     private static final Pattern CURRENCY = Pattern.compile("([A-Z]{3})((?:/.*)?)", Pattern.DOTALL);

@@ -14,6 +14,7 @@ import java.util.Locale;
 public enum UnitSystem {
     /** kPa, m³/h, m. */
     SI(List.of(
+            show(Dimension.LENGTH, "µm", 1, 0.0005),
             show(Dimension.LENGTH, "mm", 1, 0.5),
             show(Dimension.LENGTH, "m", 2),
             show(Dimension.AREA, "cm2", 2, 0.05),
@@ -58,9 +59,16 @@ public enum UnitSystem {
             show(Dimension.MONEY, "¤", 2, 100),
             show(Dimension.MONEY, "¤", 0),
             show(Dimension.ENERGY_PRICE, "¤/kWh", 4),
-            show(Dimension.TIME_PRICE, "¤/h", 2))),
+            show(Dimension.TIME_PRICE, "¤/h", 2),
+            show(Dimension.CAKE_RESISTANCE, "1/s", 0),
+            show(Dimension.CLOTH_LOAD, "kg/m2", 3),
+            show(Dimension.STRESS, "kPa", 2, 1e6),
+            show(Dimension.STRESS, "MPa", 1, 1e9),
+            show(Dimension.STRESS, "GPa", 0),
+            show(Dimension.TORQUE, "N.m", 0))),
     /** inHg, scfm and acfm, ft and in. */
     US(List.of(
+            show(Dimension.LENGTH, "µm", 1, 0.0005),
             show(Dimension.LENGTH, "in", 3, 0.3),
             show(Dimension.LENGTH, "ft", 1),
             show(Dimension.AREA, "in2", 2, 0.05),
@@ -103,7 +111,13 @@ public enum UnitSystem {
             show(Dimension.MONEY, "¤", 2, 100),
             show(Dimension.MONEY, "¤", 0),
             show(Dimension.ENERGY_PRICE, "¤/kWh", 4),
-            show(Dimension.TIME_PRICE, "¤/h", 2)));
+            show(Dimension.TIME_PRICE, "¤/h", 2),
+            show(Dimension.CAKE_RESISTANCE, "inH2O/(ft/min)/(lb/ft2)", 1),
+            show(Dimension.CLOTH_LOAD, "lb/ft2", 4),
+            show(Dimension.STRESS, "psf", 1, 100_000),
+            show(Dimension.STRESS, "psi", 0, 1e9),
+            show(Dimension.STRESS, "Mpsi", 1),
+            show(Dimension.TORQUE, "lbf.ft", 0)));
 
     private final List<Display> displays;
 
@@ -175,7 +189,9 @@ public enum UnitSystem {
                 .replace("ft2", "ft²")
                 .replace("in2", "in²")
                 .replace("H2O", "H₂O")
-                .replace("Pa.s", "Pa·s");
+                .replace("Pa.s", "Pa·s")
+                .replace("N.m", "N·m")
+                .replace("lbf.ft", "lbf·ft");
     }
 
     private static Display show(Dimension dimension, String unit, int decimals) {

@@ -266,6 +266,26 @@ public final class Units {
         add(Dimension.SUPPLY_FREQUENCY, 1, "Hz");
         add(Dimension.ELECTRIC_POWER, 1, "W");
         add(Dimension.ELECTRIC_POWER, 1000, "kW");
+        add(Dimension.CAKE_RESISTANCE, 1, "1/s", "/s", "s-1", "Pa/((m/s)(kg/m2))", "Pa.s.m/kg");
+        add(
+                Dimension.CAKE_RESISTANCE,
+                25.4 * MM_H2O / (FOOT / MINUTE) / (POUND / (FOOT * FOOT)),
+                "inH2O/(ft/min)/(lb/ft2)",
+                "inH2O/fpm/(lb/ft2)",
+                "inH2O.ft.min/lb");
+        add(Dimension.CLOTH_LOAD, 1, "kg/m2");
+        add(Dimension.CLOTH_LOAD, 0.001, "g/m2");
+        add(Dimension.CLOTH_LOAD, POUND / (FOOT * FOOT), "lb/ft2", "[lb_av]/[sft_i]");
+        add(Dimension.STRESS, 1, "Pa", "N/m2");
+        add(Dimension.STRESS, 1000, "kPa", "kN/m2");
+        add(Dimension.STRESS, 1e6, "MPa", "N/mm2");
+        add(Dimension.STRESS, 1e9, "GPa");
+        add(Dimension.STRESS, PSI / 144, "psf", "lbf/ft2");
+        add(Dimension.STRESS, PSI, "psi", "[psi]", "PSI", "lbf/in2");
+        add(Dimension.STRESS, 1e6 * PSI, "Mpsi");
+        add(Dimension.TORQUE, 1, "N.m", "Nm");
+        add(Dimension.TORQUE, POUND * GRAVITY * FOOT, "lbf.ft", "ft.lbf", "lbf-ft", "ft-lb");
+        add(Dimension.TORQUE, POUND * GRAVITY * INCH, "lbf.in", "in.lbf", "lbf-in", "in-lb");
         add(Dimension.RATIO, 0.01, "%", "percent");
         add(Dimension.RATIO, 1, "-");
     }

@@ -3,7 +3,9 @@ package dustwright.engine.receiver;
 import dustwright.engine.quantity.Range;
 import dustwright.engine.reference.ReferenceTable;
 import dustwright.engine.reference.ReferenceTable.Row;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * High-efficiency filter after the bags, by class. Efficiency is at the most penetrating particle size, not at 0.3 µm, and integral and
@@ -16,6 +18,14 @@ import java.util.Optional;
 public record AfterFilter(String name, double integral, Optional<Double> local) {
     private static final ReferenceTable CLASSES = ReferenceTable.bundled("receiver/after-filter-classes.csv");
     private static final Range EFFICIENCY = new Range("filters in series", "E", "-", 0, 1);
+
+    /** Names of both standards, each once, in the order of the table. */
+    public static List<String> names() {
+        return CLASSES.rows().stream()
+                .flatMap(row -> Stream.of(row.text("en1822"), row.text("iso29463")))
+                .filter(name -> !name.isEmpty())
+                .toList();
+    }
 
     /** The class of this name in either standard, for example H13 or "ISO 35 H". */
     public static AfterFilter ofClass(String name) {

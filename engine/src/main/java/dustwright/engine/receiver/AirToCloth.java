@@ -2,6 +2,7 @@ package dustwright.engine.receiver;
 
 import dustwright.engine.quantity.Range;
 import dustwright.engine.reference.ReferenceTable;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -120,9 +121,41 @@ public final class AirToCloth {
         return factor("A", material);
     }
 
-    /** Factor B of an application in the manual's list [-]. */
+    /** Factor B of an application in the manual's list, with or without its examples in brackets [-]. */
     public static double applicationFactor(String application) {
-        return factor("B", application);
+        return FACTORS.rows().stream()
+                .filter(row -> row.text("factor").equals("B")
+                        && withoutExamples(row.text("item")).equals(withoutExamples(application)))
+                .findFirst()
+                .map(row -> row.number("value"))
+                .orElseGet(() -> factor("B", application));
+    }
+
+    private static String withoutExamples(String item) {
+        int bracket = item.indexOf(" (");
+        return bracket < 0 ? item : item.substring(0, bracket);
+    }
+
+    /** Materials of the manual's list, in its order. */
+    public static List<String> materials() {
+        return items("A");
+    }
+
+    /** Applications of the manual's list, in its order, without its examples. */
+    public static List<String> applications() {
+        return items("B").stream().map(AirToCloth::withoutExamples).toList();
+    }
+
+    private static List<String> items(String factor) {
+        return FACTORS.rows().stream()
+                .filter(row -> row.text("factor").equals(factor))
+                .map(row -> row.text("item"))
+                .toList();
+    }
+
+    /** Dusts in the manual's table of ratios, in its order. */
+    public static List<String> tabulatedDusts() {
+        return RATIOS.rows().stream().map(row -> row.text("dust")).toList();
     }
 
     private static double factor(String factor, String item) {

@@ -3,8 +3,24 @@ package dustwright.engine.receiver;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.FilterResistance;
 
-/** Filter elements of a receiver: cloth area and resistance (pressure drop over filtration velocity) in three conditions. */
-public record Filter(Area cloth, FilterResistance clean, FilterResistance normal, FilterResistance dirty) {
+/**
+ * Filter elements of a receiver: cloth area and resistance (pressure drop over filtration velocity) in three conditions.
+ *
+ * @param service what it has to bear beside the flow
+ */
+public record Filter(
+        Area cloth, FilterResistance clean, FilterResistance normal, FilterResistance dirty, FilterService service) {
+
+    /** A filter in ordinary service. */
+    public Filter(Area cloth, FilterResistance clean, FilterResistance normal, FilterResistance dirty) {
+        this(cloth, clean, normal, dirty, FilterService.USUAL);
+    }
+
+    /** The same cloth with one resistance, whatever its condition is called. */
+    public Filter withResistance(FilterResistance resistance) {
+        return new Filter(cloth, resistance, resistance, resistance, service);
+    }
+
     /** Resistance in a condition. */
     public FilterResistance resistance(FilterCondition condition) {
         return switch (condition) {

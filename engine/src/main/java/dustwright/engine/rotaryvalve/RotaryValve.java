@@ -10,12 +10,24 @@ import dustwright.engine.tubing.Nozzle;
  * The rotor that discharges dust and keeps the vacuum.
  *
  * @param swept volume of all pockets per turn
- * @param fill share of the pockets filled with dust [-]
+ * @param fill share of the pockets that dust fills when the hopper above is full: what the valve can discharge goes by it [-]
  * @param clearance leaking gap area, an isentropic nozzle that can choke
  * @param dischargeCoefficient of the gaps [-]
+ * @param build how it is made
  */
 public record RotaryValve(
-        Volume swept, RotationalSpeed speed, double fill, Area clearance, double dischargeCoefficient) {
+        Volume swept,
+        RotationalSpeed speed,
+        double fill,
+        Area clearance,
+        double dischargeCoefficient,
+        ValveBuild build) {
+
+    /** A valve of whose making nothing is known. */
+    public RotaryValve(Volume swept, RotationalSpeed speed, double fill, Area clearance, double dischargeCoefficient) {
+        this(swept, speed, fill, clearance, dischargeCoefficient, ValveBuild.UNKNOWN);
+    }
+
     /** Air through the clearances [kg/s] into a receiver at a pressure: a nozzle that can choke (equations RV-1, TUB-21). */
     public double clearanceAir_kgPerS(double receiver_Pa, Air air) {
         return Nozzle.massFlow_kgPerS(
@@ -23,16 +35,20 @@ public record RotaryValve(
     }
 
     /**
-     * Air that returning pockets bring [kg/s]: their volume of ambient air less what dust fills (equation RV-2).
+     * Air that returning pockets bring [kg/s]: each has dropped its dust and comes back full of air from below, however full it went
+     * down (equation RV-2).
      *
      * <pre>
-     * w = V n (1 − fill) ρ_ambient
+     * w = V n ρ_ambient
      * </pre>
      *
-     * @source Mills, Pneumatic Conveying Design Guide; Marcus et al., Pneumatic Conveying of Solids (principle)
+     * @source Mills, Pneumatic Conveying Design Guide: returning pocket leakage; what the filled pockets take down again is left out,
+     *     so the leak is an upper estimate
      */
     public double pocketAir_kgPerS(Air air) {
-        double swept_m3PerS = swept.cubicMetres() * speed.revolutionsPerSecond();
-        return swept_m3PerS * (1 - fill) * air.density_kgPerM3(air.ambient().pascals());
+        return ValveLeakage.pockets_kgPerS(
+                swept.cubicMetres(),
+                speed.revolutionsPerSecond(),
+                air.density_kgPerM3(air.ambient().pascals()));
     }
 }

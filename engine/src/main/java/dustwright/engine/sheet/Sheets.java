@@ -18,6 +18,11 @@ public final class Sheets {
     public static List<Sheet> of(Plant plant, List<DutyPoint> duties) {
         List<Sheet> sheets = new ArrayList<>();
         for (Station station : plant.stations()) {
+            Arrivals arrivals = Arrivals.of(plant, station, duties);
+            sheets.add(ReceiverSheet.of(arrivals));
+            sheets.add(FilterSheet.of(arrivals));
+            SafetyFilterSheet.of(station, duties).ifPresent(sheets::add);
+            RotaryValveSheet.of(arrivals).ifPresent(sheets::add);
             BaggingSheet.of(plant, station, duties).ifPresent(sheets::add);
             sheets.add(DischargeSheet.of(plant, station, duties));
             station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties)));

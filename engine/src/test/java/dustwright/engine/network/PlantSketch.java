@@ -11,6 +11,7 @@ import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Point;
+import dustwright.engine.plant.ReceiverLimits;
 import dustwright.engine.plant.Requirements;
 import dustwright.engine.plant.Site;
 import dustwright.engine.plant.Station;
@@ -18,6 +19,7 @@ import dustwright.engine.plant.Usage;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.ReliefValve;
+import dustwright.engine.producer.SafetyFilterRating;
 import dustwright.engine.producer.StatedLoss;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.producer.VentValve;
@@ -220,7 +222,8 @@ public final class PlantSketch {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
-                        Optional.empty()),
+                        Optional.empty(),
+                        ReceiverLimits.NONE),
                 List.of(),
                 List.of());
     }
@@ -356,6 +359,7 @@ public final class PlantSketch {
                     new Receiver(Optional.empty(), Optional.empty()),
                     filter,
                     safetyFilter,
+                    SafetyFilterRating.UNKNOWN,
                     relief,
                     vent,
                     rotary,

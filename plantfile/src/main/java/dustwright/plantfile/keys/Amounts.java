@@ -18,6 +18,7 @@ final class Amounts {
     static final Amount BAROMETER = amount(Dimension.ABSOLUTE_PRESSURE, "45 kPa abs", "110 kPa abs", "29.5 inHg abs");
     static final Amount AIR_TEMPERATURE = amount(Dimension.TEMPERATURE, "-40 degC", "60 degC", "20 degC");
     static final Amount SHARE = amount(Dimension.RATIO, "0 %", "100 %", "50 %");
+    static final Amount FILL = amount(Dimension.RATIO, "1 %", "100 %", "30 %");
     static final Amount VELOCITY = amount(Dimension.VELOCITY, "1 m/s", "150 m/s", "18 m/s");
     static final Amount SLOW_VELOCITY = amount(Dimension.VELOCITY, "0.001 m/s", "10 m/s", "5 ft/min");
     static final Amount BULK_DENSITY = amount(Dimension.DENSITY, "5 kg/m3", "12000 kg/m3", "550 kg/m3");
@@ -77,6 +78,24 @@ final class Amounts {
     static final Amount PANEL_INSIDE = amount(Dimension.TEMPERATURE, "30 degC", "70 degC", "50 degC");
     static final Amount PANEL_SURFACE = amount(Dimension.AREA, "0.1 m2", "50 m2", "3 m2");
     static final Amount SEAL_WATER = amount(Dimension.TEMPERATURE, "2 degC", "60 degC", "25 degC");
+    static final Amount HALF_ANGLE = amount(Dimension.ANGLE, "5 deg", "60 deg", "30 deg");
+    static final Amount WALL_FRICTION = amount(Dimension.ANGLE, "5 deg", "45 deg", "22 deg");
+    static final Amount INTERNAL_FRICTION = amount(Dimension.ANGLE, "25 deg", "70 deg", "45 deg");
+    static final Amount REPOSE = amount(Dimension.ANGLE, "15 deg", "85 deg", "42 deg");
+    static final Amount STRENGTH = amount(Dimension.STRESS, "0.001 kPa", "1000 kPa", "1.5 kPa");
+    static final Amount CAKE = amount(Dimension.CAKE_RESISTANCE, "1000 1/s", "1e7 1/s", "100000 1/s");
+    static final Amount LUMP = amount(Dimension.LENGTH, "0.01 mm", "200 mm", "10 mm");
+    static final Amount OUTLET = amount(Dimension.LENGTH, "20 mm", "2 m", "250 mm");
+    static final Amount SLOT = amount(Dimension.LENGTH, "10 mm", "1 m", "75 mm");
+    static final Amount HEIGHT = amount(Dimension.LENGTH, "0.05 m", "20 m", "1.8 m");
+    static final Amount SHEET = amount(Dimension.LENGTH, "0.5 mm", "50 mm", "3 mm");
+    static final Amount GAP = amount(Dimension.LENGTH, "0.01 mm", "5 mm", "0.15 mm");
+    static final Amount MARGIN = amount(Dimension.RATIO, "1", "20", "3");
+    static final Amount SEPARATED = amount(Dimension.RATIO, "0 %", "99.9 %", "90 %");
+    static final Amount DUST_TEMPERATURE = amount(Dimension.TEMPERATURE, "-40 degC", "300 degC", "60 degC");
+    static final Amount TORQUE = amount(Dimension.TORQUE, "0.1 N.m", "100000 N.m", "120 N.m");
+    static final Amount ACROSS = amount(Dimension.PRESSURE_DIFFERENCE, "1 kPa", "500 kPa", "70 kPa");
+    static final Amount RUNNING_TIME = amount(Dimension.DURATION, "1 min", "2000 h", "8 h");
     static final Amount AIR_FLOW = new Amount(
             List.of(
                     Range.of(Dimension.MASS_FLOW, "0 kg/s", "100 kg/s"),

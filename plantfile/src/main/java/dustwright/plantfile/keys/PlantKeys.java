@@ -94,7 +94,13 @@ public final class PlantKeys {
                                     .toList()),
                             "hinkle from 0.5 mm particle size on, yang below",
                             Source.ownReading("Hinkle's form overstates the friction of fine dust many times over"),
-                            "Published form of what the dust loses at the wall of level tubes.")),
+                            "Published form of what the dust loses at the wall of level tubes."),
+                    Key.optional(
+                            "combustible",
+                            new Shape.YesNo(),
+                            "Whether it is combustible, by a test of this dust; absent, it is treated as combustible."),
+                    Key.optional("on cloth", new Shape.Keys(DustKeys.ON_CLOTH), "What it is like on filter cloth."),
+                    Key.optional("in hopper", new Shape.Keys(DustKeys.IN_HOPPER), "What it is like in a hopper.")),
             List.of(Choice.one(List.of(List.of("class"), List.of("minimum velocity")))));
 
     private static final List<Choice> WALL =
@@ -348,6 +354,20 @@ public final class PlantKeys {
                             "can velocity",
                             new Shape.Sourced(SLOW_VELOCITY),
                             "Greatest upward velocity between the filter elements."),
+                    Key.optional(
+                            "cleaning interval",
+                            new Shape.Sourced(RUNNING_TIME),
+                            "Least running time from one off-line cleaning of the filter to the next, while the tools keep `tool flow` and `inlet vacuum`."),
+                    Key.optional(
+                            "hold-up",
+                            new Shape.Sourced(RUNNING_TIME),
+                            "Least time until dust reaches the receiver's level probe when discharge stops."),
+                    Key.otherwise(
+                            "valve capacity",
+                            new Shape.Sourced(MARGIN),
+                            "1.5",
+                            PRACTICE,
+                            "What a rotary valve discharges over the largest rate of dust; asked where there is a rotary valve."),
                     Key.optional(
                             "container life",
                             new Shape.Sourced(CONTAINER_LIFE),

@@ -1,0 +1,346 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.DesignSet;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.CakeResistance;
+import dustwright.engine.quantity.ClothLoad;
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.FilterResistance;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Velocity;
+import dustwright.engine.receiver.Filter;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.receiver.FilterDrop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** How hard a filter works, how its pressure drop grows, and how long it runs from one off-line cleaning to the next. */
+final class FilterSheet {
+    private static final Source COST_MANUAL =
+            Source.published("EPA Air Pollution Control Cost Manual, 6th ed., EPA/452/B-02-001, Section 6 Chapter 1");
+    private static final Source START = Source.ownReading("a cleaning brings the cloth back to its normal resistance");
+    /** Dust on the cloth beyond which no formula here is asked [kg/m²]. */
+    private static final double GREATEST_LOAD_kgPerM2 = 50;
+
+    private static final List<Duration> TIMES =
+            List.of(new Duration(600), new Duration(1800), new Duration(3600), new Duration(4 * 3600));
+
+    private final Arrivals arrivals;
+    private final Plant plant;
+    private final Station station;
+    private final Filter filter;
+    private final Writing writing;
+
+    private FilterSheet(Arrivals arrivals) {
+        this.arrivals = arrivals;
+        this.plant = arrivals.plant();
+        this.station = arrivals.station();
+        this.filter = station.filter();
+        this.writing = new Writing(station.id());
+    }
+
+    static Sheet of(Arrivals arrivals) {
+        return new FilterSheet(arrivals).sheet();
+    }
+
+    private Sheet sheet() {
+        writing.given("cloth", "Cloth area", filter.cloth());
+        arrivals.fastest().ifPresent(this::velocities);
+        Optional<DustArrival> dustiest = arrivals.dustiest();
+        dustiest.ifPresentOrElse(
+                this::growth,
+                () -> writing.unknown(
+                        "cake",
+                        "Growth of the pressure drop",
+                        "No dust reaches this filter: enter \"feed\" of the inlets that are open together."));
+        dustiest.ifPresent(d -> cleaning());
+        ClothChoice.write(writing, arrivals);
+        return writing.sheet("filter", "Filter", Place.Kind.FILTER);
+    }
+
+    // ---- velocity and pressure drop
+
+    private void velocities(DustArrival arrival) {
+        StationResult result = arrival.station();
+        writing.known("filtration", "Filtration velocity, " + arrival.state(), velocity(result), filtration(result));
+        for (FilterCondition condition : FilterCondition.values()) {
+            FilterResistance resistance = filter.resistance(condition);
+            String words = condition.name().toLowerCase(Locale.ROOT);
+            writing.tried(
+                    "drop-" + words,
+                    "Pressure drop then, cloth " + words,
+                    () -> List.of(drop(velocity(result), resistance, new ClothLoad(0), new CakeResistance(0))));
+        }
+    }
+
+    private List<Step> filtration(StationResult result) {
+        return List.of(
+                step(
+                        "FLT-9",
+                        "Q = w R T / p",
+                        Source.published("ideal gas law"),
+                        new Term("Q", "actual flow in the receiver", result.receiverFlow()),
+                        new Term("w", "air through the filter", result.throughFilter()),
+                        new Term("p", "static pressure in the receiver", result.receiver()),
+                        new Term("T", "air temperature", plant.site().air().temperature())),
+                step(
+                        "FLT-8",
+                        "V = Q / A",
+                        Source.published("definition"),
+                        new Term("V", "filtration velocity", velocity(result)),
+                        new Term("Q", "actual flow in the receiver", result.receiverFlow()),
+                        new Term("A", "cloth area", filter.cloth())));
+    }
+
+    private static Step drop(Velocity velocity, FilterResistance drag, ClothLoad load, CakeResistance cake) {
+        double drop_Pa = FilterDrop.drop_Pa(
+                velocity.metresPerSecond(), drag.pascalSecondsPerMetre(), cake.perSecond(), load.kgPerSquareMetre());
+        return step(
+                "FLT-2",
+                "Δp = S V + K2 W V",
+                COST_MANUAL,
+                new Term("Δp", "pressure drop over the filter", new PressureDifference(drop_Pa)),
+                new Term("S", "resistance without the new cake", drag),
+                new Term("V", "filtration velocity", velocity),
+                new Term("K2", "specific resistance of the cake", cake),
+                new Term("W", "dust on the cloth", load));
+    }
+
+    /** Pressure drop over time with nothing cleaned, at the flow of the solved state. */
+    private void growth(DustArrival arrival) {
+        Optional<CakeResistance> cake = cake(arrival);
+        if (cake.isEmpty()) {
+            writing.unknown("cake", "Growth of the pressure drop", missingCake(arrival));
+            return;
+        }
+        Velocity velocity = velocity(arrival.station());
+        for (Duration time : TIMES) {
+            long minutes = Math.round(time.seconds() / 60);
+            writing.tried(
+                    "drop-" + minutes + "min", setName(arrival) + ": pressure drop after " + minutes + " min", () -> {
+                        List<Step> steps = new ArrayList<>();
+                        steps.add(reaching(arrival));
+                        MassFlow reaching = (MassFlow) steps.get(0).result().value();
+                        ClothLoad load = new ClothLoad(reaching.kgPerSecond()
+                                * time.seconds()
+                                / filter.cloth().squareMetres());
+                        steps.add(step(
+                                "FLT-3",
+                                "W = ṁ t / A",
+                                COST_MANUAL,
+                                new Term("W", "dust on the cloth", load),
+                                new Term("ṁ", "dust that reaches the cloth", reaching),
+                                new Term("t", "running time since the cleaning", time),
+                                new Term("A", "cloth area", filter.cloth())));
+                        steps.add(drop(velocity, filter.normal(), load, cake.get()));
+                        return steps;
+                    });
+        }
+    }
+
+    private Step reaching(DustArrival arrival) {
+        Ratio before = station.receiver().preSeparation();
+        MassFlow reaching = new MassFlow(arrival.total().kgPerSecond() * (1 - before.value()));
+        return step(
+                "FLT-7",
+                "ṁ = ṁ_in (1 − η)",
+                Source.published("mass balance"),
+                new Term("ṁ", "dust that reaches the cloth", reaching),
+                new Term("ṁ_in", "dust into the receiver, " + setName(arrival), arrival.total()),
+                new Term("η", "share that falls out before the cloth", before));
+    }
+
+    // ---- off-line cleaning
+
+    private void cleaning() {
+        List<Found> found = new ArrayList<>();
+        for (DustArrival arrival : sets()) {
+            interval(arrival).ifPresent(found::add);
+        }
+        found.stream()
+                .min(Comparator.comparing(Found::time))
+                .ifPresent(first -> plant.requirements()
+                        .receiver()
+                        .cleaningInterval()
+                        .ifPresent(limit -> writing.asked(
+                                FindingCode.CLEANING_INTERVAL,
+                                Place.Kind.FILTER,
+                                first.set(),
+                                Side.AT_LEAST,
+                                first.time(),
+                                limit)));
+    }
+
+    private record Found(String set, Duration time) {}
+
+    private Optional<Found> interval(DustArrival arrival) {
+        String set = setName(arrival);
+        String id = "interval-" + set;
+        String name = set + ": runs until a tool falls short";
+        Optional<CakeResistance> cake = cake(arrival);
+        if (!arrival.any()) {
+            return Optional.empty();
+        }
+        if (cake.isEmpty()) {
+            writing.unknown(
+                    id,
+                    name,
+                    "The specific resistance of the cake is not known: enter \"cake resistance\" of its dusts.");
+            return Optional.empty();
+        }
+        if (!CleaningInterval.limited(plant)) {
+            writing.unknown(
+                    id, name, "No limit is stated: enter \"tool flow\" or \"inlet vacuum\" under requirements.");
+            return Optional.empty();
+        }
+        Optional<CleaningInterval.Found> search = new CleaningInterval(plant, station, arrival).find();
+        if (search.isEmpty()) {
+            writing.unknown(id, name, "No resistance of this filter was found at which a tool falls below its limit.");
+            return Optional.empty();
+        }
+        CleaningInterval.Found end = search.get();
+        if (load(cake.get(), end.end()).kgPerSquareMetre() > GREATEST_LOAD_kgPerM2) {
+            writing.words(
+                    id,
+                    name,
+                    "not before 50 kg/m² lie on the cloth, which other things end first: the bag, the level probe, the shift.",
+                    List.of(limit(end)),
+                    START);
+            return Optional.empty();
+        }
+        Optional<Quantity> time = writing.tried(id, name, () -> intervalSteps(arrival, cake.get(), end));
+        time.ifPresent(t -> writing.tried(
+                "service-" + set,
+                set + ": runs until the cloth is dirty",
+                () -> timeSteps(arrival, cake.get(), filter.dirty(), "resistance at which it is serviced")));
+        return time.map(t -> new Found(set, (Duration) t));
+    }
+
+    private List<Step> intervalSteps(DustArrival arrival, CakeResistance cake, CleaningInterval.Found end) {
+        List<Step> steps = new ArrayList<>();
+        steps.add(limit(end));
+        steps.addAll(timeSteps(arrival, cake, end.end(), "resistance at which the first tool is at its limit"));
+        return steps;
+    }
+
+    private static Step limit(CleaningInterval.Found end) {
+        CleaningInterval.Tightest tool = end.tool();
+        return step(
+                "FLT-21",
+                "S* = greatest S at which every open tool keeps its limit, the network solved at each S",
+                START,
+                new Term("S*", "resistance at which the first tool is at its limit", end.end()),
+                new Term("S", "resistance after a cleaning, where the search starts", end.start()),
+                new Term("x", "inlet " + tool.inlet() + ", the first to fall", tool.value()),
+                new Term("x_min", "least asked", tool.limit()));
+    }
+
+    private ClothLoad load(CakeResistance cake, FilterResistance end) {
+        double grown = end.pascalSecondsPerMetre() - filter.normal().pascalSecondsPerMetre();
+        return new ClothLoad(Math.max(0, grown) / cake.perSecond());
+    }
+
+    private List<Step> timeSteps(DustArrival arrival, CakeResistance cake, FilterResistance end, String words) {
+        ClothLoad load = load(cake, end);
+        Step reaching = reaching(arrival);
+        double time_s = FilterDrop.interval_s(
+                load.kgPerSquareMetre(),
+                filter.cloth().squareMetres(),
+                arrival.total().kgPerSecond(),
+                station.receiver().preSeparation().value());
+        return List.of(
+                step(
+                        "FLT-6",
+                        "W = (S* − S) / K2",
+                        COST_MANUAL,
+                        new Term("W", "dust the cloth may take", load),
+                        new Term("S*", words, end),
+                        new Term("S", "resistance after a cleaning, the normal one", filter.normal()),
+                        new Term("K2", "specific resistance of the cake", cake)),
+                reaching,
+                step(
+                        "FLT-7",
+                        "t = W A / ṁ",
+                        Source.published("mass balance over the cloth"),
+                        new Term("t", "running time from cleaning to cleaning", new Duration(time_s)),
+                        new Term("W", "dust the cloth may take", load),
+                        new Term("A", "cloth area", filter.cloth()),
+                        reaching.result()));
+    }
+
+    /** The dustiest state of each design set, or of each set asked where none of them is a design set. */
+    private List<DustArrival> sets() {
+        Map<List<String>, DustArrival> bySet = new LinkedHashMap<>();
+        for (DustArrival arrival : arrivals.all()) {
+            bySet.merge(arrival.duty().state().open(), arrival, FilterSheet::dustier);
+        }
+        List<DustArrival> designed = plant.usage().designSets().stream()
+                .map(DesignSet::open)
+                .flatMap(open -> Optional.ofNullable(bySet.get(open)).stream())
+                .toList();
+        return designed.isEmpty() ? List.copyOf(bySet.values()) : designed;
+    }
+
+    private static DustArrival dustier(DustArrival one, DustArrival other) {
+        return other.total().kgPerSecond() > one.total().kgPerSecond() ? other : one;
+    }
+
+    private String setName(DustArrival arrival) {
+        List<String> open = arrival.duty().state().open();
+        return plant.usage().designSets().stream()
+                .filter(set -> set.open().equals(open))
+                .map(DesignSet::name)
+                .findFirst()
+                .orElse(String.join("+", open));
+    }
+
+    // ---- what is known
+
+    /** The greatest specific resistance among the dusts that arrive; absent where one of them has none. */
+    private static Optional<CakeResistance> cake(DustArrival arrival) {
+        boolean all =
+                arrival.dusts().stream().allMatch(s -> s.dust().onCloth().cake().isPresent());
+        return all
+                ? arrival.dusts().stream()
+                        .flatMap(s -> s.dust().onCloth().cake().stream())
+                        .max(Comparator.naturalOrder())
+                : Optional.empty();
+    }
+
+    private static String missingCake(DustArrival arrival) {
+        return "The specific resistance of the cake is not known for "
+                + String.join(
+                        ", ",
+                        arrival.dusts().stream()
+                                .map(DustArrival.Share::dust)
+                                .filter(dust -> dust.onCloth().cake().isEmpty())
+                                .map(Dust::name)
+                                .toList())
+                + ": enter \"cake resistance\" under \"on cloth\". To measure it, run without cleaning and read the filter's"
+                + " pressure drop before and after a known mass of dust, at one flow.";
+    }
+
+    private Velocity velocity(StationResult result) {
+        return new Velocity(
+                result.receiverFlow().cubicMetresPerSecond() / filter.cloth().squareMetres());
+    }
+}

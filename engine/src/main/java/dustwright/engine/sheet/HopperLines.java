@@ -1,0 +1,234 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.quantity.Angle;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Stress;
+import dustwright.engine.receiver.FlowFunction;
+import dustwright.engine.receiver.Hopper;
+import dustwright.engine.receiver.HopperDust;
+import dustwright.engine.receiver.HopperFlow;
+import dustwright.engine.receiver.HopperOutlet;
+import dustwright.engine.receiver.HopperOutlet.Shape;
+import dustwright.engine.receiver.PowderFlow;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether each dust leaves the hopper, as far as it was tested. */
+final class HopperLines {
+    private static final double GRAVITY_mPerS2 = 9.80665;
+    private static final Source JENIKE =
+            Source.published("Jenike, Bulletin 123, Utah Engineering Experiment Station, 1964");
+    private static final Source RADIAL =
+            Source.published("bound of Jenike's radial stress field, as in Leung et al., J. Pharm. Sci. 108, 2019");
+    private static final Source ARNOLD = Source.fromMemory("Arnold and McLean, Powder Technology 13, 1976");
+    private static final Source INTERLOCKING = Source.fromMemory(
+            "Jenike and Johanson: a round outlet of at least six times the largest piece against interlocking");
+    private static final Source USP = Source.published("USP <1174>");
+
+    private final Writing writing;
+    private final Optional<Hopper> hopper;
+
+    private HopperLines(Writing writing, Optional<Hopper> hopper) {
+        this.writing = writing;
+        this.hopper = hopper;
+    }
+
+    /** @param dusts that may lie in the hopper */
+    static void write(Writing writing, Optional<Hopper> hopper, List<Dust> dusts) {
+        HopperLines lines = new HopperLines(writing, hopper);
+        List<List<Step>> least = new ArrayList<>();
+        for (Dust dust : dusts) {
+            lines.flow(dust);
+            lines.pattern(dust);
+            lines.bridging(dust).ifPresent(least::add);
+            lines.interlocking(dust).ifPresent(least::add);
+        }
+        least.stream()
+                .max(Comparator.comparing(HopperLines::diameter))
+                .ifPresent(widest -> hopper.ifPresent(cone -> writing.asked(
+                        FindingCode.HOPPER_OUTLET,
+                        Place.Kind.RECEIVER,
+                        Sheet.ANY_SET,
+                        Side.AT_LEAST,
+                        cone.outlet(),
+                        new Limit<>(
+                                diameter(widest), widest.get(widest.size() - 1).source()),
+                        widest)));
+    }
+
+    private static Length diameter(List<Step> steps) {
+        return (Length) steps.get(steps.size() - 1).result().value();
+    }
+
+    /** The words of USP for how it flows, by its angle of repose. */
+    private void flow(Dust dust) {
+        String name = "Flow by angle of repose, " + dust.name();
+        dust.inHopper()
+                .repose()
+                .ifPresentOrElse(
+                        angle -> writing.words(
+                                "powder-flow-" + dust.id(),
+                                name,
+                                PowderFlow.ofRepose(angle.radians()).words(),
+                                List.of(step(
+                                        "RCV-21",
+                                        "class by angle of repose",
+                                        USP,
+                                        new Term("φ_r", "angle of repose", angle))),
+                                USP),
+                        () -> writing.unknown(
+                                "powder-flow-" + dust.id(), name, "Enter \"repose\" under \"in hopper\"."));
+    }
+
+    // ---- mass flow
+
+    private void pattern(Dust dust) {
+        String id = "mass-flow-" + dust.id();
+        String name = "Mass flow up to a half angle of, " + dust.name();
+        HopperDust flow = dust.inHopper();
+        if (flow.wallFriction().isEmpty() || flow.effectiveAngle().isEmpty()) {
+            writing.unknown(
+                    id,
+                    name,
+                    "Test it in a shear cell, on the hopper's wall too: enter \"wall friction\" and"
+                            + " \"effective angle\" under \"in hopper\".");
+            return;
+        }
+        writing.tried(id, name, () -> List.of(limit(flow)));
+    }
+
+    private static Step limit(HopperDust flow) {
+        Angle effective = flow.effectiveAngle().orElseThrow();
+        Angle wall = flow.wallFriction().orElseThrow();
+        double limit_rad = HopperFlow.massFlowHalfAngle_rad(effective.radians(), wall.radians());
+        return step(
+                "RCV-17",
+                "θ = 90° − ½ arccos[(1 − sin δ)/(2 sin δ)] − ½ [φ_w + arcsin(sin φ_w/sin δ)]",
+                RADIAL,
+                new Term("θ", "half angle at which mass flow ends; stay 3° steeper", new Angle(limit_rad)),
+                new Term("δ", "effective angle of internal friction", effective),
+                new Term("φ_w", "wall friction", wall));
+    }
+
+    // ---- bridging
+
+    private Optional<List<Step>> bridging(Dust dust) {
+        String id = "bridging-" + dust.id();
+        String name = "Outlet against bridging, " + dust.name();
+        HopperDust flow = dust.inHopper();
+        if (flow.wallFriction().isEmpty()
+                || flow.effectiveAngle().isEmpty()
+                || flow.flowFunction().isEmpty()) {
+            writing.unknown(
+                    id,
+                    name,
+                    "Test it in a shear cell, on the hopper's wall too: enter \"wall friction\","
+                            + " \"effective angle\" and \"flow function\" under \"in hopper\".");
+            return Optional.empty();
+        }
+        if (dust.looseBulkDensity().isEmpty()) {
+            writing.unknown(id, name, "Enter the bulk density of " + dust.name() + ".");
+            return Optional.empty();
+        }
+        if (hopper.isEmpty()) {
+            writing.unknown(id, name, "Enter \"hopper: {half angle, outlet}\" of the receiver.");
+            return Optional.empty();
+        }
+        double limit_rad = HopperFlow.massFlowHalfAngle_rad(
+                flow.effectiveAngle().get().radians(), flow.wallFriction().get().radians());
+        if (hopper.get().halfAngle().radians() > limit_rad) {
+            writing.unknown(
+                    id,
+                    name,
+                    "The cone is too flat for mass flow of this dust: it flows in a core, and a rat hole decides,"
+                            + " which no figure here covers. Steepen the cone or smooth its wall.");
+            return Optional.empty();
+        }
+        Optional<Quantity> least = writing.tried(id, name, () -> archSteps(dust, hopper.get()));
+        return least.map(l -> archSteps(dust, hopper.get()));
+    }
+
+    private static List<Step> archSteps(Dust dust, Hopper cone) {
+        HopperDust flow = dust.inHopper();
+        Angle effective = flow.effectiveAngle().orElseThrow();
+        Angle wall = flow.wallFriction().orElseThrow();
+        FlowFunction function = flow.flowFunction().orElseThrow();
+        Density density = dust.looseBulkDensity().orElseThrow();
+        double theta = cone.halfAngle().radians();
+        double factor = HopperFlow.flowFactor(effective.radians(), wall.radians(), theta);
+        FlowFunction.Power power = function.power();
+        double strength_Pa = HopperOutlet.criticalStrength_Pa(power.coefficient(), power.exponent(), factor);
+        double outlet_m =
+                HopperOutlet.archingOutlet_m(Shape.CONE, theta, strength_Pa, density.kgPerCubicMetre(), GRAVITY_mPerS2);
+        Term ff = new Term("ff", "flow factor of the cone", new Ratio(factor));
+        Term strength = new Term(
+                "σ_crit",
+                "strength of the arch" + (function.covers(strength_Pa * factor) ? "" : ", beyond the measured points"),
+                new Stress(strength_Pa));
+        return List.of(
+                limit(flow),
+                step(
+                        "RCV-18",
+                        "ff = H Y (1 + sin δ)/(2 (X − 1) sin θ)",
+                        ARNOLD,
+                        ff,
+                        new Term("θ", "half angle of the cone", cone.halfAngle()),
+                        new Term("δ", "effective angle of internal friction", effective),
+                        new Term("φ_w", "wall friction", wall)),
+                step(
+                        "RCV-5",
+                        "σ_c = (ff k)^(1/(1 − n)), σ_crit = σ_c/ff, in kPa; σ_y = k σ_c^n through the measured points (RCV-19)",
+                        JENIKE,
+                        strength,
+                        ff,
+                        new Term("k", "strength at 1 kPa of consolidation, in kPa", new Ratio(power.coefficient())),
+                        new Term("n", "exponent of the flow function", new Ratio(power.exponent()))),
+                step(
+                        "RCV-4",
+                        "B = (2 + θ/60°) σ_crit/(ρ_B g)",
+                        JENIKE,
+                        new Term("B", "least outlet at which an arch breaks", new Length(outlet_m)),
+                        strength,
+                        new Term("θ", "half angle of the cone", cone.halfAngle()),
+                        new Term("ρ_B", "loose bulk density", density)));
+    }
+
+    /** Lumps that wedge against each other over the outlet. */
+    private Optional<List<Step>> interlocking(Dust dust) {
+        String id = "lumps-" + dust.id();
+        String name = "Outlet against lumps, " + dust.name();
+        Optional<Length> lump = dust.inHopper().largestLump();
+        if (lump.isEmpty()) {
+            writing.unknown(id, name, "Enter \"largest lump\" under \"in hopper\".");
+            return Optional.empty();
+        }
+        List<Step> steps = List.of(lumps(lump.get()));
+        writing.known(id, name, diameter(steps), steps);
+        return Optional.of(steps);
+    }
+
+    /** Least opening for a lump. */
+    static Step lumps(Length lump) {
+        return step(
+                "RCV-22",
+                "B = 6 d",
+                INTERLOCKING,
+                new Term("B", "least opening against interlocking", new Length(6 * lump.metres())),
+                new Term("d", "largest lump", lump));
+    }
+}

@@ -1,0 +1,434 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.air.Air;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.Torque;
+import dustwright.engine.quantity.Velocity;
+import dustwright.engine.rotaryvalve.RotaryValve;
+import dustwright.engine.rotaryvalve.ValveBuild;
+import dustwright.engine.rotaryvalve.ValveCapacity;
+import dustwright.engine.rotaryvalve.ValveDrive;
+import dustwright.engine.rotaryvalve.ValveLeakage;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What a rotary valve discharges, lets up, and needs to turn. */
+final class RotaryValveSheet {
+    private static final Source SIZING = Source.published("geometry; as in public sizing articles");
+    private static final Source MILLS =
+            Source.published("Mills, Pneumatic Conveying Design Guide: returning pockets, each full of air from below");
+    private static final Source NOZZLE = Source.published("Perry's Chemical Engineers' Handbook, flow through nozzles");
+    private static final Source POWER = Source.published("definition of power");
+
+    private final Arrivals arrivals;
+    private final Plant plant;
+    private final RotaryValve valve;
+    private final ValveBuild build;
+    private final Writing writing;
+
+    private RotaryValveSheet(Arrivals arrivals, RotaryValve valve) {
+        this.arrivals = arrivals;
+        this.plant = arrivals.plant();
+        this.valve = valve;
+        this.build = valve.build();
+        this.writing = new Writing(arrivals.station().id());
+    }
+
+    static Optional<Sheet> of(Arrivals arrivals) {
+        return arrivals.station().rotaryValve().map(valve -> new RotaryValveSheet(arrivals, valve).sheet());
+    }
+
+    private Sheet sheet() {
+        capacity();
+        speeds();
+        Optional<DustArrival> deepest = arrivals.deepest();
+        deepest.ifPresent(this::leak);
+        ToolCost.write(writing, arrivals);
+        deepest.ifPresent(this::difference);
+        drive();
+        throat();
+        return writing.sheet("rotary-valve", "Rotary valve", Place.Kind.ROTARY_VALVE);
+    }
+
+    // ---- throughput
+
+    private void capacity() {
+        String name = "Discharge over the largest dust rate";
+        Optional<DustArrival> dustiest = arrivals.dustiest();
+        if (dustiest.isEmpty()) {
+            writing.unknown(
+                    "capacity", name, "No dust reaches it: enter \"feed\" of the inlets that are open together.");
+            return;
+        }
+        DustArrival arrival = dustiest.get();
+        Optional<Density> loose = arrival.density();
+        if (loose.isEmpty()) {
+            writing.unknown(
+                    "capacity",
+                    name,
+                    "The bulk density of "
+                            + String.join(", ", arrival.withoutDensity())
+                            + " is not stated: enter \"bulk density\".");
+            return;
+        }
+        Density density = loose.get();
+        writing.tried("valve-discharge", "Dust it discharges, hopper full", () -> List.of(discharge(density)));
+        Optional<Quantity> ratio =
+                writing.tried("capacity", name + ", " + arrival.state(), () -> capacitySteps(arrival, density));
+        ratio.ifPresent(value -> plant.requirements()
+                .receiver()
+                .valveCapacity()
+                .ifPresent(limit -> writing.asked(
+                        FindingCode.VALVE_CAPACITY,
+                        Place.Kind.ROTARY_VALVE,
+                        arrival.state(),
+                        Side.AT_LEAST,
+                        value,
+                        limit)));
+        neededSpeed(arrival, density);
+    }
+
+    private Step discharge(Density density) {
+        double rate_kgPerS = ValveCapacity.capacity_kgPerS(
+                valve.swept().cubicMetres(),
+                valve.speed().revolutionsPerSecond(),
+                valve.fill(),
+                density.kgPerCubicMetre());
+        return step(
+                "RTV-1",
+                "ṁ = V n fill ρ_B",
+                SIZING,
+                new Term("ṁ", "dust discharged when the hopper is full", new MassFlow(rate_kgPerS)),
+                new Term("V", "volume of all pockets", valve.swept()),
+                new Term("n", "speed of the rotor", valve.speed()),
+                new Term("fill", "share of the pockets that fills", new Ratio(valve.fill())),
+                new Term("ρ_B", "loose bulk density of what arrives", density));
+    }
+
+    private List<Step> capacitySteps(DustArrival arrival, Density density) {
+        Step discharge = discharge(density);
+        double ratio = discharge.result().value().si() / arrival.total().kgPerSecond();
+        return List.of(
+                discharge,
+                step(
+                        "RTV-7",
+                        "ratio = ṁ / ṁ_collected",
+                        Source.commonPractice(),
+                        new Term("ratio", "discharge over the largest rate of dust", new Ratio(ratio)),
+                        discharge.result(),
+                        new Term("ṁ_collected", "dust into the receiver, " + arrival.state(), arrival.total())));
+    }
+
+    private void neededSpeed(DustArrival arrival, Density density) {
+        double margin = plant.requirements()
+                .receiver()
+                .valveCapacity()
+                .map(limit -> limit.value().value())
+                .orElse(ValveCapacity.USUAL_MARGIN);
+        MassFlow asked = new MassFlow(margin * arrival.total().kgPerSecond());
+        writing.tried("needed-speed", "Speed it needs for the capacity asked", () -> {
+            double speed_perS = ValveCapacity.speed_perS(
+                    asked.kgPerSecond(), valve.swept().cubicMetres(), valve.fill(), density.kgPerCubicMetre());
+            return List.of(step(
+                    "RTV-2",
+                    "n = ṁ / (V fill ρ_B)",
+                    SIZING,
+                    new Term("n", "speed needed", new RotationalSpeed(speed_perS)),
+                    new Term("ṁ", "capacity asked: the margin times the largest rate", asked),
+                    new Term("V", "volume of all pockets", valve.swept()),
+                    new Term("fill", "share of the pockets that fills", new Ratio(valve.fill())),
+                    new Term("ρ_B", "loose bulk density of what arrives", density)));
+        });
+    }
+
+    private void speeds() {
+        build.rotor()
+                .ifPresentOrElse(
+                        this::tips,
+                        () -> writing.unknown(
+                                "tip-speed", "Speed of the blade tips", "Enter \"rotor\" of the rotary valve."));
+        build.vanes()
+                .ifPresent(vanes -> writing.tried("pocket-time", "Time of one pocket", () -> {
+                    double time_s =
+                            ValveCapacity.pocketTime_s(vanes, valve.speed().revolutionsPerSecond());
+                    return List.of(step(
+                            "RTV-9",
+                            "t = 1/(z n)",
+                            Source.published("Mills, Pneumatic Conveying Design Guide, rotary valve section"),
+                            new Term("t", "time of one pocket", new Duration(time_s)),
+                            new Term("z", "blades", new Ratio(vanes)),
+                            new Term("n", "speed of the rotor", valve.speed())));
+                }));
+    }
+
+    private void tips(Length rotor) {
+        double tip_mPerS =
+                ValveCapacity.tipSpeed_mPerS(rotor.metres(), valve.speed().revolutionsPerSecond());
+        Velocity tip = new Velocity(tip_mPerS);
+        Step speed = step(
+                "RTV-3",
+                "v = π D n",
+                Source.published("geometry"),
+                new Term("v", "speed of the blade tips", tip),
+                new Term("D", "diameter over the blade tips", rotor),
+                new Term("n", "speed of the rotor", valve.speed()));
+        writing.known("tip-speed", "Speed of the blade tips", tip, List.of(speed));
+        writing.tried(
+                "usual-fill",
+                "Usual fill at that speed",
+                () -> List.of(
+                        speed,
+                        step(
+                                "RTV-4",
+                                "fill 0.75 up to 0.3 m/s, then straight down to 0.4 at 0.8 m/s",
+                                Source.commonPractice(),
+                                new Term(
+                                        "fill",
+                                        "usual share of the pockets that fills",
+                                        new Ratio(ValveCapacity.usualFill(tip_mPerS))),
+                                new Term("v", "speed of the blade tips", tip))));
+    }
+
+    // ---- air
+
+    private void leak(DustArrival arrival) {
+        StationResult result = arrival.station();
+        Air air = plant.site().air();
+        MassFlow clearance =
+                new MassFlow(valve.clearanceAir_kgPerS(result.receiver().pascals(), air));
+        MassFlow pockets = new MassFlow(valve.pocketAir_kgPerS(air));
+        Step gaps = step(
+                "RV-1",
+                "isentropic nozzle of Cd A from the room into the receiver",
+                NOZZLE,
+                new Term("w_gap", "air through the clearances", clearance),
+                new Term("A", "area of the gaps", valve.clearance()),
+                new Term("Cd", "discharge coefficient", new Ratio(valve.dischargeCoefficient())),
+                new Term("p_a", "site barometer", air.ambient()),
+                new Term("p", "static pressure in the receiver", result.receiver()));
+        Step returning = step(
+                "RV-2",
+                "w = V n ρ_a",
+                MILLS,
+                new Term("w_pocket", "air in the returning pockets", pockets),
+                new Term("V", "volume of all pockets", valve.swept()),
+                new Term("n", "speed of the rotor", valve.speed()),
+                new Term(
+                        "ρ_a",
+                        "density of the room's air",
+                        new Density(air.density_kgPerM3(air.ambient().pascals()))));
+        FreeAirFlow leak = FreeAirFlow.of(result.rotaryValve());
+        writing.known("leak-gaps", "Leak of its gaps, " + arrival.state(), FreeAirFlow.of(clearance), List.of(gaps));
+        writing.known("leak-pockets", "Leak of its returning pockets", FreeAirFlow.of(pockets), List.of(returning));
+        writing.known(
+                "leak",
+                "Leak in all, " + arrival.state(),
+                leak,
+                List.of(
+                        gaps,
+                        returning,
+                        step(
+                                "AIR-2",
+                                "Q = (w_gap + w_pocket)/ρ_ref, ρ_ref at 101 325 Pa, 20 °C, dry",
+                                Source.ownReading("reference state of free air: 101 325 Pa, 20 °C, dry"),
+                                new Term("Q", "free air that leaks up", leak),
+                                gaps.result(),
+                                returning.result())));
+        otherWays(result, air);
+    }
+
+    /** What other published ways make of the same gap: the choice is a factor of two. */
+    private void otherWays(StationResult result, Air air) {
+        Term area = new Term("A", "area of the gaps", valve.clearance());
+        Term receiver = new Term("p", "static pressure in the receiver", result.receiver());
+        writing.tried("leak-labyrinth", "Leak of its gaps as a labyrinth of 2 tips", () -> {
+            double flow = ValveLeakage.labyrinth_kgPerS(
+                    valve.dischargeCoefficient(),
+                    valve.clearance().squareMetres(),
+                    2,
+                    air.ambient().pascals(),
+                    result.receiver().pascals(),
+                    air.rt());
+            return List.of(step(
+                    "RTV-15",
+                    "w = Cd A p_a/√(R T) √((1 − r²)/(2 + ln 1/r)), r = p/p_a",
+                    Source.fromMemory("Martin, Engineering (London), 1908, labyrinth packings"),
+                    new Term("Q", "the same as free air", FreeAirFlow.of(new MassFlow(flow))),
+                    area,
+                    receiver));
+        });
+        AbsolutePressure choking = new AbsolutePressure(air.ambient().pascals()
+                - ValveLeakage.chokingVacuum_Pa(air.ambient().pascals()));
+        writing.known(
+                "choking",
+                "Vacuum at which its gaps choke",
+                air.ambient().above(choking),
+                List.of(step(
+                        "RTV-16",
+                        "vacuum = p_a (1 − 0.528282)",
+                        Source.published("isentropic flow, γ = 1.4"),
+                        new Term(
+                                "vacuum",
+                                "vacuum beyond which the gaps let up no more",
+                                air.ambient().above(choking)),
+                        new Term("p_a", "site barometer", air.ambient()))));
+    }
+
+    private void difference(DustArrival arrival) {
+        PressureDifference across =
+                plant.site().air().ambient().above(arrival.station().receiver());
+        writing.known(
+                "difference",
+                "Pressure across it, " + arrival.state(),
+                across,
+                List.of(step(
+                        "AIR-3",
+                        "vacuum = p_a − p",
+                        Source.published("definition"),
+                        new Term("vacuum", "vacuum in the receiver", across),
+                        new Term("p_a", "site barometer", plant.site().air().ambient()),
+                        new Term(
+                                "p",
+                                "static pressure in the receiver",
+                                arrival.station().receiver()))));
+        build.greatestDifference()
+                .ifPresentOrElse(
+                        greatest -> writing.asked(
+                                FindingCode.VALVE_DIFFERENCE,
+                                Place.Kind.ROTARY_VALVE,
+                                arrival.state(),
+                                Side.AT_MOST,
+                                across,
+                                new Limit<>(greatest, Source.entered())),
+                        () -> writing.unknown(
+                                "greatest-difference",
+                                "Greatest pressure its maker allows",
+                                "Enter \"greatest difference\" of the rotary valve; about 1 bar is usual (common practice, no source)."));
+    }
+
+    // ---- drive
+
+    private void drive() {
+        if (build.motor().isEmpty() || build.gearEfficiency().isEmpty()) {
+            writing.unknown(
+                    "torque",
+                    "Torque its motor gives at the rotor",
+                    "Enter \"motor\" of the rotary valve; 0.37 to 1.5 kW is usual (common practice, no source).");
+            return;
+        }
+        Power motor = build.motor().get();
+        double efficiency = build.gearEfficiency().get();
+        Optional<Quantity> torque = writing.tried(
+                "torque",
+                "Torque its motor gives at the rotor",
+                () -> List.of(step(
+                        "RTV-17",
+                        "T = P η/(2 π n)",
+                        POWER,
+                        new Term(
+                                "T",
+                                "torque at the rotor",
+                                new Torque(ValveDrive.torque_Nm(
+                                        motor.watts(), efficiency, valve.speed().revolutionsPerSecond()))),
+                        new Term("P", "motor nameplate", motor),
+                        new Term("η", "efficiency of gear and chain", new Ratio(efficiency)),
+                        new Term("n", "speed of the rotor", valve.speed()))));
+        boolean usual = motor.watts() >= ValveDrive.USUAL_LEAST_W && motor.watts() <= ValveDrive.USUAL_GREATEST_W;
+        writing.words(
+                "motor",
+                "Size of its motor",
+                (usual ? "within" : "outside") + " 0.37 to 1.5 kW, the usual size for a receiver.",
+                List.of(),
+                Source.commonPractice());
+        torque.ifPresent(given -> build.torque()
+                .ifPresentOrElse(
+                        needed -> torqueAsked(given, needed),
+                        () -> writing.unknown(
+                                "needed-torque",
+                                "Torque the full rotor needs",
+                                "Enter \"torque\" of the rotary valve, as its maker states it.")));
+    }
+
+    private void torqueAsked(Quantity given, Torque needed) {
+        double efficiency = build.gearEfficiency().orElseThrow();
+        double motor_W = ValveDrive.motor_W(
+                needed.newtonMetres(), efficiency, valve.speed().revolutionsPerSecond());
+        writing.known(
+                "needed-motor",
+                "Motor power for the stated torque",
+                new Power(motor_W),
+                List.of(step(
+                        "RTV-18",
+                        "P = 2 π n T/η",
+                        POWER,
+                        new Term("P", "motor power", new Power(motor_W)),
+                        new Term("T", "torque the full rotor needs", needed),
+                        new Term("n", "speed of the rotor", valve.speed()),
+                        new Term("η", "efficiency of gear and chain", new Ratio(efficiency)))));
+        writing.asked(
+                FindingCode.VALVE_TORQUE,
+                Place.Kind.ROTARY_VALVE,
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                given,
+                new Limit<>(needed, Source.entered()));
+    }
+
+    // ---- throat and gaps
+
+    private void throat() {
+        List<Step> largest = new ArrayList<>();
+        for (Dust dust : arrivals.dusts()) {
+            dust.inHopper().largestLump().ifPresent(lump -> largest.add(HopperLines.lumps(lump)));
+        }
+        build.throat()
+                .ifPresentOrElse(
+                        throat -> writing.given("throat", "Width of its inlet opening", throat),
+                        () -> writing.unknown(
+                                "throat", "Width of its inlet opening", "Enter \"throat\" of the rotary valve."));
+        largest.stream()
+                .max(Comparator.comparingDouble(step -> step.result().value().si()))
+                .ifPresent(least -> build.throat()
+                        .ifPresent(throat -> writing.asked(
+                                FindingCode.VALVE_THROAT,
+                                Place.Kind.ROTARY_VALVE,
+                                Sheet.ANY_SET,
+                                Side.AT_LEAST,
+                                throat,
+                                new Limit<>(least.result().value(), least.source()),
+                                List.of(least))));
+        build.tipGap()
+                .ifPresent(gap -> writing.words(
+                        "tip-gap",
+                        "Gap at the blade tips",
+                        gap.metres() <= ValveLeakage.WIDEST_CLEARANCE_m
+                                ? "not wider than 0.2 mm, the most that is quoted for a valve that holds pressure."
+                                : "wider than 0.2 mm, the most that is quoted for a valve that holds pressure: worn, or not made to seal.",
+                        List.of(),
+                        Source.published("trade article on rotary valves: 0.2 mm at most where pressure is held")));
+    }
+}

@@ -1,0 +1,118 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.StatedLoss;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.receiver.AfterFilter;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** How hard the filter ahead of the producer is loaded, and what passes it. */
+final class SafetyFilterSheet {
+    private static final Source CLASSES = Source.published(
+            "EN 1822-1 and ISO 29463-1: efficiency at the most penetrating size, integral and local apart");
+
+    private SafetyFilterSheet() {}
+
+    static Optional<Sheet> of(Station station, List<DutyPoint> duties) {
+        return station.safetyFilter().map(loss -> sheet(station, loss, duties));
+    }
+
+    private static Sheet sheet(Station station, StatedLoss loss, List<DutyPoint> duties) {
+        Writing writing = new Writing(station.id());
+        writing.given("safety-loss", "Stated pressure drop", loss.loss());
+        writing.given("safety-loss-at", "Free air at which it holds", loss.at());
+        duties.stream()
+                .max(Comparator.comparing(d -> result(d, station).throughFilter()))
+                .ifPresent(duty -> load(writing, station, duty));
+        station.safetyRating()
+                .efficiencyClass()
+                .ifPresentOrElse(
+                        name -> passing(writing, name),
+                        () -> writing.unknown(
+                                "safety-passing",
+                                "Share that passes",
+                                "No class is stated: enter \"class\" of the safety filter."));
+        return writing.sheet("safety-filter", "Safety filter", Place.Kind.SAFETY_FILTER);
+    }
+
+    private static void load(Writing writing, Station station, DutyPoint duty) {
+        StationResult result = result(duty, station);
+        FreeAirFlow through = FreeAirFlow.of(result.throughFilter());
+        writing.known(
+                "safety-flow",
+                "Air through it, " + duty.state().name(),
+                through,
+                List.of(step(
+                        "AIR-2",
+                        "Q = w / ρ_ref, ρ_ref at 101 325 Pa, 20 °C, dry",
+                        Source.ownReading("reference state of free air: 101 325 Pa, 20 °C, dry"),
+                        new Term("Q", "free air through the safety filter", through),
+                        new Term("w", "air through the filters", result.throughFilter()))));
+        writing.known(
+                "safety-drop",
+                "Pressure drop over it then",
+                result.safetyFilterLoss(),
+                List.of(step(
+                        "VLV-2",
+                        "P1 − P2 = 2 p_a Δp (w/w_at)²",
+                        Source.commonPractice(),
+                        new Term("p1 − p2", "pressure drop over the safety filter", result.safetyFilterLoss()),
+                        new Term("w", "air through the filters", result.throughFilter()),
+                        new Term("p2", "pressure behind it", result.suction()))));
+        station.safetyRating()
+                .greatest()
+                .ifPresent(greatest -> writing.asked(
+                        FindingCode.SAFETY_FILTER_FLOW,
+                        Place.Kind.SAFETY_FILTER,
+                        duty.state().name(),
+                        Side.AT_MOST,
+                        through,
+                        new Limit<>(greatest, Source.entered())));
+    }
+
+    private static void passing(Writing writing, String name) {
+        AfterFilter filter = AfterFilter.ofClass(name);
+        Ratio passing = new Ratio(AfterFilter.penetration(filter.integral()));
+        writing.known(
+                "safety-passing",
+                "Share that passes, class " + name,
+                passing,
+                List.of(step(
+                        "FLT-15",
+                        "P = 1 − E",
+                        CLASSES,
+                        new Term("P", "share of the most penetrating size that passes", passing),
+                        new Term("E", "integral efficiency of class " + name, new Ratio(filter.integral())))));
+        filter.local()
+                .ifPresent(local -> writing.known(
+                        "safety-local",
+                        "Share that may pass at its leakiest point",
+                        new Ratio(1 - local),
+                        List.of(step(
+                                "FLT-15",
+                                "P = 1 − E",
+                                CLASSES,
+                                new Term("P", "share that passes at one point", new Ratio(1 - local)),
+                                new Term("E", "local efficiency of class " + name, new Ratio(local))))));
+    }
+
+    private static StationResult result(DutyPoint duty, Station station) {
+        return duty.stations().stream()
+                .filter(s -> s.id().equals(station.id()))
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,168 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.ReliefValve;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.receiver.Receiver;
+import dustwright.engine.receiver.Shell;
+import dustwright.engine.receiver.ShellBuckling;
+import dustwright.engine.receiver.ShellBuckling.Law;
+import dustwright.engine.receiver.ShellMaterial;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A receiver's cylinder under vacuum, screened by elastic buckling. Cone, head, doors and nozzles are not looked at, and the vessel's
+ * design code replaces these figures.
+ */
+final class ShellLines {
+    private static final Source ROARK = Source.published("Roark, Formulas for Stress and Strain, Table 35 case 19a");
+    private static final Source ROARK_SHORT =
+            Source.fromMemory("Roark, Formulas for Stress and Strain, Table 35 case 19b");
+    private static final Source WINDENBERG = Source.fromMemory("Windenberg and Trilling, Trans. ASME 56, 1934");
+    private static final Source SCREENING = Source.ownReading(
+            "screening of the cylinder alone; the vessel's design code (ASME VIII-1, EN 13445-3) and a licensed engineer decide");
+
+    private final Writing writing;
+    private final Station station;
+
+    private ShellLines(Writing writing, Station station) {
+        this.writing = writing;
+        this.station = station;
+    }
+
+    static void write(Writing writing, Station station) {
+        new ShellLines(writing, station).write();
+    }
+
+    private void write() {
+        Receiver receiver = station.receiver();
+        if (receiver.diameter().isEmpty()
+                || receiver.straightSide().isEmpty()
+                || receiver.shell().isEmpty()) {
+            writing.unknown(
+                    "shell",
+                    "Vacuum the shell may see",
+                    "Enter \"diameter\", \"straight side\" and \"shell: {thickness: ...}\" of the receiver.");
+            return;
+        }
+        Shell shell = receiver.shell().get();
+        Length diameter = receiver.diameter().get();
+        Length length = shell.unsupported(receiver.straightSide().get());
+        Optional<Quantity> allowed = writing.tried(
+                "shell",
+                "Vacuum the shell may see",
+                () -> allowedSteps(shell, diameter, receiver.straightSide().get()));
+        writing.tried(
+                "shell-second", "Collapse by a second law, no margin", () -> List.of(second(shell, diameter, length)));
+        allowed.ifPresent(this::compare);
+    }
+
+    private static List<Step> allowedSteps(Shell shell, Length diameter, Length straight) {
+        Length length = shell.unsupported(straight);
+        ShellMaterial material = shell.material();
+        ShellBuckling.Collapse collapse = ShellBuckling.collapse(
+                material.modulus().pascals(),
+                material.poisson(),
+                diameter.metres(),
+                shell.thickness().metres(),
+                length.metres());
+        boolean longTube = collapse.law() == Law.LONG_TUBE;
+        Term pressure = new Term("p", "collapse pressure", new PressureDifference(collapse.pressure_Pa()));
+        double allowed_Pa = ShellBuckling.allowedVacuum_Pa(
+                collapse.pressure_Pa(), shell.factor().value());
+        return List.of(
+                step(
+                        "RCV-23",
+                        "L = straight side / (rings + 1)",
+                        Source.published("geometry"),
+                        new Term("L", "length between stiff ends or rings", length),
+                        new Term("H", "straight side", straight),
+                        new Term("n", "stiffening rings", new Ratio(shell.rings()))),
+                step(
+                        longTube ? "RCV-10" : "RCV-11",
+                        longTube
+                                ? "p = 2 E/(1 − ν²) (t/D)³"
+                                : "p = 2.42 E (t/D)^2.5 / [(1 − ν²)^0.75 (L/D − 0.45 √(t/D))]",
+                        longTube ? ROARK : WINDENBERG,
+                        pressure,
+                        new Term("E", "modulus of " + material.words() + " (from memory)", material.modulus()),
+                        new Term("ν", "Poisson's ratio", new Ratio(material.poisson())),
+                        new Term("t", "wall", shell.thickness()),
+                        new Term("D", "diameter of the shell", diameter),
+                        new Term("L", "length between stiff ends or rings", length)),
+                step(
+                        "RCV-14",
+                        "vacuum = p / factor",
+                        SCREENING,
+                        new Term("vacuum", "vacuum the shell may see", new PressureDifference(allowed_Pa)),
+                        pressure,
+                        new Term("factor", "margin against collapse", shell.factor())));
+    }
+
+    private static Step second(Shell shell, Length diameter, Length length) {
+        ShellMaterial material = shell.material();
+        double pressure_Pa = ShellBuckling.roarkShort_Pa(
+                material.modulus().pascals(),
+                material.poisson(),
+                diameter.metres(),
+                shell.thickness().metres(),
+                length.metres());
+        return step(
+                "RCV-12",
+                "p = 0.807 E t²/(L R) [(1/(1 − ν²))³ t²/R²]^¼",
+                ROARK_SHORT,
+                new Term("p", "collapse pressure of a short tube", new PressureDifference(pressure_Pa)),
+                new Term("E", "modulus of " + material.words() + " (from memory)", material.modulus()),
+                new Term("t", "wall", shell.thickness()),
+                new Term("R", "radius of the shell", new Length(diameter.metres() / 2)),
+                new Term("L", "length between stiff ends or rings", length));
+    }
+
+    /** What may come: the relief valve wide open, and the producers at their deepest with the relief valve stuck. */
+    private void compare(Quantity allowed) {
+        Optional<PressureDifference> relief = station.relief().map(ShellLines::full);
+        Optional<PressureDifference> deepest =
+                station.producers().stream().map(VacuumProducer::deepestVacuum).max(Comparator.naturalOrder());
+        relief.ifPresentOrElse(
+                full -> writing.given("relief-full", "Vacuum with the relief valve wide open", full),
+                () -> writing.unknown(
+                        "relief-full", "Vacuum with the relief valve wide open", "There is no relief valve."));
+        deepest.ifPresent(vacuum -> writing.given("deepest", "Deepest stated vacuum of the producers", vacuum));
+        deepest.ifPresent(vacuum -> stuck(allowed, vacuum));
+        relief.or(() -> deepest)
+                .ifPresent(vacuum -> writing.asked(
+                        FindingCode.SHELL_VACUUM,
+                        Place.Kind.RECEIVER,
+                        Sheet.ANY_SET,
+                        Side.AT_LEAST,
+                        allowed,
+                        new Limit<>(vacuum, relief.isPresent() ? Source.entered() : SCREENING)));
+    }
+
+    private void stuck(Quantity allowed, PressureDifference deepest) {
+        String text = allowed.si() >= deepest.pascals()
+                ? "the shell would bear it by this screening"
+                : "the shell would not bear it by this screening: it relies on the relief valve";
+        writing.words("stuck", "Relief valve stuck shut", text + ".", List.of(), SCREENING);
+    }
+
+    private static PressureDifference full(ReliefValve relief) {
+        return new PressureDifference(
+                relief.set().pascals() + relief.accumulation().pascals());
+    }
+}

@@ -1,0 +1,206 @@
+package dustwright.plantfile.keys;
+
+import static dustwright.plantfile.keys.Amounts.*;
+
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.receiver.AfterFilter;
+import dustwright.engine.receiver.AirToCloth;
+import dustwright.engine.receiver.FilterMedium;
+import dustwright.engine.receiver.ShellMaterial;
+import dustwright.engine.receiver.SidePlace;
+import dustwright.plantfile.keys.Group.Choice;
+import dustwright.plantfile.keys.Shape.Keys;
+import dustwright.plantfile.keys.Shape.Word;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The keys of a receiver, its filters and its rotary valve. */
+public final class ReceiverKeys {
+    private static final Source PRACTICE = Source.commonPractice();
+
+    private ReceiverKeys() {}
+
+    private static final Group SHELL = new Group(
+            "a shell",
+            Place.Kind.RECEIVER,
+            List.of(
+                    Key.required("thickness", SHEET, "Thickness of the cylinder's wall."),
+                    Key.otherwise(
+                            "material",
+                            new Word(words(ShellMaterial.values(), ShellMaterial::words)),
+                            "carbon steel",
+                            PRACTICE,
+                            "What it is made of."),
+                    Key.otherwise(
+                            "rings",
+                            new Shape.Whole(0, 50),
+                            "0",
+                            Source.ownReading("no ring stated, so none is counted"),
+                            "Stiffening rings, evenly spaced over the straight side."),
+                    Key.otherwise(
+                            "factor",
+                            MARGIN,
+                            "3",
+                            Source.fromMemory("margin of the external-pressure charts of ASME VIII-1"),
+                            "Margin between collapse and the vacuum allowed.")),
+            List.of());
+
+    private static final Group HOPPER = new Group(
+            "a hopper",
+            Place.Kind.RECEIVER,
+            List.of(
+                    Key.required("half angle", HALF_ANGLE, "Angle of the cone's wall from the vertical."),
+                    Key.required("outlet", OUTLET, "Diameter of its lower end.")),
+            List.of());
+
+    private static final Word SIDE = new Word(words(SidePlace.values(), SidePlace::words));
+
+    private static final Group RECEIVER_INLET = new Group(
+            "a receiver's inlet",
+            Place.Kind.RECEIVER,
+            List.of(
+                    Key.optional(
+                            "place",
+                            SIDE,
+                            "Place around the shell, seen standing at the access door; the three are 90 deg apart."),
+                    Key.optional(
+                            "width", SLOT, "Width of a tangential inlet; with `height`, a coarse cut is estimated."),
+                    Key.optional("height", SLOT, "Height of a tangential inlet.")),
+            List.of(Choice.atMostOne(List.of(List.of("width", "height")))));
+
+    private static final Group LEVEL_PROBE = new Group(
+            "a level probe",
+            Place.Kind.RECEIVER,
+            List.of(
+                    Key.derived(
+                            "place",
+                            SIDE,
+                            "rear, or right where the inlet has taken the rear",
+                            PRACTICE,
+                            "Place around the shell; never that of the inlet."),
+                    Key.optional("height", HEIGHT, "Height above the hopper's outlet.")),
+            List.of());
+
+    /** The vessel itself: a station without it has one of which nothing is stated. */
+    public static final Group RECEIVER = new Group(
+            "a receiver",
+            Place.Kind.RECEIVER,
+            List.of(
+                    Key.optional("diameter", VESSEL, "Diameter of the shell."),
+                    Key.optional(
+                            "free area",
+                            CLOTH,
+                            "Cross-section left between the filter elements, for the can velocity."),
+                    Key.optional("straight side", HEIGHT, "Height of the cylinder between hopper and head."),
+                    Key.optional("shell", new Keys(SHELL), "Wall against vacuum."),
+                    Key.optional("hopper", new Keys(HOPPER), "Cone below the cylinder."),
+                    Key.optional("inlet", new Keys(RECEIVER_INLET), "Where and how tubing enters."),
+                    Key.optional("level probe", new Keys(LEVEL_PROBE), "Probe that tells a full receiver."),
+                    Key.otherwise(
+                            "pre-separation",
+                            SEPARATED,
+                            "0 %",
+                            Source.ownReading("prudent: all dust is counted to reach the cloth"),
+                            "Share of the dust that falls out before it reaches the cloth.")),
+            List.of());
+
+    private static final Group PRESSURE_DROP = new Group(
+            "a filter's pressure drop",
+            Place.Kind.FILTER,
+            List.of(
+                    Key.required("at", ACTUAL_FLOW, "Actual flow at which the pressure drops hold."),
+                    Key.required("clean", LOSS_PRESSURE, "Pressure drop of the new filter."),
+                    Key.required("normal", LOSS_PRESSURE, "Pressure drop in ordinary service."),
+                    Key.required("dirty", LOSS_PRESSURE, "Pressure drop at which it is serviced.")),
+            List.of());
+
+    private static final Group RESISTANCE = new Group(
+            "a filter's resistance",
+            Place.Kind.FILTER,
+            List.of(
+                    Key.required("clean", FILTER_RESISTANCE, "Resistance of the new filter."),
+                    Key.required("normal", FILTER_RESISTANCE, "Resistance in ordinary service."),
+                    Key.required("dirty", FILTER_RESISTANCE, "Resistance at which it is serviced.")),
+            List.of());
+
+    static final Group FILTER = new Group(
+            "a filter",
+            Place.Kind.FILTER,
+            List.of(
+                    Key.required("cloth", CLOTH, "Area of cloth."),
+                    Key.optional("pressure drop", new Keys(PRESSURE_DROP), "Pressure drops at one actual flow."),
+                    Key.optional(
+                            "resistance", new Keys(RESISTANCE), "Pressure drop over filtration velocity, instead."),
+                    Key.optional(
+                            "temperature",
+                            DUST_TEMPERATURE,
+                            "Temperature of the air at the cloth in continuous service; absent, that of the site."),
+                    Key.optional("surge temperature", DUST_TEMPERATURE, "Highest temperature in short surges."),
+                    Key.optional(
+                            "fibre",
+                            new Word(FilterMedium.all().stream()
+                                    .map(FilterMedium::fibre)
+                                    .toList()),
+                            "Fibre of the elements fitted or offered."),
+                    Key.otherwise(
+                            "hot and moist",
+                            new Shape.YesNo(),
+                            "no",
+                            Source.ownReading("not hot and moist unless it says so"),
+                            "Whether the air is warm and damp, which polyester and natural fibres do not bear."),
+                    Key.optional(
+                            "application",
+                            new Word(AirToCloth.applications()),
+                            "Application in the pulse-jet factor method's list.")),
+            List.of(Choice.one(List.of(List.of("pressure drop"), List.of("resistance")))));
+
+    static final Group SAFETY_FILTER = new Group(
+            "a safety filter",
+            Place.Kind.SAFETY_FILTER,
+            List.of(
+                    ProducerKeys.STATED_LOSS.get(0),
+                    ProducerKeys.STATED_LOSS.get(1),
+                    Key.optional("class", new Word(AfterFilter.names()), "Class of EN 1822-1 or ISO 29463-1."),
+                    Key.optional("greatest", FREE_AIR, "Greatest free air its maker allows.")),
+            List.of());
+
+    static final Group ROTARY_VALVE = new Group(
+            "a rotary valve",
+            Place.Kind.ROTARY_VALVE,
+            List.of(
+                    Key.required("swept", POCKETS, "Volume of all pockets per turn."),
+                    Key.required("speed", SLOW_ROTATION, "Speed of the rotor."),
+                    Key.otherwise(
+                            "fill",
+                            FILL,
+                            "30 %",
+                            PRACTICE,
+                            "Share of the pockets that dust fills when the hopper above is full."),
+                    Key.required("clearance", OPENING, "Leaking gap area."),
+                    Key.otherwise(
+                            "discharge coefficient",
+                            COEFFICIENT,
+                            "0.6",
+                            PRACTICE,
+                            "Discharge coefficient of the gaps."),
+                    Key.optional("rotor", OUTLET, "Diameter over the blade tips."),
+                    Key.optional("vanes", new Shape.Whole(4, 24), "Number of blades."),
+                    Key.optional("throat", OUTLET, "Smallest width of its inlet opening."),
+                    Key.optional("tip gap", GAP, "Gap between blade tips and housing."),
+                    Key.optional("motor", MOTOR, "Nameplate power of its gearmotor."),
+                    Key.otherwise(
+                            "gear efficiency",
+                            EFFICIENCY,
+                            "0.85",
+                            PRACTICE,
+                            "Efficiency of gear and chain; asked only where `motor` is given."),
+                    Key.optional("torque", TORQUE, "Torque the full rotor needs, as its maker states it."),
+                    Key.optional("greatest difference", ACROSS, "Pressure difference its maker allows across it.")),
+            List.of());
+
+    private static <T> List<String> words(T[] values, Function<T, String> words) {
+        return Stream.of(values).map(words).toList();
+    }
+}
