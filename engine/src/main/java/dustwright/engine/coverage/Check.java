@@ -4,16 +4,14 @@ import java.util.BitSet;
 
 /**
  * What the ordering arguments take for granted and the sweep looks after while it goes (equation COV-6): junctions keep order, and the
- * volume flow drawn does not fall as pressure rises. A knot of the grid is marked where an assumption fails; only what lies between the
+ * volume flow drawn is nowhere beyond an extreme greater (or less) than at it. A knot of the grid is marked where an assumption fails; only what lies between the
  * places that solved states can have matters.
  */
 final class Check {
-    private static final double ROUNDING = 1e-9;
-
     private final Grid grid;
     private final BitSet disordered = new BitSet();
     private final BitSet unsettled = new BitSet();
-    private final BitSet fallingVolume = new BitSet();
+    private String volume = "";
 
     Check(Grid grid) {
         this.grid = grid;
@@ -27,14 +25,10 @@ final class Check {
         }
     }
 
-    /** Looks along a curve of what is drawn: volume flow must not fall where pressure rises. */
-    void drawn(double[] curve) {
-        for (int knot = 1; knot <= grid.intervals; knot++) {
-            double u = grid.place(knot);
-            double w = grid.at(curve, knot);
-            if (w > 0 && grid.slopeAt(curve, knot) + w * u / (1 - u * u) > ROUNDING * w) {
-                fallingVolume.set(knot);
-            }
+    /** Notes that velocities cannot be put in order at a leg. */
+    synchronized void volumeFalls(String where) {
+        if (where.compareTo(volume) < 0 || volume.isEmpty()) {
+            volume = where;
         }
     }
 
@@ -42,7 +36,6 @@ final class Check {
     synchronized void add(Check other) {
         disordered.or(other.disordered);
         unsettled.or(other.unsettled);
-        fallingVolume.or(other.fallingVolume);
     }
 
     /** Why an answer between two places may not be relied on; empty when it may. */
@@ -50,8 +43,8 @@ final class Check {
         if (marked(disordered, from, to)) {
             return "more air from one stream does not always mean more in all at some junction";
         }
-        if (marked(fallingVolume, from, to)) {
-            return "somewhere the volume drawn falls while the pressure rises";
+        if (!volume.isEmpty()) {
+            return "the volume drawn falls while the pressure rises in " + volume;
         }
         return marked(unsettled, from, to) ? "the loss of some junction did not settle" : "";
     }

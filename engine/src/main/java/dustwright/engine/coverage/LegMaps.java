@@ -105,7 +105,7 @@ final class LegMaps {
         double b = 0;
         double kinetic = 0;
         for (int n = 0; n < STEP_LIMIT; n++) {
-            double w = grid.value(drawn, x);
+            double w = Math.min(grid.value(drawn, x), law.most_kgPerS() / 2);
             double s = grid.slope(drawn, x);
             double outlet = grid.squared(x);
             double spare;

@@ -20,6 +20,8 @@ import java.util.stream.IntStream;
  */
 final class Outside {
     private static final int ALONE = 24;
+    /** Velocities count as one within this share [-]. */
+    private static final double SAME = 1e-9;
     /** From this share below sonic on, a piece is unchoked beyond doubt and its fastest set need not be solved [-]. */
     private static final double NEAR_SONIC = 0.05;
 
@@ -80,7 +82,6 @@ final class Outside {
     /** Sweeps and finds every extreme, in the order of nodes. */
     List<Extreme> sweep() {
         double[] machine = machine();
-        check.drawn(machine);
         double[][] curves = new double[elsewhere.counts().size()][];
         Arrays.fill(curves, machine);
         Frame root = new Frame(0, Optional.empty(), new Family(elsewhere.counts(), curves, curves));
@@ -141,7 +142,6 @@ final class Outside {
         Step step = step(above, child, inside.zonesBelow(child));
         Check own = new Check(grid);
         Family drawn = drawnBelow(step, own);
-        run(child, step, drawn);
         LegMaps maps = new LegMaps(grid);
         LegLaw law = tree.law(child);
         double[][] most = new double[drawn.size()][];
@@ -149,11 +149,11 @@ final class Outside {
         for (int n = 0; n < drawn.size(); n++) {
             most[n] = maps.inward(law, drawn.most(n));
             least[n] = drawn.single(n) ? most[n] : maps.inward(law, drawn.least(n));
-            own.drawn(most[n]);
-            own.drawn(least[n]);
         }
         check.add(own);
-        return new Frame(child, Optional.of(step), new Family(drawn.counts(), most, least));
+        Frame below = new Frame(child, Optional.of(step), new Family(drawn.counts(), most, least));
+        run(child, step, drawn, below.drawn);
+        return below;
     }
 
     private Step step(Frame above, int part, int[] zonesBelow) {
@@ -253,12 +253,14 @@ final class Outside {
         return high;
     }
 
-    private void run(int node, Step step, Family drawn) {
+    private void run(int node, Step step, Family drawn, Family drawnFar) {
         Family out = inside.out(node);
         for (int n : users) {
             Best slowest = new Best();
             Best fastest = new Best();
             Best fastestDusty = new Best();
+            double spared = Double.MAX_VALUE;
+            double slowed = Double.MAX_VALUE;
             for (int i = 0; i < out.size(); i++) {
                 int[] count = out.counts().get(i);
                 boolean dusty = limits.carries(node) && counters.dusty(count);
@@ -266,15 +268,19 @@ final class Outside {
                     if (counters.together(count, drawn.counts().get(o), n)) {
                         double u = grid.meeting(out.most(i), drawn.most(o));
                         double spare = spareToSonic(node, tree.law(node), u, grid.value(out.most(i), u));
+                        spared = Math.min(spared, 1 - (1 - spare) * overshoot(drawn.most(o), u, grid.meeting(out.least(i), drawn.most(o))));
                         fastest.offer(spare, i, o, u);
                         if (dusty && limits.wears()) {
                             fastestDusty.offer(spare, i, o, u);
                         }
                         if (dusty) {
-                            slow(node, slowest, i, o, drawn);
+                            slowed = Math.min(slowed, slow(node, slowest, i, o, drawn, drawnFar));
                         }
                     }
                 }
+            }
+            if ((fastest.any && spared < fastest.value - SAME) || (slowest.any && slowed < slowest.value - SAME)) {
+                check.volumeFalls(tree.run(node));
             }
             if (fastest.any && fastest.value < NEAR_SONIC) {
                 add(node, Measure.FASTEST_RUN, n, fastest.value, traced(node, step, fastest, true));
@@ -295,7 +301,8 @@ final class Outside {
         return 1 - Math.sqrt(kinetic / Math.max(grid.squared(u), kinetic));
     }
 
-    private void slow(int node, Best slowest, int i, int o, Family drawn) {
+    /** Offers the velocity of a pair; returns the least margin that a meeting further along the curve outside could have. */
+    private double slow(int node, Best slowest, int i, int o, Family drawn, Family drawnFar) {
         Family out = inside.out(node);
         LegLaw law = tree.law(node);
         double u = grid.meeting(out.least(i), drawn.least(o));
@@ -303,11 +310,43 @@ final class Outside {
         double flow = grid.value(out.least(i), u);
         double inlet = new LegMaps(grid).upstream(law, grid.squared(u), flow);
         double velocity_mPerS = Math.sqrt(law.c() * tree.rt_JPerKg() / inlet) * flow;
+        double shallow = grid.meeting(out.most(i), drawn.least(o));
+        double shallowInlet = new LegMaps(grid).upstream(law, grid.squared(shallow), grid.value(out.most(i), shallow));
+        double undershoot =
+                undershoot(drawnFar.least(o), grid.placeOf(inlet), grid.placeOf(shallowInlet));
+        double bound = Double.MAX_VALUE;
         for (int level = 0; level < Math.max(1, counters.level_mPerS.length); level++) {
             if (counters.level_mPerS.length == 0 || counters.has(out.counts().get(i), level)) {
-                slowest.offer(velocity_mPerS / limits.least_mPerS(level) - 1, i, o, u);
+                double ratio = velocity_mPerS / limits.least_mPerS(level);
+                slowest.offer(ratio - 1, i, o, u);
+                bound = Math.min(bound, ratio * undershoot - 1);
             }
         }
+        return bound;
+    }
+
+    /** Greatest volume flow drawn from a place down to a deeper one, over that at the place: 1 where it does not fall as pressure rises. */
+    private double overshoot(double[] drawn, double u, double deepest) {
+        double here = volume(grid.value(drawn, u), u);
+        double most = here;
+        for (int knot = (int) Math.ceil(u / grid.step); knot <= deepest / grid.step; knot++) {
+            most = Math.max(most, volume(grid.at(drawn, knot), grid.place(knot)));
+        }
+        return most / here;
+    }
+
+    /** Least volume flow drawn from a place up to a shallower one, over that at the place: 1 where it does not fall as pressure rises. */
+    private double undershoot(double[] drawn, double u, double shallowest) {
+        double here = volume(grid.value(drawn, u), u);
+        double least = here;
+        for (int knot = (int) Math.ceil(shallowest / grid.step); knot <= u / grid.step; knot++) {
+            least = Math.min(least, volume(grid.at(drawn, knot), grid.place(knot)));
+        }
+        return least / here;
+    }
+
+    private static double volume(double flow, double u) {
+        return flow / Math.sqrt(1 - u * u);
     }
 
     private void hose(Frame frame) {

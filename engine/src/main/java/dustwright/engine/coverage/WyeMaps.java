@@ -9,9 +9,13 @@ import dustwright.engine.network.TubingTree.Wye;
  * Mutable; each thread has its own.
  */
 final class WyeMaps {
-    private static final int STEP_LIMIT = 40;
+    private static final int STEP_LIMIT = 16;
+    /** Places shallower than this share of the deepest are not worth halving for: no state stands there. */
+    private static final double SHALLOW = 0.25;
+
     private static final int HALVINGS = 50;
-    private static final double FOUND = 1e-15;
+    /** Newton is quadratic: after a step this small, relative to all that flows, the last digits are right. */
+    private static final double FOUND = 1e-11;
     private static final double NUDGE = 1e-7;
 
     private final Grid grid;
@@ -64,7 +68,8 @@ final class WyeMaps {
         run = grid.value(runOut, u);
         settled = false;
         for (int n = 0; n < STEP_LIMIT && !settled; n++) {
-            if (n == STEP_LIMIT - 8 || !(branch >= 0 && run >= 0)) {
+            boolean last = n == STEP_LIMIT - 1 && u > SHALLOW * grid.place(grid.intervals);
+            if (last) {
                 bracket(wye, branchOut, runOut, squared);
             }
             losses(wye, branch, run);
@@ -81,16 +86,20 @@ final class WyeMaps {
             double determinant = a * d - b * c;
             double stepBranch = (d * offBranch - b * offRun) / determinant;
             double stepRun = (a * offRun - c * offBranch) / determinant;
-            double share = n < 8 ? 1 : 0.5;
-            branch -= share * stepBranch;
-            run -= share * stepRun;
-            settled = Math.abs(stepBranch) + Math.abs(stepRun) <= FOUND + 1e-13 * (branch + run);
+            double share = last ? 0 : n < 8 ? 1 : 0.5;
+            branch = Math.max(0, branch - share * stepBranch);
+            run = Math.max(0, run - share * stepRun);
+            settled = last || Math.abs(stepBranch) + Math.abs(stepRun) <= FOUND * (branch + run);
             double byPressure = -(giveBranch * (d - c) + giveRun * (a - b)) / determinant;
             slope = -2 * grid.ambientSquared * u * byPressure;
             ordered = determinant > 0 && d - c >= 0 && a - b >= 0 && byPressure <= 0;
         }
         flow = branch + run;
         nodePlace = u;
+        if (!settled) {
+            flow = grid.value(branchOut, u) + grid.value(runOut, u);
+            slope = grid.slope(branchOut, u) + grid.slope(runOut, u);
+        }
     }
 
     /** Finds both flows by halving, where Newton's steps lead astray: slow, but it cannot. */
@@ -147,6 +156,11 @@ final class WyeMaps {
         }
         settled = false;
         for (int n = 0; n < STEP_LIMIT && !settled; n++) {
+            boolean last = n == STEP_LIMIT - 1 && u > SHALLOW * grid.place(grid.intervals);
+            if (last) {
+                node = bracketNode(wye, ofBranch, above, sibling, squared);
+                other = bracketOther(wye, ofBranch, grid.value(above, grid.placeOf(node)), sibling, node);
+            }
             double place = grid.placeOf(node);
             double asked = grid.value(above, place) - other;
             losses(wye, ofBranch ? asked : other, ofBranch ? other : asked);
@@ -168,10 +182,10 @@ final class WyeMaps {
             double determinant = a * d - b * c;
             double stepNode = (d * offOther - b * offNode) / determinant;
             double stepOther = (a * offNode - c * offOther) / determinant;
-            double share = n < 8 ? 1 : 0.5;
+            double share = last ? 0 : n < 8 ? 1 : 0.5;
             node = Math.min(node - share * stepNode, grid.ambientSquared);
             other = Math.max(0, other - share * stepOther);
-            settled = Math.abs(stepNode) <= 2e-15 * grid.ambientSquared && Math.abs(stepOther) <= FOUND + 1e-13 * other;
+            settled = last || Math.abs(stepNode) <= FOUND * grid.ambientSquared && Math.abs(stepOther) <= FOUND * above[0];
             // answers of [node, other] to a unit change of: the end's pressure, the sibling's curve, the curve above
             double nodeByEnd = -b / determinant;
             double otherByEnd = a / determinant;
@@ -188,7 +202,46 @@ final class WyeMaps {
             branchPlace = ofBranch ? u : otherPlace;
             runPlace = ofBranch ? otherPlace : u;
         }
-        double place = grid.placeOf(node);
-        flow = grid.value(above, place) - other;
+        if (settled) {
+            flow = grid.value(above, grid.placeOf(node)) - other;
+        } else {
+            flow = grid.value(above, u) - grid.value(sibling, u);
+            slope = grid.slope(above, u) - grid.slope(sibling, u);
+        }
+    }
+
+    /** Finds the pressure at the node by halving: it rises with that at the end of the leg asked. */
+    private double bracketNode(Wye wye, boolean ofBranch, double[] above, double[] sibling, double end) {
+        double low = grid.squared(grid.place(grid.intervals));
+        double high = grid.ambientSquared;
+        for (int n = 0; n < HALVINGS; n++) {
+            double node = 0.5 * (low + high);
+            double drawn = grid.value(above, grid.placeOf(node));
+            double other = bracketOther(wye, ofBranch, drawn, sibling, node);
+            double asked = drawn - other;
+            double loss = ofBranch ? wye.branchLoss_Pa2(asked, other) : wye.runLoss_Pa2(other, asked);
+            if (node + loss < end) {
+                low = node;
+            } else {
+                high = node;
+            }
+        }
+        return 0.5 * (low + high);
+    }
+
+    private double bracketOther(Wye wye, boolean ofBranch, double drawn, double[] sibling, double node) {
+        double low = 0;
+        double high = Math.max(0, drawn);
+        for (int n = 0; n < HALVINGS; n++) {
+            double other = 0.5 * (low + high);
+            double asked = drawn - other;
+            double loss = ofBranch ? wye.runLoss_Pa2(asked, other) : wye.branchLoss_Pa2(other, asked);
+            if (other < grid.value(sibling, grid.placeOf(node + loss))) {
+                low = other;
+            } else {
+                high = other;
+            }
+        }
+        return 0.5 * (low + high);
     }
 }
