@@ -36,6 +36,7 @@ import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
+import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
 import dustwright.engine.receiver.Filter;
 import dustwright.engine.receiver.FilterCondition;
@@ -82,6 +83,59 @@ final class TreePlants {
                 mains,
                 inletsPerMain,
                 new ReliefValve(new PressureDifference(33_864), new PressureDifference(6_773), new FreeAirFlow(0.236)));
+    }
+
+    /** The usual one by its name, with a dust at every inlet and limits for tool, velocity, filter and wear. */
+    static Plant demanding(String tree) {
+        Plant plain = named(tree);
+        Dust dust = new Dust(
+                "dust",
+                "dry dust",
+                Optional.of(DustClass.DRY_POWDER),
+                DustClass.DRY_POWDER.minimum(),
+                DustClass.SOURCE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                LevelFriction.YANG);
+        List<Inlet> dusty = plain.inlets().stream()
+                .map(i -> new Inlet(
+                        i.id(),
+                        i.at(),
+                        i.hose(),
+                        i.tool(),
+                        i.valveK(),
+                        i.leak(),
+                        i.zone(),
+                        Optional.of("dust"),
+                        i.feed()))
+                .toList();
+        return new Plant(
+                plain.name(),
+                plain.note(),
+                plain.site(),
+                List.of(dust),
+                plain.tubes(),
+                plain.hoses(),
+                plain.tools(),
+                plain.points(),
+                plain.runs(),
+                dusty,
+                plain.bleeds(),
+                plain.held(),
+                plain.stations(),
+                plain.usage(),
+                new Requirements(
+                        Optional.of(new Limit<>(new FreeAirFlow(0.03), Source.entered())),
+                        Optional.of(new Limit<>(new PressureDifference(5_000), Source.entered())),
+                        new Limit<>(new Ratio(1), Source.entered()),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(new Limit<>(new Velocity(60), Source.entered())),
+                        Optional.of(new Limit<>(new Velocity(0.05), Source.entered())),
+                        Optional.empty()),
+                plain.overrides(),
+                plain.assumptions());
     }
 
     /** The usual one by its name, mains x inlets per main, such as {@code 5x12}. */

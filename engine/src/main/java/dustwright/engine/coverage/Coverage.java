@@ -41,6 +41,18 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
         return answers.stream().anyMatch(a -> a.verdict() == Verdict.NOT_DONE);
     }
 
+    /**
+     * What envelopes may be off by at least, as a share: cubics between 512 places, kinks where the best split changes or a relief valve
+     * opens. A margin below the pad is not decided by envelopes.
+     */
+    static final double LEAST_PAD = 2e-6;
+
+    /** The pad is this many times the greatest distance measured between an envelope and the solved state that makes it. */
+    static final double GAPS = 4;
+
+    /** Beyond this distance envelopes are not believed at all. */
+    static final double MOST_GAP = 1e-3;
+
     /** The work behind one coverage. */
     private static final class Proof {
         private final Plant plant;
@@ -133,16 +145,27 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
 
         private Answer judged(Tally tally, State condition, int users, BigInteger sets, Method method) {
             boolean fails = tally.worst().stream().anyMatch(w -> !w.finding().holds());
-            Verdict verdict = fails ? Verdict.FAILS : tally.unsolved().isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
+            String doubt = doubt(tally, method);
+            Verdict verdict = fails ? Verdict.FAILS : doubt.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
             return new Answer(
-                    users,
-                    ExactStates.words(condition),
-                    verdict,
-                    sets,
-                    method,
-                    tally.solved(),
-                    tally.worst(),
-                    tally.unsolved().isEmpty() ? "" : "a state has no answer: " + tally.unsolved());
+                    users, ExactStates.words(condition), verdict, sets, method, tally.solved(), tally.worst(), doubt);
+        }
+
+        /** Why a set may be worse than the worst found, or have no answer; empty when not. */
+        private static String doubt(Tally tally, Method method) {
+            if (!tally.unsolved().isEmpty()) {
+                return "a state has no answer: " + tally.unsolved();
+            }
+            if (method == Method.EVERY_SET) {
+                return "";
+            }
+            if (tally.gap() > MOST_GAP) {
+                return "envelopes and solved states differ by " + (float) tally.gap();
+            }
+            double pad = Math.max(LEAST_PAD, GAPS * tally.gap());
+            boolean near = tally.worst().stream()
+                    .anyMatch(w -> w.finding().margin() >= 0 && w.finding().margin() < pad);
+            return near ? "a margin is smaller than the pad of " + (float) pad + " that envelopes need" : "";
         }
 
         private <T> Optional<T> watched(java.util.function.Supplier<T> work) {

@@ -81,7 +81,6 @@ final class Envelopes {
                 throw new IllegalStateException(why);
             });
             Outside outside = new Outside(
-                    n,
                     inside,
                     draw,
                     elsewhere(n),

@@ -25,6 +25,11 @@ final class ExactStates {
 
         /** Numbers of the inlets of a set. */
         int[] set(long number);
+
+        /** How far the solved state is from what was foretold of it, as a share; 0 where nothing was. */
+        default double gap(long number, DutyPoint duty) {
+            return 0;
+        }
     }
 
     ExactStates(Plant plant, Network network, State condition, Judging judging, Watch watch) {
@@ -54,20 +59,21 @@ final class ExactStates {
         Tally tally = new Tally();
         for (long number = first; number < sets.size(); number += stride) {
             watch.goOn();
-            solve(solver, number, sets.set(number), tally);
+            solve(solver, sets, number, tally);
             watch.did(1);
         }
         return tally;
     }
 
-    private void solve(DutyPointSolver solver, long number, int[] set, Tally tally) {
+    private void solve(DutyPointSolver solver, Sets sets, long number, Tally tally) {
         List<String> open = new ArrayList<>();
-        for (int inlet : set) {
+        for (int inlet : sets.set(number)) {
             open.add(plant.inlets().get(inlet).id());
         }
         Outcome<DutyPoint> duty = solver.solve(state(open));
         if (duty instanceof Outcome.Solved<DutyPoint> solved) {
             tally.add(number, open, judging.of(solved.value()));
+            tally.addGap(sets.gap(number, solved.value()));
         } else {
             tally.addUnsolved(number, ((Outcome.NotSolved<DutyPoint>) duty).why());
         }

@@ -5,15 +5,14 @@ import java.util.List;
 /**
  * The worst of one measure at one place over all sets of so many users.
  *
- * @param tree number of the station's tree
- * @param node node of the tree: the run that starts there, or the inlet there
+ * @param place id of the run or the inlet; of the station for what it draws
  * @param measure what is measured
  * @param users open inlets in all
- * @param value by the envelopes: air through a tool or hose [kg/s], velocity over what the dust needs less 1 [-], or 1 less the Mach number at
+ * @param value by the envelopes: air through a tool or hose [kg/s], velocity [m/s], or 1 less the Mach number at
  *     which pipes choke [-]; 0 for a receiver
  * @param open numbers of the open inlets of the worst set
  */
-record Extreme(int tree, int node, Measure measure, int users, double value, List<Integer> open) {
+record Extreme(String place, Measure measure, int users, double value, List<Integer> open) {
     /** What is measured. */
     enum Measure {
         /** Least air at a tool: flow, vacuum behind the valve, velocity in its hose. */

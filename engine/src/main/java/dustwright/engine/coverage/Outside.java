@@ -25,7 +25,6 @@ final class Outside {
     /** From this share below sonic on, a piece is unchoked beyond doubt and its fastest set need not be solved [-]. */
     private static final double NEAR_SONIC = 0.05;
 
-    private final int number;
     private final Inside inside;
     private final TubingTree tree;
     private final Grid grid;
@@ -61,8 +60,7 @@ final class Outside {
     /** A node with what the rest of the plant draws from it. */
     private record Frame(int node, Optional<Step> step, Family drawn) {}
 
-    Outside(int number, Inside inside, Draw draw, Elsewhere elsewhere, Limits limits, int[] users, Watch watch) {
-        this.number = number;
+    Outside(Inside inside, Draw draw, Elsewhere elsewhere, Limits limits, int[] users, Watch watch) {
         this.inside = inside;
         this.tree = inside.tree;
         this.grid = inside.grid;
@@ -268,7 +266,12 @@ final class Outside {
                     if (counters.together(count, drawn.counts().get(o), n)) {
                         double u = grid.meeting(out.most(i), drawn.most(o));
                         double spare = spareToSonic(node, tree.law(node), u, grid.value(out.most(i), u));
-                        spared = Math.min(spared, 1 - (1 - spare) * overshoot(drawn.most(o), u, grid.meeting(out.least(i), drawn.most(o))));
+                        spared = Math.min(
+                                spared,
+                                1
+                                        - (1 - spare)
+                                                * overshoot(
+                                                        drawn.most(o), u, grid.meeting(out.least(i), drawn.most(o))));
                         fastest.offer(spare, i, o, u);
                         if (dusty && limits.wears()) {
                             fastestDusty.offer(spare, i, o, u);
@@ -289,7 +292,7 @@ final class Outside {
                 add(node, Measure.FASTEST_DUSTY_RUN, n, fastestDusty.value, traced(node, step, fastestDusty, true));
             }
             if (slowest.any) {
-                add(node, Measure.SLOWEST_RUN, n, slowest.value, traced(node, step, slowest, false));
+                add(node, Measure.SLOWEST_RUN, n, slowest.velocity, traced(node, step, slowest, false));
             }
         }
     }
@@ -312,13 +315,14 @@ final class Outside {
         double velocity_mPerS = Math.sqrt(law.c() * tree.rt_JPerKg() / inlet) * flow;
         double shallow = grid.meeting(out.most(i), drawn.least(o));
         double shallowInlet = new LegMaps(grid).upstream(law, grid.squared(shallow), grid.value(out.most(i), shallow));
-        double undershoot =
-                undershoot(drawnFar.least(o), grid.placeOf(inlet), grid.placeOf(shallowInlet));
+        double undershoot = undershoot(drawnFar.least(o), grid.placeOf(inlet), grid.placeOf(shallowInlet));
         double bound = Double.MAX_VALUE;
         for (int level = 0; level < Math.max(1, counters.level_mPerS.length); level++) {
             if (counters.level_mPerS.length == 0 || counters.has(out.counts().get(i), level)) {
                 double ratio = velocity_mPerS / limits.least_mPerS(level);
-                slowest.offer(ratio - 1, i, o, u);
+                if (slowest.offer(ratio - 1, i, o, u)) {
+                    slowest.velocity = velocity_mPerS;
+                }
                 bound = Math.min(bound, ratio * undershoot - 1);
             }
         }
@@ -445,9 +449,14 @@ final class Outside {
     }
 
     private void add(int node, Measure measure, int n, double value, List<Integer> open) {
+        String place = node == 0
+                ? tree.station()
+                : measure == Measure.WEAKEST_TOOL || measure == Measure.FASTEST_HOSE
+                        ? tree.point(node)
+                        : tree.run(node);
         found.get(node)
                 .add(new Extreme(
-                        number, node, measure, n, value, open.stream().sorted().toList()));
+                        place, measure, n, value, open.stream().sorted().toList()));
     }
 
     private void see(int node, double u) {
@@ -463,14 +472,18 @@ final class Outside {
         private int outside;
         private double place;
 
-        void offer(double offered, int in, int out, double u) {
-            if (!any || offered < value) {
+        private double velocity;
+
+        boolean offer(double offered, int in, int out, double u) {
+            boolean better = !any || offered < value;
+            if (better) {
                 any = true;
                 value = offered;
                 inside = in;
                 outside = out;
                 place = u;
             }
+            return better;
         }
     }
 }

@@ -15,6 +15,7 @@ final class Tally {
     private final Map<String, Kept> least = new TreeMap<>();
     private long solved;
     private long failing;
+    private double gap;
     private String unsolved = "";
     private long unsolvedSet = Long.MAX_VALUE;
 
@@ -32,6 +33,16 @@ final class Tally {
             }
         }
         failing += fails ? 1 : 0;
+    }
+
+    /** Takes how far a state is from what was foretold of it. */
+    void addGap(double found) {
+        gap = Math.max(gap, found);
+    }
+
+    /** Greatest distance between what was foretold and what was solved, as a share [-]. */
+    double gap() {
+        return gap;
     }
 
     void addUnsolved(long set, String why) {
@@ -52,6 +63,7 @@ final class Tally {
     void add(Tally other) {
         solved += other.solved;
         failing += other.failing;
+        gap = Math.max(gap, other.gap);
         if (other.unsolvedSet < unsolvedSet) {
             unsolvedSet = other.unsolvedSet;
             unsolved = other.unsolved;

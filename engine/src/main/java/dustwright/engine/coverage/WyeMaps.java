@@ -16,6 +16,7 @@ final class WyeMaps {
     private static final int HALVINGS = 50;
     /** Newton is quadratic: after a step this small, relative to all that flows, the last digits are right. */
     private static final double FOUND = 1e-11;
+
     private static final double NUDGE = 1e-7;
 
     private final Grid grid;
@@ -185,7 +186,9 @@ final class WyeMaps {
             double share = last ? 0 : n < 8 ? 1 : 0.5;
             node = Math.min(node - share * stepNode, grid.ambientSquared);
             other = Math.max(0, other - share * stepOther);
-            settled = last || Math.abs(stepNode) <= FOUND * grid.ambientSquared && Math.abs(stepOther) <= FOUND * above[0];
+            boolean small =
+                    Math.abs(stepNode) <= FOUND * grid.ambientSquared && Math.abs(stepOther) <= FOUND * above[0];
+            settled = last || small;
             // answers of [node, other] to a unit change of: the end's pressure, the sibling's curve, the curve above
             double nodeByEnd = -b / determinant;
             double otherByEnd = a / determinant;

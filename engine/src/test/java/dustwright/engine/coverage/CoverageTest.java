@@ -1,17 +1,23 @@
 package dustwright.engine.coverage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dustwright.engine.Study;
+import dustwright.engine.conveying.DustClass;
 import dustwright.engine.coverage.Answer.Method;
 import dustwright.engine.coverage.Answer.Verdict;
 import dustwright.engine.coverage.Answer.Worst;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.Network;
+import dustwright.engine.network.PlantSketch;
 import dustwright.engine.network.RandomPlants;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
@@ -21,7 +27,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -59,6 +67,91 @@ class CoverageTest {
             }
         }
         assertTrue(proven > 200, "by envelopes " + proven);
+    }
+
+    /** A main of eight tees; the inlet at the seventh hangs on a long, narrow drop: far by its tubing, but it draws little. */
+    private static Plant mainWithLongDrop() {
+        PlantSketch sketch = new PlantSketch().tube("main", 0.06, 4.5e-5).tube("narrow", 0.035, 4.5e-5);
+        String below = "REC";
+        for (int n = 1; n <= 8; n++) {
+            sketch.points("T" + n).run("M" + n, "T" + n, below, "main", 10, 0.3).inlet("A" + n);
+            sketch.run("D" + n, "A" + n, "T" + n, n == 7 ? "narrow" : "main", n == 7 ? 60 : 2, 0.5);
+            below = "T" + n;
+        }
+        Plant drawn = sketch.station("REC").lobe("P", 0.12).and().plant();
+        List<Inlet> dusty = drawn.inlets().stream()
+                .map(i -> new Inlet(
+                        i.id(), i.at(), i.hose(), i.tool(), i.valveK(), i.leak(), "", Optional.of("dust0"), i.feed()))
+                .toList();
+        return AskedPlants.with(drawn, dusty, List.of(AskedPlants.dust("dust0", DustClass.DRY_POWDER)), List.of());
+    }
+
+    private static Coverage covered(Plant plant, int users, Effort effort) {
+        State condition = AskedPlants.condition(plant, FilterCondition.DIRTY, false);
+        Question question = new Question(List.of(users), Map.of(), List.of(condition));
+        return Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
+    }
+
+    @Test
+    void the_farthest_inlets_are_not_always_the_set_that_starves_a_tool_most() {
+        Plant plant = mainWithLongDrop();
+        Answer answer = covered(plant, 2, Effort.alone()).answers().get(0);
+        assertEquals(Method.ENVELOPES, answer.method());
+        Worst weakest = answer.worst().stream()
+                .filter(w -> w.finding().code() == FindingCode.TOOL_FLOW
+                        && w.finding().where().id().equals("A8"))
+                .findFirst()
+                .orElseThrow();
+        // the two farthest by length of tubing are A7 (70 + 60 m) and A8 (80 + 2 m)
+        assertEquals(List.of("A6", "A8"), weakest.open());
+        compare(
+                0,
+                plant,
+                AskedPlants.condition(plant, FilterCondition.DIRTY, false),
+                new Question(List.of(2), Map.of(), List.of(AskedPlants.condition(plant, FilterCondition.DIRTY, false))),
+                answer);
+    }
+
+    @Test
+    void the_answer_is_the_same_whatever_the_threads() {
+        Plant plant = mainWithLongDrop();
+        String one = words(covered(plant, 3, Effort.threads(1)));
+        assertEquals(one, words(covered(plant, 3, Effort.threads(2))));
+        assertEquals(one, words(covered(plant, 3, Effort.threads(7))));
+    }
+
+    private static String words(Coverage coverage) {
+        StringBuilder words = new StringBuilder();
+        for (Answer answer : coverage.answers()) {
+            words.append(answer.verdict()).append(answer.solved()).append(answer.why());
+            answer.worst()
+                    .forEach(w -> words.append(w.finding().id())
+                            .append(w.finding().margin())
+                            .append(w.open()));
+        }
+        return words.toString();
+    }
+
+    @Test
+    void a_cancelled_run_says_what_is_done_and_can_be_taken_up_again() {
+        Plant plant = mainWithLongDrop();
+        State clean = AskedPlants.condition(plant, FilterCondition.CLEAN, false);
+        Question question = new Question(List.of(1, 2, 3), Map.of(), List.of(clean));
+        Coverage whole = Coverage.of(plant, question, duty -> Study.judge(plant, duty), Effort.alone());
+        AtomicInteger asked = new AtomicInteger();
+        Effort stopped = new Effort(1, 1000, () -> asked.incrementAndGet() > 60, share -> {}, List.of());
+        Coverage partial = Coverage.of(plant, question, duty -> Study.judge(plant, duty), stopped);
+        assertTrue(partial.partial());
+        assertFalse(partial.holds());
+        assertEquals(Verdict.NOT_DONE, partial.answers().get(2).verdict());
+        assertNotEquals(Verdict.NOT_DONE, partial.answers().get(0).verdict());
+        Coverage resumed = Coverage.of(
+                plant,
+                question,
+                duty -> Study.judge(plant, duty),
+                new Effort(1, 1000, () -> false, share -> {}, partial.answers()));
+        assertEquals(words(whole), words(resumed));
+        assertSame(partial.answers().get(0), resumed.answers().get(0));
     }
 
     private static void compare(int seed, Plant plant, State condition, Question question, Answer answer) {
