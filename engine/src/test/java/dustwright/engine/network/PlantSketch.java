@@ -75,6 +75,8 @@ public final class PlantSketch {
     private final List<Bleed> bleeds = new ArrayList<>();
     private final List<Held> held = new ArrayList<>();
     private final List<StationSketch> stations = new ArrayList<>();
+    private Optional<Double> saltationFactor = Optional.empty();
+    private Optional<Double> loadingRatio = Optional.empty();
 
     /** A sketch with a 25 ft hose of 38 mm ("H") and a floor tool of K 6 ("floor"). */
     public PlantSketch() {
@@ -197,6 +199,17 @@ public final class PlantSketch {
         return station;
     }
 
+    /** Asks a margin on computed saltation and choking velocities, and a greatest mass of dust per mass of air. */
+    public PlantSketch askOfDust(Optional<Double> factor, Optional<Double> loading) {
+        saltationFactor = factor;
+        loadingRatio = loading;
+        return this;
+    }
+
+    private static Limit<Ratio> limit(double value) {
+        return new Limit<>(new Ratio(value), Source.commonPractice());
+    }
+
     /** The plant as drawn so far. */
     public Plant plant() {
         return new Plant(
@@ -218,8 +231,8 @@ public final class PlantSketch {
                         Optional.empty(),
                         Optional.empty(),
                         new Limit<>(new Ratio(1), Source.commonPractice()),
-                        Optional.empty(),
-                        Optional.empty(),
+                        saltationFactor.map(PlantSketch::limit),
+                        loadingRatio.map(PlantSketch::limit),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

@@ -1,0 +1,75 @@
+package dustwright.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.network.PlantSketch;
+import dustwright.engine.plant.Plant;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What is found about dust in one state: margins to saltation and choking, dust per air, no dilute flow. */
+class DustChecksTest {
+    @Test
+    void a_riser_without_dilute_flow_fails_by_name_and_says_how_far_it_is() {
+        Finding wide = find(plant(0.15, Optional.empty(), Optional.empty()), FindingCode.NEAR_CHOKING, "UP");
+        assertThat(wide.holds()).isFalse();
+        assertThat(wide.value().si()).isLessThan(wide.limit().si());
+        assertThat(wide.derivation().steps()).anyMatch(step -> step.equation().equals("CON-42"));
+        assertThat(find(plant(0.048, Optional.empty(), Optional.empty()), FindingCode.NEAR_CHOKING, "UP")
+                        .holds())
+                .isTrue();
+    }
+
+    @Test
+    void a_margin_on_saltation_and_choking_is_checked_only_when_asked_and_names_its_author() {
+        assertThat(findings(plant(0.048, Optional.empty(), Optional.empty())))
+                .noneMatch(f -> f.code() == FindingCode.CARRYING_VELOCITY);
+        Plant asked = plant(0.048, Optional.of(1.5), Optional.empty());
+        Finding level = find(asked, FindingCode.CARRYING_VELOCITY, "M");
+        Finding doubled = find(plant(0.048, Optional.of(3.0), Optional.empty()), FindingCode.CARRYING_VELOCITY, "M");
+        Reference.assertClose("limit", doubled.limit().si(), 2 * level.limit().si(), 1e-12);
+        assertThat(level.derivation().steps())
+                .anyMatch(step ->
+                        step.equation().matches("CON-1[0-6]") && step.formula().contains("19"));
+    }
+
+    @Test
+    void dust_per_air_is_checked_when_asked() {
+        Finding found = find(plant(0.048, Optional.empty(), Optional.of(0.5)), FindingCode.LOADING_RATIO, "M");
+        assertThat(found.holds()).isEqualTo(found.value().si() <= 0.5);
+        assertThat(found.value().si()).isBetween(0.3, 3.0);
+    }
+
+    private static Finding find(Plant plant, FindingCode code, String piece) {
+        return findings(plant).stream()
+                .filter(f -> f.code() == code && f.where().id().equals(piece))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<Finding> findings(Plant plant) {
+        return Study.of(plant, List.of(PlantSketch.feeding(plant, "A")))
+                .states()
+                .get(0)
+                .findings();
+    }
+
+    /** One user lifts sand 12 m through a tube of this bore, then it lies level. */
+    private static Plant plant(double bore_m, Optional<Double> saltationFactor, Optional<Double> loadingRatio) {
+        return new PlantSketch()
+                .dust("sand", 5e-4, 2650)
+                .tube("T", bore_m, 4.5e-5)
+                .points("J")
+                .inlet("A", "sand", 0.05)
+                .riser("UP", "A", "J", "T", 12, 12)
+                .run("M", "J", "REC", "T", 20, 0.5)
+                .station("REC")
+                .lobe("P", 0.1)
+                .and()
+                .askOfDust(saltationFactor, loadingRatio)
+                .plant();
+    }
+}
