@@ -3,6 +3,7 @@ package dustwright.engine.receiver;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Volume;
 import java.util.Optional;
 
 /**
@@ -26,6 +27,12 @@ public record Receiver(
         Optional<ReceiverInlet> inlet,
         Optional<LevelProbe> probe,
         Ratio preSeparation) {
+
+    /** Volume from the hopper's outlet up to the level probe (equation RCV-8); absent where one of its measures is not known. */
+    public Optional<Volume> workingVolume() {
+        return probe.flatMap(LevelProbe::height)
+                .flatMap(height -> diameter.flatMap(d -> hopper.map(cone -> cone.volumeUpTo(height, d))));
+    }
 
     /** A receiver of which no more than this is known. */
     public Receiver(Optional<Length> diameter, Optional<Area> freeArea) {

@@ -87,6 +87,6 @@ public record DustWeek(
 
     /** Volume of the receiver from its outlet to its high level. */
     static Optional<Volume> holdUp(Station station) {
-        return Optional.empty();
+        return station.receiver().workingVolume();
     }
 }

@@ -73,6 +73,7 @@ final class FilterSheet {
                         "Growth of the pressure drop",
                         "No dust reaches this filter: enter \"feed\" of the inlets that are open together."));
         dustiest.ifPresent(d -> cleaning());
+        ClothRatios.write(writing, arrivals);
         ClothChoice.write(writing, arrivals);
         return writing.sheet("filter", "Filter", Place.Kind.FILTER);
     }

@@ -54,6 +54,7 @@ final class HopperLines {
         List<List<Step>> least = new ArrayList<>();
         for (Dust dust : dusts) {
             lines.flow(dust);
+            lines.settling(dust);
             lines.pattern(dust);
             lines.bridging(dust).ifPresent(least::add);
             lines.interlocking(dust).ifPresent(least::add);
@@ -93,6 +94,27 @@ final class HopperLines {
                                 USP),
                         () -> writing.unknown(
                                 "powder-flow-" + dust.id(), name, "Enter \"repose\" under \"in hopper\"."));
+    }
+
+    /** The same words by how much it settles. */
+    private void settling(Dust dust) {
+        if (dust.looseBulkDensity().isPresent() && dust.tappedBulkDensity().isPresent()) {
+            Density loose = dust.looseBulkDensity().get();
+            Density tapped = dust.tappedBulkDensity().get();
+            double hausner = PowderFlow.hausner(loose.kgPerCubicMetre(), tapped.kgPerCubicMetre());
+            writing.words(
+                    "settling-" + dust.id(),
+                    "Flow by settling, " + dust.name(),
+                    PowderFlow.ofHausner(hausner).words(),
+                    List.of(step(
+                            "RCV-15",
+                            "H = ρ_tapped/ρ_loose",
+                            USP,
+                            new Term("H", "Hausner ratio", new Ratio(hausner)),
+                            new Term("ρ_tapped", "settled bulk density", tapped),
+                            new Term("ρ_loose", "loose bulk density", loose))),
+                    USP);
+        }
     }
 
     // ---- mass flow

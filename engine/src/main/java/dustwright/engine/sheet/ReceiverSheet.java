@@ -59,6 +59,7 @@ final class ReceiverSheet {
 
     private Sheet sheet() {
         arrivals.fastest().ifPresent(this::rising);
+        CyclonicLines.write(writing, arrivals);
         places();
         holdUp(arrivals.dustiest());
         HopperLines.write(writing, receiver.hopper(), arrivals.dusts());
@@ -216,22 +217,17 @@ final class ReceiverSheet {
     }
 
     private static Step volumeStep(Length diameter, Hopper hopper, Length probe) {
-        Length cone = hopper.heightTo(diameter);
-        boolean inCone = probe.compareTo(cone) < 0;
-        Length top = inCone ? hopper.diameterAt(probe) : diameter;
-        Length inConeHeight = inCone ? probe : cone;
-        Length cylinder = new Length(probe.metres() - inConeHeight.metres());
-        double volume_m3 = HoldUp.workingVolume_m3(
-                top.metres(), hopper.outlet().metres(), inConeHeight.metres(), cylinder.metres());
+        Length inCone =
+                new Length(Math.min(probe.metres(), hopper.heightTo(diameter).metres()));
         return step(
                 "RCV-8",
                 "V = π h (D² + D d + d²)/12 + π D² h_c/4",
                 GEOMETRY,
-                new Term("V", "volume up to the probe", new Volume(volume_m3)),
-                new Term("D", inCone ? "cone's diameter at the probe" : "diameter of the shell", top),
+                new Term("V", "volume up to the probe", hopper.volumeUpTo(probe, diameter)),
+                new Term("D", "diameter at the top of the dust or of the cone", hopper.diameterAt(inCone)),
                 new Term("d", "diameter of the outlet", hopper.outlet()),
-                new Term("h", "height in the cone", inConeHeight),
-                new Term("h_c", "height in the cylinder", cylinder));
+                new Term("h", "height in the cone", inCone),
+                new Term("h_c", "height in the cylinder", new Length(probe.metres() - inCone.metres())));
     }
 
     private static List<Step> holdUpSteps(Volume volume, DustArrival arrival, Density density) {

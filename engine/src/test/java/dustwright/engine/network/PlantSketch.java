@@ -65,6 +65,7 @@ public final class PlantSketch {
     private static final double INCH_OF_MERCURY_Pa = 3386.389;
 
     private Air air = SEA_LEVEL_AIR;
+    private Optional<Requirements> requirements = Optional.empty();
     private final List<Dust> dusts = new ArrayList<>();
     private final List<Tube> tubes = new ArrayList<>();
     private final List<Hose> hoses = new ArrayList<>();
@@ -166,6 +167,18 @@ public final class PlantSketch {
         return this;
     }
 
+    /** A dust as it is. */
+    public PlantSketch dust(Dust dust) {
+        dusts.add(dust);
+        return this;
+    }
+
+    /** What is asked of the plant, in place of nothing. */
+    public PlantSketch asking(Requirements asked) {
+        requirements = Optional.of(asked);
+        return this;
+    }
+
     /** A measured run of K 0.5 that rises. */
     public PlantSketch riser(String id, String from, String to, String tube, double length_m, double rise_m) {
         return run(
@@ -227,7 +240,7 @@ public final class PlantSketch {
                 held,
                 stations.stream().map(StationSketch::build).toList(),
                 new Usage(1, List.of(), List.of()),
-                new Requirements(
+                requirements.orElseGet(() -> new Requirements(
                         Optional.empty(),
                         Optional.empty(),
                         new Limit<>(new Ratio(1), Source.commonPractice()),
@@ -236,7 +249,7 @@ public final class PlantSketch {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
-                        ReceiverLimits.NONE),
+                        ReceiverLimits.NONE)),
                 List.of(),
                 List.of());
     }
@@ -264,6 +277,7 @@ public final class PlantSketch {
     public static final class StationSketch {
         private final PlantSketch plant;
         private final String id;
+        private Receiver receiver = new Receiver(Optional.empty(), Optional.empty());
         private Filter filter = filter(7.8, 50_000);
         private Optional<StatedLoss> safetyFilter = Optional.empty();
         private Optional<ReliefValve> relief = Optional.empty();
@@ -305,6 +319,16 @@ public final class PlantSketch {
 
         public StationSketch vent(double diameter_m) {
             vent = Optional.of(new VentValve(new Area(Math.PI / 4 * diameter_m * diameter_m), 0.6));
+            return this;
+        }
+
+        public StationSketch receiver(Receiver other) {
+            receiver = other;
+            return this;
+        }
+
+        public StationSketch rotaryValve(RotaryValve other) {
+            rotary = Optional.of(other);
             return this;
         }
 
@@ -369,7 +393,7 @@ public final class PlantSketch {
             return new Station(
                     id,
                     Optional.empty(),
-                    new Receiver(Optional.empty(), Optional.empty()),
+                    receiver,
                     filter,
                     safetyFilter,
                     SafetyFilterRating.UNKNOWN,

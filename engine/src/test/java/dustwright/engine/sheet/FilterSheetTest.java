@@ -1,0 +1,105 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.Reference.assertClose;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.InletResult;
+import dustwright.engine.network.PlantSketch;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.FilterResistance;
+import dustwright.engine.quantity.FreeAirFlow;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class FilterSheetTest {
+    /** The cloth's resistance at the end of the interval, put into a second solve, leaves the weakest tool exactly its limit. */
+    @Test
+    void at_the_end_of_the_interval_the_weakest_tool_gets_its_limit() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        double start_PaSPerM = 40_000;
+        double collected_kgPerM2 =
+                sketch.interval_s() * 2 * sketch.feed_kgPerS * (1 - sketch.preSeparation) / sketch.cloth_m2;
+        FilterResistance end = new FilterResistance(start_PaSPerM + sketch.cake_perS * collected_kgPerM2);
+        Plant plant = sketch.plant();
+        Station station = plant.station("REC");
+        Plant loaded = plant.withStation(station.withFilter(station.filter().withResistance(end)));
+        DutyPoint duty = EquipmentSketch.solved(DutyPointSolver.solve(loaded, PlantSketch.feeding(loaded, "A", "B")));
+        double flow = duty.inlets().stream()
+                .mapToDouble(i -> FreeAirFlow.of(i.flow()).cubicMetresPerSecond() / sketch.toolFlow_m3PerS)
+                .min()
+                .orElseThrow();
+        double vacuum = duty.inlets().stream()
+                .map(InletResult::vacuumAtValve)
+                .mapToDouble(v -> v.pascals() / (2 * EquipmentSketch.INCH_OF_MERCURY_Pa))
+                .min()
+                .orElseThrow();
+        assertClose("tightest", Math.min(flow, vacuum), 1, 1e-6);
+    }
+
+    @Test
+    void more_dust_a_stickier_cake_less_cloth_or_less_falling_out_never_lengthen_the_interval() {
+        SplittableRandom random = new SplittableRandom(21);
+        for (int n = 0; n < 12; n++) {
+            EquipmentSketch base = new EquipmentSketch();
+            EquipmentSketch worse = new EquipmentSketch();
+            base.feed_kgPerS = random.nextDouble(0.005, 0.02);
+            worse.feed_kgPerS = base.feed_kgPerS;
+            double by = random.nextDouble(1.05, 1.5);
+            switch (n % 4) {
+                case 0 -> worse.feed_kgPerS *= by;
+                case 1 -> worse.cake_perS *= by;
+                case 2 -> worse.cloth_m2 /= by;
+                default -> worse.preSeparation = 1 - (1 - worse.preSeparation) * by;
+            }
+            assertThat(worse.interval_s()).isLessThan(base.interval_s());
+        }
+    }
+
+    @Test
+    void a_tool_that_is_short_with_clean_cloth_has_no_interval_and_the_finding_says_so() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.toolFlow_m3PerS = 0.08;
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(EquipmentSketch.value(sheets, "interval-A+B").si()).isZero();
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.CLEANING_INTERVAL)
+                        .orElseThrow()
+                        .holds())
+                .isFalse();
+    }
+
+    @Test
+    void without_the_cakes_resistance_the_interval_is_not_known_and_it_says_what_to_enter() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.known = false;
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(EquipmentSketch.answer(sheets, "cake"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, u -> assertThat(u.why()).contains("\"cake resistance\""));
+        assertThat(EquipmentSketch.answer(sheets, "factor-flour"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, u -> assertThat(u.why()).contains("\"particle size\""));
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.CLEANING_INTERVAL))
+                .isEmpty();
+    }
+
+    /** EPA's table, from memory: 12 ft/min for flour on pulse-jet felt. */
+    @Test
+    void the_published_ratio_stands_beside_the_velocity() {
+        List<Sheet> sheets = new EquipmentSketch().sheets();
+        assertClose("table", EquipmentSketch.value(sheets, "ratio-flour").si(), 12 * 0.3048 / 60, 1e-9);
+        assertThat(EquipmentSketch.value(sheets, "filtration").si()).isBetween(0.01, 0.04);
+    }
+
+    @Test
+    void dust_that_nobody_tested_asks_for_a_dissipative_medium() {
+        assertThat(EquipmentSketch.answer(new EquipmentSketch().sheets(), "medium"))
+                .isInstanceOfSatisfying(
+                        Answer.Words.class,
+                        words -> assertThat(words.text()).contains("polyester", "static-dissipative", "not tested"));
+    }
+}

@@ -1,0 +1,127 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.Reference.assertClose;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.quantity.Angle;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Stress;
+import dustwright.engine.receiver.FlowFunction;
+import dustwright.engine.receiver.HopperDust;
+import dustwright.engine.receiver.SidePlace;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class ReceiverSheetTest {
+    private static FlowFunction.Point point(double consolidation_Pa, double strength_Pa) {
+        return new FlowFunction.Point(new Stress(consolidation_Pa), new Stress(strength_Pa));
+    }
+
+    private static HopperDust tested(double strength, double lump_m) {
+        return new HopperDust(
+                Optional.of(Angle.ofDegrees(21)),
+                Optional.of(Angle.ofDegrees(42)),
+                Optional.of(new FlowFunction(List.of(point(1000, 500 * strength), point(4000, 1200 * strength)))),
+                Optional.of(Angle.ofDegrees(43)),
+                Optional.of(new Length(lump_m)));
+    }
+
+    /** A plain 3 mm shell of 1.2 m by 1.8 m is good for about 11 inHg with a factor of 3, not for 16: rows RCV-14 and RCV-15. */
+    @Test
+    void a_plain_three_millimetre_shell_is_good_for_about_eleven_inches_of_mercury() {
+        List<Sheet> sheets = new EquipmentSketch().sheets();
+        double allowed_inHg = EquipmentSketch.value(sheets, "shell").si() / EquipmentSketch.INCH_OF_MERCURY_Pa;
+        assertClose("allowed", allowed_inHg, 10.8, 0.01);
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.SHELL_VACUUM)
+                        .orElseThrow()
+                        .holds())
+                .as("the relief valve goes to 11 inHg")
+                .isFalse();
+    }
+
+    @Test
+    void a_thicker_or_stiffened_shell_never_buckles_earlier() {
+        double before_Pa = 0;
+        for (double thickness_m = 0.002; thickness_m < 0.008; thickness_m += 0.0005) {
+            EquipmentSketch sketch = new EquipmentSketch();
+            sketch.thickness_m = thickness_m;
+            double plain_Pa = EquipmentSketch.value(sketch.sheets(), "shell").si();
+            sketch.rings = 1;
+            assertThat(plain_Pa).isGreaterThan(before_Pa);
+            assertThat(EquipmentSketch.value(sketch.sheets(), "shell").si()).isGreaterThan(plain_Pa);
+            before_Pa = plain_Pa;
+        }
+    }
+
+    /** Common practice, no source: three places 90° apart, and the probe moves when the inlet takes its own. */
+    @Test
+    void inlet_and_level_probe_never_share_a_place() {
+        for (SidePlace inlet : SidePlace.values()) {
+            assertThat(SidePlace.ofProbe(inlet)).isNotEqualTo(inlet);
+            for (SidePlace probe : SidePlace.values()) {
+                EquipmentSketch sketch = new EquipmentSketch();
+                sketch.inlet = inlet;
+                sketch.probe = probe;
+                assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.LEVEL_PROBE_PLACE)
+                                .orElseThrow()
+                                .holds())
+                        .isEqualTo(inlet != probe);
+            }
+        }
+    }
+
+    /** By hand: cone of 20° from 0.25 m up to 0.9 m height is 0.905 m wide there, 0.2594 m³; at 550 kg/m³ and 80 kg/h 1.78 h. */
+    @Test
+    void the_hopper_holds_what_geometry_says_until_the_probe() {
+        List<Sheet> sheets = new EquipmentSketch().sheets();
+        double top_m = 0.25 + 2 * 0.9 * Math.tan(Math.toRadians(20));
+        double volume_m3 = Math.PI * 0.9 * (top_m * top_m + top_m * 0.25 + 0.0625) / 12;
+        assertClose("volume", EquipmentSketch.value(sheets, "working-volume").si(), volume_m3, 1e-12);
+        assertClose("time", EquipmentSketch.value(sheets, "hold-up").si(), volume_m3 * 550 / (80 / 3600.0), 1e-9);
+    }
+
+    @Test
+    void a_stronger_dust_or_a_larger_lump_asks_for_a_wider_outlet_until_the_finding_fails() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.flow = none -> tested(1, 0.01);
+        double weak_m = EquipmentSketch.value(sketch.sheets(), "bridging-flour").si();
+        assertThat(holds(sketch)).isTrue();
+        sketch.flow = none -> tested(1.3, 0.01);
+        assertThat(EquipmentSketch.value(sketch.sheets(), "bridging-flour").si())
+                .isGreaterThan(weak_m);
+        sketch.flow = none -> tested(1, 0.05);
+        assertThat(holds(sketch)).as("six lumps of 50 mm are 300 mm").isFalse();
+    }
+
+    private static boolean holds(EquipmentSketch sketch) {
+        return EquipmentSketch.finding(sketch.sheets(), FindingCode.HOPPER_OUTLET)
+                .orElseThrow()
+                .holds();
+    }
+
+    @Test
+    void what_nobody_measured_is_unknown_with_what_to_test_or_enter() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.known = false;
+        List<Sheet> sheets = sketch.sheets();
+        for (String id : List.of("rising", "between", "places", "working-volume", "shell")) {
+            assertThat(EquipmentSketch.answer(sheets, id))
+                    .as(id)
+                    .isInstanceOfSatisfying(
+                            Answer.Unknown.class, u -> assertThat(u.why()).containsIgnoringCase("enter \""));
+        }
+        assertThat(EquipmentSketch.answer(sheets, "bridging-flour"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, u -> assertThat(u.why()).contains("shear cell"));
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.SHELL_VACUUM)).isEmpty();
+    }
+
+    @Test
+    void a_tangential_inlet_takes_out_the_coarse_dust_by_estimate() {
+        List<Sheet> sheets = new EquipmentSketch().sheets();
+        assertThat(EquipmentSketch.value(sheets, "inlet-velocity").si()).isBetween(10.0, 30.0);
+        assertThat(EquipmentSketch.value(sheets, "coarse-cut-flour").si()).isBetween(0.9, 1.0);
+    }
+}
