@@ -7,6 +7,7 @@ import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.Network;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.sheet.DustWeek;
 import dustwright.engine.sheet.Sheet;
 import dustwright.engine.sheet.Sheets;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ import java.util.stream.Stream;
  * @param charts system against producer, one per station, in the state with the worst margin; empty until {@link #withCurves()}
  * @param profiles along the path of the open inlet with the worst margin; empty until {@link #withCurves()}
  * @param sheets what each piece of equipment comes to; empty until {@link #withSheets()}
+ * @param weeks the dust's way over ordinary weeks, by station where it is known; empty until {@link #withSheets()}
  */
 public record Study(
         Plant plant,
@@ -31,13 +33,26 @@ public record Study(
         List<OneUserVelocity> oneUser,
         List<OperatingChart> charts,
         List<PressureProfile> profiles,
-        List<Sheet> sheets) {
+        List<Sheet> sheets,
+        List<DustWeek> weeks) {
+    /** A study in which no week of a station was gone through. */
+    public Study(
+            Plant plant,
+            List<StateAnswer> states,
+            List<OneUserVelocity> oneUser,
+            List<OperatingChart> charts,
+            List<PressureProfile> profiles,
+            List<Sheet> sheets) {
+        this(plant, states, oneUser, charts, profiles, sheets, List.of());
+    }
+
     public Study {
         states = List.copyOf(states);
         oneUser = List.copyOf(oneUser);
         charts = List.copyOf(charts);
         profiles = List.copyOf(profiles);
         sheets = List.copyOf(sheets);
+        weeks = List.copyOf(weeks);
     }
 
     /** Solves and judges every state asked. */
@@ -72,7 +87,8 @@ public record Study(
                 oneUser,
                 worst.map(w -> OperatingChart.of(plant, w)).orElse(List.of()),
                 worst.map(w -> PressureProfile.of(plant, w)).orElse(List.of()),
-                sheets);
+                sheets,
+                weeks);
     }
 
     /** The same study with a sheet for each piece of equipment; findings in them count like those of a state. */
@@ -80,7 +96,10 @@ public record Study(
         List<DutyPoint> solved = states.stream()
                 .flatMap(s -> s.duty().match(Stream::of, why -> Stream.<DutyPoint>empty()))
                 .toList();
-        return new Study(plant, states, oneUser, charts, profiles, Sheets.of(plant, solved));
+        List<DustWeek> weeks = plant.stations().stream()
+                .flatMap(station -> DustWeek.of(plant, station, solved).stream())
+                .toList();
+        return new Study(plant, states, oneUser, charts, profiles, Sheets.of(plant, solved), weeks);
     }
 
     private static StateAnswer answer(Plant plant, State state, Outcome<DutyPoint> duty) {

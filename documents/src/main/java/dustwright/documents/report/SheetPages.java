@@ -1,10 +1,12 @@
 package dustwright.documents.report;
 
+import dustwright.documents.drawing.WeekChart;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.finding.Step;
 import dustwright.engine.sheet.Answer;
+import dustwright.engine.sheet.DustWeek;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
 import java.util.stream.Collectors;
@@ -29,6 +31,21 @@ final class SheetPages {
         for (Sheet sheet : digest.study().sheets()) {
             section.add(Element.of("h3").text(Wording.head(sheet)));
             section.add(table(sheet));
+        }
+        return weeks(section);
+    }
+
+    /** How the dust goes through an ordinary week, drawn. */
+    private Element weeks(Element section) {
+        for (DustWeek week : digest.study().weeks()) {
+            section.add(Parts.figure(
+                    WeekChart.of(week, show),
+                    "Station " + week.station()
+                            + ", first week from empty, all cleaning at the end of each shift with set "
+                            + week.set() + ". Bars: users vacuum; empty bars: a container is changed. "
+                            + (week.holdUp().isPresent()
+                                    ? "Dashed: container full, receiver at its high level."
+                                    : "Dashed: container full. What the receiver holds is not known.")));
         }
         return section;
     }

@@ -90,6 +90,33 @@ public final class Exposure {
         return 16.61 * Math.log10(DOSE.check(dose)) + 90;
     }
 
+    /** Lower exposure action value of Directive 2003/10/EC, Article 3 [dBA]. */
+    public static final double EU_LOWER_ACTION_dBA = 80;
+
+    /** Upper exposure action value of Directive 2003/10/EC, Article 3 [dBA]. */
+    public static final double EU_UPPER_ACTION_dBA = 85;
+
+    /** Exposure limit value of Directive 2003/10/EC, Article 3, counted behind hearing protection [dBA]. */
+    public static final double EU_LIMIT_dBA = 87;
+
+    /**
+     * Daily noise exposure level [dBA] (equation CST-26): equal energy, 3 dB for each doubling of time.
+     *
+     * <pre>
+     * L_EX,8h = 10 log10[ Σ C_i/8 · 10^(L_i/10) ]
+     * </pre>
+     *
+     * @param day C_i hours at each level L_i, at least one of them longer than none
+     * @source Directive 2003/10/EC, Article 2 with ISO 1999 and ISO 9612
+     */
+    public static double daily_dBA(List<Stretch> day) {
+        double energy = 0;
+        for (Stretch stretch : day) {
+            energy += stretch.hours() / 8 * Math.pow(10, stretch.level_dBA() / 10);
+        }
+        return 10 * Math.log10(new Range("daily noise exposure", "Σ C/8 · 10^(L/10)", "-", 1e-9, 1e16).check(energy));
+    }
+
     /**
      * Permitted level for hours a day in OSHA's table [dBA] (equation CST-10), which rounds CST-7.
      *

@@ -108,6 +108,49 @@ final class BaggingSheet {
         }
         Density loose = dust.looseBulkDensity().get();
         writing.tried("fill-" + dust.id(), name + ", " + firstLimit(loose), () -> List.of(filled(loose)));
+        dust.tappedBulkDensity().filter(tapped -> tapped.compareTo(loose) >= 0).ifPresent(tapped -> {
+            writing.tried(
+                    "settled-" + dust.id(),
+                    dust.name() + " of one fill, once settled",
+                    () -> List.of(filled(loose), settled(loose, tapped)));
+            settlingWhileFilling(dust, tapped);
+        });
+    }
+
+    private Step settled(Density loose, Density tapped) {
+        double loose_m3 = taken_kg(container, loose.kgPerCubicMetre()) / loose.kgPerCubicMetre();
+        Volume settled = new Volume(BagFill.settled_m3(loose_m3, loose.kgPerCubicMetre(), tapped.kgPerCubicMetre()));
+        return step(
+                "BAG-6",
+                "V_settled = V_loose ρ_loose/ρ_settled",
+                MASS_BALANCE,
+                new Term("V_settled", "volume once settled", settled),
+                new Term("V_loose", "volume as filled", new Volume(loose_m3)),
+                new Term("ρ_loose", "loose bulk density", loose),
+                new Term("ρ_settled", "bulk density after settling", tapped));
+    }
+
+    /** A bag that fills over days settles meanwhile, and a level probe lets more in. */
+    private void settlingWhileFilling(Dust dust, Density tapped) {
+        Optional<Mass> load = container.safeWorkingLoad();
+        if (load.isEmpty() || container.stop() == Container.Stop.SCALE) {
+            return;
+        }
+        Mass most = new Mass(byLevel_kg(tapped));
+        writing.words(
+                "settling-" + dust.id(),
+                "If " + dust.name() + " settles while it fills",
+                most.kilograms() > load.get().kilograms()
+                        ? "the level probe would let in more than the safe working load: stop by scale"
+                        : "it stays under the safe working load",
+                List.of(step(
+                        "BAG-4",
+                        "m = V ρ_settled",
+                        MASS_BALANCE,
+                        new Term("m", "most the level probe lets in", most),
+                        new Term("V", "volume that fills", container.fills()),
+                        new Term("ρ_settled", "bulk density after settling", tapped))),
+                MASS_BALANCE);
     }
 
     private String firstLimit(Density loose) {

@@ -45,6 +45,15 @@ record DustLoad(String set, Map<String, Double> rates, Map<String, Double> shift
         return new DustLoad(set.name(), rates, mix, cleaning_s);
     }
 
+    /** Vacuuming at a station in a week [s]; empty where no shifts are stated, or what is picked up has no rate. */
+    static Optional<Double> vacuumingPerWeek_s(Plant plant, Station station) {
+        Optional<Shifts> shifts = plant.operation().shifts();
+        return shifts.flatMap(s -> (s.cleaning() instanceof Shifts.Cleaning.Minutes minutes
+                        ? Optional.of(minutes.each().seconds())
+                        : of(plant, station).cleaning_s())
+                .map(cleaning_s -> s.perWeek() * Math.min(cleaning_s, s.length().seconds())));
+    }
+
     /** Largest rate of dust [kg/s] (equation DIS-1). */
     double rate_kgPerS() {
         return sum(rates);

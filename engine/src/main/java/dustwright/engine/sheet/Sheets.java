@@ -25,6 +25,8 @@ public final class Sheets {
             RotaryValveSheet.of(arrivals).ifPresent(sheets::add);
             BaggingSheet.of(plant, station, duties).ifPresent(sheets::add);
             sheets.add(DischargeSheet.of(plant, station, duties));
+            sheets.add(AirUseSheet.of(plant, station, duties));
+            NoiseSheet.of(plant, station).ifPresent(sheets::add);
             station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties)));
         }
         MotorUse.all(plant).forEach(use -> sheets.add(MotorSheet.of(plant, use)));
@@ -35,6 +37,7 @@ public final class Sheets {
         for (int n = 0; n < plant.stations().size(); n++) {
             sheets.add(InstrumentSheet.of(plant, n));
         }
+        RunningCostSheet.of(plant, duties).ifPresent(sheets::add);
         return sheets;
     }
 }

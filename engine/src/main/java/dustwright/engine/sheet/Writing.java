@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** A sheet of one station's equipment while it is being written. */
+/** A sheet of one station's equipment, or of the plant, while it is being written. */
 final class Writing {
     private final String station;
     private final List<Entry> entries = new ArrayList<>();
@@ -108,6 +108,6 @@ final class Writing {
     }
 
     private String id(String what) {
-        return what + "/" + station;
+        return station.isEmpty() ? what : what + "/" + station;
     }
 }

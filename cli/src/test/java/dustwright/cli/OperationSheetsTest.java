@@ -1,0 +1,250 @@
+package dustwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Step;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.sheet.Answer;
+import dustwright.engine.sheet.DustWeek;
+import dustwright.engine.sheet.Entry;
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Bags, weeks, compressed air, sound and cost of a plant file: what holds, what fails, what stays unknown. */
+class OperationSheetsTest {
+    private static String bakery = "";
+    private static String cement = "";
+
+    @BeforeAll
+    static void read() throws IOException {
+        bakery = Files.readString(Path.of("..", "examples", "bakery", "plant.yaml"));
+        cement = Files.readString(Path.of("..", "examples", "cement-packing", "plant.yaml"));
+    }
+
+    private static Study study(String text) {
+        Reading reading = PlantReader.read(text);
+        assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
+        Plant plant = ((Reading.Read) reading).plant();
+        return Study.of(plant, States.usual(plant).subList(0, 2)).withSheets();
+    }
+
+    private static String with(String text, String good, String other) {
+        String changed = text.replaceFirst(good, other);
+        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
+        return changed;
+    }
+
+    private static Finding finding(Study study, FindingCode code) {
+        return study.findings()
+                .filter(finding -> finding.code() == code)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no finding " + code));
+    }
+
+    private static Answer answer(Study study, String id) {
+        return entry(study, id)
+                .orElseThrow(() -> new AssertionError("no " + id))
+                .answer();
+    }
+
+    private static Optional<Entry> entry(Study study, String id) {
+        return study.sheets().stream()
+                .flatMap(sheet -> sheet.entries().stream())
+                .filter(entry -> entry.id().equals(id))
+                .findFirst();
+    }
+
+    private static double value(Study study, String id) {
+        Answer answer = answer(study, id);
+        assertThat(answer).as(id).isInstanceOf(Answer.Known.class);
+        return ((Answer.Known) answer).value().si();
+    }
+
+    // ---- what fails
+
+    @Test
+    void cement_overloads_its_bag_where_a_level_probe_stops_it_and_not_where_a_scale_does() {
+        assertThat(finding(study(cement), FindingCode.CONTAINER_LOAD).holds()).isTrue();
+        Finding byProbe = finding(study(with(cement, "stop: scale", "stop: level probe")), FindingCode.CONTAINER_LOAD);
+        assertThat(byProbe.holds()).isFalse();
+        assertThat(byProbe.value().si()).isCloseTo(0.9 * 1200, within(1e-9));
+        assertThat(byProbe.code().remedy()).contains("scale");
+    }
+
+    @Test
+    void arms_that_would_carry_the_dust_are_a_finding() {
+        Study study = study(with(bakery, "base: on floor or pallet", "base: hanging from the arms"));
+        Finding finding = finding(study, FindingCode.ARMS_LOAD);
+        assertThat(finding.holds()).isFalse();
+        assertThat(finding.value().si()).isCloseTo(0.45 * 550 + 2.5, within(1e-9));
+        assertThat(study.holds()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pressure: 4 psi, volume | pressure: 9.5 psi, volume | NECK_SEAL",
+                "vent sock: 1.4 m2       | vent sock: 0.4 m2         | SOCK_VELOCITY",
+                "headroom: 1.3 m         | headroom: 0.9 m           | HEADROOM",
+                "silencer: 25 dB         | silencer: 8 dB            | SOUND_AT_ONE_METRE",
+                "arms: 40 kg             | arms: 2 kg                | ARMS_LOAD",
+            })
+    void a_plant_that_breaks_one_rule_fails_at_it_and_keeps_the_others(String good, String bad, FindingCode code) {
+        assertThat(finding(study(bakery), code).holds()).as("before").isTrue();
+        Study study = study(with(bakery, good, bad));
+        assertThat(finding(study, code).holds()).isFalse();
+        assertThat(study.sheets().stream().flatMap(s -> s.findings().stream()).filter(f -> !f.holds()))
+                .extracting(Finding::code)
+                .containsExactly(code);
+    }
+
+    @Test
+    void limits_that_are_asked_are_checked_and_others_are_not() {
+        assertThat(study(bakery).findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.CONTAINER_LIFE, FindingCode.DAILY_EXPOSURE);
+        String asked = with(
+                bakery,
+                "transport factor: 1\\n",
+                "transport factor: 1\n  container life: 7 d\n  daily exposure: 70 dBA\n");
+        assertThat(finding(study(asked), FindingCode.CONTAINER_LIFE).holds()).isFalse();
+        assertThat(finding(study(asked), FindingCode.DAILY_EXPOSURE).holds()).isFalse();
+    }
+
+    @Test
+    void more_than_a_shift_can_pick_up_is_a_finding() {
+        Study study = study(with(cement, "per shift: 800 kg", "per shift: 9 t"));
+        Finding finding = finding(study, FindingCode.CLEANING_TIME);
+        assertThat(finding.holds()).isFalse();
+        assertThat(finding.value().si()).isCloseTo(9000 / (960 / 3600.0), within(1e-6));
+    }
+
+    // ---- what is not known
+
+    @Test
+    void what_is_not_stated_stays_unknown_and_says_what_to_enter() {
+        Study study = study(with(bakery, " *safe working load: [^\\n]*\\n", ""));
+        assertThat(answer(study, "load/REC")).isInstanceOf(Answer.Unknown.class);
+        assertThat(((Answer.Unknown) answer(study, "load/REC")).why()).contains("safe working load");
+        assertThat(study.findings()).extracting(Finding::code).doesNotContain(FindingCode.CONTAINER_LOAD);
+        Study noShifts = study(with(bakery, " *shifts: [^\\n]*\\n", ""));
+        assertThat(((Answer.Unknown) answer(noShifts, "changes/REC")).why()).contains("shifts");
+        assertThat(answer(noShifts, "energy-REC")).isInstanceOf(Answer.Unknown.class);
+    }
+
+    @Test
+    void a_dust_without_bulk_density_gives_no_bag_life() {
+        Study study = study(with(
+                bakery, ", +class: very fine light dust, +bulk density: 550 kg/m3", ", class: very fine light dust"));
+        assertThat(((Answer.Unknown) answer(study, "changes/REC")).why()).contains("bulk density");
+        assertThat(study.weeks()).isEmpty();
+    }
+
+    // ---- what comes out
+
+    @Test
+    void the_last_step_of_every_figure_gives_that_figure() {
+        for (String text : List.of(bakery, cement)) {
+            Study study = study(text);
+            study.sheets().stream().flatMap(s -> s.entries().stream()).forEach(entry -> {
+                List<Step> steps = entry.derivation().steps();
+                if (entry.answer() instanceof Answer.Known known && !steps.isEmpty()) {
+                    assertThat(steps.get(steps.size() - 1).result().value())
+                            .as(entry.id())
+                            .isEqualTo(known.value());
+                }
+            });
+        }
+    }
+
+    @Test
+    void a_weeks_dust_is_bags_times_their_fill_on_the_average_of_a_year() {
+        DustWeek week = study(cement).weeks().get(0);
+        double inBags_kg = week.flow().removed_kg()
+                + week.flow().container_kg()
+                + week.flow().receiver_kg();
+        assertThat(inBags_kg)
+                .isCloseTo(week.flow().collected_kg(), within(1e-9 * week.flow().collected_kg()));
+        assertThat(week.flow().removed_kg()).isCloseTo(week.flow().changes().size() * 1000.0, within(1e-6));
+    }
+
+    @Test
+    void a_bag_that_is_not_inflated_is_changed_more_often_and_the_sheet_says_by_how_much() {
+        Study inflated = study(bakery);
+        Study folded = study(with(bakery, "\\n *inflation: [^\\n]*", ""));
+        assertThat(value(folded, "fills-short/REC")).isCloseTo(0.8 * 0.45, within(1e-12));
+        double more = value(folded, "changes/REC") - value(inflated, "changes/REC");
+        assertThat(more).isPositive();
+        assertThat(value(inflated, "short-costs/REC")).isCloseTo(more, within(1e-15));
+        assertThat(value(folded, "short-costs/REC")).isCloseTo(more, within(1e-15));
+    }
+
+    @Test
+    void twice_the_feed_halves_the_time_to_fill() {
+        Study once = study(bakery);
+        Study twice = study(bakery.replace("feed: 40 kg/h", "feed: 80 kg/h"));
+        assertThat(value(twice, "fill-time/REC")).isCloseTo(value(once, "fill-time/REC") / 2, within(1e-6));
+        assertThat(value(twice, "changes/REC")).isGreaterThan(value(once, "changes/REC"));
+    }
+
+    /** Rows by hand: 88 dBA under a hood of 12 dB and 100 dBA behind a silencer of 25 dB are 76 and 75 dBA, together 78.5. */
+    @Test
+    void sound_adds_by_energy_behind_hood_and_silencer() {
+        assertThat(value(study(bakery), "sound-1m/REC"))
+                .isCloseTo(10 * Math.log10(Math.pow(10, 7.6) + Math.pow(10, 7.5)), within(1e-9));
+        assertThat(value(study(cement), "sound-1m/REC"))
+                .as("two pumps are 3 dB more than one")
+                .isCloseTo(10 * Math.log10(2 * (Math.pow(10, 7.5) + Math.pow(10, 7.9))), within(1e-9));
+    }
+
+    @Test
+    void pulse_air_is_by_the_stated_pulses_and_else_by_the_usual_share() {
+        Study stated = study(bakery);
+        assertThat(value(stated, "pulse-air/REC")).isCloseTo(120 / 3600.0 * 0.04, within(1e-12));
+        Study usual = study(with(bakery, "REC: \\{per pulse: 40 L free, pulses: 120 /h\\}", "REC: {}"));
+        assertThat(entry(usual, "pulse-air/REC")
+                        .orElseThrow()
+                        .derivation()
+                        .steps()
+                        .get(0)
+                        .equation())
+                .isEqualTo("CST-15");
+    }
+
+    /** NIST Handbook 135 factors at 4 % and 15 years, energy growing by 1 %: UPV 11.1184, and the sheet's own yearly amounts. */
+    @Test
+    void life_cycle_cost_is_first_cost_and_yearly_amounts_in_present_value() {
+        Study study = study(bakery);
+        double q = 1.01 / 1.04;
+        double growing = 1.01 / 0.03 * (1 - Math.pow(q, 15));
+        double filters = 1500 * (Math.pow(1.04, -3) + Math.pow(1.04, -6) + Math.pow(1.04, -9) + Math.pow(1.04, -12));
+        double byHand = 78000
+                + (value(study, "energy-cost") + value(study, "air-cost")) * growing
+                + (value(study, "container-cost") + value(study, "labour-cost") + 1200) * 11.118387
+                + filters;
+        assertThat(value(study, "life-cycle-cost")).isCloseTo(byHand, within(0.01));
+    }
+
+    @Test
+    void producers_that_run_through_the_shift_take_more_energy_and_no_inlet_less() {
+        double while_cleaning = value(study(bakery), "energy-REC");
+        double through = value(
+                study(with(bakery, "producers run: while cleaning", "producers run: through the shift")), "energy-REC");
+        assertThat(through).isGreaterThan(2 * while_cleaning);
+    }
+}

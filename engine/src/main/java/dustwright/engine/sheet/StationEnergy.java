@@ -1,0 +1,158 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.cost.Energy;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.ProducerResult;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Costs;
+import dustwright.engine.plant.DesignSet;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Shifts;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.ElectricalEnergy;
+import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.receiver.FilterCondition;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Electrical energy of a station's producers over a year, from the solved sets and the shifts. */
+final class StationEnergy {
+    private static final Source BALANCE = Source.published("energy balance");
+    private static final Source MEAN =
+            Source.ownReading("mean of the design sets that were solved, each filter condition alike");
+    private static final double HOUR_s = 3600;
+
+    private final Plant plant;
+    private final Station station;
+    private final Costs costs;
+
+    StationEnergy(Plant plant, Station station, Costs costs) {
+        this.plant = plant;
+        this.station = station;
+        this.costs = costs;
+    }
+
+    /** Steps to the energy of a year, or why it is not known. */
+    Outcome<List<Step>> ofYear(List<DutyPoint> duties) {
+        Optional<Shifts> shifts = plant.operation().shifts();
+        Optional<Double> vacuuming_s = DustLoad.vacuumingPerWeek_s(plant, station);
+        Optional<Ratio> efficiency = motorEfficiency();
+        Optional<Double> power_W = meanPower_W(duties);
+        if (shifts.isEmpty() || vacuuming_s.isEmpty()) {
+            return new Outcome.NotSolved<>("Enter \"shifts\" of the usage, and \"feed\" of the inlets.");
+        }
+        if (efficiency.isEmpty()) {
+            return new Outcome.NotSolved<>("Enter \"motor efficiency\" of the costs, or the motors' own.");
+        }
+        if (power_W.isEmpty()) {
+            return new Outcome.NotSolved<>("No design set was solved.");
+        }
+        int weeks = shifts.get().weeksPerYear();
+        double loaded_h = weeks * vacuuming_s.get() / HOUR_s;
+        List<Step> steps = new ArrayList<>();
+        steps.add(step(
+                "CST-11",
+                "P = mean of the solved design sets",
+                MEAN,
+                new Term("P", "shaft power of the running producers", new Power(power_W.get()))));
+        steps.add(energy("while users vacuum", new Power(power_W.get()), loaded_h, efficiency.get()));
+        if (shifts.get().producersRunOn()) {
+            double shift_h =
+                    weeks * shifts.get().perWeek() * shifts.get().length().seconds() / HOUR_s;
+            Outcome<Power> unloaded = unloaded();
+            if (unloaded instanceof Outcome.NotSolved<Power> why) {
+                return new Outcome.NotSolved<>("Power while unloaded: " + why.why());
+            }
+            Power power = ((Outcome.Solved<Power>) unloaded).value();
+            steps.add(energy("while unloaded", power, Math.max(0, shift_h - loaded_h), efficiency.get()));
+            steps.add(sum(steps.get(steps.size() - 2), steps.get(steps.size() - 1)));
+        }
+        return new Outcome.Solved<>(steps);
+    }
+
+    private Step energy(String when, Power power, double hours, Ratio efficiency) {
+        double drive = costs.driveEfficiency().value();
+        double energy_kWh = Energy.annual_kWh(power.watts(), efficiency.value(), drive, hours);
+        return step(
+                "CST-11",
+                "E = P h / (η_motor η_drive)",
+                BALANCE,
+                new Term("E", "electrical energy of a year " + when, new ElectricalEnergy(energy_kWh * 3.6e6)),
+                new Term("P", "shaft power " + when, power),
+                new Term("h", "hours of a year " + when, new Duration(hours * HOUR_s)),
+                new Term("η_motor", "efficiency of the motors", efficiency),
+                new Term("η_drive", "efficiency of belts and drive", costs.driveEfficiency()));
+    }
+
+    private static Step sum(Step loaded, Step unloaded) {
+        double energy_J =
+                loaded.result().value().si() + unloaded.result().value().si();
+        return step(
+                "CST-11",
+                "E = E_loaded + E_unloaded",
+                BALANCE,
+                new Term("E", "electrical energy of a year", new ElectricalEnergy(energy_J)),
+                loaded.result(),
+                unloaded.result());
+    }
+
+    /** Of the motors themselves where all say it, weighted alike; else the stated one. */
+    private Optional<Ratio> motorEfficiency() {
+        List<Double> own = running().stream()
+                .flatMap(producer -> producer.motor().efficiency().stream())
+                .toList();
+        return own.size() == running().size() && !own.isEmpty()
+                ? Optional.of(new Ratio(
+                        own.stream().mapToDouble(Double::doubleValue).average().orElseThrow()))
+                : costs.motorEfficiency();
+    }
+
+    private List<VacuumProducer> running() {
+        return station.producers().stream().filter(p -> !p.standby()).toList();
+    }
+
+    private Optional<Double> meanPower_W(List<DutyPoint> duties) {
+        Set<List<String>> sets =
+                plant.usage().designSets().stream().map(DesignSet::open).collect(Collectors.toSet());
+        List<DutyPoint> asked = duties.stream()
+                .filter(duty -> sets.isEmpty() || sets.contains(duty.state().open()))
+                .toList();
+        return asked.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        asked.stream().mapToDouble(this::power_W).average().orElseThrow());
+    }
+
+    private double power_W(DutyPoint duty) {
+        return duty.stations().stream()
+                .filter(result -> result.id().equals(station.id()))
+                .flatMap(result -> result.producers().stream())
+                .filter(ProducerResult::running)
+                .mapToDouble(producer -> producer.shaftPower().watts())
+                .sum();
+    }
+
+    /** All inlets shut, vent valve open where there is one. */
+    private Outcome<Power> unloaded() {
+        Set<String> vented = station.vent().isPresent() ? Set.of(station.id()) : Set.of();
+        Set<String> producers = running().stream().map(VacuumProducer::id).collect(Collectors.toSet());
+        State idle = new State("unloaded", List.of(), FilterCondition.NORMAL, Set.of(), vented, producers);
+        return new DutyPointSolver(Network.compile(plant))
+                .solve(idle)
+                .match(duty -> new Outcome.Solved<>(new Power(power_W(duty))), Outcome.NotSolved::new);
+    }
+}
