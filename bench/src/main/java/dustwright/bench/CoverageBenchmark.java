@@ -27,8 +27,10 @@ public final class CoverageBenchmark {
         Plant plant = TreePlants.demanding(args[0].substring(0, colon));
         int users = Integer.parseInt(args[0].substring(colon + 1));
         int threads = Integer.getInteger("threads", 2);
-        Question question =
-                new Question(List.of(users), Map.of(), List.of(States.open(plant, List.of(), FilterCondition.NORMAL)));
+        Question question = new Question(
+                List.of(users),
+                Map.of(),
+                List.of(States.withoutDust(States.open(plant, List.of(), FilterCondition.NORMAL))));
         Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), Effort.threads(threads));
         long sinceStart_ms = System.currentTimeMillis()
                 - ManagementFactory.getRuntimeMXBean().getStartTime();

@@ -12,10 +12,16 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
 import dustwright.plantfile.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -37,10 +43,14 @@ import picocli.CommandLine.Spec;
             "",
             "  dustwright cover examples/bakery/plant.yaml",
             "  dustwright cover examples/bakery/plant.yaml --users 1..4 --zones off",
+            "",
+            "Stopped with Ctrl-C it still writes what it has shown; with --format json that can be taken up by --resume.",
             ""
         })
 final class CoverCommand implements Callable<Integer> {
     private static final int STEPS = 1000;
+    /** How long a stopped program waits for its last words [s]. */
+    private static final int WAIT_s = 20;
 
     @SuppressWarnings("NullAway.Init")
     @Spec
@@ -82,6 +92,18 @@ final class CoverCommand implements Callable<Integer> {
             description = "Threads that work at once; the answer does not depend on it. Default: one per core.")
     private int threads = Runtime.getRuntime().availableProcessors();
 
+    @Option(
+            names = "--count",
+            description = "Solve every set and say how many do not hold, up to the number of --most-sets.")
+    private boolean count;
+
+    @Option(
+            names = "--resume",
+            paramLabel = "FILE",
+            description =
+                    "Take up a run that was stopped: an answer of this command in JSON. What it shows is not proven again.")
+    private @Nullable Path resume;
+
     @Mixin
     private OutputOptions output = new OutputOptions();
 
@@ -91,15 +113,50 @@ final class CoverCommand implements Callable<Integer> {
         Plant plant = reading.plant();
         Question question = question(plant);
         Progress progress = new Progress(spec.commandLine().getErr(), "parts of a thousand of this step", STEPS);
-        Effort effort =
-                new Effort(Math.max(1, threads), mostSets, () -> false, share -> told(progress, share), List.of());
+        AtomicBoolean cancelled = new AtomicBoolean();
+        CountDownLatch written = new CountDownLatch(1);
+        Thread stop = new Thread(() -> stopAndWait(cancelled, written));
+        Runtime.getRuntime().addShutdownHook(stop);
+        Effort effort = new Effort(
+                Math.max(1, threads), mostSets, count, cancelled::get, share -> told(progress, share), known(plant));
         Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
         progress.clear();
         String text = output.json()
                 ? CoverJson.of(plant, coverage)
                 : CoverText.of(plant, coverage, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
+        spec.commandLine().getOut().flush();
+        written.countDown();
+        if (!cancelled.get()) {
+            Runtime.getRuntime().removeShutdownHook(stop);
+        }
         return coverage.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    /** Somebody stops the program: what is shown so far is still written. */
+    private static void stopAndWait(AtomicBoolean cancelled, CountDownLatch written) {
+        cancelled.set(true);
+        try {
+            boolean done = written.await(WAIT_s, TimeUnit.SECONDS);
+            if (!done) {
+                Thread.currentThread().interrupt();
+            }
+        } catch (InterruptedException hurry) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private List<Effort.Known> known(Plant plant) {
+        if (resume == null) {
+            return List.of();
+        }
+        try {
+            return CoverJson.known(Files.readString(resume), plant);
+        } catch (IOException unreadable) {
+            throw new BadInput("--resume " + resume + " could not be read.");
+        } catch (IllegalArgumentException notOurs) {
+            throw new BadInput("--resume " + resume + ": " + notOurs.getMessage() + ".");
+        }
     }
 
     private static synchronized void told(Progress progress, double share) {

@@ -10,17 +10,26 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import dustwright.documents.answers.CatalogueAnswer;
+import dustwright.documents.answers.CoverJson;
 import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.TextAnswers;
 import dustwright.engine.Study;
+import dustwright.engine.coverage.Answer;
+import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Question;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.State;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
+import java.math.BigInteger;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
 final class AnswersTest {
@@ -33,10 +42,27 @@ final class AnswersTest {
         return schema.validate(JSON.readTree(json));
     }
 
+    private static Coverage covered() {
+        Answer answer = new Answer(
+                1,
+                "filter clean",
+                Answer.Verdict.FAILS,
+                BigInteger.TWO.pow(70),
+                Answer.Method.EVERY_SET,
+                3,
+                OptionalLong.of(1),
+                List.of(new Answer.Worst(STUDY.worstPerPlace().get(0), List.of("A1"))),
+                "");
+        State condition = STUDY.states().get(0).state();
+        return new Coverage(
+                new Question(List.of(1), Map.of("hall", 1), List.of(condition)), List.of(answer), Optional.empty());
+    }
+
     @Test
     void every_json_answer_keeps_to_its_schema() throws Exception {
         assertThat(faults("verify", JsonAnswers.verify(STUDY))).isEmpty();
         assertThat(faults("solve", JsonAnswers.solve(STUDY))).isEmpty();
+        assertThat(faults("cover", CoverJson.of(STUDY.plant(), covered()))).isEmpty();
         assertThat(faults(
                         "explain",
                         JsonAnswers.explain(STUDY, STUDY.worstPerPlace().get(0))))

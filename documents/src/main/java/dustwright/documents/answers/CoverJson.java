@@ -1,10 +1,19 @@
 package dustwright.documents.answers;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import dustwright.engine.coverage.Answer;
 import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Effort;
 import dustwright.engine.plant.Plant;
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** What coverage found: format {@code dustwright/cover/1}. */
 public final class CoverJson {
@@ -21,6 +30,82 @@ public final class CoverJson {
         });
     }
 
+    /**
+     * What an answer of this format shows, for a run that takes it up.
+     *
+     * @throws IllegalArgumentException in words for people when the text is not such an answer or about another plant
+     */
+    public static List<Effort.Known> known(String text, Plant plant) {
+        List<Effort.Known> known = new ArrayList<>();
+        Object name;
+        try (JsonParser parser = new JsonFactory().createParser(text)) {
+            parser.nextToken();
+            Object answer = value(parser);
+            if (!member(answer, "format").equals("dustwright/cover/1")) {
+                throw new ClassCastException();
+            }
+            name = member(member(answer, "plant"), "name");
+            for (Object one : (List<?>) member(answer, "answers")) {
+                known(one).ifPresent(known::add);
+            }
+        } catch (IOException | ClassCastException notOurs) {
+            throw new IllegalArgumentException("it is not an answer of the command cover", notOurs);
+        }
+        if (!plant.name().equals(name)) {
+            throw new IllegalArgumentException("it is about another plant");
+        }
+        return known;
+    }
+
+    private static Optional<Effort.Known> known(Object answer) {
+        boolean shown = Stream.of(Answer.Verdict.HOLDS, Answer.Verdict.FAILS)
+                .anyMatch(v -> v.words().equals(member(answer, "verdict")));
+        List<List<String>> worst = new ArrayList<>();
+        for (Object one : (List<?>) member(answer, "worst")) {
+            List<String> open = ((List<?>) member(one, "open"))
+                    .stream().map(String::valueOf).toList();
+            if (!worst.contains(open)) {
+                worst.add(open);
+            }
+        }
+        return Stream.of(Answer.Method.values())
+                .filter(m -> shown && m.words().equals(member(answer, "method")))
+                .findFirst()
+                .map(method -> new Effort.Known(
+                        ((Number) member(answer, "users")).intValue(),
+                        String.valueOf(member(answer, "condition")),
+                        method,
+                        worst));
+    }
+
+    private static Object member(Object object, String key) {
+        Object found = ((Map<?, ?>) object).get(key);
+        if (found == null) {
+            throw new ClassCastException();
+        }
+        return found;
+    }
+
+    private static Object value(JsonParser parser) throws IOException {
+        if (parser.currentToken() == JsonToken.START_OBJECT) {
+            Map<String, Object> members = new TreeMap<>();
+            while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                String key = parser.currentName();
+                parser.nextToken();
+                members.put(key, value(parser));
+            }
+            return members;
+        }
+        if (parser.currentToken() == JsonToken.START_ARRAY) {
+            List<Object> items = new ArrayList<>();
+            while (parser.nextToken() != JsonToken.END_ARRAY) {
+                items.add(value(parser));
+            }
+            return items;
+        }
+        return parser.currentToken() == JsonToken.VALUE_NUMBER_INT ? parser.getLongValue() : parser.getText();
+    }
+
     private static void zone(JsonText json, Map.Entry<String, Integer> zone) {
         json.text("zone", zone.getKey());
         json.count("users", zone.getValue());
@@ -33,6 +118,7 @@ public final class CoverJson {
         json.text("sets", answer.sets().toString());
         json.text("method", answer.method().words());
         json.count("solved", answer.solved());
+        answer.failing().ifPresent(failing -> json.count("failing", failing));
         json.text("why", answer.why());
         json.list("worst", answer.worst(), worst -> {
             FindingJson.brief(json, worst.finding());

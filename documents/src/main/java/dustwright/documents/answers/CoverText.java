@@ -9,12 +9,15 @@ import dustwright.engine.coverage.Answer.Verdict;
 import dustwright.engine.coverage.Answer.Worst;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.UnitSystem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -47,6 +50,7 @@ public final class CoverText {
         lines.text("", asked());
         answers();
         worst();
+        bothEnds();
         carries();
         lines.gap();
         lines.text("", Wording.FREE_AIR);
@@ -101,7 +105,8 @@ public final class CoverText {
                 TextTable.words("Verdict"),
                 TextTable.number("Least margin"),
                 TextTable.words("Shown by"),
-                TextTable.number("Solved"));
+                TextTable.number("Solved"),
+                TextTable.number("Failing"));
         for (Answer answer : coverage.answers()) {
             table.row(
                     Integer.toString(answer.users()),
@@ -112,7 +117,10 @@ public final class CoverText {
                             .map(w -> Lines.plain(Show.margin(w.finding().margin())))
                             .orElse(""),
                     answer.method().words(),
-                    Figures.count(answer.solved()));
+                    Figures.count(answer.solved()),
+                    answer.failing().isPresent()
+                            ? Figures.count(answer.failing().getAsLong())
+                            : "");
         }
         lines.head("Sets proven").table(table);
         coverage.answers().stream()
@@ -151,9 +159,38 @@ public final class CoverText {
         }
     }
 
+    /** The ends of the design: the far tool with all on, the header with one user, and the far user while the others draw elsewhere. */
+    private void bothEnds() {
+        int most = coverage.answers().stream().mapToInt(Answer::users).max().orElse(1);
+        int fewest = coverage.answers().stream().mapToInt(Answer::users).min().orElse(1);
+        lines.head("The ends of the design");
+        end("Weakest tool with " + Wording.counted(most, "user", "users"), FindingCode.TOOL_FLOW, most);
+        end("Least vacuum with " + Wording.counted(most, "user", "users"), FindingCode.INLET_VACUUM, most);
+        end("Slowest run with " + Wording.counted(fewest, "user", "users"), FindingCode.TRANSPORT_VELOCITY, fewest);
+        if (most > fewest) {
+            end(
+                    "Slowest run with " + most + " users, the others drawing elsewhere",
+                    FindingCode.TRANSPORT_VELOCITY,
+                    most);
+        }
+    }
+
+    private void end(String what, FindingCode code, int users) {
+        coverage.answers().stream()
+                .filter(a -> a.users() == users)
+                .flatMap(a -> a.worst().stream())
+                .map(Worst::finding)
+                .filter(f -> f.code() == code)
+                .min(Comparator.comparingDouble(Finding::margin))
+                .ifPresent(f -> lines.text(
+                        "  ",
+                        what + ": " + f.where() + ", " + Wording.valueAndLimit(f, show) + " (" + Show.margin(f.margin())
+                                + "), set " + f.state() + "."));
+    }
+
     /** The worst of all answers per requirement and place, smallest margin first. */
     private List<Worst> worstPerPlace() {
-        Map<String, Worst> least = new java.util.TreeMap<>();
+        Map<String, Worst> least = new TreeMap<>();
         for (Answer answer : coverage.answers()) {
             for (Worst worst : answer.worst()) {
                 least.merge(
@@ -163,7 +200,7 @@ public final class CoverText {
             }
         }
         List<Worst> sorted = new ArrayList<>(least.values());
-        sorted.sort(java.util.Comparator.comparingDouble(w -> w.finding().margin()));
+        sorted.sort(Comparator.comparingDouble(w -> w.finding().margin()));
         return sorted;
     }
 

@@ -4,6 +4,7 @@ import dustwright.engine.finding.Finding;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * What was found for one number of users in one condition of filter, valves and producers.
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param sets number of sets of inlets this speaks of
  * @param method how it was found
  * @param solved states solved exactly
+ * @param failing number of sets that do not hold, where every set was solved
  * @param worst the least margin of every requirement at every place, smallest first
  * @param why what stands against a verdict, or empty
  */
@@ -23,14 +25,15 @@ public record Answer(
         BigInteger sets,
         Method method,
         long solved,
+        OptionalLong failing,
         List<Worst> worst,
         String why) {
     /** Whether every requirement holds whichever inlets are open. */
     public enum Verdict {
-        HOLDS("every requirement holds"),
-        FAILS("some requirement does not hold"),
+        HOLDS("holds"),
+        FAILS("does not hold"),
         UNDECIDED("not decided"),
-        NO_SET("the zones allow no such set"),
+        NO_SET("no such set"),
         NOT_DONE("not done");
 
         private final String words;
@@ -46,8 +49,8 @@ public record Answer(
 
     /** How it was found. */
     public enum Method {
-        ENVELOPES("envelopes by count"),
-        EVERY_SET("every set solved"),
+        ENVELOPES("envelopes"),
+        EVERY_SET("every set"),
         NONE("nothing");
 
         private final String words;
@@ -79,7 +82,9 @@ public record Answer(
 
     /** The same answer, with why no bound was used. */
     Answer because(String noBound) {
-        return why.isEmpty() ? new Answer(users, condition, verdict, sets, method, solved, worst, noBound) : this;
+        return why.isEmpty()
+                ? new Answer(users, condition, verdict, sets, method, solved, failing, worst, noBound)
+                : this;
     }
 
     /** The least margin of all; empty where nothing is checked. */

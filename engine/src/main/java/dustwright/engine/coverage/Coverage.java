@@ -10,6 +10,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 
@@ -34,6 +35,11 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
     /** True when every answer is: holds. */
     public boolean holds() {
         return answers.stream().allMatch(a -> a.verdict() == Verdict.HOLDS || a.verdict() == Verdict.NO_SET);
+    }
+
+    /** What is shown so far, for a later run to take up. */
+    public List<Effort.Known> known() {
+        return answers.stream().flatMap(a -> Effort.Known.of(a).stream()).toList();
     }
 
     /** True when some answers are missing because the work was cancelled. */
@@ -97,16 +103,20 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
         private Answer answer(
                 Outcome<Envelopes> envelopes, Optional<Envelopes.Found> found, State condition, int users) {
             String words = ExactStates.words(condition);
-            for (Answer known : effort.known()) {
-                if (known.users() == users && known.condition().equals(words) && known.verdict() != Verdict.NOT_DONE) {
-                    return known;
-                }
-            }
             BigInteger sets = question.sets(plant, users);
             if (sets.signum() == 0) {
-                return new Answer(users, words, Verdict.NO_SET, sets, Method.NONE, 0, List.of(), "");
+                return new Answer(
+                        users, words, Verdict.NO_SET, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), "");
             }
             Optional<Answer> answer = watched(() -> {
+                for (Effort.Known known : effort.known()) {
+                    if (known.users() == users && known.condition().equals(words)) {
+                        return again(known, condition, users, sets);
+                    }
+                }
+                if (effort.count()) {
+                    return bySets(condition, users, sets, "every set is to be counted");
+                }
                 if (found.isPresent() && found.get().objection().isEmpty()) {
                     return byEnvelopes(found.get(), condition, users, sets);
                 }
@@ -114,7 +124,27 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
                 return bySets(condition, users, sets, why);
             });
             return answer.orElse(new Answer(
-                    users, words, Verdict.NOT_DONE, sets, Method.NONE, 0, List.of(), "the work was cancelled"));
+                    users,
+                    words,
+                    Verdict.NOT_DONE,
+                    sets,
+                    Method.NONE,
+                    0,
+                    OptionalLong.empty(),
+                    List.of(),
+                    "the work was cancelled"));
+        }
+
+        /** What an earlier run showed: its worst sets are solved once more. */
+        private Answer again(Effort.Known known, State condition, int users, BigInteger sets) {
+            List<String> ids = plant.inlets().stream().map(i -> i.id()).toList();
+            List<int[]> worst = known.worst().stream()
+                    .map(open -> open.stream().mapToInt(ids::indexOf).toArray())
+                    .toList();
+            watch.expect(worst.size());
+            Tally tally = new ExactStates(plant, network, condition, judging, watch)
+                    .solve(ListedSets.of(worst), effort.threads());
+            return judged(tally, condition, users, sets, known.method());
         }
 
         private Answer byEnvelopes(Envelopes.Found found, State condition, int users, BigInteger sets) {
@@ -133,8 +163,9 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
                         sets,
                         Method.NONE,
                         0,
+                        OptionalLong.empty(),
                         List.of(),
-                        "no bound is valid here, because " + why + ", and " + sets
+                        "no bound was used, because " + why + ", and " + sets
                                 + " sets are more than may be solved one by one");
             }
             EverySet every = new EverySet(plant, question, users);
@@ -148,7 +179,18 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
             String doubt = doubt(tally, method);
             Verdict verdict = fails ? Verdict.FAILS : doubt.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
             return new Answer(
-                    users, ExactStates.words(condition), verdict, sets, method, tally.solved(), tally.worst(), doubt);
+                    users,
+                    ExactStates.words(condition),
+                    verdict,
+                    sets,
+                    method,
+                    tally.solved(),
+                    method == Method.EVERY_SET
+                                    && BigInteger.valueOf(tally.solved()).equals(sets)
+                            ? OptionalLong.of(tally.failing())
+                            : OptionalLong.empty(),
+                    tally.worst(),
+                    doubt);
         }
 
         /** Why a set may be worse than the worst found, or have no answer; empty when not. */

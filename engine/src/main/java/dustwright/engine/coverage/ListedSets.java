@@ -33,6 +33,11 @@ final class ListedSets implements ExactStates.Sets {
         return new ListedSets(List.copyOf(bySet.keySet()), List.copyOf(bySet.values()));
     }
 
+    /** Sets of which nothing is foretold. */
+    static ListedSets of(List<int[]> sets) {
+        return new ListedSets(sets, sets.stream().map(s -> List.<Extreme>of()).toList());
+    }
+
     @Override
     public long size() {
         return sets.size();

@@ -1,0 +1,81 @@
+package dustwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command cover on an example: exit code, words, and a run taken up again. */
+class CoverCommandTest {
+    private static final String PLANT = "../examples/bakery/plant.yaml";
+
+    @TempDir
+    @SuppressWarnings("NullAway.Init")
+    private Path folder;
+
+    private static String run(int code, String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        assertThat(Main.run(new PrintWriter(out), new PrintWriter(err), args))
+                .as(err.toString())
+                .isEqualTo(code);
+        return out + err.toString();
+    }
+
+    @Test
+    void the_bakery_holds_for_every_single_user_but_not_for_every_pair() {
+        assertThat(run(ExitCode.HOLDS, "cover", PLANT, "--users", "1", "--filter", "dirty"))
+                .contains("Holds: whichever of the inlets are open")
+                .contains("Carries 1 user");
+        assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", PLANT, "--users", "2", "--filter", "dirty"))
+                .contains("Does not hold for every set")
+                .contains("D4+E4");
+    }
+
+    @Test
+    void an_answer_can_be_taken_up_again_but_not_for_another_plant() throws IOException {
+        String json = run(ExitCode.HOLDS, "cover", PLANT, "--users", "1", "--filter", "dirty", "--format", "json");
+        Path file = Files.writeString(folder.resolve("cover.json"), json);
+        assertThat(run(
+                        ExitCode.HOLDS,
+                        "cover",
+                        PLANT,
+                        "--users",
+                        "1",
+                        "--filter",
+                        "dirty",
+                        "--resume",
+                        file.toString()))
+                .contains("Holds: whichever of the inlets are open");
+        assertThat(run(
+                        ExitCode.BAD_INPUT,
+                        "cover",
+                        "../examples/supplement/plant.yaml",
+                        "--users",
+                        "1",
+                        "--resume",
+                        file.toString()))
+                .contains("it is about another plant");
+    }
+
+    @Test
+    void counting_solves_every_set() {
+        assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", PLANT, "--users", "2", "--filter", "dirty", "--count"))
+                .contains("every set")
+                .contains("270        8");
+    }
+
+    @Test
+    void nonsense_is_refused_in_words() {
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--users", "0"))
+                .contains("there are 1 to 24 inlets to open");
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--users", "few"))
+                .contains("say a number, a range or a list");
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--zones", "maybe")).contains("say on or off");
+    }
+}
