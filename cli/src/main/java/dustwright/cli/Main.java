@@ -34,6 +34,8 @@ import picocli.CommandLine.HelpCommand;
             ExplainCommand.class,
             ReportCommand.class,
             CatalogueCommand.class,
+            SequenceCommand.class,
+            ProveCommand.class,
             SchemaCommand.class,
             CompletionCommand.class,
             HelpCommand.class

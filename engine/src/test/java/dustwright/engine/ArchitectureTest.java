@@ -28,6 +28,8 @@ class ArchitectureTest {
                 .definedBy("dustwright.engine")
                 .layer("sheet")
                 .definedBy("dustwright.engine.sheet")
+                .layer("interlock")
+                .definedBy("dustwright.engine.interlock")
                 .layer("audit")
                 .definedBy("dustwright.engine.audit")
                 .layer("coverage")
@@ -55,6 +57,8 @@ class ArchitectureTest {
                 .mayNotBeAccessedByAnyLayer()
                 .whereLayer("sheet")
                 .mayOnlyBeAccessedByLayers("study")
+                .whereLayer("interlock")
+                .mayNotBeAccessedByAnyLayer()
                 .whereLayer("audit")
                 .mayOnlyBeAccessedByLayers("study")
                 .whereLayer("coverage")
@@ -62,14 +66,15 @@ class ArchitectureTest {
                 .whereLayer("network")
                 .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage")
                 .whereLayer("plant")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "network")
+                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "interlock", "network")
                 .whereLayer("conveying")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "network", "plant")
+                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "interlock", "network", "plant")
                 .whereLayer("parts")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "network", "plant", "conveying")
+                .mayOnlyBeAccessedByLayers(
+                        "study", "sheet", "audit", "coverage", "interlock", "network", "plant", "conveying")
                 .whereLayer("air")
                 .mayOnlyBeAccessedByLayers(
-                        "study", "sheet", "audit", "coverage", "network", "plant", "conveying", "parts")
+                        "study", "sheet", "audit", "coverage", "interlock", "network", "plant", "conveying", "parts")
                 .check(ENGINE);
     }
 

@@ -63,6 +63,6 @@ public record Instrument(String letters, String reading, String use) {
         if (functions.endsWith("T")) {
             return Signal.ANALOGUE_INPUT;
         }
-        return functions.equals("V") || functions.equals("L") ? Signal.DIGITAL_OUTPUT : Signal.NO_WIRE;
+        return List.of("V", "L", "Y").contains(functions) ? Signal.DIGITAL_OUTPUT : Signal.NO_WIRE;
     }
 }

@@ -82,7 +82,7 @@ class ElectricalLawsTest {
         assertThat(Instrument.of("LAH").signal()).isEqualTo(Signal.NO_WIRE);
         assertThat(Instrument.of("PI").signal()).isEqualTo(Signal.NO_WIRE);
         assertThat(Instrument.of("PDIT").tag(101)).isEqualTo("PDIT-101");
-        assertThat(Instrument.all()).hasSize(31);
+        assertThat(Instrument.all()).hasSize(37);
         assertThatThrownBy(() -> Instrument.of("QQ")).hasMessageContaining("no letters 'QQ'");
     }
 }

@@ -1,0 +1,128 @@
+package dustwright.cli;
+
+import dustwright.engine.interlock.DefaultSequence;
+import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.Sequence;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.plantfile.Fault;
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
+import dustwright.plantfile.SequenceReader;
+import dustwright.plantfile.SequenceReading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The sequence a command works on: a sequence file, or the default sequence of a plant file. */
+final class SequenceArgument {
+    @SuppressWarnings("NullAway.Init")
+    @Parameters(
+            index = "0",
+            paramLabel = "SEQUENCE|PLANT",
+            description =
+                    "A sequence file, or a plant file for the sequence it gets to begin with; docs/sequence-file.md.")
+    private Path file;
+
+    @Option(names = "--station", paramLabel = "ID", description = "Station of the plant file. Default: its only one.")
+    private @Nullable String station;
+
+    @Option(
+            names = "--isolation-valve",
+            description = "The plant has an explosion isolation valve that reports whether it is ready.")
+    private boolean isolation;
+
+    @Option(
+            names = "--cleaning",
+            paramLabel = "itself|hand",
+            description =
+                    "Whether filters are cleaned by themselves or by hand; off load in both cases. Default: itself.")
+    private String cleaning = "itself";
+
+    /**
+     * The sequence.
+     *
+     * @throws BadInput with every fault of the file, each with line, column and what was expected
+     */
+    Sequence read() {
+        if (!Files.isRegularFile(file)) {
+            throw new BadInput("There is no file " + file
+                    + ". Give a sequence file or a plant file, such as examples/bakery/plant.yaml.");
+        }
+        return isSequenceFile() ? fromSequenceFile() : fromPlantFile();
+    }
+
+    private boolean isSequenceFile() {
+        try {
+            return Files.readString(file).lines().anyMatch(l -> l.startsWith("sequence:"));
+        } catch (IOException cannotRead) {
+            return false;
+        }
+    }
+
+    private Sequence fromSequenceFile() {
+        SequenceReading reading = SequenceReader.read(file);
+        if (reading instanceof SequenceReading.Read read) {
+            return read.sequence();
+        }
+        throw faults(((SequenceReading.Faults) reading).faults());
+    }
+
+    private Sequence fromPlantFile() {
+        Reading reading = PlantReader.read(file);
+        if (reading instanceof Reading.Faults wrong) {
+            throw faults(wrong.faults());
+        }
+        Plant plant = ((Reading.Read) reading).plant();
+        Station chosen = chosen(plant.stations());
+        if (chosen.producers().size() > 2) {
+            throw new BadInput("Station " + chosen.id() + " has "
+                    + chosen.producers().size() + " producers. A sequence is made for one or two; edit one for more.");
+        }
+        Options options = Options.of(chosen, isolation, byHand());
+        return DefaultSequence.of(plant.name() + ", station " + chosen.id(), options);
+    }
+
+    private boolean byHand() {
+        return switch (cleaning.toLowerCase(Locale.ROOT)) {
+            case "itself" -> false;
+            case "hand" -> true;
+            default -> throw new BadInput("--cleaning " + cleaning + ": say itself or hand.");
+        };
+    }
+
+    private Station chosen(List<Station> stations) {
+        String ids = stations.stream().map(Station::id).collect(Collectors.joining(", "));
+        List<Station> chosen = stations.stream()
+                .filter(s -> station == null || s.id().equals(station))
+                .toList();
+        if (stations.isEmpty()) {
+            throw new BadInput(file + " has no station, so there is nothing to control.");
+        }
+        if (chosen.size() != 1) {
+            throw new BadInput(
+                    station == null
+                            ? "This plant has several stations. Say which with --station: " + ids + "."
+                            : "No station is called \"" + station + "\". There are: " + ids + ".");
+        }
+        return chosen.get(0);
+    }
+
+    private BadInput faults(List<Fault> faults) {
+        String lines = faults.stream().map(Fault::text).collect(Collectors.joining("\n  "));
+        return new BadInput(file
+                + (faults.size() == 1 ? ": one thing to correct\n  " : ": " + faults.size() + " things to correct\n  ")
+                + lines);
+    }
+
+    /** Name of the file, for papers. */
+    String name() {
+        return String.valueOf(file.getFileName());
+    }
+}

@@ -1,0 +1,122 @@
+package dustwright.documents.control;
+
+import dustwright.engine.interlock.DeviceFault;
+import dustwright.engine.interlock.Proof;
+import dustwright.engine.interlock.Property;
+import dustwright.engine.interlock.Story;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What a proof came to, in lines for a terminal. */
+public final class ProofText {
+    /** What a proof of a model is not. */
+    public static final String CAUTION =
+            "This judges the model under the assumptions named, not the plant, the wiring, the valve or the person. It is a"
+                    + " design aid: the risk assessment sets what must be reached, and tests on the finished panel show whether it is. Local code,"
+                    + " the authority having jurisdiction and a licensed engineer decide.";
+
+    private final StringBuilder text = new StringBuilder();
+
+    private ProofText() {}
+
+    /**
+     * The proof in lines.
+     *
+     * @param logic whether each property is also printed in logic
+     */
+    public static String of(Proof proof, boolean logic) {
+        ProofText writer = new ProofText();
+        writer.head(proof);
+        for (Property.Kind kind : Property.Kind.values()) {
+            writer.kind(proof, kind, logic);
+        }
+        writer.rest(proof);
+        writer.line("");
+        writer.line(CAUTION);
+        return writer.text.toString();
+    }
+
+    /** The table of device faults in lines. */
+    public static String faults(Map<DeviceFault, Set<String>> table) {
+        ProofText writer = new ProofText();
+        writer.line("");
+        writer.line("One device breaks at any time and stays broken: what it defeats, and how it is noticed");
+        table.forEach((fault, lost) -> {
+            writer.line("  " + fault.words());
+            writer.line("      defeats: " + (lost.isEmpty() ? "nothing that is proven" : String.join(", ", lost)));
+            writer.line("      " + fault.test());
+        });
+        return writer.text.toString();
+    }
+
+    private void head(Proof proof) {
+        line(proof.sequence().title());
+        line(String.format(
+                Locale.ROOT,
+                "%,d states, all of them visited; %,d scans carried out; up to %d event%s and %d bad contact%s in one scan",
+                proof.states(),
+                proof.scans(),
+                proof.mostEvents(),
+                proof.mostEvents() == 1 ? "" : "s",
+                proof.mostBad(),
+                proof.mostBad() == 1 ? "" : "s"));
+        long hold = proof.verdicts().stream().filter(Proof.Verdict::holds).count();
+        line(hold + " of " + proof.verdicts().size() + " properties hold");
+    }
+
+    private void kind(Proof proof, Property.Kind kind, boolean logic) {
+        List<Proof.Verdict> verdicts = proof.verdicts().stream()
+                .filter(v -> v.property().kind() == kind)
+                .toList();
+        if (verdicts.isEmpty()) {
+            return;
+        }
+        line("");
+        line(kind.words());
+        for (Proof.Verdict verdict : verdicts) {
+            line("  " + (verdict.holds() ? "holds  " : "BROKEN ")
+                    + verdict.property().words() + " [" + verdict.property().id() + "]");
+            if (logic) {
+                line("           " + verdict.property().logic());
+            }
+            story(verdict.story());
+        }
+    }
+
+    private void rest(Proof proof) {
+        line("");
+        proof.stepsNeverReached().forEach(s -> line("BROKEN step " + s + " is never reached, whatever happens"));
+        if (!proof.timelessLoop().isEmpty()) {
+            line("BROKEN the steps " + String.join(", ", proof.timelessLoop())
+                    + " follow each other for ever although nothing happens and no time passes");
+        }
+        if (proof.deadEnd().scans().isEmpty()) {
+            line(
+                    "holds  From every state vacuuming is regained when contacts are good again and a person presses what the lamps ask for");
+        } else {
+            line(
+                    "BROKEN From this state vacuuming is not regained, though all contacts are good and a person follows the lamps");
+            story(proof.deadEnd());
+        }
+        if (!proof.doNotApply().isEmpty()) {
+            line("Not judged, since the sequence has no such device: "
+                    + proof.doNotApply().stream().map(Property::id).collect(Collectors.joining(", ")));
+        }
+    }
+
+    private void story(Story story) {
+        for (int i = 0; i < story.scans().size(); i++) {
+            Story.Scan scan = story.scans().get(i);
+            String happens = scan.happens().isEmpty() ? "a scan passes" : String.join("; ", scan.happens());
+            String changes = scan.changes().isEmpty() ? "" : "  -> " + String.join(", ", scan.changes());
+            line("         " + (i + 1) + ". " + happens + "  [" + scan.step() + "]" + changes);
+        }
+    }
+
+    private void line(String line) {
+        text.append(line).append('\n');
+    }
+}

@@ -1,0 +1,290 @@
+package dustwright.engine.interlock;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Carries out a sequence scan by scan, with real times. One call of {@link #scan} is one scan: it reads the contacts that were set, decides and
+ * writes; between two calls nothing changes. Nothing else drives it, so a simulation, a panel or a test can step it as it likes.
+ *
+ * <pre>{@code
+ * Controller controller = new Controller(sequence);
+ * sequence.inputs().forEach(i -> controller.contact(i.name(), true));
+ * controller.press("reset", true);
+ * controller.scan(100);
+ * controller.is("vent_shut");
+ * }</pre>
+ */
+public final class Controller {
+    private final Sequence sequence;
+    private final ScanProgram program;
+    private final Map<String, Integer> places = new HashMap<>();
+    private final List<Line> lines = new ArrayList<>();
+    private boolean[] values = new boolean[64];
+    private boolean firstScan = true;
+
+    /** A controller before its first scan: all off, contacts bad, buttons not pressed. */
+    public Controller(Sequence sequence) {
+        this.sequence = sequence;
+        program = ScanProgram.of(sequence);
+        place("first_scan");
+        sequence.inputs().forEach(i -> place(contactName(i)));
+        sequence.buttons().forEach(b -> place(b.name()));
+        for (Statement statement : program.all()) {
+            place(statement.name());
+        }
+        for (Statement statement : program.all()) {
+            lines.add(line(statement));
+        }
+        sequence.buttons().forEach(b -> press(b.name(), false));
+        powerLost();
+    }
+
+    private static String contactName(Sequence.Input input) {
+        return input.filter().isPresent() ? ScanProgram.contact(input.name()) : input.name();
+    }
+
+    private int place(String name) {
+        int place = places.computeIfAbsent(name, n -> places.size());
+        if (place >= values.length) {
+            values = java.util.Arrays.copyOf(values, 2 * values.length);
+        }
+        return place;
+    }
+
+    private int placeOf(String name) {
+        Integer place = places.get(name);
+        if (place == null) {
+            throw new IllegalArgumentException("the sequence has no \"" + name + "\"");
+        }
+        return place;
+    }
+
+    /**
+     * Sets a contact for the next scans.
+     *
+     * @param good true for 1
+     */
+    public void contact(String input, boolean good) {
+        Sequence.Input declared = sequence.inputs().stream()
+                .filter(i -> i.name().equals(input))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the sequence has no input \"" + input + "\""));
+        values[placeOf(contactName(declared))] = good;
+    }
+
+    /** Presses a button or lets it go, for the next scans. */
+    public void press(String button, boolean pressed) {
+        Sequence.Button declared = sequence.buttons().stream()
+                .filter(b -> b.name().equals(button))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the sequence has no button \"" + button + "\""));
+        values[placeOf(button)] = pressed != declared.opensWhenPressed();
+    }
+
+    /**
+     * One scan.
+     *
+     * @param sinceLast_ms time since the scan before [ms]
+     */
+    public void scan(long sinceLast_ms) {
+        values[placeOf("first_scan")] = firstScan;
+        for (Line line : lines) {
+            line.carryOut(values, sinceLast_ms);
+        }
+        firstScan = false;
+    }
+
+    /** Takes the power away: outputs and lamps are off, times and steps forgotten; what is kept is kept until the next scan, the first again. */
+    public void powerLost() {
+        for (Statement statement : program.all()) {
+            if (!program.kept().contains(statement.name())) {
+                values[placeOf(statement.name())] = program.startOn().contains(statement.name());
+            }
+        }
+        lines.forEach(Line::forget);
+        firstScan = true;
+    }
+
+    /** Value of an output, lamp, cause, rule or {@code in_<step>} after the last scan. */
+    public boolean is(String name) {
+        return values[placeOf(name)];
+    }
+
+    /** The step after the last scan. */
+    public String step() {
+        return sequence.steps().stream()
+                .map(Sequence.Step::name)
+                .filter(s -> is("in_" + s))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Outputs after the last scan, by name, in the order of the sequence. */
+    public Map<String, Boolean> outputs() {
+        Map<String, Boolean> outputs = new LinkedHashMap<>();
+        sequence.outputs().forEach(o -> outputs.put(o.name(), is(o.name())));
+        return outputs;
+    }
+
+    /** Causes that are present after the last scan, the highest first. */
+    public List<Sequence.Cause> causes() {
+        return sequence.causes().stream().filter(c -> is(c.name())).toList();
+    }
+
+    /** Why an output is held off: the causes that demand it. */
+    public List<Sequence.Cause> why(String output) {
+        Optional<Sequence.Output> declared =
+                sequence.outputs().stream().filter(o -> o.name().equals(output)).findFirst();
+        return causes().stream()
+                .filter(c -> declared.filter(o -> o.stop().equals(c.demands().get(output)))
+                        .isPresent())
+                .toList();
+    }
+
+    private Line line(Statement statement) {
+        int to = placeOf(statement.name());
+        if (statement instanceof Statement.Assign assign) {
+            return new Assigning(to, term(assign.value()));
+        }
+        if (statement instanceof Statement.Delay delay) {
+            return new Timing(to, term(delay.run()), term(delay.run()).inverted(), time_ms(delay.timer()));
+        }
+        if (statement instanceof Statement.Sum sum) {
+            return new Timing(to, term(sum.run()), term(sum.forget()), time_ms(sum.timer()));
+        }
+        Statement.Count count = (Statement.Count) statement;
+        return new Counting(to, term(count.event()), term(count.forget()), count.limit());
+    }
+
+    private long time_ms(String timer) {
+        return Math.round(1000 * sequence.timer(timer).time_s());
+    }
+
+    private Term term(Expr expr) {
+        if (expr instanceof Expr.Constant constant) {
+            return values -> constant.value();
+        }
+        if (expr instanceof Expr.Name name) {
+            int place = placeOf(name.name());
+            return values -> values[place];
+        }
+        if (expr instanceof Expr.Not not) {
+            return term(not.of()).inverted();
+        }
+        boolean all = expr instanceof Expr.And;
+        Term[] terms = expr.terms().stream().map(this::term).toArray(Term[]::new);
+        return values -> {
+            for (Term term : terms) {
+                if (term.of(values) != all) {
+                    return !all;
+                }
+            }
+            return all;
+        };
+    }
+
+    /** A condition ready to be asked. */
+    private interface Term {
+        boolean of(boolean[] values);
+
+        default Term inverted() {
+            return values -> !of(values);
+        }
+    }
+
+    /** A line ready to be carried out. */
+    private abstract static class Line {
+        final int to;
+
+        Line(int to) {
+            this.to = to;
+        }
+
+        abstract void carryOut(boolean[] values, long sinceLast_ms);
+
+        void forget() {}
+    }
+
+    private static final class Assigning extends Line {
+        private final Term value;
+
+        Assigning(int to, Term value) {
+            super(to);
+            this.value = value;
+        }
+
+        @Override
+        void carryOut(boolean[] values, long sinceLast_ms) {
+            values[to] = value.of(values);
+        }
+    }
+
+    /** Time counts from the scan in which the condition is first true. */
+    private static final class Timing extends Line {
+        private final Term run;
+        private final Term forget;
+        private final long time_ms;
+        private long counted_ms;
+        private boolean ran;
+
+        Timing(int to, Term run, Term forget, long time_ms) {
+            super(to);
+            this.run = run;
+            this.forget = forget;
+            this.time_ms = time_ms;
+        }
+
+        @Override
+        void carryOut(boolean[] values, long sinceLast_ms) {
+            boolean runs = run.of(values);
+            if (forget.of(values)) {
+                counted_ms = 0;
+                ran = false;
+            } else {
+                counted_ms = Math.min(time_ms, counted_ms + (runs && ran ? sinceLast_ms : 0));
+                ran = runs;
+            }
+            values[to] = !forget.of(values) && counted_ms >= time_ms;
+        }
+
+        @Override
+        void forget() {
+            counted_ms = 0;
+            ran = false;
+        }
+    }
+
+    private static final class Counting extends Line {
+        private final Term event;
+        private final Term forget;
+        private final int limit;
+        private int counted;
+
+        Counting(int to, Term event, Term forget, int limit) {
+            super(to);
+            this.event = event;
+            this.forget = forget;
+            this.limit = limit;
+        }
+
+        @Override
+        void carryOut(boolean[] values, long sinceLast_ms) {
+            if (forget.of(values)) {
+                counted = 0;
+            } else if (event.of(values)) {
+                counted = Math.min(limit, counted + 1);
+            }
+            values[to] = counted >= limit;
+        }
+
+        @Override
+        void forget() {
+            counted = 0;
+        }
+    }
+}

@@ -1,0 +1,134 @@
+package dustwright.engine.interlock;
+
+import java.util.List;
+
+/**
+ * One device that breaks at any time and stays broken.
+ *
+ * @param id stable name
+ * @param words in words
+ * @param target name in the plant that behaves otherwise from then on
+ * @param is how, with {@code as_it_should} for the healthy behaviour and {@code broken} from the moment it breaks
+ * @param test how such a fault is found before it matters
+ */
+public record DeviceFault(String id, String words, String target, String is, String test) {
+    private static final String STUCK_ON = "as_it_should or broken";
+    private static final String STUCK_OFF = "as_it_should and not broken";
+
+    /** All single faults that are looked at. */
+    public static final List<DeviceFault> ALL = List.of(
+            new DeviceFault(
+                    "vent-sticks-shut",
+                    "vent valve, once shut, stays shut",
+                    "t_vent_open",
+                    "not vent_shut and (t_vent_open or not broken)",
+                    "seen by the vent proof"),
+            new DeviceFault(
+                    "vent-sticks-open",
+                    "vent valve stays open",
+                    "t_vent_open",
+                    "not vent_shut or (t_vent_open and broken)",
+                    "seen as no vacuum"),
+            new DeviceFault(
+                    "valve-contactor-welded",
+                    "rotary valve contactor, once on, stays on",
+                    "t_rotor",
+                    "as_it_should or (t_rotor and broken and not t_jam)",
+                    "seen as motion while not driven; then the isolator"),
+            new DeviceFault(
+                    "valve-does-not-start",
+                    "rotary valve motor does not turn",
+                    "t_rotor",
+                    STUCK_OFF,
+                    "seen by the motion switch"),
+            new DeviceFault(
+                    "pump-contactor-welded",
+                    "producer contactor, once on, stays on",
+                    "t_pump_turning",
+                    "as_it_should or (t_pump_turning and broken)",
+                    "motor current while off is not watched: add it, or look"),
+            new DeviceFault(
+                    "pump-does-not-start", "producer does not start", "t_pump_turning", STUCK_OFF, "seen as no vacuum"),
+            new DeviceFault(
+                    "container-probe-reads-free",
+                    "container probe reads free",
+                    "container_free",
+                    STUCK_ON,
+                    "not seen: simulate the probe monthly, or weigh the container"),
+            new DeviceFault(
+                    "container-probe-reads-covered",
+                    "container probe reads covered (broken wire)",
+                    "container_free",
+                    STUCK_OFF,
+                    "seen as a container that is not full"),
+            new DeviceFault(
+                    "receiver-probe-reads-free",
+                    "receiver probe reads free",
+                    "receiver_free",
+                    STUCK_ON,
+                    "not seen: simulate the probe monthly"),
+            new DeviceFault(
+                    "receiver-probe-reads-covered",
+                    "receiver probe reads covered (broken wire)",
+                    "receiver_free",
+                    STUCK_OFF,
+                    "seen as RECEIVER BLOCKED without reason"),
+            new DeviceFault(
+                    "motion-reads-turning",
+                    "motion switch reads turning",
+                    "motion",
+                    STUCK_ON,
+                    "seen as motion while not driven, as soon as the valve stops"),
+            new DeviceFault(
+                    "motion-reads-standing",
+                    "motion switch reads standing (broken wire)",
+                    "motion",
+                    STUCK_OFF,
+                    "seen as rotary valve not turning"),
+            new DeviceFault(
+                    "vent-limit-reads-open",
+                    "vent limit switch reads open",
+                    "vent_open_limit",
+                    STUCK_ON,
+                    "seen as a vent that does not shut"),
+            new DeviceFault(
+                    "vent-limit-reads-not-open",
+                    "vent limit switch reads not open (broken wire)",
+                    "vent_open_limit",
+                    STUCK_OFF,
+                    "seen by the vent proof; no start"),
+            new DeviceFault(
+                    "low-switch-reads-no-vacuum",
+                    "low vacuum switch reads no vacuum",
+                    "no_vacuum",
+                    STUCK_ON,
+                    "not seen: compare with the gauge monthly"),
+            new DeviceFault(
+                    "low-switch-reads-vacuum",
+                    "low vacuum switch reads vacuum (broken wire)",
+                    "no_vacuum",
+                    STUCK_OFF,
+                    "seen by the vent proof; no start"),
+            new DeviceFault(
+                    "suction-switch-reads-vacuum",
+                    "high vacuum switch reads vacuum",
+                    "suction",
+                    STUCK_ON,
+                    "seen by the lamp VACUUMING while standing"),
+            new DeviceFault(
+                    "suction-switch-reads-none",
+                    "high vacuum switch reads no vacuum (broken wire)",
+                    "suction",
+                    STUCK_OFF,
+                    "seen as no vacuum"),
+            new DeviceFault(
+                    "container-switch-reads-in-place",
+                    "container switch reads in place",
+                    "container_in_place",
+                    STUCK_ON,
+                    "not seen: lift the container monthly and look for the hold"),
+            new DeviceFault(
+                    "start-stuck", "START stays pressed", "start", STUCK_ON, "dead button: seen by the next operator"),
+            new DeviceFault(
+                    "reset-stuck", "RESET stays pressed", "reset", STUCK_ON, "dead button: seen at the next fault"));
+}

@@ -1,0 +1,296 @@
+package dustwright.engine.interlock;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The sequence together with a plant that may do anything at any scan, the observers and the properties: assignments only, carried out in
+ * their order once per scan, with free choices in it.
+ *
+ * @param lines the scan
+ * @param events names of what may happen at one moment: a button, a probe that changes, a time that is out
+ * @param contacts names of contacts that may be bad, each scan anew
+ * @param startOn memory that is true in the beginning
+ * @param properties those that apply; property {@code i} holds after a scan when {@code holds_i} is true
+ * @param doNotApply those that speak of devices the sequence does not have
+ */
+record World(
+        List<Statement.Assign> lines,
+        List<String> events,
+        List<String> contacts,
+        Set<String> startOn,
+        List<Property> properties,
+        List<Property> doNotApply) {
+    /** Contacts that follow what truly is; every other contact may change at any scan. */
+    private static final Map<String, String> WITNESSES = witnesses();
+
+    private static Map<String, String> witnesses() {
+        Map<String, String> by = new LinkedHashMap<>();
+        by.put("motion", "t_rotor");
+        by.put("vent_open_limit", "t_vent_open");
+        by.put("no_vacuum", "not t_vacuum");
+        by.put("suction", "t_vacuum");
+        by.put("container_free", "not t_container_covered");
+        by.put("container_in_place", "t_container_there");
+        by.put("receiver_free", "not t_receiver_covered");
+        return by;
+    }
+
+    static World of(Sequence sequence, Optional<DeviceFault> fault) {
+        return new Writer(sequence, ScanProgram.withSharedLatches(sequence), fault, true).write();
+    }
+
+    /** Every cause with its own latch and every input on its own: for reading a story, and for comparing. */
+    static World inFull(Sequence sequence, Optional<DeviceFault> fault) {
+        return new Writer(sequence, ScanProgram.of(sequence), fault, false).write();
+    }
+
+    /** The network to search. */
+    Circuit circuit() {
+        List<String> watched = new ArrayList<>();
+        for (int i = 0; i < properties.size(); i++) {
+            watched.add("holds_" + i);
+        }
+        return Circuit.of(
+                lines, Stream.concat(events.stream(), contacts.stream()).toList(), startOn, watched);
+    }
+
+    /** What may happen in one scan: so many events, and so many bad contacts besides. */
+    Moves moves(Circuit circuit, int mostEvents, int mostBad) {
+        List<Integer> happen = new ArrayList<>();
+        List<Integer> bad = new ArrayList<>();
+        for (int c = 0; c < circuit.choices.size(); c++) {
+            (contacts.contains(circuit.choices.get(c)) ? bad : happen).add(c);
+        }
+        return Moves.of(happen, mostEvents, bad, mostBad, circuit.choices.size());
+    }
+
+    private static final class Writer {
+        private final Sequence sequence;
+        private final ScanProgram program;
+        private final Optional<DeviceFault> fault;
+        private final boolean twins;
+        private final List<Statement.Assign> lines = new ArrayList<>();
+        private final Set<String> choices = new LinkedHashSet<>();
+        private final Set<String> contacts = new LinkedHashSet<>();
+        private final Set<String> startOn = new LinkedHashSet<>();
+        private final List<Property> applied = new ArrayList<>();
+        private final List<Property> notApplied = new ArrayList<>();
+
+        Writer(Sequence sequence, ScanProgram program, Optional<DeviceFault> fault, boolean twins) {
+            this.sequence = sequence;
+            this.program = program;
+            this.fault = fault;
+            this.twins = twins;
+        }
+
+        World write() {
+            assign("dip_now", "dip or not powered");
+            choices.add("dip");
+            assign("powered", "yes");
+            copiesOfTheScanBefore();
+            plant();
+            program.decide().stream().map(Statement::name).distinct().forEach(this::forgetWithoutPower);
+            assign("first_scan", "dip_now");
+            sequence.outputs().forEach(o -> assign("was_" + o.name(), o.name()));
+            if (sequence.lamps().stream().anyMatch(l -> l.name().equals("pump"))) {
+                assign("was_pump", "pump");
+            }
+            sequence.steps().forEach(s -> assign("was_in_" + s.name(), "in_" + s.name()));
+            program.decide().forEach(this::decide);
+            observers();
+            properties();
+            List<Statement.Assign> all = twins ? Twins.merged(lines) : lines;
+            return new World(
+                    List.copyOf(all), List.copyOf(choices), List.copyOf(contacts), startOn, applied, notApplied);
+        }
+
+        private void copiesOfTheScanBefore() {
+            assign("told_open", "not vent_shut");
+            for (String observer : List.of("session", "waiting", "asked_cleaning", "stopping")) {
+                assign("was_" + observer, "o_" + observer);
+            }
+        }
+
+        /** What moves between two scans, and what the contacts then say. */
+        private void plant() {
+            if (fault.isPresent()) {
+                choices.add("breaks");
+                assign("broken", "broken or breaks");
+            }
+            level("t_container_covered", false);
+            contact("t_container_there");
+            level("t_receiver_covered", false);
+            contacts.add("bad_t_jam");
+            assign("t_jam", "bad_t_jam");
+            choices.add("coasted");
+            truth("t_pump_turning", "pump or (t_pump_turning and not coasted)");
+            truth("t_vent_open", "not vent_shut");
+            truth("t_vacuum", "t_pump_turning and not t_vent_open");
+            truth("t_rotor", "valve and not t_jam");
+            for (Sequence.Input input : sequence.inputs()) {
+                String witness = WITNESSES.get(input.name());
+                if (witness == null) {
+                    contact(input.name());
+                } else {
+                    truth(input.name(), witness);
+                }
+            }
+            buttons();
+        }
+
+        /** Buttons are pressed for one scan; START may be held, since held buttons must do nothing. */
+        private void buttons() {
+            Expr higher = Expr.Constant.NO;
+            for (Sequence.Button button : sequence.buttons()) {
+                String name = button.name();
+                if (name.equals("start")
+                        || fault.filter(f -> f.target().equals(name)).isPresent()) {
+                    assign(ScanProgram.before(name), name);
+                    forget(ScanProgram.before(name), true);
+                    level(name, false);
+                    assign("press_" + name, name + " and not " + ScanProgram.before(name));
+                } else {
+                    choices.add("push_" + name);
+                    assign("press_" + name, "push_" + name);
+                }
+                Expr press = Expr.name("press_" + name);
+                lines.add(new Statement.Assign("press_" + name, press.and(higher.not())));
+                higher = higher.or(press);
+            }
+        }
+
+        /** A contact that may be bad in any scan. */
+        private void contact(String name) {
+            contacts.add("bad_" + name);
+            assign(name, "not bad_" + name);
+        }
+
+        /** Something that stays as it is until it changes. */
+        private void level(String name, boolean startsOn) {
+            choices.add("flip_" + name);
+            if (startsOn) {
+                startOn.add(name);
+            }
+            assign(name, "(" + name + " and not flip_" + name + ") or (not " + name + " and flip_" + name + ")");
+            fault.filter(f -> f.target().equals(name)).ifPresent(f -> {
+                String raw = name + "_healthy";
+                lines.remove(lines.size() - 1);
+                if (startsOn) {
+                    startOn.add(raw);
+                }
+                assign(raw, "(" + raw + " and not flip_" + name + ") or (not " + raw + " and flip_" + name + ")");
+                assign(name, f.is().replace("as_it_should", raw));
+            });
+        }
+
+        private void truth(String name, String is) {
+            assign(
+                    name,
+                    fault.filter(f -> f.target().equals(name))
+                            .map(f -> f.is().replace("as_it_should", "(" + is + ")"))
+                            .orElse(is));
+        }
+
+        private void forgetWithoutPower(String name) {
+            if (!program.kept().contains(name)) {
+                forget(name, program.startOn().contains(name));
+            }
+        }
+
+        private void forget(String name, boolean startsOn) {
+            assign(name, startsOn ? name + " or dip_now" : name + " and not dip_now");
+        }
+
+        /**
+         * A time may be out at any scan in which it runs, and a count may be full or not in any scan: every setting is then among what is
+         * searched.
+         */
+        private void decide(Statement statement) {
+            String name = statement.name();
+            Expr self = Expr.name(name);
+            Expr out = Expr.name("out_" + name);
+            if (statement instanceof Statement.Assign assign) {
+                lines.add(assign);
+            } else if (statement instanceof Statement.Delay delay) {
+                choices.add("out_" + name);
+                lines.add(new Statement.Assign(name, delay.run().and(self.or(out))));
+            } else if (statement instanceof Statement.Sum sum) {
+                choices.add("out_" + name);
+                lines.add(new Statement.Assign(
+                        name, sum.forget().not().and(self.or(sum.run().and(out)))));
+            } else {
+                contacts.add("out_" + name);
+                lines.add(new Statement.Assign(name, out));
+            }
+        }
+
+        private void observers() {
+            Set<String> names = names();
+            Obligations.OBSERVERS.forEach(o -> names.add(o.name()));
+            for (Obligations.Observer observer : Obligations.OBSERVERS) {
+                if (observer.startsOn()) {
+                    startOn.add(observer.name());
+                }
+                if (!observer.survivesPower()) {
+                    forget(observer.name(), observer.startsOn());
+                }
+                lines.add(new Statement.Assign(observer.name(), withoutMissing(Expr.of(observer.is()), names)));
+            }
+        }
+
+        private void properties() {
+            Set<String> names = names();
+            for (Property property : Obligations.ALL) {
+                boolean applies = (property.needs().isEmpty() || names.contains(property.needs()))
+                        && !names.contains(property.without());
+                if (!applies) {
+                    notApplied.add(property);
+                    continue;
+                }
+                assign("holds_" + applied.size(), withoutMissing(Expr.of(property.logic()), names));
+                applied.add(property);
+            }
+        }
+
+        private Set<String> names() {
+            return Stream.of(lines.stream().map(Statement.Assign::name), choices.stream(), contacts.stream())
+                    .flatMap(n -> n)
+                    .collect(Collectors.toCollection(LinkedHashSet::new));
+        }
+
+        /** A device that is not there is healthy, never pressed, never in that step, never timed out. */
+        private static Expr withoutMissing(Expr expr, Set<String> names) {
+            return expr.replace(n -> {
+                String name = ((Expr.Name) n).name();
+                if (names.contains(name)) {
+                    return n;
+                }
+                if (name.equals("clean_fitted")) {
+                    return names.contains("press_clean") ? Expr.Constant.YES : Expr.Constant.NO;
+                }
+                boolean contact = name.endsWith("_ok")
+                        || name.contains("_ok_")
+                        || name.contains("_cool")
+                        || name.contains("at_speed")
+                        || name.equals("isolation_ready");
+                return contact ? Expr.Constant.YES : Expr.Constant.NO;
+            });
+        }
+
+        private void assign(String name, String is) {
+            assign(name, Expr.of(is));
+        }
+
+        private void assign(String name, Expr is) {
+            lines.add(new Statement.Assign(name, is));
+        }
+    }
+}

@@ -1,0 +1,131 @@
+package dustwright.engine.interlock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Every default variant is proven, a drum for a bag in two of them, since it changes words only; the search itself is held by properties that must
+ * not hold.
+ */
+class DefaultProofTest {
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 31})
+    void every_variant_is_proven(int variant) {
+        Options options = Options.numbered(variant);
+        Proof proof = Proof.of(DefaultSequence.of(options.words().toString(), options), Proof.Adversary.PLAIN);
+
+        assertThat(proof.broken()).isEmpty();
+        assertThat(proof.stepsNeverReached()).isEmpty();
+        assertThat(proof.timelessLoop()).isEmpty();
+        assertThat(proof.deadEnd()).isEqualTo(Story.NONE);
+        assertThat(proof.states()).isGreaterThan(5000);
+    }
+
+    @Test
+    void any_two_bad_contacts_in_each_scan_change_no_verdict() {
+        Sequence sequence = DefaultSequence.of("bag", Options.USUAL);
+        Proof plain = Proof.of(sequence, Proof.Adversary.PLAIN);
+        Proof usual = Proof.of(sequence, Proof.Adversary.TWO_BAD);
+
+        assertThat(usual.broken()).isEmpty();
+        assertThat(usual.states()).isGreaterThan(plain.states());
+    }
+
+    @Test
+    void properties_that_do_not_apply_speak_of_devices_that_are_not_there() {
+        Proof proof = Proof.of(DefaultSequence.of("bag", Options.USUAL), Proof.Adversary.PLAIN);
+
+        assertThat(proof.doNotApply())
+                .extracting(Property::id)
+                .containsExactlyInAnyOrder(
+                        "line-shut",
+                        "producer-lost",
+                        "staggered",
+                        "at-speed",
+                        "at-speed-two",
+                        "speed-held",
+                        "cleaning-asked",
+                        "one-goes-on",
+                        "clean-button");
+    }
+
+    /** Facts about the plant, not about the logic: what is lost when the vent sticks shut, and what still holds. */
+    @Test
+    void a_vent_that_sticks_shut_leaves_vacuum_but_the_producer_is_still_switched_off() {
+        Set<String> lost = Proof.defeated(
+                DefaultSequence.of("bag", Options.USUAL),
+                DeviceFault.ALL.stream()
+                        .filter(f -> f.id().equals("vent-sticks-shut"))
+                        .findFirst()
+                        .orElseThrow());
+
+        assertThat(lost).contains("vacuum-gone").doesNotContain("pump-side", "container-high-vent", "stop-all");
+    }
+
+    @Test
+    void a_dead_bag_probe_defeats_what_depends_on_it() {
+        Set<String> lost = Proof.defeated(
+                DefaultSequence.of("bag", Options.USUAL),
+                DeviceFault.ALL.stream()
+                        .filter(f -> f.id().equals("container-probe-reads-free"))
+                        .findFirst()
+                        .orElseThrow());
+
+        assertThat(lost)
+                .contains("container-high-vent", "container-high-valve")
+                .doesNotContain("stop-all", "receiver-high-vent");
+    }
+
+    /** Without the container's latch the story is short, and each of its scans is told. */
+    @Test
+    void a_violation_is_told_as_the_shortest_story() {
+        Sequence whole = DefaultSequence.of("bag", Options.USUAL);
+        Sequence broken = Mutants.withCauses(
+                whole,
+                whole.causes().stream().filter(c -> !c.name().equals("estop")).toList());
+        Proof proof = Proof.of(broken, Proof.Adversary.PLAIN);
+
+        Proof.Verdict verdict = proof.verdicts().stream()
+                .filter(v -> v.property().id().equals("stop-all"))
+                .findFirst()
+                .orElseThrow();
+        List<Story.Scan> scans = verdict.story().scans();
+        assertThat(verdict.holds()).isFalse();
+        assertThat(scans.get(0).happens()).contains("power comes on");
+        assertThat(scans)
+                .anySatisfy(s -> assertThat(s.happens()).anyMatch(h -> h.contains("emergency stop chain: pressed")));
+        assertThat(scans).hasSizeBetween(4, 8);
+    }
+
+    @Test
+    void a_state_without_a_way_back_is_found() {
+        Sequence whole = DefaultSequence.of("bag", Options.USUAL);
+        Sequence stuck = Mutants.withSteps(
+                whole,
+                whole.steps().stream()
+                        .map(s -> s.name().equals("run_on")
+                                ? new Sequence.Step(
+                                        s.name(),
+                                        s.words(),
+                                        s.on(),
+                                        s.keep(),
+                                        s.time(),
+                                        List.of(s.exits().get(0)))
+                                : s)
+                        .toList());
+
+        Proof proof = Proof.of(stuck, Optional.empty(), Proof.Adversary.PLAIN);
+        assertThat(proof.deadEnd().scans()).isNotEmpty();
+        assertThat(proof.deadEnd()
+                        .scans()
+                        .get(proof.deadEnd().scans().size() - 1)
+                        .step())
+                .isEqualTo("run_on");
+    }
+}

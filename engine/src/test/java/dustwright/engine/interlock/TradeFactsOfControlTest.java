@@ -1,0 +1,166 @@
+package dustwright.engine.interlock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What the trade expects of a sequence (common practice, no source), shown on the default sequence with its real times. */
+class TradeFactsOfControlTest {
+    private Bench bench = new Bench(DefaultSequence.of("bench", Options.USUAL));
+
+    @BeforeEach
+    void start() {
+        bench = Bench.vacuuming(DefaultSequence.of("bench", Options.USUAL));
+        assertThat(bench.is("vent_shut")).isTrue();
+    }
+
+    @Test
+    void bag_neck_high_level_opens_the_vent_and_stops_vacuuming_until_the_bag_is_changed() {
+        bench.controller.contact("container_free", false);
+        bench.run(2.9);
+        assertThat(bench.is("vent_shut")).isTrue();
+        bench.run(0.3);
+        assertThat(bench.is("vent_shut")).isFalse();
+        assertThat(bench.is("valve")).isFalse();
+        assertThat(bench.is("lamp_container_high")).isTrue();
+
+        bench.controller.contact("container_free", true);
+        bench.push("start");
+        bench.run(60);
+        assertThat(bench.is("vent_shut"))
+                .as("a probe that clears by itself changes nothing")
+                .isFalse();
+
+        bench.push("container_change");
+        bench.controller.contact("container_in_place", false);
+        bench.run(60);
+        bench.controller.contact("container_in_place", true);
+        bench.push("container_placed");
+        bench.run(5);
+        assertThat(bench.is("valve")).as("confirming moves nothing").isFalse();
+        bench.push("start");
+        assertThat(bench.is("horn")).isTrue();
+        bench.until("vacuuming", 60);
+        assertThat(bench.is("vent_shut")).isTrue();
+    }
+
+    @Test
+    void receiver_high_level_stops_vacuuming_the_valve_keeps_turning_and_vacuuming_returns_by_itself() {
+        bench.controller.contact("receiver_free", false);
+        bench.run(3.2);
+        assertThat(bench.is("vent_shut")).isFalse();
+        assertThat(bench.is("lamp_receiver_high")).isTrue();
+        for (int second = 0; second < 60; second++) {
+            bench.run(1);
+            assertThat(bench.is("valve")).isTrue();
+        }
+        bench.controller.contact("receiver_free", true);
+        bench.run(14.5);
+        assertThat(bench.is("vent_shut")).isFalse();
+        bench.run(1);
+        assertThat(bench.is("vent_shut")).as("nobody pressed anything").isTrue();
+    }
+
+    @Test
+    void a_probe_that_stays_covered_becomes_a_latched_fault_that_says_what_to_look_for() {
+        bench.controller.contact("receiver_free", false);
+        bench.run(3 + 151);
+        assertThat(bench.controller.causes()).anySatisfy(c -> {
+            assertThat(c.name()).isEqualTo("blocked");
+            assertThat(c.response()).contains("plugged valve", "bridged material", "failed valve drive");
+        });
+        assertThat(bench.is("pump")).isFalse();
+        bench.controller.contact("receiver_free", true);
+        bench.run(60);
+        assertThat(bench.controller.step()).as("latched").isEqualTo("tripped");
+        assertThat(bench.is("lamp_fault")).isTrue();
+        bench.push("reset");
+        assertThat(bench.controller.step()).isEqualTo("standing");
+    }
+
+    @Test
+    void filters_are_cleaned_with_the_vent_open_and_the_producer_off_load() {
+        bench.run(1500);
+        bench.until("pulsing", 30);
+        assertThat(bench.is("pulses")).isTrue();
+        assertThat(bench.is("pump")).isTrue();
+        assertThat(bench.is("vent_shut")).isFalse();
+        assertThat(bench.is("lamp_cleaning")).isTrue();
+        bench.until("vacuuming", 60);
+    }
+
+    @Test
+    void four_separate_lamps_tell_what_is_so() {
+        bench.run(1);
+        assertThat(bench.is("lamp_vacuuming")).isTrue();
+        assertThat(bench.is("lamp_valve")).isTrue();
+        assertThat(bench.is("lamp_container_high")).isFalse();
+        assertThat(bench.is("lamp_receiver_high")).isFalse();
+        bench.jammed = true;
+        bench.scan();
+        assertThat(bench.is("lamp_valve"))
+                .as("from the rotor, not from the contactor")
+                .isFalse();
+    }
+
+    @Test
+    void emergency_stop_stops_everything_and_nothing_returns_without_reset_and_start() {
+        bench.controller.contact("estop_ok", false);
+        bench.scan();
+        assertThat(bench.allOff()).isTrue();
+        bench.controller.contact("estop_ok", true);
+        bench.push("start");
+        bench.run(300);
+        assertThat(bench.allOff()).isTrue();
+        bench.push("reset");
+        bench.run(300);
+        assertThat(bench.allOff()).as("a reset starts nothing").isTrue();
+        bench.push("start");
+        bench.until("vacuuming", 60);
+    }
+
+    @Test
+    void after_a_loss_of_power_nothing_restarts_by_itself_not_even_with_start_held() {
+        bench.controller.press("start", true);
+        bench.controller.powerLost();
+        assertThat(bench.allOff()).isTrue();
+        bench.run(300);
+        assertThat(bench.allOff()).isTrue();
+        bench.push("reset");
+        bench.run(300);
+        assertThat(bench.allOff())
+                .as("the button was never let go and pressed anew")
+                .isTrue();
+    }
+
+    @Test
+    void a_full_bag_outranks_the_turning_valve_and_fire_outranks_both() {
+        bench.controller.contact("receiver_free", false);
+        bench.run(4);
+        assertThat(bench.is("valve")).isTrue();
+        bench.controller.contact("container_free", false);
+        bench.run(3.2);
+        assertThat(bench.is("valve")).isFalse();
+        bench.run(300);
+        assertThat(bench.is("blocked"))
+                .as("a standing valve cannot clear the probe: no false alarm")
+                .isFalse();
+
+        bench = Bench.vacuuming(DefaultSequence.of("bench", Options.USUAL));
+        bench.controller.contact("receiver_free", false);
+        bench.run(4);
+        bench.controller.contact("fire_ok", false);
+        bench.scan();
+        assertThat(bench.allOff()).isTrue();
+    }
+
+    @Test
+    void a_vent_that_sticks_shut_still_loses_its_vacuum_since_the_producer_is_switched_off() {
+        bench.ventSticks = true;
+        bench.controller.contact("container_free", false);
+        bench.run(3.2 + 3.2);
+        assertThat(bench.is("vent_stuck")).isTrue();
+        assertThat(bench.is("pump")).isFalse();
+    }
+}

@@ -1,0 +1,201 @@
+package dustwright.plantfile;
+
+import dustwright.engine.interlock.Expr;
+import dustwright.engine.interlock.Sequence;
+import dustwright.engine.interlock.TimelessLoops;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What only the whole file can tell: names that nothing declares, steps nobody reaches, outputs that contradict, loops without time.
+ */
+final class SequenceChecks {
+    private static final Set<String> WORDS_OF_CONDITIONS =
+            Set.of("and", "or", "not", "yes", "no", "trip", "time_out", "first_scan");
+
+    private final Sequence sequence;
+    private final SourceMap lines;
+    private final Faults faults;
+    private final Set<String> signals;
+    private final Set<String> timers;
+    private final Set<String> outputs;
+    private final Set<String> steps;
+
+    SequenceChecks(Sequence sequence, SourceMap lines, Faults faults) {
+        this.sequence = sequence;
+        this.lines = lines;
+        this.faults = faults;
+        signals = sequence.names().collect(Collectors.toCollection(LinkedHashSet::new));
+        timers = sequence.timers().stream().map(Sequence.Timer::name).collect(Collectors.toSet());
+        outputs = sequence.outputs().stream().map(Sequence.Output::name).collect(Collectors.toSet());
+        steps = sequence.steps().stream().map(Sequence.Step::name).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    void check() {
+        eachNameOnce();
+        sequence.inputs()
+                .forEach(i -> i.filter().ifPresent(t -> known(t, timers, "time", "inputs." + i.name() + ".filter")));
+        sequence.outputs().forEach(this::output);
+        sequence.rules().forEach(this::rule);
+        sequence.causes().forEach(this::cause);
+        sequence.steps().forEach(this::step);
+        sequence.lamps().forEach(l -> condition(l.when(), signals, "lamps." + l.name() + ".when"));
+        if (faults.none()) {
+            reach();
+            loops();
+        }
+    }
+
+    /** Names of all sections stand in conditions, so no two may be the same. */
+    private void eachNameOnce() {
+        Map<String, String> first = new HashMap<>();
+        sequence.inputs().forEach(i -> once(first, i.name(), "inputs"));
+        sequence.buttons().forEach(b -> once(first, b.name(), "buttons"));
+        sequence.outputs().forEach(o -> once(first, o.name(), "outputs"));
+        sequence.rules().forEach(r -> once(first, r.name(), "rules"));
+        sequence.causes().forEach(c -> once(first, c.name(), "causes"));
+        sequence.lamps().forEach(l -> once(first, l.name(), "lamps"));
+        sequence.steps().forEach(s -> once(first, "in_" + s.name(), "steps"));
+    }
+
+    private void once(Map<String, String> first, String name, String section) {
+        String path = section + "." + (section.equals("steps") ? name.substring(3) : name);
+        String earlier = first.putIfAbsent(name, section);
+        if (earlier != null) {
+            keyFault(path, "\"" + name + "\" is already the name of one of the " + earlier, "another name");
+        }
+        if (!name.matches("[a-z][a-z0-9_]*") || WORDS_OF_CONDITIONS.contains(name)) {
+            keyFault(
+                    path,
+                    "\"" + name + "\" cannot stand in a condition",
+                    "small letters, digits and _, and no word that conditions use");
+        }
+    }
+
+    private void output(Sequence.Output output) {
+        String path = "outputs." + output.name();
+        condition(output.offWhen(), signals, path + ".off when");
+        output.neverWith().forEach(o -> known(o, outputs, "output", path + ".never with"));
+    }
+
+    private void rule(Sequence.Rule rule) {
+        String path = "rules." + rule.name();
+        if (rule instanceof Sequence.Rule.Is is) {
+            condition(is.when(), signals, path + ".when");
+        } else if (rule instanceof Sequence.Rule.After after) {
+            condition(after.when(), signals, path + ".when");
+            known(after.timer(), timers, "time", path + ".after");
+        } else if (rule instanceof Sequence.Rule.InAll sum) {
+            condition(sum.when(), signals, path + ".when");
+            condition(sum.forget(), signals, path + ".forget when");
+            known(sum.timer(), timers, "time", path + ".in all");
+        } else if (rule instanceof Sequence.Rule.Times times) {
+            condition(times.event(), signals, path + ".when");
+            condition(times.forget(), signals, path + ".forget when");
+        } else if (rule instanceof Sequence.Rule.Latch latch) {
+            condition(latch.set(), signals, path + ".set when");
+            condition(latch.reset(), signals, path + ".reset when");
+        }
+    }
+
+    private void cause(Sequence.Cause cause) {
+        String path = "causes." + cause.name();
+        condition(cause.when(), signals, path + ".when");
+        cause.demands().keySet().forEach(o -> known(o, outputs, "output", path + ".demands." + o));
+    }
+
+    private void step(Sequence.Step step) {
+        String path = "steps." + step.name();
+        step.on().forEach(o -> known(o, outputs, "output", path + ".on"));
+        step.keep().forEach(o -> known(o, outputs, "output", path + ".keep"));
+        step.time().ifPresent(t -> known(t, timers, "time", path + ".time"));
+        Set<String> here = new LinkedHashSet<>(signals);
+        step.time().ifPresent(t -> here.add("time_out"));
+        for (int i = 0; i < step.exits().size(); i++) {
+            Sequence.Exit exit = step.exits().get(i);
+            known(exit.to(), steps, "step", path + ".exits[" + i + "].to");
+            condition(exit.when(), here, path + ".exits[" + i + "].when");
+        }
+        contradictions(step, path);
+    }
+
+    private void contradictions(Sequence.Step step, String path) {
+        for (String output : step.on()) {
+            if (step.keep().contains(output)) {
+                valueFault(
+                        path + ".keep",
+                        "\"" + output + "\" is both switched on and kept in this step",
+                        "it in one of the two lists");
+            }
+            sequence.outputs().stream()
+                    .filter(o -> o.name().equals(output))
+                    .flatMap(o -> o.neverWith().stream())
+                    .filter(o -> step.on().contains(o) || step.keep().contains(o))
+                    .forEach(other -> valueFault(
+                            path + ".on",
+                            "\"" + output + "\" is on in this step together with \"" + other
+                                    + "\", which it may never be",
+                            "one of the two"));
+        }
+    }
+
+    private void condition(Expr condition, Set<String> allowed, String path) {
+        condition.names().forEach(n -> known(n, allowed, "device or signal", path));
+    }
+
+    private void known(String name, Collection<String> names, String kind, String path) {
+        if (names.contains(name)) {
+            return;
+        }
+        Span span = lines.value(path).orElseThrow();
+        faults.add(new Fault(
+                span.line(),
+                span.column(),
+                path,
+                "there is no " + kind + " \"" + Names.shortened(name) + "\"",
+                "a name that this file declares",
+                Names.nearest(name, names).map(n -> "\"" + n + "\"")));
+    }
+
+    /** Every step must be led to from the first. */
+    private void reach() {
+        Set<String> reached = new HashSet<>();
+        List<String> open = new ArrayList<>(List.of(sequence.steps().get(0).name()));
+        while (!open.isEmpty()) {
+            String step = open.remove(open.size() - 1);
+            if (reached.add(step)) {
+                sequence.step(step).exits().stream()
+                        .filter(e -> !e.when().equals(Expr.Constant.NO))
+                        .forEach(e -> open.add(e.to()));
+            }
+        }
+        steps.stream()
+                .filter(s -> !reached.contains(s))
+                .forEach(s ->
+                        keyFault("steps." + s, "no way leads to step \"" + s + "\"", "an exit to it in some step"));
+    }
+
+    private void loops() {
+        TimelessLoops.of(sequence)
+                .ifPresent(loop -> keyFault(
+                        "steps." + loop.get(0),
+                        "the steps " + String.join(", ", loop)
+                                + " can follow each other for ever without time passing or anything happening",
+                        "a time or a changing condition in one of their exits"));
+    }
+
+    private void keyFault(String path, String message, String expected) {
+        faults.add(lines.key(path).orElseThrow(), path, message, expected);
+    }
+
+    private void valueFault(String path, String message, String expected) {
+        faults.add(lines.value(path).orElseThrow(), path, message, expected);
+    }
+}

@@ -1,0 +1,109 @@
+package dustwright.plantfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.engine.interlock.DefaultSequence;
+import dustwright.engine.interlock.Options;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Sequence files: what is written is read back, and what is wrong is told with its line. */
+class SequenceReaderTest {
+    private static final String WHOLE = SequenceText.of(DefaultSequence.of("Bag, one producer", Options.USUAL));
+
+    @Test
+    void every_default_sequence_is_read_as_it_was_written() {
+        for (int variant = 0; variant < Options.COUNT; variant++) {
+            Options options = Options.numbered(variant);
+            var sequence = DefaultSequence.of("Station \"R\": " + options.container(), options);
+            SequenceReading reading = SequenceReader.read(SequenceText.of(sequence));
+            assertThat(reading).isInstanceOf(SequenceReading.Read.class);
+            assertThat(((SequenceReading.Read) reading).sequence()).isEqualTo(sequence);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "when: valve and not motion | when: valve and not motoin | there is no device or signal \"motoin\" | \"motion\"",
+                "after: no_motion | after: no_moton | there is no time \"no_moton\" | \"no_motion\"",
+                "keep: [pump, valve] | keep: [pum, valve] | there is no output \"pum\" | \"pump\"",
+                "{to: run_up, | {to: run_upp, | there is no step \"run_upp\" | \"run_up\"",
+                "on: [horn] | on: [horn, pump] | \"pump\" is both switched on and kept | one of the two lists",
+                "on: [valve, pulses] | on: [valve, pulses, vent_shut] | together with \"vent_shut\" | one of the two",
+                "time: 8 s | time: 0 s | a time of zero | longer than one scan",
+                "time: 150 s | time: 400 s | outside its own range | between",
+                "when: container_hold | when: container_hold or | the condition ends too early | names joined"
+            })
+    void what_is_wrong_is_told_with_its_line(String right, String wrong, String message, String expected) {
+        assertThat(WHOLE).contains(right);
+        String spoilt = WHOLE.replaceFirst(java.util.regex.Pattern.quote(right), wrong);
+        int line = (int) WHOLE.substring(0, WHOLE.indexOf(right))
+                        .chars()
+                        .filter(c -> c == '\n')
+                        .count()
+                + 1;
+
+        assertThat(faults(spoilt)).anySatisfy(f -> {
+            assertThat(f.text()).contains(message).contains(expected);
+            assertThat(f.line())
+                    .as("its line, or that of the other of two keys that contradict")
+                    .isBetween(line, line + 1);
+        });
+    }
+
+    @Test
+    void a_step_nobody_leads_to_is_told_at_its_line() {
+        String spoilt =
+                WHOLE.replace("  tripped:\n    what", "  spare:\n    what: never\n    exits: []\n  tripped:\n    what");
+
+        assertThat(faults(spoilt)).singleElement().satisfies(f -> {
+            assertThat(f.text()).contains("no way leads to step \"spare\"");
+            assertThat(f.line()).isEqualTo(lineOf(spoilt, "  spare:"));
+        });
+    }
+
+    @Test
+    void steps_that_follow_each_other_without_time_are_told() {
+        String spoilt = WHOLE.replace("- {to: valve_proving, when: time_out}", "- {to: valve_proving, when: yes}")
+                .replace(
+                        "- {to: run_up, when: motion and not receiver_high and receiver_free}",
+                        "- {to: warning, when: motion}");
+
+        assertThat(faults(spoilt)).anySatisfy(f -> {
+            assertThat(f.text())
+                    .contains("can follow each other for ever without time passing")
+                    .contains("warning, valve_proving");
+            assertThat(f.line()).isEqualTo(lineOf(spoilt, "  warning:"));
+        });
+    }
+
+    @Test
+    void the_column_of_a_condition_is_that_of_the_sign_that_does_not_fit() {
+        String spoilt = WHOLE.replaceFirst("when: valve and not motion", "when: valve and & motion");
+
+        assertThat(faults(spoilt)).singleElement().satisfies(f -> {
+            String line = spoilt.lines().toList().get(f.line() - 1);
+            assertThat(line.charAt(f.column() - 1)).isEqualTo('&');
+        });
+    }
+
+    private static List<Fault> faults(String text) {
+        SequenceReading reading = SequenceReader.read(text);
+        assertThat(reading).isInstanceOf(SequenceReading.Faults.class);
+        return ((SequenceReading.Faults) reading).faults();
+    }
+
+    private static int lineOf(String text, String start) {
+        List<String> lines = text.lines().toList();
+        return IntStream.range(0, lines.size())
+                        .filter(i -> lines.get(i).startsWith(start))
+                        .findFirst()
+                        .orElseThrow()
+                + 1;
+    }
+}
