@@ -6,6 +6,7 @@ import dustwright.engine.bagging.Container;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.PressureDifference;
@@ -74,7 +75,7 @@ final class ContainerBinder {
                         : Optional.empty(),
                 stand.section("neck seal")
                         .map(seal -> new BulkBag.NeckSeal(
-                                seal.get("pressure", PressureDifference.class), seal.find("volume", Volume.class))),
+                                seal.get("pressure", GaugePressure.class), seal.find("volume", Volume.class))),
                 stand.section("inflation")
                         .map(fan -> new BulkBag.Inflation(
                                 fan.get("flow", ActualVolumeFlow.class),

@@ -89,7 +89,7 @@ class FaultsTest {
                 "stop: level probe        | stop: probe               | is none of the words known here                   | one of level probe, scale",
                 "change time: 12 min      | change time: 12           | a number without a unit                           | such as 10 min",
                 "size: [0.9 m, 0.9 m, 1.3 m] | size: [0.9 m, 0.9 m]   | that does not fit                                 | a list such as",
-                "pressure: 4 psi          | pressure: 4 psig          | is counted from the barometer upward              | ",
+                "pressure: 15 mbar        | pressure: 15 psig         | is counted from the barometer upward              | ",
                 "flow: 180 m3/h           | flow: 180 m3/h free       | free-air flow (m3/h free) where an actual volume flow | acfm or m3/h",
                 "fill without inflation: 80 % | fill without inflation: 0 % | outside what is sensible                    | 10 % to 100 %",
                 "base: on floor or pallet | base: hooks               | is none of the words known here                   | hanging from the arms",

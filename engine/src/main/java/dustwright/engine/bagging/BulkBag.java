@@ -1,6 +1,7 @@
 package dustwright.engine.bagging;
 
 import dustwright.engine.quantity.ActualVolumeFlow;
+import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.PressureDifference;
@@ -75,7 +76,7 @@ public record BulkBag(
      * @param pressure above the barometer
      * @param volume of air in it; absent where not known
      */
-    public record NeckSeal(PressureDifference pressure, Optional<Volume> volume) {}
+    public record NeckSeal(GaugePressure pressure, Optional<Volume> volume) {}
 
     /**
      * Fan or air supply that opens the bag before it fills.

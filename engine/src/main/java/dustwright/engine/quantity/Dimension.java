@@ -12,6 +12,7 @@ public enum Dimension {
     VOLUME("volume", "m³", Volume::new),
     ABSOLUTE_PRESSURE("absolute pressure", "Pa", AbsolutePressure::new),
     PRESSURE_DIFFERENCE("vacuum or pressure difference", "Pa", PressureDifference::new),
+    GAUGE_PRESSURE("pressure over the barometer", "Pa", GaugePressure::new),
     TEMPERATURE("temperature", "K", Temperature::new),
     TEMPERATURE_RISE("temperature difference", "K", TemperatureRise::new),
     MASS_FLOW("mass flow", "kg/s", MassFlow::new),

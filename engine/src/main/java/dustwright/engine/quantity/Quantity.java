@@ -7,6 +7,7 @@ public sealed interface Quantity
                 Volume,
                 AbsolutePressure,
                 PressureDifference,
+                GaugePressure,
                 Temperature,
                 TemperatureRise,
                 MassFlow,

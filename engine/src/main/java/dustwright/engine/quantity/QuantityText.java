@@ -17,6 +17,7 @@ public final class QuantityText {
 
     private static final List<Dimension> NEVER_NEGATIVE = List.of(
             Dimension.ABSOLUTE_PRESSURE,
+            Dimension.GAUGE_PRESSURE,
             Dimension.TEMPERATURE,
             Dimension.DENSITY,
             Dimension.LEAK_COEFFICIENT,

@@ -152,6 +152,11 @@ public final class Units {
         pressure(249.082, "inH2O(39.2degF)", "inH2O(4degC)");
         pressure(248.84, "inH2O(60degF)");
         add(Dimension.ABSOLUTE_PRESSURE, 101_325, "atm", "atmabs");
+        add(Dimension.GAUGE_PRESSURE, 1, "Pa");
+        add(Dimension.GAUGE_PRESSURE, 100, "mbar", "hPa");
+        add(Dimension.GAUGE_PRESSURE, 1000, "kPa");
+        add(Dimension.GAUGE_PRESSURE, 100_000, "bar", "barg");
+        add(Dimension.GAUGE_PRESSURE, PSI, "psi", "[psi]", "PSI", "psig", "lbf/in2");
     }
 
     /** A unit of pressure is two units: of a vacuum or difference, and, with "abs" behind it, of absolute pressure. */

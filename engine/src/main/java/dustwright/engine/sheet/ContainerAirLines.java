@@ -74,7 +74,8 @@ final class ContainerAirLines {
         Optional<List<Step>> inward = deepest(duties).map(deep -> inward(valve.get(), deep));
         inward.ifPresentOrElse(
                 steps -> writing.known("air-in", "Air drawn in while no dust falls, vacuum on", result(steps), steps),
-                () -> writing.unknown("air-in", "Air drawn in while no dust falls", "No state was solved."));
+                () -> writing.unknown(
+                        "air-in", "Air drawn in while no dust falls", "No solved state makes a vacuum here."));
         sock(outward, inward);
     }
 
@@ -146,6 +147,8 @@ final class ContainerAirLines {
         return duties.stream()
                 .flatMap(duty -> duty.stations().stream())
                 .filter(result -> result.id().equals(station.id()))
+                .filter(result -> result.receiver().pascals()
+                        < plant.site().air().ambient().pascals())
                 .min(Comparator.comparingDouble(result -> result.receiver().pascals()));
     }
 

@@ -58,7 +58,8 @@ final class Instruments {
     private void receiver(Station station) {
         String at = "receiver " + station.id();
         usual(at + ": filter differential", "PDIT");
-        usual(at + ": hopper high level", "LSH");
+        String level = at + ": hopper high level";
+        station.receiver().probe().ifPresentOrElse(probe -> described(level, "LSH"), () -> usual(level, "LSH"));
         station.safetyFilter()
                 .ifPresent(f -> usual("safety filter of " + station.id() + ": dust behind the filter", "PDSH"));
         usual("suction of " + station.id() + ": header vacuum", "PT");

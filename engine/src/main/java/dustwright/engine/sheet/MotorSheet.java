@@ -48,7 +48,8 @@ final class MotorSheet {
             sheet.starting();
             sheet.branch();
         }
-        return new Sheet("motor/" + use.id(), "Motor circuit", use.place(), sheet.entries, List.of());
+        String title = use.turnsProducer() ? "Motor circuit" : "Motor circuit of rotary valve";
+        return new Sheet("motor/" + use.id(), title, use.place(), sheet.entries, List.of());
     }
 
     private void nameplate() {
@@ -78,7 +79,7 @@ final class MotorSheet {
                             "Enter \"start\": direct, star-delta, soft starter or drive; whoever feeds the panel may limit it."));
             return;
         }
-        entries.add(Entry.words(id, name, starting.get().words(), List.of(), Source.entered()));
+        entries.add(Entry.words(id, name, starting.get().words(), List.of(), use.starting()));
         startCurrent(starting.get());
     }
 
@@ -207,7 +208,10 @@ final class MotorSheet {
                     id, name, "set to the nameplate current, class 10", List.of(), Source.fromMemory("IEC 60947-4-1")));
         } else if (nameplate.isEmpty()) {
             entries.add(Entry.unknown(
-                    id, name, "Sized on the nameplate current, not on a table's: enter \"nameplate current\"."));
+                    id,
+                    name,
+                    "Sized on the nameplate current, not on a table's: "
+                            + (use.turnsProducer() ? "enter \"nameplate current\"." : "read it from the gearmotor.")));
         } else {
             ElectricCurrent trip = new ElectricCurrent(MotorCircuit.overloadTrip_A(
                     nameplate.get().amperes(), use.motor().serviceFactor(), Optional.empty(), false));

@@ -7,8 +7,10 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.Power;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A motor of the plant and what it turns.
@@ -16,9 +18,10 @@ import java.util.List;
  * @param id of what it turns
  * @param power where its nameplate power comes from
  * @param factor where its service factor comes from
+ * @param starting where the way it is started comes from
  * @param driven whether a variable-frequency drive turns it
  */
-record MotorUse(String id, Place place, Motor motor, Source power, Source factor, boolean driven) {
+record MotorUse(String id, Place place, Motor motor, Source power, Source factor, Source starting, boolean driven) {
     static MotorUse of(VacuumProducer producer) {
         boolean driven = producer.drive() instanceof Drive.Holding
                 || producer.motor()
@@ -31,7 +34,37 @@ record MotorUse(String id, Place place, Motor motor, Source power, Source factor
                 producer.motor(),
                 producer.sourceOf("motor"),
                 producer.sourceOf("service factor"),
+                Source.entered(),
                 driven);
+    }
+
+    /** The gearmotor of a rotary valve: small, so it is started direct on line. */
+    private static MotorUse ofValve(Station station, Power nameplate) {
+        return new MotorUse(
+                "valve/" + station.id(),
+                new Place(Place.Kind.ROTARY_VALVE, station.id()),
+                new Motor(
+                        nameplate,
+                        1,
+                        Optional.empty(),
+                        Optional.of(Motor.Starting.DIRECT),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
+                Source.entered(),
+                Source.commonPractice(),
+                Source.commonPractice(),
+                false);
+    }
+
+    /** Whether a producer is turned, whose motor can be described in full. */
+    boolean turnsProducer() {
+        return place.kind() == Place.Kind.PRODUCER;
+    }
+
+    /** What it turns, in words. */
+    String turned() {
+        return turnsProducer() ? id : "rotary valve " + place.id();
     }
 
     /** Every motor of the plant, those that stand by included. */
@@ -39,6 +72,9 @@ record MotorUse(String id, Place place, Motor motor, Source power, Source factor
         List<MotorUse> all = new ArrayList<>();
         for (Station station : plant.stations()) {
             station.producers().forEach(p -> all.add(of(p)));
+            station.rotaryValve()
+                    .flatMap(valve -> valve.build().motor())
+                    .ifPresent(nameplate -> all.add(ofValve(station, nameplate)));
         }
         return all;
     }

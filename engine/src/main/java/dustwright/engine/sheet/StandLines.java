@@ -15,9 +15,9 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
-import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +56,7 @@ final class StandLines {
                     "Enter \"neck seal: {pressure}\" of the stand; about 4 psi is usual, never above 9 psi.");
             return;
         }
-        PressureDifference pressure = bag.stand().seal().get().pressure();
+        GaugePressure pressure = bag.stand().seal().get().pressure();
         writing.given("seal", "Pressure of the neck seal", pressure);
         writing.asked(
                 FindingCode.NECK_SEAL,
@@ -64,7 +64,7 @@ final class StandLines {
                 Sheet.ANY_SET,
                 Side.AT_MOST,
                 pressure,
-                new Limit<>(new PressureDifference(BagAir.GREATEST_SEAL_Pa), PRACTICE));
+                new Limit<>(new GaugePressure(BagAir.GREATEST_SEAL_Pa), PRACTICE));
     }
 
     // ---- what carries it

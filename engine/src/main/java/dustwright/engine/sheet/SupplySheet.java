@@ -80,10 +80,10 @@ final class SupplySheet {
                 entries.add(Entry.unknown(
                         "connected-current",
                         "All motors together",
-                        "The full-load current of " + use.id() + " is not known."));
+                        "The full-load current of " + use.turned() + " is not known."));
                 return;
             }
-            terms.add(new Term("I(" + use.id() + ")", "full-load current of " + use.id(), current.get()));
+            terms.add(new Term("I(" + use.id() + ")", "full-load current of " + use.turned(), current.get()));
         }
         if (terms.isEmpty()) {
             return;

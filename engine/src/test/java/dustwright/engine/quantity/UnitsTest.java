@@ -196,6 +196,21 @@ class UnitsTest {
         assertThat(bad.message()).contains(message);
     }
 
+    @ParameterizedTest
+    @CsvSource({"4 psi, 4.0 psi, 27.6 kPa", "4 psig, 4.0 psi, 27.6 kPa", "0.3 barg, 4.4 psi, 30.0 kPa"})
+    void what_a_gauge_shows_is_read_and_printed_in_psi_or_kilopascals(String text, String us, String si) {
+        Quantity gauge =
+                ((QuantityText.Read.Good) QuantityText.read(text, List.of(Dimension.GAUGE_PRESSURE))).quantity();
+        assertThat(UnitSystem.US.format(gauge)).hasToString(us);
+        assertThat(UnitSystem.SI.format(gauge)).hasToString(si);
+    }
+
+    @Test
+    void a_time_below_three_seconds_keeps_its_decimals() {
+        assertThat(UnitSystem.US.format(new Duration(0.5))).hasToString("0.50 s");
+        assertThat(UnitSystem.SI.format(new Duration(16))).hasToString("16 s");
+    }
+
     @Test
     void negative_absolute_values_are_refused() {
         assertThat(QuantityText.read("-1 kPa abs", List.of(Dimension.ABSOLUTE_PRESSURE)))

@@ -26,6 +26,8 @@ import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.Voltage;
+import dustwright.engine.rotaryvalve.RotaryValve;
+import dustwright.engine.rotaryvalve.ValveBuild;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -284,5 +286,57 @@ class ElectricalSheetsTest {
             assertThat(f.value().si()).isCloseTo(41.9, within(0.1));
         });
         assertThat(known(plant, "belt-ratio-speed/P1") * 60).isCloseTo(1750 * 0.4572 / 0.4 * 0.99, within(1e-6));
+    }
+
+    /** The table's current at 460 V for 1 hp is 2.1 A; NEC 430.250. */
+    @Test
+    void the_gearmotor_of_a_rotary_valve_has_its_circuit_and_counts_in_the_supply() {
+        Plant plain = direct(15, nec(480));
+        Station station = plain.station("REC");
+        RotaryValve valve = station.rotaryValve().orElseThrow();
+        ValveBuild build = new ValveBuild(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(new Power(MotorRating.HORSEPOWER_W)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        Plant plant = plain.withStation(new Station(
+                station.id(),
+                station.at(),
+                station.receiver(),
+                station.filter(),
+                station.safetyFilter(),
+                station.safetyRating(),
+                station.relief(),
+                station.vent(),
+                Optional.of(new RotaryValve(
+                        valve.swept(),
+                        valve.speed(),
+                        valve.fill(),
+                        valve.clearance(),
+                        valve.dischargeCoefficient(),
+                        build)),
+                station.container(),
+                station.producers()));
+        List<Sheet> sheets = Sheets.of(plant, List.of());
+        Sheet motor = sheets.stream()
+                .filter(s -> s.id().equals("motor/valve/REC"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(known(motor, "full-load-current/valve/REC").si()).isEqualTo(2.1);
+        Sheet supply =
+                sheets.stream().filter(s -> s.id().equals("supply")).findFirst().orElseThrow();
+        assertThat(known(supply, "connected-current").si()).isCloseTo(21 + 2.1, within(1e-9));
+    }
+
+    private static Quantity known(Sheet sheet, String id) {
+        Entry entry = sheet.entries().stream()
+                .filter(e -> e.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        return ((Answer.Known) entry.answer()).value();
     }
 }

@@ -108,7 +108,7 @@ final class Amounts {
     static final Amount CLEANING = amount(Dimension.DURATION, "0 s", "24 h", "30 min");
     static final Amount PICKED_UP = amount(Dimension.MASS, "0 kg", "100 t", "60 kg");
     static final Amount SOCK = amount(Dimension.AREA, "0.001 m2", "20 m2", "0.6 m2");
-    static final Amount SEAL = amount(Dimension.PRESSURE_DIFFERENCE, "0 psi", "60 psi", "4 psi");
+    static final Amount SEAL = amount(Dimension.GAUGE_PRESSURE, "0 psi", "60 psi", "4 psi");
     static final Amount SMALL_VOLUME = amount(Dimension.VOLUME, "0.01 L", "100 L", "4 L");
     static final Amount PALLET = amount(Dimension.LENGTH, "0 mm", "2 m", "150 mm");
     static final Amount ARMS = amount(Dimension.MASS, "1 kg", "5 t", "40 kg");
