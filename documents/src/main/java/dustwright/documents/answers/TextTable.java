@@ -3,7 +3,7 @@ package dustwright.documents.answers;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A table for a terminal: numbers right, words left, the widest column of words cut with an ellipsis where the line is too short. */
+/** A table for a terminal: numbers right, words left, the widest column of words wrapped where the line is too short. */
 final class TextTable {
     private static final String GAP = "  ";
     private static final int LEAST_WORDS = 8;
@@ -38,7 +38,7 @@ final class TextTable {
         return rows.isEmpty();
     }
 
-    /** The lines of the table, head first, none longer than {@code width} where words can be cut. */
+    /** The lines of the table, head first, none longer than {@code width} where words can be wrapped. */
     List<String> lines(int width) {
         int[] widths = new int[columns.size()];
         for (int c = 0; c < widths.length; c++) {
@@ -49,8 +49,8 @@ final class TextTable {
         }
         narrow(widths, width);
         List<String> lines = new ArrayList<>();
-        lines.add(line(columns.stream().map(Column::head).toList(), widths));
-        rows.forEach(row -> lines.add(line(row, widths)));
+        lines.addAll(rows(columns.stream().map(Column::head).toList(), widths));
+        rows.forEach(row -> lines.addAll(rows(row, widths)));
         return lines;
     }
 
@@ -74,21 +74,45 @@ final class TextTable {
         }
     }
 
-    private String line(List<String> cells, int[] widths) {
+    /** A row; words that do not fit their column go on below it. */
+    private List<String> rows(List<String> cells, int[] widths) {
+        List<List<String>> parts = new ArrayList<>();
+        int most = 1;
+        for (int c = 0; c < widths.length; c++) {
+            List<String> wrapped = columns.get(c).number() ? List.of(cells.get(c)) : wrapped(cells.get(c), widths[c]);
+            parts.add(wrapped);
+            most = Math.max(most, wrapped.size());
+        }
+        List<String> lines = new ArrayList<>();
+        for (int n = 0; n < most; n++) {
+            lines.add(line(parts, n, widths));
+        }
+        return lines;
+    }
+
+    private String line(List<List<String>> parts, int n, int[] widths) {
         StringBuilder line = new StringBuilder();
         for (int c = 0; c < widths.length; c++) {
-            String cell = cut(cells.get(c), widths[c]);
+            String cell = n < parts.get(c).size() ? parts.get(c).get(n) : "";
             String padding = " ".repeat(widths[c] - length(cell));
             line.append(c == 0 ? "" : GAP).append(columns.get(c).number() ? padding + cell : cell + padding);
         }
         return line.toString().stripTrailing();
     }
 
-    private static String cut(String cell, int width) {
-        if (length(cell) <= width) {
-            return cell;
+    private static List<String> wrapped(String cell, int width) {
+        List<String> lines = new ArrayList<>();
+        String rest = cell;
+        while (length(rest) > width) {
+            int end = rest.offsetByCodePoints(0, width);
+            int space = rest.lastIndexOf(' ', end);
+            boolean atSpace = space > rest.indexOf(rest.strip());
+            lines.add(rest.substring(0, atSpace ? space : end));
+            // following lines are set in a little, so that they read as one cell
+            rest = " " + rest.substring(atSpace ? space + 1 : end);
         }
-        return cell.substring(0, cell.offsetByCodePoints(0, width - 1)) + "…";
+        lines.add(rest);
+        return lines;
     }
 
     private static int length(String text) {
