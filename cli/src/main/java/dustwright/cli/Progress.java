@@ -21,7 +21,7 @@ final class Progress {
         this.all = all;
     }
 
-    void done(int count) {
+    synchronized void done(int count) {
         long now_ms = System.currentTimeMillis();
         if (!watched || now_ms - start_ms < QUIET_ms || now_ms - last_ms < BETWEEN_ms) {
             return;
@@ -33,7 +33,7 @@ final class Progress {
         err.flush();
     }
 
-    void clear() {
+    synchronized void clear() {
         if (shown) {
             err.print("\r" + " ".repeat(60) + "\r");
             err.flush();

@@ -14,7 +14,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -35,6 +37,9 @@ public record Study(
         List<PressureProfile> profiles,
         List<Sheet> sheets,
         List<DustWeek> weeks) {
+    /** Fewer states than this are not worth a thread of their own. */
+    private static final int LEAST_SHARE = 16;
+
     /** A study in which no week of a station was gone through. */
     public Study(
             Plant plant,
@@ -62,20 +67,50 @@ public record Study(
 
     /** The same, telling how many states are done. */
     public static Study of(Plant plant, List<State> asked, IntConsumer done) {
-        List<StateAnswer> answers = new ArrayList<>();
-        try {
-            DutyPointSolver solver = new DutyPointSolver(Network.compile(plant));
-            for (State state : asked) {
-                answers.add(answer(plant, state, solver.solve(state)));
-                done.accept(answers.size());
-            }
-        } catch (IllegalArgumentException outsideFormula) {
-            // A formula refused what lies outside its range, in words for people: it is the plant that is wrong.
-            String why = String.valueOf(outsideFormula.getMessage());
-            asked.subList(answers.size(), asked.size())
-                    .forEach(state -> answers.add(answer(plant, state, new Outcome.NotSolved<>(why))));
-        }
+        List<StateAnswer> answers = answers(plant, asked, done);
         return new Study(plant, answers, OneUserVelocity.of(answers), List.of(), List.of(), List.of());
+    }
+
+    private static List<StateAnswer> answers(Plant plant, List<State> asked, IntConsumer done) {
+        try {
+            Network network = Network.compile(plant);
+            AtomicInteger solved = new AtomicInteger();
+            // every state starts afresh, so how they are shared out changes no figure
+            return shares(asked)
+                    .parallel()
+                    .map(share -> {
+                        DutyPointSolver solver = new DutyPointSolver(network);
+                        List<StateAnswer> answers = new ArrayList<>();
+                        for (State state : share) {
+                            answers.add(answer(plant, state, solved(solver, state)));
+                            done.accept(solved.incrementAndGet());
+                        }
+                        return answers;
+                    })
+                    .flatMap(List::stream)
+                    .toList();
+        } catch (IllegalArgumentException outsideFormula) {
+            String why = String.valueOf(outsideFormula.getMessage());
+            return asked.stream()
+                    .map(state -> answer(plant, state, new Outcome.NotSolved<>(why)))
+                    .toList();
+        }
+    }
+
+    /** A formula that refuses what lies outside its range says so in words for people: it is the plant that is wrong. */
+    private static Outcome<DutyPoint> solved(DutyPointSolver solver, State state) {
+        try {
+            return solver.solve(state);
+        } catch (IllegalArgumentException outsideFormula) {
+            return new Outcome.NotSolved<>(String.valueOf(outsideFormula.getMessage()));
+        }
+    }
+
+    /** The states in order, in as many parts as are worth a thread. */
+    private static Stream<List<State>> shares(List<State> asked) {
+        int parts = Math.min(Runtime.getRuntime().availableProcessors(), 1 + asked.size() / LEAST_SHARE);
+        return IntStream.range(0, parts)
+                .mapToObj(n -> asked.subList(asked.size() * n / parts, asked.size() * (n + 1) / parts));
     }
 
     /** The same study with the curves a report draws: system against producer, and the profile along the worst path. */

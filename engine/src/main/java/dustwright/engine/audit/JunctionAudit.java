@@ -23,11 +23,14 @@ final class JunctionAudit {
     private final Plant plant;
     private final DutyPoint duty;
     private final double rt_JPerKg;
+    /** Angle at which a run enters the run it joins [rad], by run. */
+    private final Map<String, Double> wyes = new TreeMap<>();
 
     JunctionAudit(Plant plant, DutyPoint duty) {
         this.plant = plant;
         this.duty = duty;
         this.rt_JPerKg = plant.site().air().rt();
+        plant.runs().forEach(run -> run.wye().ifPresent(angle -> wyes.put(run.id(), angle.radians())));
     }
 
     /** Loss in pressure squared by {@link LegAudit#key}; legs without one are left out. */
@@ -113,8 +116,6 @@ final class JunctionAudit {
     }
 
     private Optional<Double> wye(LegResult leg) {
-        return leg.kind() == LegResult.Kind.RUN
-                ? plant.run(leg.id()).wye().map(angle -> angle.radians())
-                : Optional.empty();
+        return leg.kind() == LegResult.Kind.RUN ? Optional.ofNullable(wyes.get(leg.id())) : Optional.empty();
     }
 }
