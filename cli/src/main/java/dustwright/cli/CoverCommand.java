@@ -30,11 +30,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Proves or refutes that every requirement holds whichever inlets are open. */
+/** Finds whether every requirement holds whichever inlets are open. */
 @Command(
         name = "cover",
         mixinStandardHelpOptions = true,
-        header = "Prove that every requirement holds whichever inlets are open, or show the worst set.",
+        header = "Find the worst set of open inlets for every requirement, over all sets of so many users.",
         description = {
             "",
             "verify checks the sets somebody wrote down; cover speaks of all of them: whichever so many of the inlets are",

@@ -3,11 +3,14 @@ package dustwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.StateAnswer;
 import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Step;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.DustWeek;
@@ -219,6 +222,28 @@ class OperationSheetsTest {
         Study twice = study(bakery.replace("feed: 40 kg/h", "feed: 80 kg/h"));
         assertThat(value(twice, "fill-time/REC")).isCloseTo(value(once, "fill-time/REC") / 2, within(1e-6));
         assertThat(value(twice, "changes/REC")).isGreaterThan(value(once, "changes/REC"));
+    }
+
+    @Test
+    void however_much_is_fed_a_container_fills_no_faster_than_the_full_valve_discharges() {
+        Study flooded = study(bakery.replace("feed: 40 kg/h", "feed: 4000 kg/h"));
+        assertThat(value(flooded, "valve/REC")).isLessThan(value(flooded, "rate/REC"));
+        double taken_kg = value(study(bakery), "fill-time/REC") * value(study(bakery), "rate/REC");
+        assertThat(value(flooded, "fill-time/REC") * value(flooded, "valve/REC"))
+                .isCloseTo(taken_kg, within(1e-6 * taken_kg));
+    }
+
+    @Test
+    void states_shared_out_among_threads_are_those_solved_one_by_one_from_scratch() {
+        Plant plant = study(bakery).plant();
+        List<State> usual = States.usual(plant);
+        assertThat(usual).as("enough for several threads").hasSizeGreaterThan(64);
+        Study shared = Study.of(plant, usual);
+        for (StateAnswer answer : shared.states()) {
+            assertThat(DutyPointSolver.solve(plant, answer.state()))
+                    .as(answer.state().name())
+                    .isEqualTo(answer.duty());
+        }
     }
 
     /** Rows by hand: 88 dBA under a hood of 12 dB and 100 dBA behind a silencer of 25 dB are 76 and 75 dBA, together 78.5. */

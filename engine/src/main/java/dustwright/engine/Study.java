@@ -65,7 +65,11 @@ public record Study(
         return of(plant, asked, done -> {});
     }
 
-    /** The same, telling how many states are done. */
+    /**
+     * The same, telling how many states are done.
+     *
+     * @param done called from several threads
+     */
     public static Study of(Plant plant, List<State> asked, IntConsumer done) {
         List<StateAnswer> answers = answers(plant, asked, done);
         return new Study(plant, answers, OneUserVelocity.of(answers), List.of(), List.of(), List.of());
@@ -82,7 +86,7 @@ public record Study(
                         DutyPointSolver solver = new DutyPointSolver(network);
                         List<StateAnswer> answers = new ArrayList<>();
                         for (State state : share) {
-                            answers.add(answer(plant, state, solved(solver, state)));
+                            answers.add(answer(plant, solver, state));
                             done.accept(solved.incrementAndGet());
                         }
                         return answers;
@@ -98,11 +102,11 @@ public record Study(
     }
 
     /** A formula that refuses what lies outside its range says so in words for people: it is the plant that is wrong. */
-    private static Outcome<DutyPoint> solved(DutyPointSolver solver, State state) {
+    private static StateAnswer answer(Plant plant, DutyPointSolver solver, State state) {
         try {
-            return solver.solve(state);
+            return answer(plant, state, solver.solve(state));
         } catch (IllegalArgumentException outsideFormula) {
-            return new Outcome.NotSolved<>(String.valueOf(outsideFormula.getMessage()));
+            return answer(plant, state, new Outcome.NotSolved<>(String.valueOf(outsideFormula.getMessage())));
         }
     }
 
@@ -132,9 +136,9 @@ public record Study(
                 .flatMap(s -> s.duty().match(Stream::of, why -> Stream.<DutyPoint>empty()))
                 .toList();
         List<DustWeek> weeks = plant.stations().stream()
-                .flatMap(station -> DustWeek.of(plant, station, solved).stream())
+                .flatMap(station -> DustWeek.of(plant, station).stream())
                 .toList();
-        return new Study(plant, states, oneUser, charts, profiles, Sheets.of(plant, solved), weeks);
+        return new Study(plant, states, oneUser, charts, profiles, Sheets.of(plant, solved, weeks), weeks);
     }
 
     private static StateAnswer answer(Plant plant, State state, Outcome<DutyPoint> duty) {

@@ -71,7 +71,7 @@ public final class CoverText {
                     + Show.margin(worst.finding().margin()) + ").";
         }
         if (!with(Verdict.NOT_DONE).isEmpty()) {
-            return "Partial: the work was stopped. What is listed as proven is proven; the rest is open.";
+            return "Partial: the work was stopped. What is listed as done is done; the rest is open.";
         }
         List<Answer> open = with(Verdict.UNDECIDED);
         if (!open.isEmpty()) {
@@ -122,12 +122,24 @@ public final class CoverText {
                             ? Figures.count(answer.failing().getAsLong())
                             : "");
         }
-        lines.head("Sets proven").table(table);
+        lines.head("Sets covered").table(table);
+        padMeasured();
         coverage.answers().stream()
                 .map(Answer::why)
                 .filter(why -> !why.isEmpty())
                 .distinct()
                 .forEach(why -> lines.text("  ", "Mind: " + why + "."));
+    }
+
+    /** The order of sets is argued; how far a table between its knots may be off is measured on solved sets. */
+    private void padMeasured() {
+        if (coverage.answers().stream().anyMatch(a -> a.method() == Answer.Method.ENVELOPES)) {
+            lines.text(
+                    "  ",
+                    "Mind: envelopes by count are read from tables. A margin nearer to its limit than four times the"
+                            + " greatest error measured on solved sets counts as not decided; this bound is measured, not"
+                            + " proven (decision record 0060).");
+        }
     }
 
     private void worst() {
@@ -210,8 +222,8 @@ public final class CoverText {
                 "",
                 carried(coverage)
                         .map(users -> "Carries " + Wording.counted(users, "user", "users")
-                                + " whoever they are: every number asked up to it is proven.")
-                        .orElse("No number of users asked is proven to hold for every set."));
+                                + " whoever they are: for every number asked up to it each set holds.")
+                        .orElse("No number of users asked is shown to hold for every set."));
     }
 
     /** Greatest number of users asked up to which every answer holds. */

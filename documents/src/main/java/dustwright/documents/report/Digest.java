@@ -2,6 +2,7 @@ package dustwright.documents.report;
 
 import dustwright.engine.StateAnswer;
 import dustwright.engine.Study;
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a reader looks for first in a study: the worst state, findings put together by place, which of them get a letter. */
 public final class Digest {
@@ -108,6 +110,25 @@ public final class Digest {
                 ? Optional.empty()
                 : Optional.of(
                         "No inlet picks up a dust, so no velocity that carries dust is checked; name one under \"dusts\".");
+    }
+
+    /** Says which dusts slow the air by an unknown amount, as no particles are stated: the figures are then those of air alone. */
+    public Optional<String> dustLeftOut() {
+        String names = study.plant().dusts().stream()
+                .filter(dust -> dust.particle().isEmpty() && isFed(dust.id()))
+                .map(Dust::name)
+                .collect(Collectors.joining(", "));
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(names
+                        + " slows the air by an amount that is not known, so flows and margins with it are those of"
+                        + " air alone; enter \"particle size\" and \"particle density\".");
+    }
+
+    private boolean isFed(String dust) {
+        return study.plant().inlets().stream()
+                .anyMatch(inlet -> inlet.dust().filter(dust::equals).isPresent()
+                        && inlet.feed().kgPerSecond() > 0);
     }
 
     /** The tightest transport velocity of a state. */

@@ -51,6 +51,7 @@ final class FirstPage {
                         .text(" " + verdict.reason()));
         digest.usersNotAsked().map(Parts::mind).ifPresent(said::add);
         digest.transportNotAsked().map(Parts::mind).ifPresent(said::add);
+        digest.dustLeftOut().map(Parts::mind).ifPresent(said::add);
         return said.add(Parts.paragraph("cap", Wording.SCREENING));
     }
 

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * Which units a reader wants, and to how many places a number of each kind is worth printing. Rounding is half up, digits and decimal
@@ -36,32 +37,10 @@ public enum UnitSystem {
             show(Dimension.DENSITY, "kg/m3", 3, 10),
             show(Dimension.DENSITY, "kg/m3", 0),
             show(Dimension.MASS, "kg", 1),
-            show(Dimension.ANGLE, "deg", 1),
-            show(Dimension.ROTATIONAL_SPEED, "rpm", 0),
-            show(Dimension.DURATION, "s", 2, 3),
-            show(Dimension.DURATION, "s", 0, 120),
-            show(Dimension.DURATION, "min", 0, 7200),
-            show(Dimension.DURATION, "h", 1, 172_800),
-            show(Dimension.DURATION, "d", 1),
-            show(Dimension.ELECTRIC_CURRENT, "A", 2, 10),
-            show(Dimension.ELECTRIC_CURRENT, "A", 1, 1000),
-            show(Dimension.ELECTRIC_CURRENT, "kA", 1),
-            show(Dimension.VOLTAGE, "V", 0),
-            show(Dimension.SUPPLY_FREQUENCY, "Hz", 0),
-            show(Dimension.ELECTRIC_POWER, "W", 0, 1000),
-            show(Dimension.ELECTRIC_POWER, "kW", 2),
             show(Dimension.FILTER_RESISTANCE, "Pa.s/m", 0),
             show(Dimension.FREE_AIR_VOLUME, "L free", 1, 1),
             show(Dimension.FREE_AIR_VOLUME, "m3 free", 1),
             show(Dimension.AIR_PRICE, "¤/m3 free", 4),
-            show(Dimension.ENERGY, "kWh", 1),
-            show(Dimension.FREQUENCY, "/week", 2),
-            show(Dimension.SOUND_LEVEL, "dBA", 1),
-            show(Dimension.LEVEL_DIFFERENCE, "dB", 1),
-            show(Dimension.MONEY, "¤", 2, 100),
-            show(Dimension.MONEY, "¤", 0),
-            show(Dimension.ENERGY_PRICE, "¤/kWh", 4),
-            show(Dimension.TIME_PRICE, "¤/h", 2),
             show(Dimension.CAKE_RESISTANCE, "1/s", 0),
             show(Dimension.CLOTH_LOAD, "kg/m2", 3),
             show(Dimension.STRESS, "kPa", 2, 1e6),
@@ -91,31 +70,9 @@ public enum UnitSystem {
             show(Dimension.DENSITY, "lb/ft3", 4, 10),
             show(Dimension.DENSITY, "lb/ft3", 1),
             show(Dimension.MASS, "lb", 1),
-            show(Dimension.ANGLE, "deg", 1),
-            show(Dimension.ROTATIONAL_SPEED, "rpm", 0),
-            show(Dimension.DURATION, "s", 2, 3),
-            show(Dimension.DURATION, "s", 0, 120),
-            show(Dimension.DURATION, "min", 0, 7200),
-            show(Dimension.DURATION, "h", 1, 172_800),
-            show(Dimension.DURATION, "d", 1),
-            show(Dimension.ELECTRIC_CURRENT, "A", 2, 10),
-            show(Dimension.ELECTRIC_CURRENT, "A", 1, 1000),
-            show(Dimension.ELECTRIC_CURRENT, "kA", 1),
-            show(Dimension.VOLTAGE, "V", 0),
-            show(Dimension.SUPPLY_FREQUENCY, "Hz", 0),
-            show(Dimension.ELECTRIC_POWER, "W", 0, 1000),
-            show(Dimension.ELECTRIC_POWER, "kW", 2),
             show(Dimension.FILTER_RESISTANCE, "inH2O/(ft/min)", 3),
             show(Dimension.FREE_AIR_VOLUME, "scf", 1),
             show(Dimension.AIR_PRICE, "¤/1000scf", 3),
-            show(Dimension.ENERGY, "kWh", 1),
-            show(Dimension.FREQUENCY, "/week", 2),
-            show(Dimension.SOUND_LEVEL, "dBA", 1),
-            show(Dimension.LEVEL_DIFFERENCE, "dB", 1),
-            show(Dimension.MONEY, "¤", 2, 100),
-            show(Dimension.MONEY, "¤", 0),
-            show(Dimension.ENERGY_PRICE, "¤/kWh", 4),
-            show(Dimension.TIME_PRICE, "¤/h", 2),
             show(Dimension.CAKE_RESISTANCE, "inH2O/(ft/min)/(lb/ft2)", 1),
             show(Dimension.CLOTH_LOAD, "lb/ft2", 4),
             show(Dimension.STRESS, "psf", 1, 100_000),
@@ -125,8 +82,35 @@ public enum UnitSystem {
 
     private final List<Display> displays;
 
-    UnitSystem(List<Display> displays) {
-        this.displays = displays;
+    UnitSystem(List<Display> own) {
+        this.displays = Stream.concat(own.stream(), Common.ROWS.stream()).toList();
+    }
+
+    /** What is shown alike in both systems. */
+    private static final class Common {
+        private static final List<Display> ROWS = List.of(
+                show(Dimension.ANGLE, "deg", 1),
+                show(Dimension.ROTATIONAL_SPEED, "rpm", 0),
+                show(Dimension.DURATION, "s", 2, 3),
+                show(Dimension.DURATION, "s", 0, 120),
+                show(Dimension.DURATION, "min", 0, 7200),
+                show(Dimension.DURATION, "h", 1, 172_800),
+                show(Dimension.DURATION, "d", 1),
+                show(Dimension.ELECTRIC_CURRENT, "A", 2, 10),
+                show(Dimension.ELECTRIC_CURRENT, "A", 1, 1000),
+                show(Dimension.ELECTRIC_CURRENT, "kA", 1),
+                show(Dimension.VOLTAGE, "V", 0),
+                show(Dimension.SUPPLY_FREQUENCY, "Hz", 0),
+                show(Dimension.ELECTRIC_POWER, "W", 0, 1000),
+                show(Dimension.ELECTRIC_POWER, "kW", 2),
+                show(Dimension.ENERGY, "kWh", 1),
+                show(Dimension.FREQUENCY, "/week", 2),
+                show(Dimension.SOUND_LEVEL, "dBA", 1),
+                show(Dimension.LEVEL_DIFFERENCE, "dB", 1),
+                show(Dimension.MONEY, "¤", 2, 100),
+                show(Dimension.MONEY, "¤", 0),
+                show(Dimension.ENERGY_PRICE, "¤/kWh", 4),
+                show(Dimension.TIME_PRICE, "¤/h", 2));
     }
 
     /**

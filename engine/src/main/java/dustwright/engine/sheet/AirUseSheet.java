@@ -40,25 +40,27 @@ final class AirUseSheet {
     private final Plant plant;
     private final Station station;
     private final Writing writing;
+    private final Optional<DustWeek> week;
 
-    private AirUseSheet(Plant plant, Station station) {
+    private AirUseSheet(Plant plant, Station station, Optional<DustWeek> week) {
         this.plant = plant;
         this.station = station;
+        this.week = week;
         this.writing = new Writing(station.id());
     }
 
-    static Sheet of(Plant plant, Station station, List<DutyPoint> duties) {
-        return new AirUseSheet(plant, station).sheet(duties);
+    static Sheet of(Plant plant, Station station, List<DutyPoint> duties, List<DustWeek> weeks) {
+        return new AirUseSheet(plant, station, DustWeek.at(station, weeks)).sheet(duties);
     }
 
     /** Free air a station takes in a week [m³]; what is not known is left out. */
-    static double perWeek_m3(Plant plant, Station station, List<DutyPoint> duties) {
-        AirUseSheet sheet = new AirUseSheet(plant, station);
+    static double perWeek_m3(Plant plant, Station station, List<DutyPoint> duties, List<DustWeek> weeks) {
+        AirUseSheet sheet = new AirUseSheet(plant, station, DustWeek.at(station, weeks));
         double pulses_m3 = sheet.pulses(duties)
                 .flatMap(sheet::pulsesOfWeek)
                 .map(AirUseSheet::result_m3)
                 .orElse(0.0);
-        return pulses_m3 + sheet.sealsOfWeek(duties).map(AirUseSheet::result_m3).orElse(0.0);
+        return pulses_m3 + sheet.sealsOfWeek().map(AirUseSheet::result_m3).orElse(0.0);
     }
 
     private Sheet sheet(List<DutyPoint> duties) {
@@ -81,7 +83,7 @@ final class AirUseSheet {
                             () -> writing.unknown(
                                     "pulse-air-week", "Pulses, a week", "Enter \"shifts\" of the usage."));
         }
-        seal(duties);
+        seal();
         return writing.sheet("compressed-air", "Compressed air", Place.Kind.STATION);
     }
 
@@ -133,7 +135,7 @@ final class AirUseSheet {
     }
 
     private Optional<List<Step>> pulsesOfWeek(List<Step> pulses) {
-        return DustLoad.vacuumingPerWeek_s(plant, station).map(vacuuming_s -> {
+        return StationDust.vacuumingPerWeek_s(plant, station).map(vacuuming_s -> {
             List<Step> steps = new ArrayList<>(pulses);
             steps.add(step(
                     "CST-16",
@@ -157,7 +159,7 @@ final class AirUseSheet {
                 .flatMap(bag -> bag.stand().seal());
     }
 
-    private void seal(List<DutyPoint> duties) {
+    private void seal() {
         if (neckSeal().isEmpty()) {
             return;
         }
@@ -167,7 +169,7 @@ final class AirUseSheet {
             return;
         }
         writing.known("seal-air", "Neck seal, each time", once.get().result().value(), List.of(once.get()));
-        sealsOfWeek(duties)
+        sealsOfWeek()
                 .ifPresentOrElse(
                         steps -> writing.known("seal-air-week", "Neck seal, a week", result(steps), steps),
                         () -> writing.unknown(
@@ -200,8 +202,7 @@ final class AirUseSheet {
                 }));
     }
 
-    private Optional<List<Step>> sealsOfWeek(List<DutyPoint> duties) {
-        Optional<DustWeek> week = DustWeek.of(plant, station, duties);
+    private Optional<List<Step>> sealsOfWeek() {
         if (week.isEmpty()) {
             return Optional.empty();
         }

@@ -43,10 +43,10 @@ final class BaggingSheet {
     static Optional<Sheet> of(Plant plant, Station station, List<DutyPoint> duties) {
         return station.container()
                 .map(container ->
-                        new BaggingSheet(plant, station, container).sheet(DustLoad.of(plant, station), duties));
+                        new BaggingSheet(plant, station, container).sheet(StationDust.of(plant, station), duties));
     }
 
-    private Sheet sheet(DustLoad load, List<DutyPoint> duties) {
+    private Sheet sheet(StationDust load, List<DutyPoint> duties) {
         takes();
         List<Dust> dusts = load.shiftMix().keySet().stream().map(plant::dust).toList();
         dusts.forEach(this::fill);

@@ -47,7 +47,7 @@ final class ContainerAirLines {
         this.writing = writing;
     }
 
-    void write(DustLoad load, List<DutyPoint> duties) {
+    void write(StationDust load, List<DutyPoint> duties) {
         container.bag().ifPresent(this::inflation);
         Optional<RotaryValve> valve = station.rotaryValve();
         if (valve.isEmpty()) {

@@ -10,7 +10,6 @@ import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
-import dustwright.engine.network.DutyPoint;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
@@ -31,26 +30,25 @@ final class DischargeSheet {
 
     private final Plant plant;
     private final Station station;
-    private final DustLoad load;
+    private final StationDust load;
     private final Writing writing;
 
     private DischargeSheet(Plant plant, Station station) {
         this.plant = plant;
         this.station = station;
-        this.load = DustLoad.of(plant, station);
+        this.load = StationDust.of(plant, station);
         this.writing = new Writing(station.id());
     }
 
-    static Sheet of(Plant plant, Station station, List<DutyPoint> duties) {
-        return new DischargeSheet(plant, station).sheet(duties);
+    static Sheet of(Plant plant, Station station, List<DustWeek> weeks) {
+        return new DischargeSheet(plant, station).sheet(DustWeek.at(station, weeks));
     }
 
-    private Sheet sheet(List<DutyPoint> duties) {
+    private Sheet sheet(Optional<DustWeek> week) {
         arrival();
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
         loose_kgPerM3.ifPresent(this::rates);
         Optional<Shifts> shifts = plant.operation().shifts();
-        Optional<DustWeek> week = DustWeek.of(plant, station, duties);
         if (shifts.isPresent() && week.isPresent()) {
             cleaning(shifts.get());
             new ChangeLines(plant, station.container().orElseThrow(), week.get(), writing).write();
@@ -119,7 +117,7 @@ final class DischargeSheet {
         station.rotaryValve()
                 .ifPresent(valve -> writing.tried(
                         "valve",
-                        "The full valve discharges",
+                        "The full valve discharges of the week's dust",
                         () -> List.of(
                                 mix,
                                 step(
@@ -134,14 +132,23 @@ final class DischargeSheet {
                                         new Term("n", "speed of the rotor", valve.speed()),
                                         new Term("fill", "share of the pockets", new Ratio(valve.fill())),
                                         new Term("ρ_B", "loose bulk density", loose)))));
-        station.container().ifPresent(container -> fillTime(mix, BaggingSheet.taken_kg(container, loose_kgPerM3)));
+        station.container()
+                .ifPresent(container -> fillTime(mix, BaggingSheet.taken_kg(container, loose_kgPerM3), loose_kgPerM3));
     }
 
-    private void fillTime(Step mix, double taken_kg) {
+    /** No faster than the full valve discharges, whatever is fed. */
+    private void fillTime(Step mix, double taken_kg, double loose_kgPerM3) {
         Mass taken = new Mass(taken_kg);
+        double valve_kgPerS = station.rotaryValve()
+                .map(valve -> DustWeek.valve_kgPerS(valve, loose_kgPerM3))
+                .orElse(Double.MAX_VALUE);
+        boolean valveLimits = valve_kgPerS < load.rate_kgPerS();
+        MassFlow rate = new MassFlow(Math.min(valve_kgPerS, load.rate_kgPerS()));
         writing.tried(
                 "fill-time",
-                "Time to fill one at the largest rate",
+                valveLimits
+                        ? "Time to fill one as fast as the valve discharges"
+                        : "Time to fill one at the largest rate",
                 () -> List.of(
                         mix,
                         step(
@@ -151,9 +158,9 @@ final class DischargeSheet {
                                 new Term(
                                         "t",
                                         "vacuuming from change to change",
-                                        new Duration(BagFill.changeInterval_s(taken.kilograms(), load.rate_kgPerS()))),
+                                        new Duration(BagFill.changeInterval_s(taken.kilograms(), rate.kgPerSecond()))),
                                 new Term("m", "dust a container takes (BAG-4)", taken),
-                                new Term("ṁ", "largest rate", new MassFlow(load.rate_kgPerS())))));
+                                new Term("ṁ", valveLimits ? "full valve (RTV-1)" : "largest rate", rate))));
     }
 
     // ---- cleaning

@@ -5,7 +5,6 @@ import dustwright.engine.discharge.Discharge;
 import dustwright.engine.discharge.DischargeLine;
 import dustwright.engine.discharge.DustFlow;
 import dustwright.engine.discharge.WorkWeek;
-import dustwright.engine.network.DutyPoint;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
@@ -34,8 +33,8 @@ public record DustWeek(
         WorkWeek week,
         DustFlow flow) {
     /** Absent where shifts, dust, its density or the container are not stated. */
-    public static Optional<DustWeek> of(Plant plant, Station station, List<DutyPoint> duties) {
-        DustLoad load = DustLoad.of(plant, station);
+    public static Optional<DustWeek> of(Plant plant, Station station) {
+        StationDust load = StationDust.of(plant, station);
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
         Optional<Shifts> shifts = plant.operation().shifts();
         if (shifts.isEmpty()
@@ -54,6 +53,11 @@ public record DustWeek(
                 line,
                 week,
                 Discharge.over(line, week, shifts.get().weeksPerYear(), 1)));
+    }
+
+    /** The week of one station among those of a plant. */
+    static Optional<DustWeek> at(Station station, List<DustWeek> weeks) {
+        return weeks.stream().filter(w -> w.station().equals(station.id())).findFirst();
     }
 
     private static DischargeLine line(Station station, Container container, double loose_kgPerM3) {
@@ -75,7 +79,7 @@ public record DustWeek(
                 valve.swept().cubicMetres(), valve.speed().revolutionsPerSecond(), valve.fill(), loose_kgPerM3);
     }
 
-    private static WorkWeek week(Shifts shifts, DustLoad load) {
+    private static WorkWeek week(Shifts shifts, StationDust load) {
         double shift_s = shifts.length().seconds();
         return WorkWeek.ofShifts(
                 shifts.daysPerWeek(),

@@ -96,7 +96,10 @@ final class RotaryValveSheet {
             return;
         }
         Density density = loose.get();
-        writing.tried("valve-discharge", "Dust it discharges, hopper full", () -> List.of(discharge(density)));
+        writing.tried(
+                "valve-discharge",
+                "Dust it discharges, hopper full, " + arrival.state(),
+                () -> List.of(discharge(density)));
         Optional<Quantity> ratio =
                 writing.tried("capacity", name + ", " + arrival.state(), () -> capacitySteps(arrival, density));
         ratio.ifPresent(value -> plant.requirements()

@@ -36,23 +36,25 @@ final class RunningCostSheet {
     private final Plant plant;
     private final Costs costs;
     private final List<DutyPoint> duties;
+    private final List<DustWeek> weeks;
     private final Writing writing = new Writing("");
     private final List<Term> yearly = new ArrayList<>();
     private final List<LifeCycle.Yearly> overYears = new ArrayList<>();
     private final List<LifeCycle.Once> once = new ArrayList<>();
     private final List<String> unpriced = new ArrayList<>();
 
-    private RunningCostSheet(Plant plant, Costs costs, List<DutyPoint> duties) {
+    private RunningCostSheet(Plant plant, Costs costs, List<DutyPoint> duties, List<DustWeek> weeks) {
         this.plant = plant;
         this.costs = costs;
         this.duties = duties;
+        this.weeks = weeks;
     }
 
-    static Optional<Sheet> of(Plant plant, List<DutyPoint> duties) {
+    static Optional<Sheet> of(Plant plant, List<DutyPoint> duties, List<DustWeek> weeks) {
         return plant.operation()
                 .costs()
                 .filter(costs -> !plant.stations().isEmpty())
-                .map(costs -> new RunningCostSheet(plant, costs, duties).sheet());
+                .map(costs -> new RunningCostSheet(plant, costs, duties, weeks).sheet());
     }
 
     private Sheet sheet() {
@@ -122,7 +124,7 @@ final class RunningCostSheet {
         Price price = costs.compressedAir().get();
         double year_m3 = shifts().get().weeksPerYear()
                 * plant.stations().stream()
-                        .mapToDouble(s -> AirUseSheet.perWeek_m3(plant, s, duties))
+                        .mapToDouble(s -> AirUseSheet.perWeek_m3(plant, s, duties, weeks))
                         .sum();
         Money cost = new Money(year_m3 * price.si(), price.currency());
         amount(
@@ -149,7 +151,7 @@ final class RunningCostSheet {
         double perYear = 0;
         double change_s = 0;
         for (Station station : plant.stations()) {
-            Optional<DustWeek> week = DustWeek.of(plant, station, duties);
+            Optional<DustWeek> week = DustWeek.at(station, weeks);
             if (week.isPresent()) {
                 double changes =
                         week.get().flow().changesPerWeek() * week.get().flow().weeks();

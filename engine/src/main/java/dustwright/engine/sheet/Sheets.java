@@ -11,24 +11,15 @@ public final class Sheets {
     private Sheets() {}
 
     /**
-     * Computes every sheet.
+     * Computes every sheet; stations side by side, as some look for the point where a cloth or a tool gives out.
      *
      * @param duties the solved states that sheets may look into for the governing one
+     * @param weeks the dust's way over the week, by station
      */
-    public static List<Sheet> of(Plant plant, List<DutyPoint> duties) {
-        List<Sheet> sheets = new ArrayList<>();
-        for (Station station : plant.stations()) {
-            Arrivals arrivals = Arrivals.of(plant, station, duties);
-            sheets.add(ReceiverSheet.of(arrivals));
-            sheets.add(FilterSheet.of(arrivals));
-            SafetyFilterSheet.of(station, duties).ifPresent(sheets::add);
-            RotaryValveSheet.of(arrivals).ifPresent(sheets::add);
-            BaggingSheet.of(plant, station, duties).ifPresent(sheets::add);
-            sheets.add(DischargeSheet.of(plant, station, duties));
-            sheets.add(AirUseSheet.of(plant, station, duties));
-            NoiseSheet.of(plant, station).ifPresent(sheets::add);
-            station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties)));
-        }
+    public static List<Sheet> of(Plant plant, List<DutyPoint> duties, List<DustWeek> weeks) {
+        List<Sheet> sheets = new ArrayList<>(plant.stations().parallelStream()
+                .flatMap(station -> ofStation(plant, station, duties, weeks).stream())
+                .toList());
         MotorUse.all(plant).forEach(use -> sheets.add(MotorSheet.of(plant, use)));
         if (!plant.stations().isEmpty()) {
             sheets.add(SupplySheet.of(plant));
@@ -37,7 +28,22 @@ public final class Sheets {
         for (int n = 0; n < plant.stations().size(); n++) {
             sheets.add(InstrumentSheet.of(plant, n));
         }
-        RunningCostSheet.of(plant, duties).ifPresent(sheets::add);
+        RunningCostSheet.of(plant, duties, weeks).ifPresent(sheets::add);
+        return sheets;
+    }
+
+    private static List<Sheet> ofStation(Plant plant, Station station, List<DutyPoint> duties, List<DustWeek> weeks) {
+        List<Sheet> sheets = new ArrayList<>();
+        Arrivals arrivals = Arrivals.of(plant, station, duties);
+        sheets.add(ReceiverSheet.of(arrivals));
+        sheets.add(FilterSheet.of(arrivals));
+        SafetyFilterSheet.of(station, duties).ifPresent(sheets::add);
+        RotaryValveSheet.of(arrivals).ifPresent(sheets::add);
+        BaggingSheet.of(plant, station, duties).ifPresent(sheets::add);
+        sheets.add(DischargeSheet.of(plant, station, weeks));
+        sheets.add(AirUseSheet.of(plant, station, duties, weeks));
+        NoiseSheet.of(plant, station).ifPresent(sheets::add);
+        station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties)));
         return sheets;
     }
 }

@@ -49,7 +49,7 @@ final class StationEnergy {
     /** Steps to the energy of a year, or why it is not known. */
     Outcome<List<Step>> ofYear(List<DutyPoint> duties) {
         Optional<Shifts> shifts = plant.operation().shifts();
-        Optional<Double> vacuuming_s = DustLoad.vacuumingPerWeek_s(plant, station);
+        Optional<Double> vacuuming_s = StationDust.vacuumingPerWeek_s(plant, station);
         Optional<Ratio> efficiency = motorEfficiency();
         Optional<Double> power_W = meanPower_W(duties);
         if (shifts.isEmpty() || vacuuming_s.isEmpty()) {

@@ -117,7 +117,7 @@ class ElectricalSheetsTest {
     }
 
     private static Answer answer(Plant plant, String id) {
-        return Sheets.of(plant, List.of()).stream()
+        return Sheets.of(plant, List.of(), List.of()).stream()
                 .flatMap(s -> s.entries().stream())
                 .filter(e -> e.id().equals(id))
                 .map(Entry::answer)
@@ -172,7 +172,7 @@ class ElectricalSheetsTest {
         assertThat(known(plant, "full-load-current/P1")).isEqualTo(22);
         assertThat(known(plant, "start-current/P1")).isCloseTo(44, within(1e-9));
         assertThat(unknown(plant, "branch-circuit/P1")).contains("IEC 60204-1");
-        assertThat(Sheets.of(plant, List.of()).stream()
+        assertThat(Sheets.of(plant, List.of(), List.of()).stream()
                         .filter(s -> s.id().startsWith("motor") || s.id().equals("supply"))
                         .flatMap(s -> s.entries().stream())
                         .filter(e -> e.answer() instanceof Answer.Known)
@@ -266,7 +266,7 @@ class ElectricalSheetsTest {
                         Optional.of(panel(
                                 Optional.of(AreaClass.ZONE_21), Optional.of("owner"), Optional.of(new Area(2))))));
         Set<String> seen = new HashSet<>();
-        Sheets.of(plant, List.of()).stream()
+        Sheets.of(plant, List.of(), List.of()).stream()
                 .flatMap(s -> s.entries().stream())
                 .forEach(e -> assertThat(seen.add(e.id())).as(e.id()).isTrue());
     }
@@ -277,7 +277,7 @@ class ElectricalSheetsTest {
         Belt belt = new Belt(RotationalSpeed.ofRpm(1750), new Length(0.4572), new Length(0.4), 0.01);
         Plant plant =
                 plant(motor(15, Motor.Starting.DIRECT, Optional.empty()), false, Optional.of(belt), Electrical.UNKNOWN);
-        Sheet sheet = Sheets.of(plant, List.of()).stream()
+        Sheet sheet = Sheets.of(plant, List.of(), List.of()).stream()
                 .filter(s -> s.id().equals("producer/P1"))
                 .findFirst()
                 .orElseThrow();
@@ -321,7 +321,7 @@ class ElectricalSheetsTest {
                         build)),
                 station.container(),
                 station.producers()));
-        List<Sheet> sheets = Sheets.of(plant, List.of());
+        List<Sheet> sheets = Sheets.of(plant, List.of(), List.of());
         Sheet motor = sheets.stream()
                 .filter(s -> s.id().equals("motor/valve/REC"))
                 .findFirst()

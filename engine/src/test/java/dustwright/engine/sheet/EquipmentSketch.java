@@ -143,7 +143,7 @@ final class EquipmentSketch {
 
     List<Sheet> sheets() {
         Plant plant = plant();
-        return Sheets.of(plant, List.of(duty(plant)));
+        return Sheets.of(plant, List.of(duty(plant)), List.of());
     }
 
     static Answer answer(List<Sheet> sheets, String id) {

@@ -28,8 +28,8 @@ import java.util.TreeMap;
  * @param shiftMix dust of a shift [kg] by dust id, or the rates of the set [kg/s] where no shift is stated
  * @param cleaning_s time of cleaning in a shift; empty where no shifts are stated or nothing is picked up
  */
-record DustLoad(String set, Map<String, Double> rates, Map<String, Double> shiftMix, Optional<Double> cleaning_s) {
-    static DustLoad of(Plant plant, Station station) {
+record StationDust(String set, Map<String, Double> rates, Map<String, Double> shiftMix, Optional<Double> cleaning_s) {
+    static StationDust of(Plant plant, Station station) {
         Map<String, Double> shares = shares(plant, station);
         DesignSet set = governing(plant, shares);
         Map<String, Double> rates = byDust(plant, feeds(plant, set, shares));
@@ -42,7 +42,7 @@ record DustLoad(String set, Map<String, Double> rates, Map<String, Double> shift
                 .map(s -> s.cleaning() instanceof Shifts.Cleaning.Minutes minutes
                         ? minutes.each().seconds()
                         : sum(mix) / rate_kgPerS);
-        return new DustLoad(set.name(), rates, mix, cleaning_s);
+        return new StationDust(set.name(), rates, mix, cleaning_s);
     }
 
     /** Vacuuming at a station in a week [s]; empty where no shifts are stated, or what is picked up has no rate. */
