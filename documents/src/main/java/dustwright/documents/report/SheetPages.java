@@ -52,7 +52,10 @@ final class SheetPages {
 
     private Element table(Sheet sheet) {
         Table table = Table.of(
-                Table.words("Figure"), Table.words("Value"), Table.words("Equations"), Table.sized("From", "src"));
+                Table.sized("Figure", "what"),
+                Table.sized("Value", "answer"),
+                Table.sized("Equations", "by"),
+                Table.sized("From", "from"));
         for (Entry entry : sheet.entries()) {
             table.row(
                     entry.name(),
@@ -65,7 +68,7 @@ final class SheetPages {
                             ? ""
                             : Parts.source(entry.derivation().limitSource()));
         }
-        return table.element("wide");
+        return table.element("wide figures");
     }
 
     private Element answer(Answer answer) {
