@@ -83,6 +83,37 @@ class CalculationSheetTest {
         assertThat(seen).containsExactly("NET-12", "TUB-5");
     }
 
+    /** Crane's coefficients, written out once more, and the loss they make. */
+    @Test
+    void the_loss_of_a_wye_comes_out_as_printed() throws IOException {
+        Plant plant = ((Reading.Read) PlantReader.read(Files.readString(BAKERY))).plant();
+        Set<String> seen = new TreeSet<>();
+        for (Finding finding : Study.of(plant, States.usual(plant)).worstPerPlace()) {
+            for (Step step : finding.derivation().steps()) {
+                if (step.equation().equals("TUB-16")) {
+                    double q = value(step, "q");
+                    double angled = value(step, "F") * q * q / value(step, "a");
+                    boolean branch = step.formula().startsWith("K = C");
+                    double k = branch
+                            ? value(step, "C")
+                                    * (1 + Math.pow(q / value(step, "a"), 2) - 2 * (1 - q) * (1 - q) - angled)
+                            : value(step, "r") * q - q * q - angled;
+                    assertThat(step.result().value().si()).as(finding.id()).isCloseTo(k, within(1e-12));
+                    seen.add(branch ? "branch" : "run");
+                } else if (step.equation().equals("NET-5")) {
+                    double loss =
+                            value(step, "K") * value(step, "q_c") + Math.max(0, value(step, "q_c") - value(step, "q"));
+                    double faded = step.formula().startsWith("Δpj = s") ? value(step, "s") : 1;
+                    assertThat(step.result().value().si())
+                            .as(finding.id())
+                            .isCloseTo(faded * loss, within(1e-6 * Math.max(1, Math.abs(loss))));
+                    seen.add("loss");
+                }
+            }
+        }
+        assertThat(seen).containsExactly("branch", "loss", "run");
+    }
+
     @Test
     void the_parts_of_what_dust_adds_come_out_as_printed() throws IOException {
         Plant plant = ((Reading.Read) PlantReader.read(Files.readString(BAKERY))).plant();

@@ -1,8 +1,10 @@
 package dustwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dustwright.documents.answers.TextAnswers;
+import dustwright.engine.OperatingChart;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.States;
 import dustwright.engine.Study;
@@ -126,6 +128,32 @@ class ExamplesTest {
                         .limit(stated.settles().size())
                         .map(f -> f.where().id()))
                 .containsExactlyElementsOf(stated.settles());
+    }
+
+    /** The report draws them; where they cross is where the network was solved, but for the chords between seventeen points. */
+    @ParameterizedTest
+    @MethodSource("stated")
+    void system_and_producers_meet_at_the_operating_point(Stated stated) {
+        for (OperatingChart chart : study(stated.plant()).withCurves().charts()) {
+            double flow = chart.operating().flow().si();
+            double vacuum = chart.operating().vacuum().si();
+            assertThat(at(flow, chart.system())).as("system").isCloseTo(vacuum, withinPercentage(5));
+            assertThat(at(flow, chart.producer())).as("producers").isCloseTo(vacuum, withinPercentage(5));
+        }
+    }
+
+    private static double at(double flow, List<OperatingChart.ChartPoint> curve) {
+        for (int n = 1; n < curve.size(); n++) {
+            double from = curve.get(n - 1).flow().si();
+            double to = curve.get(n).flow().si();
+            if (flow >= from && flow <= to) {
+                double share = (flow - from) / (to - from);
+                return curve.get(n - 1).vacuum().si() * (1 - share)
+                        + curve.get(n).vacuum().si() * share;
+            }
+        }
+        throw new AssertionError(
+                "no point of the curve on either side of " + flow + " m³/s, " + curve.size() + " points");
     }
 
     @ParameterizedTest

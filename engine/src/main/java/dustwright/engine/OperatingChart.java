@@ -108,6 +108,7 @@ public record OperatingChart(
         own.retainAll(station.producers().stream().map(VacuumProducer::id).toList());
         State alone = state.withRunning(own)
                 .withOpen(List.of())
+                .withFeeding(Set.of())
                 .withOpenBleeds(Set.of())
                 .withVented(Set.of());
         List<ChartPoint> points = new ArrayList<>();

@@ -7,11 +7,9 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.InletResult;
 import dustwright.engine.network.LegResult;
-import dustwright.engine.network.NodeResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Angle;
-import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.GasConstant;
@@ -30,7 +28,6 @@ import dustwright.engine.tubing.Tube;
 import dustwright.engine.tubing.Wall;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The calculation sheet of one piece, line by line, from a solved state: every number in it can be checked by hand. */
 final class Workings {
@@ -110,7 +107,7 @@ final class Workings {
         Wall wall = leg.kind() == LegResult.Kind.RUN ? run(leg) : hose(leg);
         friction(leg, wall);
         if (leg.junctionLoss().pascals() != 0) {
-            junction(duty, leg);
+            new JunctionWorkings(plant, this, duty, leg).charge();
         }
         boolean dusty = leg.solidsDrop().pascals() > 0;
         if (dusty) {
@@ -270,50 +267,6 @@ final class Workings {
                         COLEBROOK);
             }
         }
-    }
-
-    /** What the junction a leg enters charges to it. */
-    private void junction(DutyPoint duty, LegResult leg) {
-        String node = leg.to();
-        double common_kgPerS = duty.legs().stream()
-                .filter(l -> l.to().equals(node) && l.flow().kgPerSecond() > 0)
-                .mapToDouble(l -> l.flow().kgPerSecond())
-                .sum();
-        AbsolutePressure at = duty.nodes().stream()
-                .filter(n -> n.id().equals(node))
-                .map(NodeResult::pressure)
-                .findFirst()
-                .orElse(leg.pressureTo());
-        Optional<Tube> common = plant.runs().stream()
-                .filter(r -> r.from().equals(node))
-                .findFirst()
-                .map(r -> plant.tube(r.tube()));
-        Area commonArea = common.map(Tube::bore).orElse(leg.bore()).circle();
-        double head_Pa = head_Pa(leg.flow().kgPerSecond(), leg.bore().circle(), at);
-        double commonHead_Pa = head_Pa(common_kgPerS, commonArea, at);
-        double k = (leg.junctionLoss().pascals() - Math.max(0, commonHead_Pa - head_Pa)) / commonHead_Pa;
-        add(
-                "TUB-16",
-                "Δpj = K q_c + max(0, q_c − q), q = (w/A)² R T / (2 p)",
-                List.of(
-                        new Term("w", "this stream", flow(leg)),
-                        new Term("w_c", "common stream", new MassFlow(common_kgPerS)),
-                        new Term("A", "cross-section of this stream", leg.bore().circle()),
-                        new Term("A_c", "cross-section of the common stream", commonArea),
-                        new Term("p", "static pressure at the junction", at),
-                        new Term("q", "velocity pressure of this stream", new PressureDifference(head_Pa)),
-                        new Term(
-                                "q_c", "velocity pressure of the common stream", new PressureDifference(commonHead_Pa)),
-                        new Term("K", "by the branch's share of the flow, its area and angle", new Ratio(k))),
-                new Term("Δpj", "loss at the junction", leg.junctionLoss()),
-                Source.published(
-                        "converging wye: Crane TP-410 (2009), Idelchik; charged to static pressure without recovery, see"
-                                + " the decision records"));
-    }
-
-    private double head_Pa(double flow_kgPerS, Area area, AbsolutePressure at) {
-        double massFlux = flow_kgPerS / area.squareMetres();
-        return massFlux * massFlux * air.rt() / (2 * at.pascals());
     }
 
     /** Gas velocity at one end of a leg. */

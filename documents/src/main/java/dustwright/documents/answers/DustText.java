@@ -2,12 +2,14 @@ package dustwright.documents.answers;
 
 import dustwright.documents.writing.DustWords;
 import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.LawTable;
 import dustwright.documents.writing.Show;
 import dustwright.engine.Carrying;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What the dust of a solved state costs in every piece, and what the published laws ask there. */
@@ -49,11 +51,32 @@ final class DustText {
                     Lines.plain(words.aboveLeastDrop()));
         }
         lines.gap().table(table);
-        lines.gap();
-        for (LegResult leg : legs) {
-            for (String laws : DustWords.laws(Carrying.of(plant, leg), show)) {
-                lines.text("  ", Lines.plain(DutyText.piece(leg) + ", " + laws));
-            }
+        laws();
+    }
+
+    private void laws() {
+        LawTable asked = new LawTable(
+                legs.stream()
+                        .map(leg -> new LawTable.Asked(DutyText.piece(leg), Carrying.of(plant, leg)))
+                        .toList(),
+                show);
+        if (asked.rows().isEmpty()) {
+            return;
         }
+        List<TextTable.Column> columns = new ArrayList<>(List.of(
+                TextTable.words("Least velocity"),
+                TextTable.words("Dust"),
+                TextTable.words("Asks most"),
+                TextTable.number(show.unit(Dimension.VELOCITY))));
+        asked.heads().forEach(law -> columns.add(TextTable.number(yearBelow(law))));
+        TextTable table = TextTable.of(columns.toArray(TextTable.Column[]::new));
+        asked.rows().forEach(row -> table.row(row.stream().map(Lines::plain).toArray(String[]::new)));
+        lines.gap().table(table);
+        lines.text("  ", asked.note());
+    }
+
+    private static String yearBelow(String law) {
+        int year = law.lastIndexOf(' ');
+        return law.substring(0, year) + "\n" + law.substring(year + 1);
     }
 }

@@ -15,7 +15,7 @@ final class TextTable {
         this.columns = columns;
     }
 
-    /** A column with its head, unit included. */
+    /** A column with its head, unit included; the head of a column of numbers may have several lines. */
     record Column(String head, boolean number) {}
 
     static Column words(String head) {
@@ -42,7 +42,9 @@ final class TextTable {
     List<String> lines(int width) {
         int[] widths = new int[columns.size()];
         for (int c = 0; c < widths.length; c++) {
-            widths[c] = length(columns.get(c).head());
+            for (String line : lines(columns.get(c).head())) {
+                widths[c] = Math.max(widths[c], length(line));
+            }
             for (List<String> row : rows) {
                 widths[c] = Math.max(widths[c], length(row.get(c)));
             }
@@ -79,7 +81,7 @@ final class TextTable {
         List<List<String>> parts = new ArrayList<>();
         int most = 1;
         for (int c = 0; c < widths.length; c++) {
-            List<String> wrapped = columns.get(c).number() ? List.of(cells.get(c)) : wrapped(cells.get(c), widths[c]);
+            List<String> wrapped = columns.get(c).number() ? lines(cells.get(c)) : wrapped(cells.get(c), widths[c]);
             parts.add(wrapped);
             most = Math.max(most, wrapped.size());
         }
@@ -113,6 +115,10 @@ final class TextTable {
         }
         lines.add(rest);
         return lines;
+    }
+
+    private static List<String> lines(String cell) {
+        return cell.lines().toList();
     }
 
     private static int length(String text) {

@@ -49,8 +49,7 @@ final class BasisPages {
 
     Element equations() {
         Map<String, Step> byId = new LinkedHashMap<>();
-        digest.study().states().stream()
-                .flatMap(s -> s.findings().stream())
+        digest.study().worstPerPlace().stream()
                 .flatMap(f -> f.derivation().steps().stream())
                 .forEach(step -> byId.putIfAbsent(step.equation() + step.formula(), step));
         Table table = Table.of(

@@ -4,6 +4,7 @@ import dustwright.documents.drawing.MarginStrip;
 import dustwright.documents.writing.DustWords;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.LawTable;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.Carrying;
@@ -18,6 +19,7 @@ import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.tubing.Inlet;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -157,7 +159,9 @@ final class ResultTables {
                 .add(table.element("small"));
         List<LegResult> dusty =
                 duty.legs().stream().filter(leg -> leg.dust().kgPerSecond() > 0).toList();
-        return dusty.isEmpty() ? section : section.add(dust(dusty).element("small"), laws(dusty));
+        return dusty.isEmpty()
+                ? section
+                : section.add(dust(dusty).element("small")).addAll(laws(dusty));
     }
 
     /** What dust adds to the pressure drop of every piece that carries some. */
@@ -188,13 +192,24 @@ final class ResultTables {
         return table;
     }
 
-    private Element laws(List<LegResult> dusty) {
-        Table table =
-                Table.of(Table.words("Piece"), Table.words("Velocity the published laws ask, at its slowest point"));
-        for (LegResult leg : dusty) {
-            DustWords.laws(Carrying.of(plant, leg), show).forEach(laws -> table.row(piece(leg), laws));
+    private List<Element> laws(List<LegResult> dusty) {
+        LawTable asked = new LawTable(
+                dusty.stream()
+                        .map(leg -> new LawTable.Asked(piece(leg), Carrying.of(plant, leg)))
+                        .toList(),
+                show);
+        if (asked.rows().isEmpty()) {
+            return List.of();
         }
-        return table.element("small");
+        List<Table.Column> columns = new ArrayList<>(List.of(
+                Table.words("Piece"),
+                Table.words("Dust"),
+                Table.words("Asks most"),
+                Table.number("Asked", show.unit(Dimension.VELOCITY))));
+        asked.heads().forEach(law -> columns.add(Table.number(law, "")));
+        Table table = Table.of(columns.toArray(Table.Column[]::new));
+        asked.rows().forEach(row -> table.row(row.toArray(Object[]::new)));
+        return List.of(table.element("small"), Parts.paragraph("note", asked.note()));
     }
 
     private static String piece(LegResult leg) {

@@ -1,11 +1,8 @@
 package dustwright.documents.writing;
 
-import dustwright.engine.conveying.CarryingVelocity;
-import dustwright.engine.conveying.LawAnswer;
 import dustwright.engine.conveying.SolidsDrop;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.quantity.PressureDifference;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -57,28 +54,5 @@ public final class DustWords {
                 .mapToDouble(Double::doubleValue)
                 .min();
         return least.isPresent() ? Show.margin(least.getAsDouble()) : "";
-    }
-
-    /** One sentence for each dust: which law asks most, the others, and which may not be asked here. */
-    public static List<String> laws(List<CarryingVelocity> laws, Show show) {
-        return laws.stream().map(each -> sentence(each, show)).toList();
-    }
-
-    private static String sentence(CarryingVelocity laws, Show show) {
-        List<String> others = new ArrayList<>();
-        List<String> outside = new ArrayList<>();
-        String binding = laws.binding().map(b -> b.law().words()).orElse("");
-        for (CarryingVelocity.Weighed one : laws.weighed()) {
-            if (!(one.answer() instanceof LawAnswer.Inside inside)) {
-                outside.add(one.law().words());
-            } else if (!one.law().words().equals(binding)) {
-                others.add(one.law().words() + " " + show.number(inside.velocity()));
-            }
-        }
-        String most = laws.binding()
-                .map(b -> b.law().words() + " asks most, " + show.full(b.velocity()))
-                .orElse("no published law is inside its range");
-        return laws.dust() + ": " + most + (others.isEmpty() ? "" : "; " + String.join(", ", others))
-                + (outside.isEmpty() ? "" : "; outside its range: " + String.join(", ", outside)) + ".";
     }
 }

@@ -6,12 +6,11 @@ import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
-import dustwright.engine.tubing.Hose;
-import dustwright.engine.tubing.Run;
-import dustwright.engine.tubing.Tube;
 import dustwright.engine.tubing.Wall;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Re-checks the isothermal law of one leg in plain pressures, the direction of flow turned forward, with friction solved by
@@ -27,12 +26,19 @@ final class LegAudit {
     private final Air air;
     private final Map<String, Double> pressure_Pa;
     private final Map<String, Double> junction;
+    private final Map<String, Wall> ofRun = new HashMap<>();
+    private final Map<String, Wall> ofHose = new HashMap<>();
 
     LegAudit(Plant plant, Map<String, Double> pressure_Pa, Map<String, Double> junction) {
         this.plant = plant;
         this.air = plant.site().air();
         this.pressure_Pa = pressure_Pa;
         this.junction = junction;
+        Map<String, Wall> wall = new HashMap<>();
+        plant.tubes().forEach(tube -> wall.put(tube.id(), tube.wall()));
+        plant.runs().forEach(run -> ofRun.put(run.id(), wall.get(run.tube())));
+        plant.hoses().forEach(hose -> wall.put(hose.id(), hose.wall()));
+        plant.inlets().forEach(inlet -> ofHose.put(inlet.id(), wall.get(inlet.hose())));
     }
 
     void check(LegResult leg, List<Discrepancy> found) {
@@ -158,12 +164,6 @@ final class LegAudit {
     }
 
     private Wall wall(LegResult leg) {
-        if (leg.kind() == LegResult.Kind.RUN) {
-            Run run = plant.run(leg.id());
-            Tube tube = plant.tube(run.tube());
-            return tube.wall();
-        }
-        Hose hose = plant.hose(plant.inlet(leg.id()).hose());
-        return hose.wall();
+        return Objects.requireNonNull((leg.kind() == LegResult.Kind.RUN ? ofRun : ofHose).get(leg.id()));
     }
 }

@@ -18,7 +18,7 @@ public record CarryingVelocity(String dust, List<Weighed> weighed) {
     /** One law and what it said. */
     public record Weighed(VelocityLaw law, LawAnswer answer) {
         /** The velocity, where the law may be asked. */
-        Optional<Velocity> inside() {
+        public Optional<Velocity> inside() {
             return answer.match(Optional::of, (extrapolated, why) -> Optional.empty(), why -> Optional.empty());
         }
     }

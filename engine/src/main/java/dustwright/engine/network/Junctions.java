@@ -21,12 +21,6 @@ final class Junctions {
     /** A stream below this share of the node's greatest counts as none. */
     private static final double NO_STREAM = 1e-9;
 
-    /**
-     * From this share of the common stream in the lesser one on, the loss is charged in full; below it fades to nothing [-]. A stream in
-     * a loop may turn: without the fading it would meet a step there and could have no answer.
-     */
-    static final double FULL_LOSS_FROM = 1e-3;
-
     /** Branch over common bore up to which the loss formula holds; a little over 1 for rounding [-]. */
     static final double SAME_BORE = 1 + 1e-9;
 
@@ -133,7 +127,7 @@ final class Junctions {
         double head = net.c[legs[common]] * through * through;
         double split = Math.min(1, flow[legs[branch]] / through);
         double lesser = Math.min(flow[legs[branch]], flow[legs[run]]);
-        double share = Math.min(1, lesser / (FULL_LOSS_FROM * through));
+        double share = Math.min(1, lesser / (JunctionLoss.FULL_FROM * through));
         junction[legs[branch]] = share * (k.branch(split) * head + acceleration(legs[branch], flow, head));
         junction[legs[run]] = share * (k.run(split) * head + acceleration(legs[run], flow, head));
     }

@@ -72,7 +72,7 @@ public final class TubingTree {
         /** The loss fades to nothing where one of the streams does. */
         private static double share(double branch_kgPerS, double run_kgPerS) {
             double lesser = Math.min(branch_kgPerS, run_kgPerS);
-            return lesser <= 0 ? 0 : Math.min(1, lesser / (Junctions.FULL_LOSS_FROM * (branch_kgPerS + run_kgPerS)));
+            return lesser <= 0 ? 0 : Math.min(1, lesser / (JunctionLoss.FULL_FROM * (branch_kgPerS + run_kgPerS)));
         }
     }
 

@@ -20,6 +20,12 @@ import dustwright.engine.quantity.Range;
  * @source Crane TP-410, 2009 with errata, converging wyes; the same structure in Idelchik, Handbook of Hydraulic Resistance
  */
 public final class JunctionLoss {
+    /**
+     * From this share of the common stream in the lesser one on, the loss is charged in full; below it fades to nothing [-]. A stream in
+     * a loop may turn: without the fading it would meet a step there and could have no answer.
+     */
+    public static final double FULL_FROM = 1e-3;
+
     private static final Range ANGLE =
             new Range("the loss of a converging wye", "angle", "rad", Math.toRadians(30), Math.PI / 2);
     private static final Range AREA_RATIO = new Range("the loss of a converging wye", "a", "-", 1e-3, 1);
@@ -65,7 +71,18 @@ public final class JunctionLoss {
         return q * (runSlope - q - angleFactor * q / areaRatio);
     }
 
-    private double correction(double q) {
+    /** F, by the angle of the branch [-]. */
+    public double angleFactor() {
+        return angleFactor;
+    }
+
+    /** What stands before q in the coefficient of the run: 2, at 90° 1.55 [-]. */
+    public double runSlope() {
+        return runSlope;
+    }
+
+    /** C, for the mass-flow ratio q [-]. */
+    public double correction(double q) {
         if (areaRatio <= 0.35) {
             return 1;
         }
