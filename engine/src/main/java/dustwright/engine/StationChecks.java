@@ -13,6 +13,7 @@ import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
+import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.ProducerLaw;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
@@ -125,6 +126,9 @@ final class StationChecks {
                     producer.sourceOf("greatest rise")));
         }
         speed(producer, result, place);
+        if (producer.drive() instanceof Drive.Holding holding && !result.checkValveShut()) {
+            held(holding, result, place);
+        }
     }
 
     private void vacuum(VacuumProducer producer, ProducerResult result, Place place) {
@@ -181,6 +185,33 @@ final class StationChecks {
 
     private AbsolutePressure ambient() {
         return plant.site().air().ambient();
+    }
+
+    /** Told only where the drive does not hold its set-point, as a machine that holds it has no margin to tell of. */
+    private void held(Drive.Holding holding, ProducerResult result, Place place) {
+        if (holding.holds(result.vacuum())) {
+            return;
+        }
+        Workings workings = new Workings(plant);
+        workings.add(
+                "PRD-28",
+                "n = the end of its range nearer to v = v_set",
+                List.of(
+                        new Term("v_set", "vacuum asked of the drive", holding.vacuum()),
+                        new Term("n_least", "least speed of the drive", holding.least()),
+                        new Term("n_greatest", "greatest speed of the drive", holding.greatest()),
+                        new Term("v", "vacuum at the producer's inlet", result.vacuum())),
+                new Term("n", "speed of the producer", result.speed()),
+                Source.ownReading("the speed that holds the vacuum asked, else the nearer end of the range"));
+        workings.vacuum(result.inletPressure(), "at the producer's inlet");
+        findings.add(finding(
+                FindingCode.DRIVE_VACUUM,
+                place,
+                result.vacuum().compareTo(holding.vacuum()) > 0 ? Side.AT_MOST : Side.AT_LEAST,
+                result.vacuum(),
+                holding.vacuum(),
+                workings,
+                Source.entered()));
     }
 
     /** Speed against the nearer end of its range. */

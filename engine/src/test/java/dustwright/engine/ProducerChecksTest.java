@@ -7,6 +7,7 @@ import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Step;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.network.State;
@@ -164,13 +165,13 @@ class ProducerChecksTest {
     void a_limit_of_a_catalogue_is_carried_to_the_barometer_and_one_of_the_plant_file_is_not() {
         AbsolutePressure mountain = new AbsolutePressure(22 * INCH_OF_MERCURY_Pa);
         Drive fixed = new Drive.Fixed(RotationalSpeed.ofRpm(3500));
-        Model model = new Model("X", "Shop", "own tests", false, List.of());
+        Model model = new Model("X", "Shop", "own tests", false);
         VacuumProducer listed = with(fixed, 1, Optional.of(model), Optional.empty(), "claw");
         assertThat(listed.vacuumLimit(mountain).pascals())
                 .isCloseTo(25 * INCH_OF_MERCURY_Pa * 17.6 / 24, within(0.003 * 25 * INCH_OF_MERCURY_Pa));
         assertThat(listed.sourceOf("deepest vacuum").confidence()).isEqualTo(Confidence.CATALOGUE);
         VacuumProducer stated =
-                with(fixed, 1, Optional.of(model.replacing(List.of("deepest vacuum"))), Optional.empty(), "claw");
+                with(fixed, 1, Optional.of(model.with(List.of("deepest vacuum"), List.of())), Optional.empty(), "claw");
         assertThat(stated.vacuumLimit(mountain).pascals()).isCloseTo(25 * INCH_OF_MERCURY_Pa, within(1e-6));
         assertThat(stated.sourceOf("deepest vacuum").confidence()).isEqualTo(Confidence.ENTERED);
     }
@@ -194,6 +195,35 @@ class ProducerChecksTest {
                 .contains(FindingCode.PRODUCER_POWER)
                 .doesNotContain(FindingCode.PRODUCER_TEMPERATURE);
         assertThat(of(plant, "P1")).extracting(Finding::code).contains(FindingCode.PRODUCER_TEMPERATURE);
+    }
+
+    /** A lobe pump on a drive of 700 to 2200 rpm. */
+    private static Optional<Finding> held(double asked_inHg) {
+        Plant plant = new PlantSketch()
+                .tube("T3", 0.0729, 4.5e-5)
+                .points("J")
+                .inlet("A")
+                .run("D", "A", "J", "T3", 10, 1)
+                .run("M", "J", "REC", "T3", 20, 1)
+                .station("REC")
+                .holdingLobe("P1", 0.2, asked_inHg)
+                .and()
+                .plant();
+        return of(plant, "P1").stream()
+                .filter(f -> f.code() == FindingCode.DRIVE_VACUUM)
+                .findFirst();
+    }
+
+    @Test
+    void a_drive_that_cannot_hold_its_vacuum_is_told_in_the_state_that_shows_it_from_either_side() {
+        assertThat(held(6)).isEmpty();
+        Finding weak = held(18).orElseThrow();
+        assertThat(weak.holds()).isFalse();
+        assertThat(weak.side()).isEqualTo(Side.AT_LEAST);
+        assertThat(weak.value().si()).isLessThan(weak.limit().si());
+        Finding deep = held(0.5).orElseThrow();
+        assertThat(deep.holds()).isFalse();
+        assertThat(deep.side()).isEqualTo(Side.AT_MOST);
     }
 
     @Test

@@ -132,8 +132,7 @@ public final class CatalogueReader {
                 name,
                 catalogue.get("name", String.class),
                 catalogue.get("source", String.class),
-                catalogue.get("invented", Boolean.class),
-                List.of());
+                catalogue.get("invented", Boolean.class));
     }
 
     private static CatalogueReading whole(String message) {

@@ -109,19 +109,19 @@ final class Checker {
                 .toList();
         if (used.isEmpty() && choice.required()) {
             faults.add(entries.span(), path, group.words() + " without " + choice.words(), "one of them");
-        } else if (used.size() > 1) {
+        } else if (used.size() > 1 && choice.exclusive()) {
             faults.add(
                     entries.span(),
                     path,
                     group.words() + " with both " + used.get(0).get(0) + " and "
                             + used.get(1).get(0),
                     "at most one of " + choice.words());
-        } else if (used.size() == 1) {
-            for (String key : used.get(0)) {
-                if (entries.entry(key).isEmpty()) {
-                    faults.add(entries.span(), path, group.words() + " without \"" + key + "\"", choice.words());
-                }
-            }
+        } else {
+            used.stream()
+                    .flatMap(List::stream)
+                    .filter(key -> entries.entry(key).isEmpty())
+                    .forEach(key -> faults.add(
+                            entries.span(), path, group.words() + " without \"" + key + "\"", choice.words()));
         }
     }
 
@@ -368,7 +368,10 @@ final class Checker {
         List<String> replaced = model.get().values().keySet().stream()
                 .filter(key -> !key.equals("model") && entries.entry(key).isPresent())
                 .toList();
-        values.put("model", model.get().get("model", Model.class).replacing(replaced));
+        List<String> added = group.names().stream()
+                .filter(key -> entries.entry(key).isPresent() && !model.get().has(key))
+                .toList();
+        values.put("model", model.get().get("model", Model.class).with(replaced, added));
         return section;
     }
 

@@ -3,6 +3,7 @@ package dustwright.plantfile;
 import dustwright.engine.air.Air;
 import dustwright.engine.air.MoistAir;
 import dustwright.engine.air.StandardAtmosphere;
+import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Held;
@@ -53,6 +54,7 @@ final class PlantBinder {
         Site site = site(top.section("site").orElseThrow());
         TubingBinder tubing = new TubingBinder(top, faults);
         Section plant = plantKeys();
+        Electrical electrical = ElectricalBinder.electrical(top);
         return new Plant(
                 plant.get("name", String.class),
                 plant.find("note", String.class).orElse(""),
@@ -67,11 +69,11 @@ final class PlantBinder {
                 tubing.bleeds(),
                 top.namedSections("held").stream().map(h -> held(h, site.air())).toList(),
                 top.namedSections("stations").stream()
-                        .map(s -> StationBinder.station(s, tubing))
+                        .map(s -> StationBinder.station(s, tubing, electrical.supply()))
                         .toList(),
                 usage(),
                 requirements(taken),
-                ElectricalBinder.electrical(top),
+                electrical,
                 OperationBinder.operation(top, asked(taken)),
                 overrides,
                 taken.assumptions());

@@ -105,7 +105,7 @@ public final class PlantSchema {
                 }
             }
         }
-        for (int i = 0; i < choice.ways().size(); i++) {
+        for (int i = 0; i < choice.ways().size() && choice.exclusive(); i++) {
             for (int j = i + 1; j < choice.ways().size(); j++) {
                 addExclusions(choice.ways().get(i), choice.ways().get(j), all);
             }

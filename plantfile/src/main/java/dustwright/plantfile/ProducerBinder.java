@@ -1,7 +1,9 @@
 package dustwright.plantfile;
 
 import dustwright.engine.electrical.Motor;
-import dustwright.engine.producer.Belt;
+import dustwright.engine.electrical.MotorSpeed;
+import dustwright.engine.electrical.Supply;
+import dustwright.engine.producer.Coupling;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.Model;
@@ -14,6 +16,7 @@ import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
 import dustwright.engine.quantity.Volume;
@@ -27,7 +30,7 @@ final class ProducerBinder {
     private ProducerBinder() {}
 
     /** A producer of a plant. That its figures come from a catalogue is put on record. */
-    static VacuumProducer producer(Section p) {
+    static VacuumProducer producer(Section p, Optional<Supply> supply) {
         p.find("model", Model.class)
                 .ifPresent(model -> p.taken()
                         .record(
@@ -38,19 +41,20 @@ final class ProducerBinder {
                                                 ? ""
                                                 : ", but for " + String.join(", ", model.replaced())),
                                 model.source()));
-        return bound(p, p.get("standby", Boolean.class));
+        return bound(p, p.get("standby", Boolean.class), supply);
     }
 
     /** A producer of a catalogue, at the speed the catalogue states. */
     static VacuumProducer item(Section p) {
-        return bound(p, false);
+        return bound(p, false, Optional.empty());
     }
 
-    private static VacuumProducer bound(Section p, boolean standby) {
+    private static VacuumProducer bound(Section p, boolean standby, Optional<Supply> supply) {
         boolean lobe = p.get("kind", String.class).equals("lobe");
         Machine machine = lobe ? lobePump(p) : curveMachine(p);
-        Optional<Belt> belt = p.section("belt").map(ProducerBinder::belt);
-        RotationalSpeed speed = belt.map(Belt::machineSpeed).orElseGet(() -> speed(p));
+        Motor motor = motor(p, supply);
+        Optional<Coupling> coupling = coupling(p);
+        RotationalSpeed speed = speed(p, coupling, motor.speedOn(supply));
         List<?> range = p.items("speed range");
         boolean ranged = range.size() == 2;
         if (!ranged) {
@@ -65,7 +69,7 @@ final class ProducerBinder {
                 p.id(),
                 machine,
                 drive,
-                motor(p),
+                motor,
                 p.get("deepest vacuum", PressureDifference.class),
                 p.get("greatest rise", TemperatureRise.class),
                 least,
@@ -73,30 +77,43 @@ final class ProducerBinder {
                 p.section("silencer").map(StationBinder::statedLoss),
                 standby,
                 p.find("model", Model.class),
-                belt,
+                coupling,
                 p.find("seal water", Temperature.class));
     }
 
-    private static RotationalSpeed speed(Section p) {
+    /** As stated; else by belt or coupling, but a machine keeps the speed at which its catalogue couples it; else that of the curve. */
+    private static RotationalSpeed speed(Section p, Optional<Coupling> coupling, Optional<RotationalSpeed> motorSpeed) {
         if (p.has("hold")) {
             return (RotationalSpeed) p.items("speed range").get(1);
         }
-        return p.find("speed", RotationalSpeed.class).orElseGet(() -> {
+        boolean own = p.has("belt")
+                || p.find("model", Model.class)
+                        .filter(model -> model.gives("coupled"))
+                        .isEmpty();
+        Optional<RotationalSpeed> coupled = coupling.filter(c -> own).flatMap(c -> motorSpeed.map(c::machineSpeed));
+        return p.find("speed", RotationalSpeed.class).or(() -> coupled).orElseGet(() -> {
             RotationalSpeed rated = p.get("rated speed", RotationalSpeed.class);
             p.derive("speed", "that of its curve");
             return rated;
         });
     }
 
-    private static Belt belt(Section belt) {
-        return new Belt(
-                belt.get("motor speed", RotationalSpeed.class),
-                belt.get("motor sheave", Length.class),
-                belt.get("machine sheave", Length.class),
-                belt.number("slip"));
+    private static Optional<Coupling> coupling(Section p) {
+        return p.section("belt")
+                .<Coupling>map(belt -> new Coupling.Belt(
+                        belt.get("motor sheave", Length.class),
+                        belt.get("machine sheave", Length.class),
+                        belt.get("slip", Ratio.class)))
+                .or(() -> p.find("coupled", String.class).map(direct -> new Coupling.Direct()));
     }
 
-    private static Motor motor(Section p) {
+    /** What its speed on the supply rests on is put on record where there is a supply. */
+    private static Motor motor(Section p, Optional<Supply> supply) {
+        Optional<RotationalSpeed> plate = p.find("motor speed", RotationalSpeed.class);
+        boolean byPoles = plate.isEmpty() && p.has("poles") && supply.isPresent();
+        if (plate.isPresent() && supply.isPresent() && !p.has("motor hertz")) {
+            p.derive("motor hertz", "that of the supply");
+        }
         return new Motor(
                 p.get("motor", Power.class),
                 p.number("service factor"),
@@ -104,7 +121,11 @@ final class ProducerBinder {
                 p.find("start", String.class).map(ProducerBinder::starting),
                 p.find("nameplate current", ElectricCurrent.class),
                 p.find("motor efficiency", Ratio.class).map(Ratio::value),
-                p.find("power factor", Ratio.class).map(Ratio::value));
+                p.find("power factor", Ratio.class).map(Ratio::value),
+                plate.map(speed -> new Motor.NameplateSpeed(speed, p.find("motor hertz", SupplyFrequency.class))),
+                byPoles
+                        ? p.number("motor slip")
+                        : p.find("motor slip", Ratio.class).map(Ratio::value).orElse(MotorSpeed.USUAL_SLIP));
     }
 
     private static Motor.Starting starting(String words) {

@@ -17,8 +17,33 @@ final class ProducerRelations {
         this.faults = faults;
     }
 
+    /**
+     * A producer of a plant.
+     *
+     * @param supplied whether the plant states its electrical supply
+     */
+    void check(Section producer, boolean supplied) {
+        check(producer);
+        boolean turns = producer.has("speed") || producer.has("hold") || producer.has("rated speed");
+        boolean motorSpeed = producer.has("motor speed") || (producer.has("poles") && supplied);
+        for (String coupling : List.of("belt", "coupled")) {
+            if (producer.has(coupling) && !turns && !motorSpeed) {
+                fault(
+                        producer,
+                        coupling,
+                        "the motor's speed is not known, so neither is that of the producer",
+                        "\"motor speed\" of its nameplate, or \"poles\" and the plant's \"supply\"");
+            }
+        }
+    }
+
+    /** A producer of a plant or of a catalogue. */
     void check(Section producer) {
         motor(producer);
+        producer.find("poles", Integer.class)
+                .filter(poles -> poles % 2 != 0)
+                .ifPresent(poles -> fault(
+                        producer, "poles", "a motor of " + poles + " poles: poles come in pairs", "2, 4, 6 or 8"));
         if (producer.has("seal water")
                 && producer.find("kind", String.class)
                         .filter("liquid ring"::equals)

@@ -241,7 +241,8 @@ final class Relations {
             fault(station, "producers", "a station without a vacuum producer", "at least one");
         }
         ProducerRelations producers = new ProducerRelations(lines, faults);
-        station.namedSections("producers").forEach(producers::check);
+        boolean supplied = top.section("supply").isPresent();
+        station.namedSections("producers").forEach(p -> producers.check(p, supplied));
     }
 
     private void receiver(Section receiver) {

@@ -1,5 +1,6 @@
 package dustwright.plantfile;
 
+import dustwright.engine.electrical.Supply;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.SafetyFilterRating;
@@ -7,12 +8,13 @@ import dustwright.engine.producer.StatedLoss;
 import dustwright.engine.producer.VentValve;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.PressureDifference;
+import java.util.Optional;
 
 /** Makes stations: receiver, filter, valves and producers. */
 final class StationBinder {
     private StationBinder() {}
 
-    static Station station(Section s, TubingBinder tubing) {
+    static Station station(Section s, TubingBinder tubing, Optional<Supply> supply) {
         return new Station(
                 s.id(),
                 tubing.place(s.id()),
@@ -26,7 +28,7 @@ final class StationBinder {
                 s.section("rotary valve").map(ReceiverBinder::rotaryValve),
                 s.section("container").map(ContainerBinder::container),
                 s.namedSections("producers").stream()
-                        .map(ProducerBinder::producer)
+                        .map(producer -> ProducerBinder.producer(producer, supply))
                         .toList());
     }
 

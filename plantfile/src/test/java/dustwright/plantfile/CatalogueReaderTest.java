@@ -103,7 +103,7 @@ class CatalogueReaderTest {
     void a_drive_or_a_belt_takes_the_place_of_the_speed_of_the_catalogue() {
         assertThat(read("model: DL-15, hold: 7 inHg").drive()).isInstanceOf(Drive.Holding.class);
         VacuumProducer belted = read(
-                "model: DL-15, belt: {motor speed: 1750 rpm, motor sheave: 8 in, machine sheave: 7 in, slip: 1 %}");
+                "model: DL-15, motor speed: 1750 rpm, belt: {motor sheave: 8 in, machine sheave: 7 in, slip: 1 %}");
         // by hand: 1750 · 8/7 · 0.99
         assertThat(((Drive.Fixed) belted.drive()).speed().rpm()).isCloseTo(1980, within(1e-6));
     }

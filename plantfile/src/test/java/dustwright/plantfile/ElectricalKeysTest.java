@@ -75,6 +75,18 @@ class ElectricalKeysTest {
                 "hertz: 60 Hz             | hertz: 50 Hz, basis: NEC    | hold at 60 Hz                            | IEC",
                 "hertz: 60 Hz             | hertz: 60 Hz, basis: UL     | none of the words known here             | NEC, IEC",
                 "hertz: 60 Hz             | hertz: 60 Hz, phases: 2     | a supply of 2 phases                     | 3 or 1",
+                "volts: 480 V             | volts: 0 V                  | outside what is sensible                 | 100 V to 15 kV",
+                "hertz: 60 Hz             | hertz: 0 Hz                 | outside what is sensible                 | 50 Hz to 60 Hz",
+                "motor: 15 hp             | motor: 15 hp; poles: 3      | a motor of 3 poles                       | 2, 4, 6 or 8",
+                "motor: 15 hp             | motor: 15 hp; poles: 0      | does not fit                             | 2 to 8",
+                "motor: 15 hp             | motor: 15 hp; motor speed: 1760 | a number without a unit | 1860 rpm",
+                "motor: 15 hp             | motor: 15 hp; motor hertz: 400 Hz | outside what is sensible           | 50 Hz to 60 Hz",
+                "motor: 15 hp             | motor: 15 hp; motor slip: 20 % | outside what is sensible              | 0 % to 8 %",
+                "motor: 15 hp             | motor: 15 hp; coupled: belt | none of the words known here             | direct",
+                "speed: 1860 rpm          | coupled: direct             | the motor's speed is not known           | poles",
+                "speed: 1860 rpm          | poles: 4; coupled: direct; hold: 7 inHg; speed: 1800 rpm | with both speed and hold | at most one",
+                "speed: 1860 rpm          | poles: 4; coupled: direct; belt: {motor sheave: 8 in, machine sheave: 7 in} | with both belt and coupled | at most one",
+                "speed: 1860 rpm          | poles: 4                    | without speed, or hold, or belt, or coupled | one of them",
                 "fault current: 22 kA     | fault current: 22           | a number without a unit                  | 22 kA",
                 "area class: Class II Div 2 | area class: Class II Div 3 | none of the words known here            | \"Class II Div 1\"",
                 "classified by: owner     | exposure: hosed down        | an exposure beside a classified area     | governs",
@@ -86,7 +98,8 @@ class ElectricalKeysTest {
                 "motor: 15 hp             | power factor: 86            | outside what is sensible                 | 0.1 to 1",
             })
     void a_wrong_value_is_a_fault_with_its_way_out(String good, String bad, String message, String expected) {
-        String text = TEXT.replaceFirst(java.util.regex.Pattern.quote(good), bad == null ? "" : bad);
+        String text = TEXT.replaceFirst(
+                java.util.regex.Pattern.quote(good), bad == null ? "" : bad.replace("; ", "\n        "));
         assertThat(text).isNotEqualTo(TEXT);
         assertThat(FaultsTest.faults(text))
                 .anySatisfy(f -> assertThat(f.text()).contains(message).contains(expected));

@@ -54,10 +54,13 @@ final class KeyReference {
             groups(key.shape(), path, below);
         }
         for (Group.Choice choice : group.choices()) {
-            page.append("\n")
-                    .append(choice.required() ? "Exactly one of: " : "At most one of: ")
-                    .append(choice.words())
-                    .append(".\n");
+            if (!choice.howMany().isEmpty()) {
+                page.append("\n")
+                        .append(choice.howMany())
+                        .append(": ")
+                        .append(choice.words())
+                        .append(".\n");
+            }
         }
         below.forEach(Runnable::run);
     }
@@ -82,8 +85,8 @@ final class KeyReference {
                                 .orElseThrow()
                                 .shape())
                         + ", in the place of `kind`: every figure comes from the model of the catalogue. Any key of its kind"
-                        + " may stand beside it and then goes before the catalogue's; `hold` or `belt` takes the place of its"
-                        + " speed. See [the catalogue](catalogue.md).\n"));
+                        + " may stand beside it and then goes before the catalogue's; `hold`, `belt` or `coupled` takes the"
+                        + " place of its speed. See [the catalogue](catalogue.md).\n"));
             }
         }
     }

@@ -49,6 +49,8 @@ public final class Wording {
             case PRODUCER_TEMPERATURE -> "Cool enough:";
             case PRODUCER_SPEED -> "Speed in range at";
             case PRODUCER_SHUT -> "Check valve open at";
+            case DRIVE_VACUUM -> "Vacuum held by the drive of";
+            case SPEED_ON_SUPPLY -> "Speed as its supply gives it at";
             case BELT_SPEED -> "Belt slow enough at";
             case AIR_TO_CLOTH -> "Enough cloth in";
             case CAN_VELOCITY -> "Air rises slowly enough in";
@@ -92,6 +94,8 @@ public final class Wording {
             case PRODUCER_TEMPERATURE -> "Too hot:";
             case PRODUCER_SPEED -> "Speed out of range at";
             case PRODUCER_SHUT -> "Check valve stays shut at";
+            case DRIVE_VACUUM -> "Vacuum not held by the drive of";
+            case SPEED_ON_SUPPLY -> "Not the speed its supply gives it at";
             case BELT_SPEED -> "Belt too fast at";
             case AIR_TO_CLOTH -> "Too much air for the cloth of";
             case CAN_VELOCITY -> "Air rises too fast in";

@@ -53,6 +53,18 @@ public enum FindingCode {
             "This producer runs while its check valve stays shut: at its speed it does not reach the vacuum that stands at its station. It moves"
                     + " no air and heats up on what it holds.",
             "Stop it, raise its speed, or match it to the producers beside it; let the second one start only when it is needed."),
+    DRIVE_VACUUM(
+            "Vacuum held by the drive",
+            "At an end of its speed range the drive does not hold the vacuum that is asked of it: at its greatest speed the producer makes"
+                    + " less, at its least speed more.",
+            "Widen the speed range within the machine's limits, choose another size of machine, or ask another vacuum of the drive; too much"
+                    + " vacuum at least speed is what a relief valve or a far-end bleed takes away."),
+    SPEED_ON_SUPPLY(
+            "Speed on this supply",
+            "The producer's speed in the plant file is not the one its motor gives it on this supply through its belt or coupling: every figure"
+                    + " of this producer holds for another machine than the one that will run.",
+            "Correct speed, sheaves, poles or frequency; on a supply of another frequency change the sheaves, or fit a drive and enter"
+                    + " \"start: drive\"."),
     BELT_SPEED(
             "Speed of the belt",
             "The rim of the larger sheave runs faster than ordinary cast-iron sheaves may.",

@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param silencer loss on its discharge, part of its pressure difference
  * @param standby true when it stands by and does not run in ordinary service
  * @param model of a catalogue that its figures come from
- * @param belt by which it is turned, where the plant file describes it
+ * @param coupling by which its motor turns it, where the plant file describes it
  * @param sealWater temperature of a liquid-ring pump's seal water
  */
 public record VacuumProducer(
@@ -40,7 +40,7 @@ public record VacuumProducer(
         Optional<StatedLoss> silencer,
         boolean standby,
         Optional<Model> model,
-        Optional<Belt> belt,
+        Optional<Coupling> coupling,
         Optional<Temperature> sealWater) {
     /** Motors are rated up to this altitude (NEMA MG 1; from memory) [m]. */
     private static final double HIGHEST_FOR_SERVICE_FACTOR_m = 1000;
@@ -90,11 +90,15 @@ public record VacuumProducer(
                 LiquidRing.deepestVacuum_Pa(barometer.pascals(), SaturationPressure.of_Pa(water.kelvin()))));
     }
 
+    /** Whether a variable-frequency drive turns its motor. */
+    public boolean driven() {
+        return drive instanceof Drive.Holding
+                || motor.starting().filter(Motor.Starting.DRIVE::equals).isPresent();
+    }
+
     /** Whether the motor's service factor may be drawn on: not on a drive, and not above 1000 m of the standard atmosphere. */
     public boolean serviceFactorCounts(AbsolutePressure barometer) {
-        boolean driven = drive instanceof Drive.Holding
-                || motor.starting().filter(Motor.Starting.DRIVE::equals).isPresent();
-        return !driven && barometer.pascals() >= StandardAtmosphere.pressure_Pa(HIGHEST_FOR_SERVICE_FACTOR_m);
+        return !driven() && barometer.pascals() >= StandardAtmosphere.pressure_Pa(HIGHEST_FOR_SERVICE_FACTOR_m);
     }
 
     /** Greatest shaft power of the motor at a site: nameplate, times its service factor where that counts (ELE-3). */

@@ -5,7 +5,6 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
-import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.Power;
 import java.util.ArrayList;
@@ -23,11 +22,6 @@ import java.util.Optional;
  */
 record MotorUse(String id, Place place, Motor motor, Source power, Source factor, Source starting, boolean driven) {
     static MotorUse of(VacuumProducer producer) {
-        boolean driven = producer.drive() instanceof Drive.Holding
-                || producer.motor()
-                        .starting()
-                        .filter(Motor.Starting.DRIVE::equals)
-                        .isPresent();
         return new MotorUse(
                 producer.id(),
                 new Place(Place.Kind.PRODUCER, producer.id()),
@@ -35,7 +29,7 @@ record MotorUse(String id, Place place, Motor motor, Source power, Source factor
                 producer.sourceOf("motor"),
                 producer.sourceOf("service factor"),
                 Source.entered(),
-                driven);
+                producer.driven());
     }
 
     /** The gearmotor of a rotary valve: small, so it is started direct on line. */

@@ -1,19 +1,14 @@
 package dustwright.engine.sheet;
 
 import dustwright.engine.electrical.MotorRating;
-import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
-import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
-import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.plant.Plant;
-import dustwright.engine.producer.Belt;
-import dustwright.engine.producer.BeltDrive;
 import dustwright.engine.producer.DisplacementWork;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
@@ -21,10 +16,8 @@ import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
-import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
-import dustwright.engine.quantity.Velocity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,9 +30,7 @@ final class ProducerSheet {
     private static final Source DEFINITION = Source.published("definition");
     private static final Source FIRST_LAW = Source.published("first law: the work done on the air stays in it");
     private static final Source ISENTROPIC = Source.published("isentropic compression, γ = 1.4");
-    private static final Source GEOMETRY = Source.published("geometry");
     private static final Source RATINGS = Source.published("standard ratings of NEMA MG 1 and IEC 60072-1");
-    private static final Source RIM = Source.fromMemory("6500 ft/min for ordinary cast-iron sheaves");
 
     private final Plant plant;
     private final VacuumProducer producer;
@@ -76,7 +67,10 @@ final class ProducerSheet {
                         List.of(),
                         model.source())));
         limits();
-        producer.belt().ifPresent(this::belt);
+        TurningLines turning = new TurningLines(producer, plant.electrical().supply());
+        turning.write();
+        entries.addAll(turning.entries());
+        findings.addAll(turning.findings());
         if (runs.isEmpty()) {
             entries.add(Entry.unknown(id("motor-load"), "Motor load", "It runs in none of the sets asked."));
         } else {
@@ -121,40 +115,6 @@ final class ProducerSheet {
                     "Deepest vacuum its seal water leaves",
                     "Enter \"seal water\", its temperature at the hottest."));
         }
-    }
-
-    private void belt(Belt belt) {
-        RotationalSpeed speed = belt.machineSpeed();
-        Step turns = new Step(
-                "PRD-20",
-                "n = n_motor d_motor/d_machine (1 − slip)",
-                List.of(
-                        new Term("n_motor", "motor at full load", belt.motorSpeed()),
-                        new Term("d_motor", "sheave on the motor", belt.motorSheave()),
-                        new Term("d_machine", "sheave on the producer", belt.machineSheave()),
-                        new Term("slip", "slip of the belt", new Ratio(belt.slip()))),
-                new Term("n", "speed of the producer", speed),
-                GEOMETRY);
-        entries.add(Entry.known(id("belt-ratio-speed"), "Speed by its belt", speed, List.of(turns)));
-        Velocity rim = new Velocity(BeltDrive.belt_mPerS(
-                belt.motorSheave().metres(), belt.motorSpeed().revolutionsPerSecond()));
-        Step runs = new Step(
-                "PRD-21",
-                "v = π d n",
-                List.of(
-                        new Term("d", "sheave on the motor", belt.motorSheave()),
-                        new Term("n", "motor at full load", belt.motorSpeed())),
-                new Term("v", "speed of the belt", rim),
-                GEOMETRY);
-        entries.add(Entry.known(id("belt-speed"), "Speed of the belt", rim, List.of(runs)));
-        findings.add(Finding.of(
-                FindingCode.BELT_SPEED,
-                new Place(Place.Kind.PRODUCER, producer.id()),
-                Sheet.ANY_SET,
-                Side.AT_MOST,
-                rim,
-                new Velocity(BeltDrive.GREATEST_BELT_mPerS),
-                new Derivation(List.of(runs), RIM)));
     }
 
     private void motorLoad(Run worst) {
@@ -304,8 +264,7 @@ final class ProducerSheet {
         Run shallowest = runs.stream()
                 .min(Comparator.comparingDouble(r -> r.result().vacuum().pascals()))
                 .orElseThrow();
-        boolean held = shallowest.result().vacuum().pascals()
-                >= (1 - 1e-3) * holding.vacuum().pascals();
+        boolean held = runs.stream().allMatch(r -> holding.holds(r.result().vacuum()));
         entries.add(
                 held
                         ? Entry.words(
@@ -316,7 +275,7 @@ final class ProducerSheet {
                                 Source.entered())
                         : Entry.given(
                                 id("held"),
-                                "Not held: vacuum at greatest speed, set " + shallowest.set(),
+                                "Not held in every set: shallowest vacuum, set " + shallowest.set(),
                                 shallowest.result().vacuum(),
                                 Source.entered()));
     }

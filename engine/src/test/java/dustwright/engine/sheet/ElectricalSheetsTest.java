@@ -13,7 +13,7 @@ import dustwright.engine.electrical.Supply;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
-import dustwright.engine.producer.Belt;
+import dustwright.engine.producer.Coupling;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.Area;
@@ -22,6 +22,7 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
@@ -52,6 +53,19 @@ class ElectricalSheetsTest {
                 Optional.empty());
     }
 
+    private static Motor turning(Motor m, double plate_rpm, Optional<SupplyFrequency> at) {
+        return new Motor(
+                m.nameplate(),
+                m.serviceFactor(),
+                m.poles(),
+                m.starting(),
+                m.nameplateCurrent(),
+                m.efficiency(),
+                m.powerFactor(),
+                Optional.of(new Motor.NameplateSpeed(RotationalSpeed.ofRpm(plate_rpm), at)),
+                m.slip());
+    }
+
     private static Supply nec(double volts) {
         return new Supply(
                 new Voltage(volts),
@@ -77,7 +91,7 @@ class ElectricalSheetsTest {
                 true);
     }
 
-    private static Plant plant(Motor motor, boolean driven, Optional<Belt> belt, Electrical electrical) {
+    private static Plant plant(Motor motor, boolean driven, Optional<Coupling> coupling, Electrical electrical) {
         PlantSketch sketch =
                 new PlantSketch().tube("T3", 0.0729, 4.5e-5).points("J").inlet("A");
         sketch.run("D", "A", "J", "T3", 10, 1).run("M", "J", "REC", "T3", 20, 1);
@@ -99,7 +113,7 @@ class ElectricalSheetsTest {
                 p.silencer(),
                 false,
                 Optional.empty(),
-                belt,
+                coupling,
                 Optional.empty());
         return with(plain.withStation(station.withProducers(List.of(other), Optional.empty())), electrical);
     }
@@ -274,9 +288,9 @@ class ElectricalSheetsTest {
     /** By hand: 1750 rpm on an 18 in sheave is π · 0.4572 m · 29.17/s = 41.9 m/s, above the 33 m/s of cast iron. */
     @Test
     void a_belt_too_fast_for_cast_iron_is_a_finding() {
-        Belt belt = new Belt(RotationalSpeed.ofRpm(1750), new Length(0.4572), new Length(0.4), 0.01);
-        Plant plant =
-                plant(motor(15, Motor.Starting.DIRECT, Optional.empty()), false, Optional.of(belt), Electrical.UNKNOWN);
+        Coupling belt = new Coupling.Belt(new Length(0.4572), new Length(0.4), new Ratio(0.01));
+        Motor motor = turning(motor(15, Motor.Starting.DIRECT, Optional.empty()), 1750, Optional.empty());
+        Plant plant = plant(motor, false, Optional.of(belt), Electrical.UNKNOWN);
         Sheet sheet = Sheets.of(plant, List.of(), List.of()).stream()
                 .filter(s -> s.id().equals("producer/P1"))
                 .findFirst()
@@ -285,7 +299,7 @@ class ElectricalSheetsTest {
             assertThat(f.holds()).isFalse();
             assertThat(f.value().si()).isCloseTo(41.9, within(0.1));
         });
-        assertThat(known(plant, "belt-ratio-speed/P1") * 60).isCloseTo(1750 * 0.4572 / 0.4 * 0.99, within(1e-6));
+        assertThat(known(plant, "coupled-speed/P1") * 60).isCloseTo(1750 * 0.4572 / 0.4 * 0.99, within(1e-6));
     }
 
     /** The table's current at 460 V for 1 hp is 2.1 A; NEC 430.250. */

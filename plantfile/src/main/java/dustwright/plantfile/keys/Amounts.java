@@ -69,6 +69,7 @@ final class Amounts {
     static final Amount RISE = amount(Dimension.TEMPERATURE_RISE, "1 K", "400 K", "130 K");
     static final Amount SHEAVE = amount(Dimension.LENGTH, "30 mm", "2 m", "8 in");
     static final Amount BELT_SLIP = amount(Dimension.RATIO, "0 %", "5 %", "1 %");
+    static final Amount MOTOR_SLIP = amount(Dimension.RATIO, "0 %", "8 %", "2 %");
     static final Amount SERVICE_FACTOR = amount(Dimension.RATIO, "1", "1.5", "1.15");
     static final Amount POWER_FACTOR = amount(Dimension.RATIO, "0.1", "1", "0.86");
     static final Amount CURRENT = amount(Dimension.ELECTRIC_CURRENT, "0.1 A", "2000 A", "18.5 A");

@@ -28,20 +28,39 @@ public record Group(String words, Place.Kind place, List<Key> keys, List<Choice>
     }
 
     /**
-     * Ways of saying one thing: at most one of them may be used.
+     * Ways of saying one thing. What a plant file says one way goes before what a model of the catalogue says in any of them.
      *
      * @param ways each a set of keys that belong together
      * @param required whether one of them must be used
+     * @param exclusive whether at most one of them may be used
      */
-    public record Choice(List<List<String>> ways, boolean required) {
+    public record Choice(List<List<String>> ways, boolean required, boolean exclusive) {
         /** Exactly one way. */
         static Choice one(List<List<String>> ways) {
-            return new Choice(ways, true);
+            return new Choice(ways, true, true);
         }
 
         /** At most one way. */
         static Choice atMostOne(List<List<String>> ways) {
-            return new Choice(ways, false);
+            return new Choice(ways, false, true);
+        }
+
+        /** At least one way. */
+        static Choice atLeastOne(List<List<String>> ways) {
+            return new Choice(ways, true, false);
+        }
+
+        /** Any of the ways, or none. */
+        static Choice any(List<List<String>> ways) {
+            return new Choice(ways, false, false);
+        }
+
+        /** How many of the ways may be used, in words; empty where that is free. */
+        public String howMany() {
+            if (!exclusive) {
+                return required ? "At least one of" : "";
+            }
+            return required ? "Exactly one of" : "At most one of";
         }
 
         /** The ways in words: "outside with wall, or bore". */

@@ -31,7 +31,6 @@ final class ProducerKeys {
             "a belt",
             Place.Kind.PRODUCER,
             List.of(
-                    Key.required("motor speed", ROTATION, "Speed of the motor at full load, from its nameplate."),
                     Key.required("motor sheave", SHEAVE, "Pitch diameter of the sheave on the motor."),
                     Key.required("machine sheave", SHEAVE, "Pitch diameter of the sheave on the producer."),
                     Key.otherwise("slip", BELT_SLIP, "1 %", PRACTICE, "Slip of the belt.")),
@@ -45,7 +44,24 @@ final class ProducerKeys {
                     "1",
                     Source.ownReading("none stated, so the nameplate is the limit of the motor's load"),
                     "Service factor on the nameplate: a reserve, lost on a drive and above 1000 m."),
-            Key.optional("poles", new Shape.Whole(2, 8), "Poles of the motor."),
+            Key.optional("poles", new Shape.Whole(2, 8), "Poles of the motor: 2, 4, 6 or 8."),
+            Key.optional("motor speed", ROTATION, "Speed of the motor at full load, from its nameplate."),
+            Key.derived(
+                    "motor hertz",
+                    HERTZ,
+                    "that of the supply",
+                    Source.ownReading("a nameplate speed without its frequency is taken at that of the supply"),
+                    "Frequency at which that speed holds; on another supply the speed follows the frequency."),
+            Key.otherwise(
+                    "motor slip",
+                    MOTOR_SLIP,
+                    "2 %",
+                    PRACTICE,
+                    "Slip of the motor at full load, where its nameplate speed is not stated: 1 to 3 % from 3 to 100 hp."),
+            Key.optional(
+                    "coupled",
+                    new Word(List.of("direct")),
+                    "`direct`: the producer turns as its motor does, on one shaft or by a coupling."),
             Key.optional("nameplate current", CURRENT, "Rated current at the supply's voltage: sizes the overload."),
             Key.optional("motor efficiency", EFFICIENCY, "Efficiency at rated load."),
             Key.optional("power factor", POWER_FACTOR, "Power factor at rated load."));
@@ -64,7 +80,10 @@ final class ProducerKeys {
 
     private static final List<Key> IN_THE_PLANT = List.of(
             Key.optional("hold", VACUUM, "Vacuum a drive holds at the producer by its speed, instead of one speed."),
-            Key.optional("belt", new Keys(BELT), "Belt that turns it, instead of a stated speed."),
+            Key.optional(
+                    "belt",
+                    new Keys(BELT),
+                    "Belt between motor and producer; it gives the speed where none is stated."),
             Key.optional(
                     "start",
                     new Word(Arrays.stream(Motor.Starting.values())
@@ -99,7 +118,10 @@ final class ProducerKeys {
                     "0 W",
                     Source.ownReading("none stated, so none is added to the shaft power"),
                     "Shaft power at no pressure difference."),
-            Key.optional("speed", ROTATION, "Speed by belt or direct drive."));
+            Key.optional(
+                    "speed",
+                    ROTATION,
+                    "Speed it turns at; beside `belt` or `coupled` it is compared with what they give."));
 
     private static final Group CURVE_POINT = new Group(
             "a point of a producer's curve",
@@ -141,21 +163,31 @@ final class ProducerKeys {
                     ROTATION,
                     "the rated speed",
                     Source.ownReading("a machine without a stated speed runs at the speed of its curve"),
-                    "Speed by belt or direct drive."));
+                    "Speed it turns at; beside `belt` or `coupled` it is compared with what they give."));
 
-    private static final List<List<String>> WAYS_TO_TURN = List.of(List.of("speed"), List.of("hold"), List.of("belt"));
+    private static final List<Choice> SPEED_AND_COUPLING = List.of(
+            Choice.atMostOne(List.of(List.of("speed"), List.of("hold"))),
+            Choice.atMostOne(List.of(List.of("belt"), List.of("coupled"))));
+
+    private static final List<Choice> TURNED =
+            List.of(Choice.atLeastOne(List.of(List.of("speed"), List.of("hold"), List.of("belt"), List.of("coupled"))));
+
+    /** A belt or coupling that the plant file states goes before the speed of a model. */
+    private static final List<Choice> BEFORE_THE_MODEL = List.of(
+            Choice.any(List.of(List.of("belt"), List.of("speed"))),
+            Choice.any(List.of(List.of("coupled"), List.of("speed"))));
 
     private static final Group LOBE = new Group(
             "a lobe pump",
             Place.Kind.PRODUCER,
             joined(Stream.of(LOBE_MACHINE, List.of(SPEED_RANGE), MOTOR_DATA, LIMITS, IN_THE_PLANT)),
-            List.of(Choice.one(WAYS_TO_TURN)));
+            joined(Stream.of(SPEED_AND_COUPLING, TURNED)));
 
     private static final Group CURVE = new Group(
             "a vacuum producer known by its curve",
             Place.Kind.PRODUCER,
             joined(Stream.of(CURVE_MACHINE, List.of(SPEED_RANGE), MOTOR_DATA, LIMITS, IN_THE_PLANT)),
-            List.of(Choice.atMostOne(WAYS_TO_TURN)));
+            SPEED_AND_COUPLING);
 
     /** A producer of a plant: described by its figures, or named by its model with what differs from the catalogue. */
     static final Shape.Kinds PRODUCER =
@@ -170,7 +202,8 @@ final class ProducerKeys {
         List<Key> keys = new ArrayList<>();
         keys.add(Key.required("model", new Shape.Text(40), "Model of the catalogue its figures come from."));
         group.keys().forEach(key -> keys.add(relaxed(key)));
-        return new Group(words + " by its model", group.place(), keys, List.of(Choice.atMostOne(WAYS_TO_TURN)));
+        return new Group(
+                words + " by its model", group.place(), keys, joined(Stream.of(SPEED_AND_COUPLING, BEFORE_THE_MODEL)));
     }
 
     private static Key relaxed(Key key) {
