@@ -69,7 +69,7 @@ final class JunctionWorkings {
         Term factor = new Term("F", "by the angle of the branch, 1.41 at 45°", new Ratio(loss.angleFactor()));
         Term entered = new Term("angle", "at which the branch enters", angle);
         double k;
-        if (leg == branch) {
+        if (angle(leg).isPresent()) {
             k = loss.branch(split);
             sheet.add(
                     "TUB-16",
