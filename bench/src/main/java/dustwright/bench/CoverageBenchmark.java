@@ -6,6 +6,7 @@ import dustwright.engine.coverage.Answer;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
 import dustwright.engine.coverage.Question;
+import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
 import java.lang.management.ManagementFactory;
@@ -16,7 +17,8 @@ import java.util.Map;
 /**
  * How long it takes, from process start, to prove what holds for every set of so many open inlets of a tree: one run per process.
  *
- * <p>Arguments: trees as mains x inlets per main, a colon, users: {@code 5x12:6}; threads from the system property {@code threads}.
+ * <p>Arguments: trees as mains x inlets per main, a colon, users: {@code 5x12:6}; threads from the system property {@code threads},
+ * dust in every open inlet with {@code -Ddust=true}.
  */
 public final class CoverageBenchmark {
     private CoverageBenchmark() {}
@@ -27,19 +29,19 @@ public final class CoverageBenchmark {
         Plant plant = TreePlants.demanding(args[0].substring(0, colon));
         int users = Integer.parseInt(args[0].substring(colon + 1));
         int threads = Integer.getInteger("threads", 2);
-        Question question = new Question(
-                List.of(users),
-                Map.of(),
-                List.of(States.withoutDust(States.open(plant, List.of(), FilterCondition.NORMAL))));
+        boolean dust = Boolean.getBoolean("dust");
+        State fed = States.open(plant, List.of(), FilterCondition.NORMAL);
+        Question question = new Question(List.of(users), Map.of(), List.of(dust ? fed : States.withoutDust(fed)));
         Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), Effort.threads(threads));
         long sinceStart_ms = System.currentTimeMillis()
                 - ManagementFactory.getRuntimeMXBean().getStartTime();
         Answer answer = coverage.answers().get(0);
         System.out.println(String.format(
                 Locale.ROOT,
-                "inlets=%d users=%d threads=%d sets=%s verdict=\"%s\" method=\"%s\" solved=%d least=%s at=%s seconds_from_start=%.2f",
+                "inlets=%d users=%d dust=%s threads=%d sets=%s verdict=\"%s\" method=\"%s\" solved=%d least=%s at=%s why=\"%s\" seconds_from_start=%.2f",
                 plant.inlets().size(),
                 users,
+                dust,
                 threads,
                 answer.sets(),
                 answer.verdict().words(),
@@ -47,6 +49,7 @@ public final class CoverageBenchmark {
                 answer.solved(),
                 answer.least().map(w -> Double.toString(w.finding().margin())).orElse("-"),
                 answer.least().map(w -> w.finding().id()).orElse("-"),
+                answer.why(),
                 sinceStart_ms / 1000.0));
     }
 }

@@ -96,7 +96,7 @@ final class TreePlants {
                 DustClass.SOURCE,
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
+                powder().particle(),
                 LevelFriction.YANG);
         List<Inlet> dusty = plain.inlets().stream()
                 .map(i -> new Inlet(

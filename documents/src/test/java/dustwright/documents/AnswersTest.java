@@ -52,6 +52,7 @@ final class AnswersTest {
                 3,
                 OptionalLong.of(1),
                 List.of(new Answer.Worst(STUDY.worstPerPlace().get(0), List.of("A1"))),
+                0,
                 "");
         State condition = STUDY.states().get(0).state();
         return new Coverage(

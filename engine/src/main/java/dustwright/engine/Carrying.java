@@ -3,8 +3,6 @@ package dustwright.engine;
 import dustwright.engine.air.Air;
 import dustwright.engine.conveying.CarryingVelocity;
 import dustwright.engine.conveying.Conveyed;
-import dustwright.engine.conveying.SolidsPath;
-import dustwright.engine.conveying.VelocityLaw.Orientation;
 import dustwright.engine.network.DustStream;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
@@ -13,7 +11,6 @@ import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Viscosity;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,7 +37,8 @@ public final class Carrying {
                         new Density(air.density_kgPerM3(leg.upstream().pascals())),
                         new Viscosity(air.viscosity_PaS()),
                         leg.bore());
-                laws.add(CarryingVelocity.of(stream.dust(), conveyed, lies(drop.path())));
+                laws.add(
+                        CarryingVelocity.of(stream.dust(), conveyed, drop.path().lies()));
             });
         }
         return laws;
@@ -51,16 +49,5 @@ public final class Carrying {
         return laws.stream()
                 .flatMap(law -> law.binding().stream())
                 .max(Comparator.comparing(CarryingVelocity.Binding::velocity));
-    }
-
-    private static EnumSet<Orientation> lies(SolidsPath path) {
-        EnumSet<Orientation> lies = EnumSet.noneOf(Orientation.class);
-        if (path.level_m() > 0) {
-            lies.add(Orientation.LEVEL);
-        }
-        if (path.rising_m() > 0) {
-            lies.add(Orientation.RISING);
-        }
-        return lies;
     }
 }

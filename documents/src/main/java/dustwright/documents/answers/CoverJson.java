@@ -118,6 +118,8 @@ public final class CoverJson {
         json.text("sets", answer.sets().toString());
         json.text("method", answer.method().words());
         json.count("solved", answer.solved());
+        json.text("pruned", answer.pruned().toString());
+        json.number("widening", answer.widening());
         answer.failing().ifPresent(failing -> json.count("failing", failing));
         json.text("why", answer.why());
         json.list("worst", answer.worst(), worst -> {

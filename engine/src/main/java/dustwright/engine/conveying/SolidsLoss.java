@@ -128,6 +128,11 @@ public final class SolidsLoss {
         terminalAtUnitDensity_mPerS = atSite_mPerS * Math.pow(site, -terminalExponent);
     }
 
+    /** The way of the dust through the leg. */
+    public SolidsPath path() {
+        return path;
+    }
+
     /**
      * Extra drop and its slopes at w ≥ 0 of air at the leg's mean density.
      *

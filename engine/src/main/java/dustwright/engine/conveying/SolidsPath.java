@@ -1,12 +1,15 @@
 package dustwright.engine.conveying;
 
+import dustwright.engine.conveying.VelocityLaw.Orientation;
 import dustwright.engine.quantity.Range;
 import dustwright.engine.tubing.Position;
 import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.RunGeometry;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The way of dust through one leg of one bore, in the direction of its flow: how much tube lies level, rises and falls, and where dust
@@ -54,6 +57,18 @@ public record SolidsPath(
             throw new IllegalArgumentException(
                     "a rising stretch must lift, and dust can only start in a stretch there is");
         }
+    }
+
+    /** How its stretches lie, as the laws for the least velocity tell them apart. */
+    public Set<Orientation> lies() {
+        EnumSet<Orientation> lies = EnumSet.noneOf(Orientation.class);
+        if (level_m > 0) {
+            lies.add(Orientation.LEVEL);
+        }
+        if (rising_m > 0) {
+            lies.add(Orientation.RISING);
+        }
+        return lies;
     }
 
     /** A level hose or tube. */

@@ -16,6 +16,7 @@ import java.util.OptionalLong;
  * @param solved states solved exactly
  * @param failing number of sets that do not hold, where every set was solved
  * @param worst the least margin of every requirement at every place, smallest first
+ * @param widening how far some margin may be below the one shown, where bounds are not met by a state; 0 where every one is [-]
  * @param why what stands against a verdict, or empty
  */
 public record Answer(
@@ -27,6 +28,7 @@ public record Answer(
         long solved,
         OptionalLong failing,
         List<Worst> worst,
+        double widening,
         String why) {
     /** Whether every requirement holds whichever inlets are open. */
     public enum Verdict {
@@ -83,8 +85,15 @@ public record Answer(
     /** The same answer, with why no bound was used. */
     Answer because(String noBound) {
         return why.isEmpty()
-                ? new Answer(users, condition, verdict, sets, method, solved, failing, worst, noBound)
+                ? new Answer(users, condition, verdict, sets, method, solved, failing, worst, widening, noBound)
                 : this;
+    }
+
+    /** Sets that were not solved, because a bound shows that none of them is worse than those that were. */
+    public BigInteger pruned() {
+        return method == Method.ENVELOPES
+                ? sets.subtract(BigInteger.valueOf(solved)).max(BigInteger.ZERO)
+                : BigInteger.ZERO;
     }
 
     /** The least margin of all; empty where nothing is checked. */

@@ -11,6 +11,7 @@ final class Check {
     private final Grid grid;
     private final BitSet disordered = new BitSet();
     private final BitSet unsettled = new BitSet();
+    private final BitSet laws = new BitSet();
     private String volume = "";
 
     Check(Grid grid) {
@@ -25,6 +26,11 @@ final class Check {
         }
     }
 
+    /** Notes where the law of a leg did not keep order. */
+    void legs(LegMaps maps) {
+        laws.or(maps.disordered());
+    }
+
     /** Notes that velocities cannot be put in order at a leg. */
     synchronized void volumeFalls(String where) {
         if (where.compareTo(volume) < 0 || volume.isEmpty()) {
@@ -36,6 +42,7 @@ final class Check {
     synchronized void add(Check other) {
         disordered.or(other.disordered);
         unsettled.or(other.unsettled);
+        laws.or(other.laws);
     }
 
     /** Why an answer between two places may not be relied on; empty when it may. */
@@ -43,8 +50,11 @@ final class Check {
         if (marked(disordered, from, to)) {
             return "more air from one stream does not always mean more in all at some junction";
         }
+        if (marked(laws, from, to)) {
+            return "with its dust some piece does not need more pressure for more air";
+        }
         if (!volume.isEmpty()) {
-            return "the volume drawn falls while the pressure rises in " + volume;
+            return "it is not sure that the least air is also the slowest, against what is asked, in " + volume;
         }
         return marked(unsettled, from, to) ? "the loss of some junction did not settle" : "";
     }

@@ -8,13 +8,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
  * What is counted of the open inlets in a part of the plant: all of them, those of every zone with a limit that the part shares with
- * the rest, and whether there is one whose dust needs a certain velocity. Sets with equal counts are bounded together.
+ * the rest, and whether there is one whose dust needs a certain velocity; where dust is picked up and slows the air, instead those of
+ * every feed (inlets that feed the same of the same dust). Sets with equal counts are bounded together.
  *
- * <p>A count is an array: number of open inlets, numbers by zone, then 0 or 1 by dust level.
+ * <p>A count is an array: number of open inlets, numbers by zone, then 0 or 1 by dust level, or numbers by feed.
  */
 final class Counters {
     final int most;
@@ -22,14 +24,35 @@ final class Counters {
     /** Least velocities asked by the dusts of the plant, lowest first [m/s]; empty where one level is everywhere. */
     final double[] level_mPerS;
 
+    /** Feeds told apart; 0 where nothing is picked up. */
+    final int feeds;
+
     private final boolean anyDust;
+    private final int levelBits;
+    private final int dusts;
+    private final int[] feedOfInlet;
+    private final List<Feed> feed;
     private final int[] limit;
     private final int[] zoneOfInlet;
     private final int[] levelOfInlet;
     private final int[] inletsOfZone;
 
-    Counters(Plant plant, Map<String, Integer> limits, int most) {
+    /**
+     * What some inlets pick up alike.
+     *
+     * @param dust number of the dust in the plant, or -1 where nothing is picked up
+     * @param level number of the dust's level, or -1
+     */
+    private record Feed(int dust, double feed_kgPerS, int level) {}
+
+    /**
+     * Counts for a plant.
+     *
+     * @param feeding ids of the inlets whose users pick up dust that counts, where they are open
+     */
+    Counters(Plant plant, Map<String, Integer> limits, int most, Set<String> feeding) {
         this.most = most;
+        dusts = plant.dusts().size();
         List<Inlet> inlets = plant.inlets();
         Map<String, Integer> members = new TreeMap<>();
         inlets.forEach(inlet -> members.merge(inlet.zone(), 1, Integer::sum));
@@ -65,10 +88,66 @@ final class Counters {
                             level_mPerS, dust.minimumVelocity().metresPerSecond()))
                     .orElse(-1);
         }
+        feedOfInlet = new int[inlets.size()];
+        feed = feeding.isEmpty() ? List.of() : feedsOf(plant, feeding);
+        feeds = feed.size();
+        levelBits = feeds == 0 ? level_mPerS.length : 0;
+    }
+
+    /** Feeds in the order of the plant file. */
+    private List<Feed> feedsOf(Plant plant, Set<String> feeding) {
+        List<String> ids = plant.dusts().stream().map(Dust::id).toList();
+        List<Feed> found = new ArrayList<>();
+        for (int n = 0; n < feedOfInlet.length; n++) {
+            Inlet inlet = plant.inlets().get(n);
+            boolean feedsHere = feeding.contains(inlet.id());
+            int dust = feedsHere ? inlet.dust().map(ids::indexOf).orElse(-1) : -1;
+            Feed own = new Feed(dust, dust < 0 ? 0 : inlet.feed().kgPerSecond(), levelOfInlet[n]);
+            if (!found.contains(own)) {
+                found.add(own);
+            }
+            feedOfInlet[n] = found.indexOf(own);
+        }
+        return List.copyOf(found);
     }
 
     int length() {
-        return 1 + zones + level_mPerS.length;
+        return 1 + zones + levelBits + feeds;
+    }
+
+    /** Dust picked up by all inlets counted, by dust of the plant [kg/s]. */
+    double[] load_kgPerS(int[] count) {
+        double[] load = new double[dusts];
+        for (int f = 0; f < feeds; f++) {
+            if (feed.get(f).dust >= 0) {
+                load[feed.get(f).dust] += count[1 + zones + f] * feed.get(f).feed_kgPerS;
+            }
+        }
+        return load;
+    }
+
+    /** Whether both count the same numbers by feed. */
+    boolean sameFeeds(int[] one, int[] other) {
+        return feeds == 0 || Arrays.equals(one, 1 + zones, length(), other, 1 + zones, length());
+    }
+
+    /** A count with the numbers by feed of another one. */
+    int[] withFeeds(int[] count, int[] of) {
+        int[] with = count.clone();
+        System.arraycopy(of, 1 + zones, with, 1 + zones, feeds);
+        return with;
+    }
+
+    /** Numbers by feed of a part without those of some of it; an empty array where there are fewer. */
+    int[] withoutFeeds(int[] count, int[] some) {
+        int[] left = count.clone();
+        for (int n = 1 + zones; n < length() && feeds > 0; n++) {
+            left[n] -= some[n];
+            if (left[n] < 0) {
+                return new int[0];
+            }
+        }
+        return left;
     }
 
     int[] none() {
@@ -81,7 +160,9 @@ final class Counters {
         if (zoneOfInlet[inlet] >= 0) {
             count[1 + zoneOfInlet[inlet]] = 1;
         }
-        if (level_mPerS.length > 0 && levelOfInlet[inlet] >= 0) {
+        if (feeds > 0) {
+            count[1 + zones + feedOfInlet[inlet]] = 1;
+        } else if (level_mPerS.length > 0 && levelOfInlet[inlet] >= 0) {
             count[1 + zones + levelOfInlet[inlet]] = 1;
         }
         return count;
@@ -98,14 +179,21 @@ final class Counters {
 
     /** Whether a dust of this level is among the open inlets. */
     boolean has(int[] count, int level) {
-        return count[1 + zones + level] == 1;
+        if (feeds == 0) {
+            return count[1 + zones + level] == 1;
+        }
+        boolean any = false;
+        for (int f = 0; f < feeds; f++) {
+            any |= count[1 + zones + f] > 0 && feed.get(f).level == level;
+        }
+        return any;
     }
 
     /** The two together, or an empty array where they are more than is allowed. */
     int[] sum(int[] one, int[] other) {
         int[] sum = new int[length()];
         for (int n = 0; n < sum.length; n++) {
-            sum[n] = n <= zones ? one[n] + other[n] : Math.max(one[n], other[n]);
+            sum[n] = n <= zones || feeds > 0 ? one[n] + other[n] : Math.max(one[n], other[n]);
             if (n == 0 ? sum[n] > most : n <= zones && sum[n] > limit[n - 1]) {
                 return new int[0];
             }

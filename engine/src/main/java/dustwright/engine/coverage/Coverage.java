@@ -9,8 +9,11 @@ import dustwright.engine.plant.Plant;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 
@@ -87,17 +90,32 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
         }
 
         private Coverage answers() {
-            Outcome<Envelopes> envelopes = watched(() -> Envelopes.of(plant, network, question, watch))
-                    .orElse(new Outcome.NotSolved<>("the work was cancelled"));
+            Map<String, Outcome<Envelopes>> alike = new TreeMap<>();
             List<Answer> answers = new ArrayList<>();
+            Optional<String> unfolded = Optional.empty();
             for (State condition : question.conditions()) {
+                Outcome<Envelopes> envelopes = alike.computeIfAbsent(sweptAlike(condition), key -> envelopes(key));
+                unfolded = unfolded.or(() -> envelopes.match(e -> Optional.empty(), Optional::of));
                 Optional<Envelopes.Found> found =
                         envelopes.match(e -> watched(() -> e.extremes(condition)), why -> Optional.empty());
                 for (int users : question.users()) {
                     answers.add(answer(envelopes, found, condition, users));
                 }
             }
-            return new Coverage(question, answers, envelopes.match(e -> Optional.empty(), Optional::of));
+            return new Coverage(question, answers, unfolded);
+        }
+
+        /** What the sweep from the inlets depends on. */
+        private String sweptAlike(State condition) {
+            return Envelopes.feeding(plant, condition) + " " + new TreeSet<>(condition.openBleeds());
+        }
+
+        private Outcome<Envelopes> envelopes(String alike) {
+            List<State> conditions = question.conditions().stream()
+                    .filter(c -> sweptAlike(c).equals(alike))
+                    .toList();
+            return watched(() -> Envelopes.of(plant, network, question, conditions, watch))
+                    .orElse(new Outcome.NotSolved<>("the work was cancelled"));
         }
 
         private Answer answer(
@@ -106,7 +124,7 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
             BigInteger sets = question.sets(plant, users);
             if (sets.signum() == 0) {
                 return new Answer(
-                        users, words, Verdict.NO_SET, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), "");
+                        users, words, Verdict.NO_SET, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), 0, "");
             }
             Optional<Answer> answer = watched(() -> {
                 for (Effort.Known known : effort.known()) {
@@ -132,6 +150,7 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
                     0,
                     OptionalLong.empty(),
                     List.of(),
+                    0,
                     "the work was cancelled"));
         }
 
@@ -144,14 +163,16 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
             watch.expect(worst.size());
             Tally tally = new ExactStates(plant, network, condition, judging, watch)
                     .solve(ListedSets.of(worst), effort.threads());
-            return judged(tally, condition, users, sets, known.method());
+            return judged(tally, condition, users, sets, known.method(), List.of());
         }
 
         private Answer byEnvelopes(Envelopes.Found found, State condition, int users, BigInteger sets) {
             ListedSets listed = ListedSets.of(found.extremes(), users);
             watch.expect(listed.size());
             Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(listed, effort.threads());
-            return judged(tally, condition, users, sets, Method.ENVELOPES);
+            Answer answer = judged(tally, condition, users, sets, Method.ENVELOPES, found.extremes());
+            boolean exact = answer.widening() == 0 || sets.compareTo(BigInteger.valueOf(effort.mostStates())) > 0;
+            return exact ? answer : bySets(condition, users, sets, "the order of some velocities is not sure");
         }
 
         private Answer bySets(State condition, int users, BigInteger sets, String why) {
@@ -165,19 +186,26 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
                         0,
                         OptionalLong.empty(),
                         List.of(),
+                        0,
                         "no bound was used, because " + why + ", and " + sets
                                 + " sets are more than may be solved one by one");
             }
             EverySet every = new EverySet(plant, question, users);
             watch.expect(every.size());
             Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(every, effort.threads());
-            return judged(tally, condition, users, sets, Method.EVERY_SET).because(why);
+            return judged(tally, condition, users, sets, Method.EVERY_SET, List.of())
+                    .because(why);
         }
 
-        private Answer judged(Tally tally, State condition, int users, BigInteger sets, Method method) {
+        private Answer judged(
+                Tally tally, State condition, int users, BigInteger sets, Method method, List<Extreme> extremes) {
             boolean fails = tally.worst().stream().anyMatch(w -> !w.finding().holds());
+            Widening widening = Widening.of(tally.worst(), extremes, users);
             String doubt = doubt(tally, method);
+            doubt = doubt.isEmpty() ? widening.doubt() : doubt;
             Verdict verdict = fails ? Verdict.FAILS : doubt.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
+            boolean counted = method == Method.EVERY_SET
+                    && BigInteger.valueOf(tally.solved()).equals(sets);
             return new Answer(
                     users,
                     ExactStates.words(condition),
@@ -185,11 +213,9 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
                     sets,
                     method,
                     tally.solved(),
-                    method == Method.EVERY_SET
-                                    && BigInteger.valueOf(tally.solved()).equals(sets)
-                            ? OptionalLong.of(tally.failing())
-                            : OptionalLong.empty(),
+                    counted ? OptionalLong.of(tally.failing()) : OptionalLong.empty(),
                     tally.worst(),
+                    widening.greatest(),
                     doubt);
         }
 

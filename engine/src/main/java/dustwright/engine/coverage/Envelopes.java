@@ -1,20 +1,25 @@
 package dustwright.engine.coverage;
 
-import dustwright.engine.coverage.Outside.Elsewhere;
+import dustwright.engine.coverage.Frame.Elsewhere;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.Network;
 import dustwright.engine.network.State;
 import dustwright.engine.network.TubingTree;
 import dustwright.engine.network.TubingTree.Draw;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** The envelopes of a plant whose tubing is one tree per station: swept once from the inlets, then once per condition from the receivers. */
 final class Envelopes {
     static final int INTERVALS = 512;
+    /** Ways of feeding that are told apart. */
+    private static final int MOST_FEEDS = 4;
 
     private final Plant plant;
     private final Question question;
@@ -37,21 +42,39 @@ final class Envelopes {
         this.watch = watch;
     }
 
-    /** Sweeps from the inlets; or why that does not serve this plant, in words that follow "because". */
-    static Outcome<Envelopes> of(Plant plant, Network network, Question question, Watch watch) {
-        Outcome<List<TubingTree>> forest =
-                TubingTree.forest(network, question.conditions().get(0));
+    /** Inlets whose users pick up dust that slows the air or counts against a loading ratio. */
+    static Set<String> feeding(Plant plant, State condition) {
+        boolean loads = plant.requirements().loadingRatio().isPresent();
+        return plant.inlets().stream()
+                .filter(inlet -> condition.feeding().contains(inlet.id()))
+                .filter(inlet -> inlet.feed().kgPerSecond() > 0)
+                .filter(inlet -> inlet.dust().map(plant::dust).stream()
+                        .anyMatch(dust -> loads || dust.particle().isPresent()))
+                .map(Inlet::id)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /**
+     * Sweeps from the inlets for conditions that differ in filter and producers only; or why that does not serve this plant, in words
+     * that follow "because".
+     */
+    static Outcome<Envelopes> of(Plant plant, Network network, Question question, List<State> conditions, Watch watch) {
+        Outcome<List<TubingTree>> forest = TubingTree.forest(network, conditions.get(0));
         if (forest instanceof Outcome.NotSolved<List<TubingTree>> none) {
             return new Outcome.NotSolved<>(none.why());
         }
         List<TubingTree> trees = ((Outcome.Solved<List<TubingTree>>) forest).value();
         List<Integer> users = question.users();
-        Counters counters = new Counters(plant, question.atMost(), users.get(users.size() - 1));
+        int most = users.get(users.size() - 1);
+        Counters counters = new Counters(plant, question.atMost(), most, feeding(plant, conditions.get(0)));
+        if (counters.feeds > MOST_FEEDS) {
+            return new Outcome.NotSolved<>("its inlets feed in " + counters.feeds + " different ways");
+        }
         watch.expect(trees.stream().mapToInt(TubingTree::size).sum());
         List<Inside> insides = new ArrayList<>();
         for (TubingTree tree : trees) {
             double greatest = 0;
-            for (State condition : question.conditions()) {
+            for (State condition : conditions) {
                 Outcome<Draw> draw = tree.draw(condition);
                 if (draw instanceof Outcome.NotSolved<Draw> none) {
                     return new Outcome.NotSolved<>(none.why());
@@ -69,9 +92,6 @@ final class Envelopes {
 
     /** Sweeps back from the receivers in one condition. */
     Found extremes(State condition) {
-        if (!condition.feeding().isEmpty()) {
-            return new Found(List.of(), "the dust picked up in these sets slows the air");
-        }
         List<Extreme> extremes = new ArrayList<>();
         String objection = "";
         watch.expect(insides.stream().mapToInt(i -> i.tree.size()).sum());
@@ -84,7 +104,7 @@ final class Envelopes {
                     inside,
                     draw,
                     elsewhere(n),
-                    limits(inside.tree),
+                    new Limits(plant, inside.tree, counters),
                     question.users().stream().mapToInt(u -> u).toArray(),
                     watch);
             extremes.addAll(outside.sweep());
@@ -101,7 +121,7 @@ final class Envelopes {
             if (other != tree) {
                 Inside inside = insides.get(other);
                 List<int[]> there = inside.at(0).junction().counts();
-                Mix mix = Mix.of(counters, counts, there, count -> count);
+                Mix mix = Mix.of(counts, there, counters::sum);
                 List<List<Integer>> sets = new ArrayList<>();
                 for (int t = 0; t < mix.size(); t++) {
                     List<Integer> set = new ArrayList<>(open.get(mix.left(t)[0]));
@@ -113,38 +133,10 @@ final class Envelopes {
             }
         }
         int[] zonesHere = insides.get(tree).zonesBelow(0);
-        List<int[]> reduced =
-                counts.stream().map(count -> counters.outside(count, zonesHere)).toList();
-        return new Elsewhere(reduced, open);
-    }
-
-    private Outside.Limits limits(TubingTree tree) {
-        double factor = plant.requirements().transportFactor().value().value();
-        boolean wears = plant.requirements().wearVelocity().isPresent();
-        Set<String> dusty = plant.runs().stream()
-                .filter(run -> run.dust())
-                .map(run -> run.id())
-                .collect(Collectors.toSet());
-        double only = plant.inlets().stream()
-                .flatMap(inlet -> inlet.dust().stream())
-                .mapToDouble(id -> plant.dust(id).minimumVelocity().metresPerSecond())
-                .max()
-                .orElse(0);
-        return new Outside.Limits() {
-            @Override
-            public boolean carries(int node) {
-                return dusty.contains(tree.run(node));
-            }
-
-            @Override
-            public double least_mPerS(int level) {
-                return factor * (counters.level_mPerS.length == 0 ? only : counters.level_mPerS[level]);
-            }
-
-            @Override
-            public boolean wears() {
-                return wears;
-            }
-        };
+        TreeMap<int[], List<Integer>> reduced = new TreeMap<>(Mix.ORDER);
+        for (int n = 0; n < open.size(); n++) {
+            reduced.putIfAbsent(counters.outside(counts.get(n), zonesHere), open.get(n));
+        }
+        return new Elsewhere(List.copyOf(reduced.keySet()), List.copyOf(reduced.values()));
     }
 }

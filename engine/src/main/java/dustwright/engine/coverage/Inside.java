@@ -1,5 +1,6 @@
 package dustwright.engine.coverage;
 
+import dustwright.engine.network.LegDust;
 import dustwright.engine.network.LegLaw;
 import dustwright.engine.network.TubingTree;
 import dustwright.engine.network.TubingTree.Wye;
@@ -64,6 +65,7 @@ final class Inside {
             if (tree.inlet(node) != TubingTree.NONE) {
                 inlet[node] = inletAt(node, maps);
             }
+            check.legs(maps);
             if (tree.bleeds(node)) {
                 int here = node;
                 double[] curve = sampled(u -> tree.bleeds_kgPerS(here, u));
@@ -84,9 +86,10 @@ final class Inside {
             grid.put(leak, knot, perPlace * grid.place(knot), perPlace);
         }
         LegLaw law = tree.hose(number);
+        LegDust dust = tree.hoseDust(number, counters.load_kgPerS(counters.one(number)));
         double[] hose = tree.hasTool(number)
-                ? maps.outward(law, sampled(u -> tree.tool_kgPerS(number, u)))
-                : maps.fromStillAir(law);
+                ? maps.outward(law, dust, sampled(u -> tree.tool_kgPerS(number, u)))
+                : maps.fromStillAir(law, dust);
         double[][] curves = {leak, hose};
         return new Family(List.of(counters.none(), counters.one(number)), curves, curves);
     }
@@ -140,15 +143,22 @@ final class Inside {
     private Family throughLeg(int node) {
         Check own = new Check(grid);
         Family in = at[node].junction().family(own);
-        check.add(own);
         LegMaps maps = new LegMaps(grid);
         double[][] most = new double[in.size()][];
         double[][] least = new double[in.size()][];
         for (int n = 0; n < in.size(); n++) {
-            most[n] = maps.outward(tree.law(node), in.most(n));
-            least[n] = in.single(n) ? most[n] : maps.outward(tree.law(node), in.least(n));
+            LegDust dust = dust(node, in.counts().get(n));
+            most[n] = maps.outward(tree.law(node), dust, in.most(n));
+            least[n] = in.single(n) ? most[n] : maps.outward(tree.law(node), dust, in.least(n));
         }
+        own.legs(maps);
+        check.add(own);
         return new Family(in.counts(), most, least);
+    }
+
+    /** What the dust of so many open inlets adds to the run from a node. */
+    LegDust dust(int node, int[] count) {
+        return tree.dust(node, counters.load_kgPerS(count));
     }
 
     /** Everything that comes together at a node. */
@@ -205,7 +215,8 @@ final class Inside {
     /** Finds the open inlets that make an envelope of a branch at one place at the end of its leg. */
     void traceBranch(int node, int count, double u, boolean greatest, List<Integer> open) {
         double flow = grid.value(out[node].curve(count, greatest), u);
-        double far = new LegMaps(grid).upstream(tree.law(node), grid.squared(u), flow);
+        LegDust dust = dust(node, out[node].counts().get(count));
+        double far = new LegMaps(grid).upstream(tree.law(node), dust, grid.squared(u), flow);
         trace(node, at[node], count, grid.placeOf(far), greatest, open);
     }
 

@@ -48,7 +48,10 @@ final class Junction {
         List<int[]> mixed = List.of(counters.none());
         for (int n = 0; n < parts.size(); n++) {
             boolean last = n == parts.size() - 1;
-            Mix mix = Mix.of(counters, mixed, parts.get(n).counts(), last ? reduced : count -> count);
+            Mix mix = Mix.of(mixed, parts.get(n).counts(), (left, right) -> {
+                int[] sum = counters.sum(left, right);
+                return last && sum.length > 0 ? reduced.apply(sum) : sum;
+            });
             stages.add(mix);
             mixed = mix.counts();
         }

@@ -1,6 +1,8 @@
 package dustwright.engine.coverage;
 
+import dustwright.engine.network.LegDust;
 import dustwright.engine.network.LegLaw;
+import java.util.BitSet;
 
 /**
  * Carries curves of flow over pressure from one end of a leg to the other (equations COV-2 and COV-3). Both maps keep order: a
@@ -9,7 +11,8 @@ import dustwright.engine.network.LegLaw;
  */
 final class LegMaps {
     private static final int STEP_LIMIT = 100;
-    private static final double FOUND = 2e-16;
+    /** Newton is quadratic: after a step this small in u the last digits are right. */
+    private static final double FOUND = 1e-8;
 
     private final Grid grid;
     private final double ambientSquared;
@@ -20,46 +23,54 @@ final class LegMaps {
     double slope;
     double otherPlace;
 
+    /** What the law of a leg found: what is left of the drop [Pa²], and how it changes. */
+    private double spare;
+
+    private double kinetic;
+    private boolean choked;
+    private double byFlow;
+    private double byInlet;
+    private double byOutlet;
+    private boolean ordered;
+    private final BitSet disordered = new BitSet();
+
     LegMaps(Grid grid) {
         this.grid = grid;
         ambientSquared = grid.ambientSquared;
     }
 
     /** Maps what flows in at the far end of a leg, as a whole curve, to what leaves its near end. */
-    double[] outward(LegLaw law, double[] in) {
+    double[] outward(LegLaw law, LegDust dust, double[] in) {
         double[] out = grid.curve();
         otherPlace = 0;
         double last = 0;
         for (int knot = 1; knot <= grid.intervals; knot++) {
             double start = otherPlace + (otherPlace - last);
             last = otherPlace;
-            outward(law, in, grid.place(knot), start);
+            outward(law, dust, in, grid.place(knot), start);
             grid.put(out, knot, flow, slope);
+            note(knot);
         }
         grid.putStart(out);
         return out;
     }
 
-    private void outward(LegLaw law, double[] in, double u, double start) {
+    private void outward(LegLaw law, LegDust dust, double[] in, double u, double start) {
         double outlet = grid.squared(u);
         double low = 0;
         double high = u;
         double y = start > 0 && start < u ? start : 0.9 * u;
+        double s = 0;
         for (int n = 0; n < STEP_LIMIT; n++) {
-            double w = grid.value(in, y);
-            double s = grid.slope(in, y);
-            double inlet = grid.squared(y);
-            double kinetic = law.c() * w * w;
-            double end = Math.max(outlet, kinetic);
-            double logarithm = LegLaw.logarithm(inlet, end);
-            double spare = inlet - end - law.loss_Pa2(w) - kinetic * logarithm;
-            if (spare > 0 && kinetic < inlet) {
+            flow = grid.value(in, y);
+            s = grid.slope(in, y);
+            law(law, dust, grid.squared(y), outlet, flow);
+            if (spare > 0 && kinetic < grid.squared(y)) {
                 low = y;
             } else {
                 high = y;
             }
-            double b = law.lossSlope(w) + 2 * law.c() * Math.abs(w) * logarithm;
-            double next = y + spare / (2 * ambientSquared * y * (1 - kinetic / inlet) + b * s);
+            double next = y + spare / (2 * ambientSquared * y * byInlet + byFlow * s);
             next = next >= low && next <= high ? next : 0.5 * (low + high);
             double moved = Math.abs(next - y);
             y = next;
@@ -69,67 +80,47 @@ final class LegMaps {
         }
         otherPlace = y;
         flow = grid.value(in, y);
-        double s = grid.slope(in, y);
-        double inlet = grid.squared(y);
-        double kinetic = law.c() * flow * flow;
-        slope = 0;
-        if (kinetic < outlet) {
-            double b = law.lossSlope(flow) + 2 * law.c() * flow * LegLaw.logarithm(inlet, outlet);
-            slope = s * u * (1 - kinetic / outlet) / (y * (1 - kinetic / inlet) + b * s / (2 * ambientSquared));
-        }
+        slope = choked ? 0 : s * u * byOutlet / (y * byInlet + byFlow * s / (2 * ambientSquared));
     }
 
     /** Maps what is drawn at the near end of a leg, as a whole curve, to what is drawn at its far end. */
-    double[] inward(LegLaw law, double[] drawn) {
+    double[] inward(LegLaw law, LegDust dust, double[] drawn) {
         double[] far = grid.curve();
         otherPlace = grid.place(grid.intervals);
+        double last = otherPlace;
         for (int knot = grid.intervals; knot >= 0; knot--) {
-            inward(law, drawn, grid.place(knot), otherPlace);
+            double start = otherPlace + (otherPlace - last);
+            last = otherPlace;
+            inward(law, dust, drawn, grid.place(knot), start);
             grid.put(far, knot, flow, slope);
+            note(knot);
         }
         return far;
     }
 
-    private void inward(LegLaw law, double[] drawn, double u, double start) {
+    private void inward(LegLaw law, LegDust dust, double[] drawn, double u, double start) {
         flow = grid.value(drawn, u);
         slope = grid.slope(drawn, u);
         otherPlace = u;
         if (flow <= 0) {
+            ordered = true;
             return; // the rest of the plant gives air here: nothing meets it, any curve that keeps order will do
         }
         double upstream = grid.squared(u);
         double low = u;
         double high = grid.place(grid.intervals);
         double x = start > low && start < high ? start : 0.5 * (low + high);
-        boolean choked = false;
-        double b = 0;
-        double kinetic = 0;
+        double s = 0;
         for (int n = 0; n < STEP_LIMIT; n++) {
             double w = Math.min(grid.value(drawn, x), law.most_kgPerS() / 2);
-            double s = grid.slope(drawn, x);
-            double outlet = grid.squared(x);
-            double spare;
-            double rise;
-            if (w <= 0) {
-                spare = upstream - outlet;
-                rise = 2 * ambientSquared * x;
-                b = law.lossSlope(0);
-                choked = false;
-            } else {
-                kinetic = law.c() * w * w;
-                choked = kinetic >= outlet;
-                double end = choked ? kinetic : outlet;
-                double logarithm = LegLaw.logarithm(upstream, end);
-                spare = upstream - end - law.loss_Pa2(w) - kinetic * logarithm;
-                b = law.lossSlope(w) + 2 * law.c() * w * logarithm;
-                rise = (choked ? 0 : 2 * ambientSquared * x * (1 - kinetic / outlet)) - b * s;
-            }
+            s = grid.slope(drawn, x);
+            law(law, dust, upstream, grid.squared(x), Math.max(0, w));
             if (spare > 0) {
                 high = x;
             } else {
                 low = x;
             }
-            double next = x - spare / rise;
+            double next = x - spare / ((choked ? 0 : 2 * ambientSquared * x * byOutlet) - byFlow * s);
             next = next >= low && next <= high ? next : 0.5 * (low + high);
             double moved = Math.abs(next - x);
             x = next;
@@ -139,53 +130,89 @@ final class LegMaps {
         }
         otherPlace = x;
         flow = grid.value(drawn, x);
-        double s = grid.slope(drawn, x);
-        double far = u * (1 - kinetic / upstream);
+        double far = u * byInlet;
         slope = choked
-                ? -2 * ambientSquared * far / b
-                : s * far / (x * (1 - kinetic / grid.squared(x)) - b * s / (2 * ambientSquared));
+                ? -2 * ambientSquared * far / byFlow
+                : s * far / (x * byOutlet - byFlow * s / (2 * ambientSquared));
     }
 
     /** Curve of an open hose that starts in still air, seen from the valve. */
-    double[] fromStillAir(LegLaw law) {
+    double[] fromStillAir(LegLaw law, LegDust dust) {
         double[] out = grid.curve();
         double w = 0;
         for (int knot = 1; knot <= grid.intervals; knot++) {
             double outlet = grid.squared(grid.place(knot));
+            double low = w;
+            double high = law.most_kgPerS();
             w = Math.max(w, 1e-6);
-            double b = 0;
-            double end = outlet;
             for (int n = 0; n < STEP_LIMIT; n++) {
-                double kinetic = law.c() * w * w;
-                end = Math.max(outlet, kinetic);
-                double logarithm = LegLaw.logarithm(ambientSquared, end);
-                double spare = ambientSquared - end - law.loss_Pa2(w) - kinetic * logarithm;
-                b = law.lossSlope(w) + 2 * law.c() * w * logarithm;
-                double moved = spare / b;
-                w = Math.max(w + moved, 0.5 * w);
-                if (Math.abs(moved) <= 1e-15 * w) {
+                law(law, dust, ambientSquared, outlet, w);
+                if (spare > 0) {
+                    low = w;
+                } else {
+                    high = w;
+                }
+                double next = w + spare / byFlow;
+                next = next >= low && next <= high ? next : Math.min(2 * w, 0.5 * (low + high));
+                double moved = Math.abs(next - w);
+                w = next;
+                if (moved <= FOUND * w) {
                     break;
                 }
             }
-            double kinetic = law.c() * w * w;
-            double slopeBySquare = kinetic < outlet ? (1 - kinetic / outlet) / b : 0;
-            grid.put(out, knot, w, 2 * ambientSquared * grid.place(knot) * slopeBySquare);
+            grid.put(out, knot, w, choked ? 0 : 2 * ambientSquared * grid.place(knot) * byOutlet / byFlow);
+            note(knot);
         }
         grid.putStart(out);
         return out;
     }
 
+    /**
+     * What is left of the drop between two pressures at a flow, and how it falls with flow and outlet and rises with the inlet. Where a
+     * derivative has not the sign that order asks for, the law does not keep order here.
+     */
+    private void law(LegLaw law, LegDust dust, double inlet, double outlet, double w) {
+        kinetic = law.c() * w * w;
+        choked = kinetic > outlet;
+        double end = choked ? kinetic : outlet;
+        double logarithm = LegLaw.logarithm(inlet, end);
+        spare = inlet - end - law.loss_Pa2(w) - kinetic * logarithm;
+        byFlow = law.lossSlope(w) + 2 * law.c() * w * logarithm;
+        byInlet = 1 - kinetic / inlet;
+        byOutlet = 1 - kinetic / end;
+        if (dust.adds()) {
+            double inlet_Pa = Math.sqrt(inlet);
+            double end_Pa = Math.sqrt(end);
+            dust.evaluate(w, (inlet_Pa + end_Pa) / 2);
+            spare -= dust.extra_Pa2;
+            byFlow += dust.byFlow + (choked ? dust.byMean / 2 * Math.sqrt(law.c()) : 0);
+            byInlet -= dust.byMean / (4 * inlet_Pa);
+            byOutlet += choked ? 0 : dust.byMean / (4 * end_Pa);
+            ordered = byFlow > 0 && byInlet > 0 && byOutlet >= 0;
+        } else {
+            ordered = true;
+        }
+    }
+
+    private void note(int knot) {
+        if (!ordered) {
+            disordered.set(knot);
+        }
+    }
+
+    /** Knots at which a law did not keep order. */
+    BitSet disordered() {
+        return disordered;
+    }
+
     /** P at the far end of a leg that carries a flow into a pressure. */
-    double upstream(LegLaw law, double squared, double flow_kgPerS) {
-        double kinetic = law.c() * flow_kgPerS * flow_kgPerS;
-        double end = Math.max(squared, kinetic);
-        double loss = law.loss_Pa2(flow_kgPerS);
-        double p = end + loss;
+    double upstream(LegLaw law, LegDust dust, double squared, double flow_kgPerS) {
+        double p = Math.max(squared, law.c() * flow_kgPerS * flow_kgPerS) + law.loss_Pa2(flow_kgPerS);
         for (int n = 0; n < STEP_LIMIT; n++) {
-            double off = p - end - loss - kinetic * LegLaw.logarithm(p, end);
-            double moved = off / (1 - kinetic / p);
+            law(law, dust, p, squared, flow_kgPerS);
+            double moved = spare / byInlet;
             p -= moved;
-            if (!(Math.abs(moved) > 1e-15 * ambientSquared)) {
+            if (!(Math.abs(moved) > 1e-14 * ambientSquared)) {
                 break;
             }
         }
@@ -193,15 +220,14 @@ final class LegMaps {
     }
 
     /** P at the near end of a leg that takes a flow from a pressure. */
-    double downstream(LegLaw law, double squared, double flow_kgPerS) {
-        double kinetic = law.c() * flow_kgPerS * flow_kgPerS;
-        double loss = law.loss_Pa2(flow_kgPerS);
-        double p = Math.max(squared - loss, kinetic);
+    double downstream(LegLaw law, LegDust dust, double squared, double flow_kgPerS) {
+        double least = law.c() * flow_kgPerS * flow_kgPerS;
+        double p = Math.max(squared - law.loss_Pa2(flow_kgPerS), least);
         for (int n = 0; n < STEP_LIMIT; n++) {
-            double off = squared - p - loss - kinetic * LegLaw.logarithm(squared, p);
-            double moved = off / (1 - kinetic / p);
-            p = Math.max(p + moved, 0.5 * (p + kinetic));
-            if (!(Math.abs(moved) > 1e-15 * ambientSquared)) {
+            law(law, dust, squared, p, flow_kgPerS);
+            double moved = spare / byOutlet;
+            p = Math.max(p + moved, 0.5 * (p + least));
+            if (!(Math.abs(moved) > 1e-14 * ambientSquared)) {
                 break;
             }
         }

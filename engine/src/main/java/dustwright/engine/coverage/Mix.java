@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
+import java.util.function.BinaryOperator;
 
 /**
  * Which counts two parts of the plant may have together: for every count of the whole, all pairs of counts of the parts.
@@ -22,21 +22,20 @@ final class Mix {
         this.right = right;
     }
 
-    private static final Comparator<int[]> ORDER = Arrays::compare;
+    static final Comparator<int[]> ORDER = Arrays::compare;
 
     /**
      * All pairs allowed.
      *
-     * @param reduced what is kept of a sum
+     * @param whole what is counted of both together, or an empty array where they may not be
      */
-    static Mix of(Counters counters, List<int[]> left, List<int[]> right, UnaryOperator<int[]> reduced) {
+    static Mix of(List<int[]> left, List<int[]> right, BinaryOperator<int[]> whole) {
         Map<int[], List<int[]>> pairs = new TreeMap<>(ORDER);
         for (int l = 0; l < left.size(); l++) {
             for (int r = 0; r < right.size(); r++) {
-                int[] sum = counters.sum(left.get(l), right.get(r));
+                int[] sum = whole.apply(left.get(l), right.get(r));
                 if (sum.length > 0) {
-                    pairs.computeIfAbsent(reduced.apply(sum), count -> new ArrayList<>())
-                            .add(new int[] {l, r});
+                    pairs.computeIfAbsent(sum, count -> new ArrayList<>()).add(new int[] {l, r});
                 }
             }
         }

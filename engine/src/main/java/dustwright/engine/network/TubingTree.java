@@ -38,6 +38,7 @@ public final class TubingTree {
     private final List<LegLaw> law = new ArrayList<>();
     private final List<Optional<Wye>> wye = new ArrayList<>();
     private final Map<Double, FrictionTable> friction = new TreeMap<>();
+    private final DustLaws dustLaws;
 
     /**
      * A point where a branch joins a run and the losses depend on how the air splits (equation NET-5).
@@ -81,6 +82,7 @@ public final class TubingTree {
         this.station = station;
         this.runsAt = runsAt;
         this.condition = condition;
+        dustLaws = new DustLaws(network);
         number(station.receiver(), NONE, NONE);
         for (int n = 0; n < node.size(); n++) {
             wye.add(wyeAt(n));
@@ -312,6 +314,32 @@ public final class TubingTree {
     /** Law of an open inlet's hose. */
     public LegLaw hose(int inletNumber) {
         return lawOf(network.inlets.get(inletNumber).hoseLeg());
+    }
+
+    /**
+     * What dust adds to the run from a node toward the receiver.
+     *
+     * @param load_kgPerS by dust of the plant; those of unknown particles add nothing
+     */
+    public LegDust dust(int here, double[] load_kgPerS) {
+        int run = leg.get(here);
+        return dustIn(run, network.from[run] == node.get(here), load_kgPerS);
+    }
+
+    /** What dust adds to the hose of an open inlet. */
+    public LegDust hoseDust(int inletNumber, double[] load_kgPerS) {
+        return dustIn(network.inlets.get(inletNumber).hoseLeg(), true, load_kgPerS);
+    }
+
+    private LegDust dustIn(int legNumber, boolean forward, double[] load_kgPerS) {
+        List<LegDust.Part> parts = new ArrayList<>();
+        for (int dust = 0; dust < load_kgPerS.length; dust++) {
+            if (load_kgPerS[dust] > 0 && dustLaws.known(dust)) {
+                parts.add(new LegDust.Part(
+                        network.plant.dusts().get(dust), dustLaws.of(dust, legNumber, forward), load_kgPerS[dust]));
+            }
+        }
+        return new LegDust(parts, network.air, network.bore_m[legNumber]);
     }
 
     /** The junction at a node whose losses depend on the split, if it is one. */

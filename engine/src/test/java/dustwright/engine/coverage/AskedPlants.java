@@ -57,6 +57,20 @@ final class AskedPlants {
                 plant, inlets, List.of(dust("dust0", DustClass.DRY_POWDER), dust("dust1", DustClass.HEAVY)), limits);
     }
 
+    /** Limits for air, vacuum, velocity, wear and cloth, and those that dust asks for besides. */
+    static Plant askedOfDust(Plant plant) {
+        Requirements requirements = new Requirements(
+                Optional.of(new Limit<>(new FreeAirFlow(0.03), Source.entered())),
+                Optional.of(new Limit<>(new PressureDifference(8_000), Source.entered())),
+                new Limit<>(new Ratio(1), Source.entered()),
+                Optional.of(new Limit<>(new Ratio(1.2), Source.entered())),
+                Optional.of(new Limit<>(new Ratio(0.5), Source.entered())),
+                Optional.of(new Limit<>(new Velocity(35), Source.entered())),
+                Optional.of(new Limit<>(new Velocity(0.03), Source.entered())),
+                Optional.empty());
+        return with(plant, plant.inlets(), plant.dusts(), List.of(), requirements);
+    }
+
     static Dust dust(String id, DustClass of) {
         return new Dust(
                 id,
@@ -80,6 +94,11 @@ final class AskedPlants {
                 Optional.of(new Limit<>(new Velocity(35), Source.entered())),
                 Optional.of(new Limit<>(new Velocity(0.03), Source.entered())),
                 Optional.empty());
+        return with(plant, inlets, dusts, zones, requirements);
+    }
+
+    private static Plant with(
+            Plant plant, List<Inlet> inlets, List<Dust> dusts, List<Zone> zones, Requirements requirements) {
         return new Plant(
                 plant.name(),
                 plant.note(),

@@ -13,6 +13,7 @@ import dustwright.engine.coverage.Answer.Worst;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DustyPlants;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.Network;
@@ -29,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -66,6 +68,37 @@ class CoverageTest {
             }
         }
         assertTrue(proven > 200, "by envelopes " + proven);
+    }
+
+    @Test
+    void trees_whose_users_pick_up_dust_agree_with_every_set_solved() {
+        int proven = 0;
+        Map<String, Integer> otherwise = new TreeMap<>();
+        for (int seed = 0; seed < 100; seed++) {
+            Plant drawn = (seed % 2 == 0
+                            ? RandomPlants.tree(seed, 14 + seed % 17)
+                            : RandomPlants.wyes(seed, 14 + seed % 17))
+                    .plant();
+            Plant plant =
+                    AskedPlants.askedOfDust(DustyPlants.fedAlike(drawn, seed, 1 + seed % 3, seed % 10 == 0 ? 1 : 0.3));
+            if (plant.inlets().size() > 12) {
+                continue;
+            }
+            int most = Math.min(4, plant.inlets().size());
+            State condition = AskedPlants.condition(plant, FilterCondition.DIRTY, seed % 5 == 0)
+                    .withFeeding(plant.inlets().stream().map(Inlet::id).collect(Collectors.toSet()));
+            Question question =
+                    new Question(IntStream.rangeClosed(1, most).boxed().toList(), Map.of(), List.of(condition));
+            Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), Effort.alone());
+            for (Answer answer : coverage.answers()) {
+                compare(seed, plant, condition, question, answer);
+                proven += answer.method() == Method.ENVELOPES ? 1 : 0;
+                if (answer.method() != Method.ENVELOPES) {
+                    otherwise.merge(answer.why(), 1, Integer::sum);
+                }
+            }
+        }
+        assertTrue(proven > 100, "by envelopes " + proven + ", otherwise " + otherwise);
     }
 
     /** A main of eight tees; the inlet at the seventh hangs on a long, narrow drop: far by its tubing, but it draws little. */

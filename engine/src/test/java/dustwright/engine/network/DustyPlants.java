@@ -4,6 +4,7 @@ import dustwright.engine.conveying.Dust;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Run;
 import java.util.List;
@@ -36,6 +37,28 @@ public final class DustyPlants {
                 .filter(id -> random.nextInt(8) > 0)
                 .collect(Collectors.toSet());
         return new RandomPlants.Case(plant, clean.state().withFeeding(feeding));
+    }
+
+    /** The plant with dust picked up in a few ways only: so many feeds, each of one dust, drawn from a seed. */
+    public static Plant fedAlike(Plant clean, long seed, int feeds, double factor) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Plant dusty = of(
+                        new RandomPlants.Case(
+                                clean,
+                                new State("none", List.of(), FilterCondition.CLEAN, Set.of(), Set.of(), Set.of())),
+                        seed)
+                .plant();
+        int first = random.nextInt(3);
+        double[] feed_kgPerS =
+                random.doubles(feeds, 1e-3, 0.03).map(f -> factor * f).toArray();
+        return withInlets(
+                dusty,
+                dusty.inlets().stream()
+                        .map(i -> {
+                            int way = random.nextInt(feeds);
+                            return withFeed(i, Optional.of(DUSTS.get((first + way) % 3)), feed_kgPerS[way]);
+                        })
+                        .toList());
     }
 
     /** The plant with every feed times a factor. */

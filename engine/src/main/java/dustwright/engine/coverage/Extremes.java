@@ -1,0 +1,398 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.coverage.Extreme.Measure;
+import dustwright.engine.coverage.Frame.Elsewhere;
+import dustwright.engine.coverage.Frame.Step;
+import dustwright.engine.network.LegDust;
+import dustwright.engine.network.LegLaw;
+import dustwright.engine.network.TubingTree;
+import dustwright.engine.network.TubingTree.Draw;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * The extremes of every run, hose and receiver: where the curve drawn by the rest of the plant meets that of the branch inside stands the
+ * extreme of the leg (equation COV-5); the splits are traced back to the set of inlets that makes it.
+ */
+final class Extremes {
+    /** Velocities count as one within this share [-]. */
+    private static final double SAME = 1e-9;
+    /** From this share below sonic on, a piece is unchoked beyond doubt and its fastest set need not be solved [-]. */
+    private static final double NEAR_SONIC = 0.05;
+    /** Places between two pressures at which the laws of conveying are looked at. */
+    private static final int LOOKS = 8;
+
+    private final Inside inside;
+    private final TubingTree tree;
+    private final Grid grid;
+    private final Counters counters;
+    private final Elsewhere elsewhere;
+    private final Limits limits;
+    private final int[] users;
+    private final Check check;
+    private final Trace trace;
+    private final List<List<Extreme>> found = new ArrayList<>();
+    private final double[] seenFrom;
+    private final double[] seenTo;
+
+    Extremes(Inside inside, Elsewhere elsewhere, Limits limits, int[] users, Check check) {
+        this.inside = inside;
+        this.tree = inside.tree;
+        this.grid = inside.grid;
+        this.counters = inside.counters;
+        this.elsewhere = elsewhere;
+        this.limits = limits;
+        this.users = users;
+        this.check = check;
+        trace = new Trace(inside, elsewhere);
+        seenFrom = new double[tree.size()];
+        seenTo = new double[tree.size()];
+        Arrays.fill(seenFrom, Double.MAX_VALUE);
+        IntStream.range(0, tree.size()).forEach(n -> found.add(new ArrayList<>()));
+    }
+
+    /** All of them, in the order of nodes. */
+    List<Extreme> found() {
+        return found.stream().flatMap(List::stream).toList();
+    }
+
+    /** Why extremes may not be relied on, of what was looked after between the places they stand at. */
+    String objection(Check looked) {
+        return looked.objection(
+                Arrays.stream(seenFrom).min().orElse(0),
+                Arrays.stream(seenTo).max().orElse(1));
+    }
+
+    /** Most and least air into the receiver. */
+    void receiver(Frame root, Draw draw) {
+        Inside.At all = inside.at(0);
+        Family in = all.junction().family(new Check(grid));
+        for (int n : users) {
+            for (boolean most : new boolean[] {false, true}) {
+                Best best = new Best();
+                for (int i = 0; i < in.size(); i++) {
+                    for (int o = 0; o < root.drawn().size(); o++) {
+                        if (together(in.counts().get(i), root.drawn().counts().get(o), n)) {
+                            double u = meetMachine(in.curve(i, most), draw);
+                            see(0, u);
+                            best.offer(most ? u : -u, i, o, u);
+                        }
+                    }
+                }
+                if (best.any) {
+                    List<Integer> open = new ArrayList<>(elsewhere.open().get(best.outside));
+                    inside.trace(0, all, best.inside, best.place, most, open);
+                    add(0, most ? Measure.MOST_DRAWN : Measure.LEAST_DRAWN, n, 0, open);
+                }
+            }
+        }
+    }
+
+    private boolean together(int[] in, int[] out, int all) {
+        return counters.together(in, out, all) && counters.sameFeeds(in, out);
+    }
+
+    /** Where a curve of the tubing meets the station's own, kinks and all. */
+    private double meetMachine(double[] rising, Draw draw) {
+        double low = 0;
+        double high = draw.greatest();
+        for (int n = 0; n < 60; n++) {
+            double middle = 0.5 * (low + high);
+            if (grid.value(rising, middle) < draw.flow_kgPerS(middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
+    }
+
+    /** What is asked of a tool and its hose. */
+    void hose(int node, Step step, Family drawn) {
+        int inlet = tree.inlet(node);
+        double[] hose = inside.inlet[node].most(1);
+        int[] count = counters.one(inlet);
+        for (int n : users) {
+            double weakest = 0;
+            for (boolean most : new boolean[] {false, true}) {
+                Best best = new Best();
+                for (int o = 0; o < drawn.size(); o++) {
+                    if (together(count, drawn.counts().get(o), n)) {
+                        double u = grid.meeting(hose, drawn.curve(o, most));
+                        see(node, u);
+                        best.offer(most ? -u : u, 1, o, u);
+                    }
+                }
+                if (!best.any) {
+                    continue;
+                }
+                double flow = grid.value(hose, best.place);
+                double spare = spareToSonic(node, tree.hose(inlet), best.place, flow);
+                if (most && limits.carriesByLaws) {
+                    carriedInHose(node, grid.value(hose, weakest), weakest, flow, best.place);
+                }
+                weakest = best.place;
+                if (!most || spare < NEAR_SONIC) {
+                    List<Integer> open = new ArrayList<>(List.of(inlet));
+                    trace.outside(step, best.outside, best.place, most, open);
+                    add(node, most ? Measure.FASTEST_HOSE : Measure.WEAKEST_TOOL, n, most ? spare : flow, open);
+                }
+            }
+        }
+    }
+
+    /** In a hose all states lie on one curve: its least air is also what carries least, if what is asked behaves between both ends. */
+    private void carriedInHose(int node, double least_kgPerS, double shallow, double most_kgPerS, double deep) {
+        LegMaps maps = new LegMaps(grid);
+        int inlet = tree.inlet(node);
+        LegLaw law = tree.hose(inlet);
+        LegDust dust = tree.hoseDust(inlet, counters.load_kgPerS(counters.one(inlet)));
+        if (dust.adds()) {
+            double from_Pa = Math.sqrt(maps.upstream(law, dust, grid.squared(shallow), least_kgPerS));
+            double to_Pa = Math.sqrt(maps.upstream(law, dust, grid.squared(deep), most_kgPerS));
+            Carried carried = new Carried(dust::carryingVelocity_mPerS, from_Pa, to_Pa);
+            if (carried.mostAsked_mPerS(from_Pa) > carried.asked_mPerS.applyAsDouble(from_Pa)) {
+                check.volumeFalls("the hose at " + tree.point(node));
+            }
+        }
+    }
+
+    /** What is asked of a run: fast enough, not too fast, not too full of dust. */
+    void run(int node, Step step, Family drawn, Family drawnFar) {
+        Family out = inside.out(node);
+        closed(node, out);
+        for (int n : users) {
+            RunBests bests = new RunBests();
+            for (int i = 0; i < out.size(); i++) {
+                for (int o = 0; o < drawn.size(); o++) {
+                    int[] count = out.counts().get(i);
+                    if (count[0] > 0 && together(count, drawn.counts().get(o), n)) {
+                        Pair pair = new Pair(node, i, o, drawn, drawnFar);
+                        fast(pair, bests);
+                        slow(pair, bests);
+                    }
+                }
+            }
+            boolean unseen = bests.all().stream().anyMatch(best -> !best.any && best.doubted(SAME));
+            if (unseen || bests.fastest.bound < 0) {
+                check.volumeFalls(tree.run(node));
+            }
+            keep(node, n, step, bests);
+        }
+    }
+
+    /** A run behind which all is shut carries leaks only: what they are at the deepest place of the receiver shows that it is nowhere near sonic. */
+    private void closed(int node, Family out) {
+        double deepest = seenTo[0];
+        for (int i = 0; i < out.size(); i++) {
+            double flow = grid.value(out.most(i), deepest);
+            if (out.counts().get(i)[0] == 0 && sonicShare(tree.law(node), deepest, flow) > 1 - NEAR_SONIC) {
+                check.volumeFalls(tree.run(node));
+            }
+        }
+    }
+
+    private static final class RunBests {
+        private final Best fastest = new Best();
+        private final Best fastestDusty = new Best();
+        private final Best slowest = new Best();
+        private final Best heaviest = new Best();
+        private final Best leastCarried = new Best();
+        private final Best nearestChoking = new Best();
+
+        List<Best> all() {
+            return List.of(fastest, fastestDusty, slowest, heaviest, leastCarried, nearestChoking);
+        }
+    }
+
+    /** A count inside and one outside that make up the users asked. */
+    private record Pair(int node, int in, int out, Family drawn, Family drawnFar) {}
+
+    private void keep(int node, int n, Step step, RunBests bests) {
+        if (bests.fastest.any && Math.min(bests.fastest.bound, bests.fastest.value) < NEAR_SONIC) {
+            add(node, Measure.FASTEST_RUN, n, bests.fastest.value, trace.run(node, step, bests.fastest, true));
+        }
+        keep(node, n, step, bests.fastestDusty, Measure.FASTEST_DUSTY_RUN);
+        keep(node, n, step, bests.slowest, Measure.SLOWEST_RUN);
+        keep(node, n, step, bests.heaviest, Measure.HEAVIEST_RUN);
+        keep(node, n, step, bests.leastCarried, Measure.LEAST_CARRIED_RUN);
+        keep(node, n, step, bests.nearestChoking, Measure.NEAREST_CHOKING_RUN);
+    }
+
+    private void keep(int node, int n, Step step, Best best, Measure measure) {
+        if (best.any) {
+            boolean most = measure == Measure.FASTEST_DUSTY_RUN;
+            double value = measure == Measure.SLOWEST_RUN ? best.velocity_mPerS : best.value;
+            double beyond = most ? best.fasterThan(SAME) : best.slowerThan(SAME);
+            List<Integer> open = trace.run(node, step, best, most);
+            add(node, new Extreme(tree.run(node), measure, n, value, open, beyond));
+        }
+    }
+
+    private void fast(Pair pair, RunBests bests) {
+        Family out = inside.out(pair.node);
+        double[] drawn = pair.drawn.most(pair.out);
+        double u = grid.meeting(out.most(pair.in), drawn);
+        double spare = spareToSonic(pair.node, tree.law(pair.node), u, grid.value(out.most(pair.in), u));
+        double bound = 1 - (1 - spare) * overshoot(drawn, u, grid.meeting(out.least(pair.in), drawn));
+        bests.fastest.offer(spare, pair.in, pair.out, u);
+        bests.fastest.bound = Math.min(bests.fastest.bound, bound);
+        int[] count = out.counts().get(pair.in);
+        if (limits.wears && limits.carries(pair.node) && counters.dusty(count)) {
+            bests.fastestDusty.offer(spare, pair.in, pair.out, u);
+            bests.fastestDusty.bound = Math.min(bests.fastestDusty.bound, bound);
+        }
+    }
+
+    /** 1 less Mach number over that at which a pipe chokes, at the end of a leg [-]. */
+    private double spareToSonic(int node, LegLaw law, double u, double flow) {
+        see(node, u);
+        return 1 - sonicShare(law, u, flow);
+    }
+
+    private double sonicShare(LegLaw law, double u, double flow) {
+        double kinetic = law.c() * flow * flow;
+        return Math.sqrt(kinetic / Math.max(grid.squared(u), kinetic));
+    }
+
+    /** Offers the least velocity of a pair, against what the dust's class asks, and against what its load asks. */
+    private void slow(Pair pair, RunBests bests) {
+        Family out = inside.out(pair.node);
+        int[] count = out.counts().get(pair.in);
+        boolean dusty = limits.carries(pair.node) && counters.dusty(count);
+        LegDust dust = inside.dust(pair.node, count);
+        double[] load = counters.load_kgPerS(count);
+        double loaded_kgPerS = limits.loads ? Arrays.stream(load).sum() : 0;
+        if (!dusty && !dust.adds() && loaded_kgPerS == 0) {
+            return;
+        }
+        LegLaw law = tree.law(pair.node);
+        LegMaps maps = new LegMaps(grid);
+        double u = grid.meeting(out.least(pair.in), pair.drawn.least(pair.out));
+        see(pair.node, u);
+        double flow = grid.value(out.least(pair.in), u);
+        double inlet = maps.upstream(law, dust, grid.squared(u), flow);
+        double velocity_mPerS = Math.sqrt(law.c() * tree.rt_JPerKg() / inlet) * flow;
+        double shallow = grid.meeting(out.most(pair.in), pair.drawn.least(pair.out));
+        double shallowInlet = maps.upstream(law, dust, grid.squared(shallow), grid.value(out.most(pair.in), shallow));
+        double undershoot = undershoot(pair.drawnFar.least(pair.out), grid.placeOf(inlet), grid.placeOf(shallowInlet));
+        if (dusty) {
+            byClass(count, pair, bests.slowest, u, velocity_mPerS, undershoot);
+        }
+        if (loaded_kgPerS > 0) {
+            bests.heaviest.offer(-loaded_kgPerS / flow, pair.in, pair.out, u);
+            bests.heaviest.bound = Math.min(bests.heaviest.bound, -loaded_kgPerS / flow);
+        }
+        if (dust.adds()) {
+            double deep = grid.meeting(out.least(pair.in), pair.drawn.most(pair.out));
+            double deepInlet = maps.upstream(law, dust, grid.squared(deep), grid.value(out.least(pair.in), deep));
+            double end_Pa = Math.sqrt(grid.squared(u));
+            double inlet_Pa = Math.sqrt(inlet);
+            if (limits.carriesByLaws) {
+                Carried carried =
+                        new Carried(dust::carryingVelocity_mPerS, Math.sqrt(shallowInlet), Math.sqrt(deepInlet));
+                offer(carried, pair, bests.leastCarried, u, velocity_mPerS, inlet_Pa, undershoot);
+            }
+            double shallow_Pa = 0.5 * (Math.sqrt(shallowInlet) + Math.sqrt(grid.squared(shallow)));
+            double deep_Pa = 0.5 * (Math.sqrt(deepInlet) + Math.sqrt(grid.squared(deep)));
+            double mean_Pa = 0.5 * (inlet_Pa + end_Pa);
+            double near = undershoot(pair.drawn.least(pair.out), u, shallow);
+            Carried lifted = new Carried(dust::leastDropVelocity_mPerS, shallow_Pa, deep_Pa);
+            offer(
+                    lifted,
+                    pair,
+                    bests.nearestChoking,
+                    u,
+                    velocity_mPerS * inlet_Pa / mean_Pa,
+                    mean_Pa,
+                    Math.min(undershoot, near));
+        }
+    }
+
+    private void byClass(int[] count, Pair pair, Best slowest, double u, double velocity_mPerS, double undershoot) {
+        for (int level = 0; level < Math.max(1, counters.level_mPerS.length); level++) {
+            if (counters.level_mPerS.length == 0 || counters.has(count, level)) {
+                double ratio = velocity_mPerS / limits.least_mPerS(level);
+                if (slowest.offer(ratio - 1, pair.in, pair.out, u)) {
+                    slowest.velocity_mPerS = velocity_mPerS;
+                }
+                slowest.bound = Math.min(slowest.bound, ratio * undershoot - 1);
+            }
+        }
+    }
+
+    /** A velocity that a load asks, over the pressure, and the pressures that states of a pair may have. */
+    private record Carried(java.util.function.DoubleUnaryOperator asked_mPerS, double from_Pa, double to_Pa) {
+        /**
+         * Greatest velocity asked over all pressures; at the extreme itself where what is asked falls with the pressure, but no faster
+         * than the velocity there is, for then the extreme is the least margin.
+         */
+        double mostAsked_mPerS(double at_Pa) {
+            double most = asked_mPerS.applyAsDouble(at_Pa);
+            double last = asked_mPerS.applyAsDouble(Math.min(from_Pa, to_Pa));
+            double greatest = Math.max(most, last);
+            boolean ordered = true;
+            double step = Math.abs(from_Pa - to_Pa) / LOOKS;
+            for (int n = 1; n <= LOOKS && step > 0; n++) {
+                double p = Math.min(from_Pa, to_Pa) + n * step;
+                double asked = asked_mPerS.applyAsDouble(p);
+                ordered &= asked <= last * (1 + SAME) && asked * p >= last * (p - step) * (1 - SAME);
+                greatest = Math.max(greatest, asked);
+                last = asked;
+            }
+            return ordered ? most : greatest;
+        }
+    }
+
+    private void offer(
+            Carried carried, Pair pair, Best best, double u, double velocity_mPerS, double at_Pa, double undershoot) {
+        double asked = carried.asked_mPerS.applyAsDouble(at_Pa);
+        if (asked > 0) {
+            best.offer(velocity_mPerS / asked - 1, pair.in, pair.out, u);
+        }
+        double most = carried.mostAsked_mPerS(at_Pa);
+        if (most > 0) {
+            best.bound = Math.min(best.bound, velocity_mPerS * undershoot / most - 1);
+        }
+    }
+
+    /** Greatest volume flow drawn from a place down to a deeper one, over that at the place: 1 where it does not fall as pressure rises. */
+    private double overshoot(double[] drawn, double u, double deepest) {
+        double here = volume(grid.value(drawn, u), u);
+        double most = here;
+        for (int knot = (int) Math.ceil(u / grid.step); knot <= deepest / grid.step; knot++) {
+            most = Math.max(most, volume(grid.at(drawn, knot), grid.place(knot)));
+        }
+        return most / here;
+    }
+
+    /** Least volume flow drawn from a place up to a shallower one, over that at the place: 1 where it does not fall as pressure rises. */
+    private double undershoot(double[] drawn, double u, double shallowest) {
+        double here = volume(grid.value(drawn, u), u);
+        double least = here;
+        for (int knot = (int) Math.ceil(shallowest / grid.step); knot <= u / grid.step; knot++) {
+            least = Math.min(least, volume(grid.at(drawn, knot), grid.place(knot)));
+        }
+        return least / here;
+    }
+
+    private static double volume(double flow, double u) {
+        return flow / Math.sqrt(1 - u * u);
+    }
+
+    private void add(int node, Measure measure, int n, double value, List<Integer> open) {
+        String place = node == 0 ? tree.station() : measure == Measure.FASTEST_RUN ? tree.run(node) : tree.point(node);
+        add(node, new Extreme(place, measure, n, value, open, 1));
+    }
+
+    private void add(int node, Extreme extreme) {
+        found.get(node).add(extreme);
+    }
+
+    private void see(int node, double u) {
+        seenFrom[node] = Math.min(seenFrom[node], u - grid.step);
+        seenTo[node] = Math.max(seenTo[node], u + grid.step);
+    }
+}
