@@ -36,6 +36,7 @@ import picocli.CommandLine.HelpCommand;
             CatalogueCommand.class,
             SequenceCommand.class,
             ProveCommand.class,
+            ExportCommand.class,
             SchemaCommand.class,
             CompletionCommand.class,
             HelpCommand.class

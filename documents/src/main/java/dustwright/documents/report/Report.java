@@ -113,7 +113,7 @@ public final class Report {
         return all;
     }
 
-    private static String resource(String name) {
+    static String resource(String name) {
         try (InputStream in = Report.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException(name + " is missing from the program");

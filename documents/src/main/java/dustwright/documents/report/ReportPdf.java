@@ -33,8 +33,13 @@ public final class ReportPdf {
 
     /** Writes the report; the stream is left open. */
     public static void write(Report report, PaperSize size, OutputStream out) throws IOException {
+        write(report.paper(size), out);
+    }
+
+    /** Writes well-formed markup; the stream is left open. */
+    static void write(String paper, OutputStream out) throws IOException {
         PdfRendererBuilder builder = builder();
-        builder.withHtmlContent(report.paper(size), null);
+        builder.withHtmlContent(paper, null);
         builder.toStream(out);
         builder.run();
     }

@@ -106,7 +106,7 @@ public final class DefaultSequence {
     private List<Button> buttons() {
         List<Button> buttons = new ArrayList<>(List.of(
                 new Button("stop", "HS-201", "STOP", true),
-                new Button("reset", "HS-202", "RESET, panel only", false),
+                new Button("reset", "HS-202", "RESET", false),
                 new Button(
                         "container_change", "HS-203", container.toUpperCase(java.util.Locale.ROOT) + " CHANGE", false),
                 new Button(
@@ -117,7 +117,7 @@ public final class DefaultSequence {
         if (has.manualCleaning()) {
             buttons.add(new Button("clean", "HS-206", "CLEAN FILTER", false));
         }
-        buttons.add(new Button("start", "HS-205", "START, RESUME while waiting", false));
+        buttons.add(new Button("start", "HS-205", "START", false));
         return buttons;
     }
 
@@ -280,18 +280,12 @@ public final class DefaultSequence {
         rules.add(is("own_return", "in_vacuuming and was_holding", "vacuuming came back by itself"));
         rules.add(is("was_holding", "in_holding", "one scan ago"));
         rules.add(after("returns_over", "returns_some", "returns_window", "the window of own returns is over"));
-        rules.add(latch(
-                "returns_some",
-                "own_return",
-                "returns_over or in_standing or in_tripped",
-                false,
-                false,
-                "own returns are being counted"));
+        rules.add(latch("returns_some", "own_return", "returns_over", false, false, "own returns are being counted"));
         rules.add(new Rule.Times(
                 "returns_used",
                 Expr.of("own_return"),
                 3,
-                Expr.of("returns_over or in_standing or in_tripped"),
+                Expr.of("returns_over"),
                 "as many own returns as one window allows"));
         rules.add(is(
                 "soft_hold",

@@ -131,7 +131,7 @@ public record Proof(
         return lost;
     }
 
-    private static List<String> neverReached(Sequence sequence, Circuit circuit, Search.Result result) {
+    static List<String> neverReached(Sequence sequence, Circuit circuit, Search.Result result) {
         long[] ever = new long[circuit.words()];
         for (int s = 0; s < result.states(); s++) {
             for (int w = 0; w < ever.length; w++) {

@@ -182,11 +182,11 @@ public record Story(List<Scan> scans) {
 
         private String time(String name) {
             if (name.startsWith("time_in_")) {
-                return "the time of " + name.substring(8) + " is out";
+                return "the time of " + name.substring(8).replace('_', ' ') + " is out";
             }
             return sequence.rules().stream()
                     .filter(r -> r.name().equals(name))
-                    .map(r -> "time out: " + r.words())
+                    .map(r -> "time out: " + r.name().replace('_', ' '))
                     .findFirst()
                     .orElse("time out: " + name);
         }

@@ -19,6 +19,11 @@ class CountsTest {
     }
 
     @Test
+    void a_second_window_is_counted_like_the_first() {
+        assertThat(secondWindowTrips(WHOLE)).isTrue();
+    }
+
+    @Test
     void five_starts_in_an_hour_are_allowed_the_next_is_refused_until_the_hour_is_over() {
         assertThat(startsAreLimited(WHOLE)).isTrue();
     }
@@ -28,6 +33,7 @@ class CountsTest {
         try {
             return fourthHighTrips(sequence)
                     && !spreadHighsTrip(sequence)
+                    && secondWindowTrips(sequence)
                     && startsAreLimited(sequence)
                     && weakVacuumIsTold(sequence);
         } catch (AssertionError neverReached) {
@@ -56,6 +62,21 @@ class CountsTest {
         return bench.controller.step().equals("tripped");
     }
 
+    /** A second window is counted like the first. */
+    private static boolean secondWindowTrips(Sequence sequence) {
+        Bench bench = Bench.vacuuming(sequence);
+        highAndClear(bench, 20);
+        bench.until("vacuuming", 30);
+        bench.run(900);
+        for (int high = 1; high <= 3; high++) {
+            highAndClear(bench, 20);
+            bench.until("vacuuming", 30);
+        }
+        bench.controller.contact("receiver_free", false);
+        bench.run(3.5);
+        return bench.controller.step().equals("tripped");
+    }
+
     private static void highAndClear(Bench bench, double covered_s) {
         bench.controller.contact("receiver_free", false);
         bench.run(covered_s);
@@ -80,7 +101,22 @@ class CountsTest {
         bench.run(3600);
         bench.push("start");
         bench.until("vacuuming", 60);
-        return refused;
+        return refused && secondHourIsCountedToo(bench);
+    }
+
+    private static boolean secondHourIsCountedToo(Bench bench) {
+        for (int start = 2; start <= 5; start++) {
+            bench.push("stop");
+            bench.until("standing", 300);
+            bench.run(31);
+            bench.push("start");
+            bench.until("vacuuming", 60);
+        }
+        bench.push("stop");
+        bench.until("standing", 300);
+        bench.run(31);
+        bench.push("start");
+        return bench.controller.step().equals("standing");
     }
 
     private static boolean weakVacuumIsTold(Sequence sequence) {

@@ -1,0 +1,74 @@
+package dustwright.cli;
+
+import dustwright.documents.control.Lists;
+import dustwright.documents.control.StateDiagram;
+import dustwright.documents.control.StructuredText;
+import dustwright.documents.control.Workbooks;
+import dustwright.documents.report.ControlReport;
+import dustwright.documents.report.PaperSize;
+import dustwright.engine.interlock.Promela;
+import dustwright.engine.interlock.Sequence;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes what a panel builder and a programmer need. */
+@Command(
+        name = "export",
+        mixinStandardHelpOptions = true,
+        header = "Write a control sequence as papers, workbook, program and model.",
+        description = {
+            "",
+            "Into FOLDER: control.html and control.pdf (operations in sentences, steps, matrix, signals, alarms, times, shop test),",
+            "control.xlsx (the tables), sequence.st (Structured Text after IEC 61131-3), steps.svg, model.pml (for SPIN). All of it is",
+            "made from the sequence; none of it is a certified safety design.",
+            "",
+            "  dustwright export examples/bakery/plant.yaml --out bakery-control",
+            ""
+        })
+final class ExportCommand implements Callable<Integer> {
+    @SuppressWarnings("NullAway.Init")
+    @Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Mixin
+    private SequenceArgument argument = new SequenceArgument();
+
+    @Option(names = "--out", paramLabel = "FOLDER", description = "Where the files go. Default: the folder you are in.")
+    private Path folder = Path.of("");
+
+    @Override
+    public Integer call() {
+        Sequence sequence = argument.read();
+        ControlReport report = ControlReport.of(sequence);
+        try {
+            Files.createDirectories(folder);
+            text("control.html", report.html());
+            NewFile.write(folder.resolve("control.pdf"), out -> report.pdf(PaperSize.A4, out));
+            NewFile.write(folder.resolve("control.xlsx"), out -> Workbooks.write(Lists.all(sequence), out));
+            text("sequence.st", StructuredText.of(sequence));
+            text("steps.svg", StateDiagram.svg(sequence).markup());
+            text("model.pml", Promela.of(sequence, Optional.empty()));
+        } catch (IOException fault) {
+            throw new BadInput("The files could not be written to " + folder.toAbsolutePath() + ": "
+                    + NewFile.reason(fault) + ".");
+        }
+        spec.commandLine()
+                .getOut()
+                .println("Written to " + folder.toAbsolutePath()
+                        + ": control.html, control.pdf, control.xlsx, sequence.st, steps.svg, model.pml");
+        return ExitCode.HOLDS;
+    }
+
+    private void text(String name, String text) throws IOException {
+        NewFile.write(folder.resolve(name), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+}

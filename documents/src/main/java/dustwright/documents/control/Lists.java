@@ -1,0 +1,286 @@
+package dustwright.documents.control;
+
+import dustwright.engine.electrical.Instrument;
+import dustwright.engine.interlock.PerformanceLevel;
+import dustwright.engine.interlock.PerformanceLevel.Avoidance;
+import dustwright.engine.interlock.PerformanceLevel.Exposure;
+import dustwright.engine.interlock.PerformanceLevel.Severity;
+import dustwright.engine.interlock.Sequence;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The tables a panel builder and a programmer work from, as rows of words: signals, alarms, causes and effects, times, combinations. */
+public final class Lists {
+    private static final String DEMANDS =
+            "off, open, shut, no: at once, whatever the step says. limit: may run unloaded until its limit. run-on: turns on until its time is"
+                    + " out. turns: keeps turning. Empty: no demand. Steps and times are not in this matrix.";
+    private static final String STRICTEST =
+            "Each output takes the strictest demand of the causes that are present; the message line shows both, the upper one first.";
+
+    private Lists() {}
+
+    /** A table: head and rows of equal width, and what its words mean. */
+    public record Rows(String title, String key, List<String> head, List<List<String>> rows) {}
+
+    /** All tables of a sequence, every pair of causes for itself. */
+    public static List<Rows> all(Sequence sequence) {
+        return tables(sequence, pairs(sequence));
+    }
+
+    /** The tables in the order of the papers, pairs of causes in groups. */
+    public static List<Rows> onPaper(Sequence sequence) {
+        return tables(sequence, groups(sequence));
+    }
+
+    private static List<Rows> tables(Sequence sequence, Rows pairs) {
+        return List.of(
+                causesAndEffects(sequence),
+                pairs,
+                signals(sequence),
+                alarms(sequence),
+                times(sequence),
+                safetyFunctions());
+    }
+
+    /** Inputs and outputs with their tags; letters after ISA-5.1. */
+    public static Rows signals(Sequence sequence) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Sequence.Input i : sequence.inputs()) {
+            String filter = i.filter().map(f -> time(sequence, f)).orElse("");
+            rows.add(List.of(i.tag(), "input", reading(i.tag()), i.words(), i.good(), i.bad(), filter));
+        }
+        for (Sequence.Button b : sequence.buttons()) {
+            String pressed = b.opensWhenPressed() ? "0" : "1";
+            rows.add(List.of(
+                    b.tag(),
+                    "input",
+                    reading(b.tag()),
+                    "button " + b.words(),
+                    pressed.equals("1") ? "pressed" : "not pressed",
+                    pressed.equals("0") ? "pressed" : "not pressed",
+                    ""));
+        }
+        for (Sequence.Output o : sequence.outputs()) {
+            rows.add(List.of(o.tag(), "output", reading(o.tag()), o.words(), o.on(), o.off(), ""));
+        }
+        for (Sequence.Lamp l : sequence.lamps()) {
+            rows.add(List.of(
+                    l.tag(),
+                    "output",
+                    reading(l.tag()),
+                    l.colour() + (l.flashes() ? " flashing" : "") + " lamp " + l.words(),
+                    "lit",
+                    "dark",
+                    ""));
+        }
+        return new Rows(
+                "Signals",
+                "A contact with a broken wire reads 0, so does an output without power. Filter: time for which the contact must be bad.",
+                List.of("Tag", "Kind", "Letters", "What", "1", "0", "Filter"),
+                rows);
+    }
+
+    /** Alarms with cause, consequence and response; a message nobody has to act on is a status and no alarm. */
+    public static Rows alarms(Sequence sequence) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Sequence.Cause c : sequence.causes()) {
+            rows.add(List.of(
+                    c.message(),
+                    c.priority() == Sequence.Priority.STATUS
+                            ? "status, no alarm"
+                            : c.priority().name().toLowerCase(Locale.ROOT),
+                    within(c.priority()),
+                    c.when().text(),
+                    c.consequence(),
+                    c.response(),
+                    c.latched() ? "RESET" : "by itself"));
+        }
+        return new Rows(
+                "Alarms",
+                "A message nobody has to act on is a status and no alarm.",
+                List.of("Message", "Priority", "Time to respond", "Set when", "Consequence", "Response", "Cleared by"),
+                rows);
+    }
+
+    private static String within(Sequence.Priority priority) {
+        return switch (priority) {
+            case HIGH -> "at once";
+            case MEDIUM -> "minutes";
+            case LOW -> "the shift";
+            case STATUS -> "";
+        };
+    }
+
+    /** Causes against outputs: what each demands. Sequences are not in it. */
+    public static Rows causesAndEffects(Sequence sequence) {
+        List<String> head = head(sequence, "Cause", "When");
+        head.addAll(List.of("Latched", "Released by"));
+        List<List<String>> rows = new ArrayList<>();
+        for (Sequence.Cause c : sequence.causes()) {
+            List<String> row = new ArrayList<>(List.of(c.message(), c.when().text()));
+            demanded(sequence).forEach(o -> row.add(c.demands().getOrDefault(o.name(), "")));
+            row.add(c.latched() ? "yes" : "");
+            row.add(c.response());
+            rows.add(row);
+        }
+        return new Rows("Causes and effects", DEMANDS, head, rows);
+    }
+
+    /** Two causes at once: the strictest demand of both, output by output; a table of its own beside the matrix. */
+    public static Rows pairs(Sequence sequence) {
+        List<Sequence.Cause> demanding =
+                sequence.causes().stream().filter(c -> !c.demands().isEmpty()).toList();
+        List<String> head = head(sequence, "Cause", "and cause");
+        List<List<String>> rows = new ArrayList<>();
+        for (int a = 0; a < demanding.size(); a++) {
+            for (int b = a + 1; b < demanding.size(); b++) {
+                List<String> row = new ArrayList<>(
+                        List.of(demanding.get(a).message(), demanding.get(b).message()));
+                row.addAll(together(
+                        sequence, demanding.get(a).demands(), demanding.get(b).demands()));
+                rows.add(row);
+            }
+        }
+        return new Rows("Pairs of causes", STRICTEST, head, rows);
+    }
+
+    /** Pairs again, causes with equal demands as one group: what any of the first and any of the second demand together. */
+    public static Rows groups(Sequence sequence) {
+        Map<Map<String, String>, List<String>> groups = new LinkedHashMap<>();
+        for (Sequence.Cause c : sequence.causes()) {
+            if (!c.demands().isEmpty()) {
+                groups.computeIfAbsent(c.demands(), d -> new ArrayList<>()).add(c.message());
+            }
+        }
+        List<Map<String, String>> demands = List.copyOf(groups.keySet());
+        List<String> head = head(sequence, "Any of", "and any of");
+        List<List<String>> rows = new ArrayList<>();
+        for (int a = 0; a < demands.size(); a++) {
+            for (int b = a + 1; b < demands.size(); b++) {
+                List<String> row = new ArrayList<>();
+                row.add(String.join("; ", groups.getOrDefault(demands.get(a), List.of())));
+                row.add(String.join("; ", groups.getOrDefault(demands.get(b), List.of())));
+                row.addAll(together(sequence, demands.get(a), demands.get(b)));
+                rows.add(row);
+            }
+        }
+        return new Rows("Pairs of causes", STRICTEST, head, rows);
+    }
+
+    private static List<String> head(Sequence sequence, String... first) {
+        List<String> head = new ArrayList<>(List.of(first));
+        demanded(sequence).forEach(o -> head.add(o.words()));
+        return head;
+    }
+
+    /** Outputs some cause speaks of; a horn that only steps sound has no column. */
+    private static List<Sequence.Output> demanded(Sequence sequence) {
+        return sequence.outputs().stream()
+                .filter(o ->
+                        sequence.causes().stream().anyMatch(c -> c.demands().containsKey(o.name())))
+                .toList();
+    }
+
+    private static List<String> together(Sequence sequence, Map<String, String> a, Map<String, String> b) {
+        return demanded(sequence).stream().map(o -> strictest(o, a, b)).toList();
+    }
+
+    private static String strictest(Sequence.Output output, Map<String, String> first, Map<String, String> second) {
+        String a = first.getOrDefault(output.name(), "");
+        String b = second.getOrDefault(output.name(), "");
+        if (a.equals(output.stop()) || b.equals(output.stop())) {
+            return output.stop();
+        }
+        List<String> weaker = List.of("limit", "run-on", "turns");
+        int rank = Math.min(rank(weaker, a), rank(weaker, b));
+        return rank < weaker.size() ? weaker.get(rank) : a.isEmpty() ? b : a;
+    }
+
+    private static int rank(List<String> words, String word) {
+        int at = words.indexOf(word);
+        return at < 0 ? words.size() : at;
+    }
+
+    /** Times with their ranges. */
+    public static Rows times(Sequence sequence) {
+        List<List<String>> rows = new ArrayList<>();
+        sequence.timers()
+                .forEach(t -> rows.add(List.of(
+                        t.name(), t.words(), seconds(t.time_s()), seconds(t.least_s()), seconds(t.greatest_s()))));
+        return new Rows(
+                "Times",
+                "Common practice without a published source; set them for the plant.",
+                List.of("Name", "What for", "Time", "Least", "Greatest"),
+                rows);
+    }
+
+    /**
+     * Safety functions with the level a risk of the stated kind would ask for, and what reaches it by the simplified method of ISO 13849-1. Severity,
+     * exposure and avoidance are our assumption for a screening; bag-full and high-level stops protect product and plant and are not among them.
+     */
+    public static Rows safetyFunctions() {
+        List<List<String>> rows = List.of(
+                function("Emergency stop", Severity.S2, Exposure.F1, Avoidance.P1),
+                function("Guard of the rotary valve", Severity.S2, Exposure.F1, Avoidance.P2),
+                function("No start without a deliberate START", Severity.S2, Exposure.F1, Avoidance.P1),
+                function("Vacuum relief", Severity.S1, Exposure.F2, Avoidance.P1));
+        return new Rows(
+                "Safety functions",
+                "A screening by the simplified method of ISO 13849-1: the risk assessment sets the level, a validation on the finished panel"
+                        + " shows whether it is reached. Stops for a full container or a high receiver protect product and plant and are not"
+                        + " among them.",
+                List.of(
+                        "Function",
+                        "Assumed risk",
+                        "Level asked",
+                        "Reached by (category, diagnostic coverage, MTTFd)",
+                        "Reached here"),
+                rows);
+    }
+
+    private static List<String> function(String name, Severity severity, Exposure exposure, Avoidance avoidance) {
+        PerformanceLevel level = PerformanceLevel.required(severity, exposure, avoidance);
+        String builds = level.buildsThatReach().stream()
+                .map(b -> words(b.category()) + " " + words(b.coverage()) + " " + words(b.endurance()))
+                .collect(Collectors.joining("; "));
+        return List.of(
+                name,
+                severity + " " + exposure + " " + avoidance + ", to be set by the risk assessment",
+                words(level),
+                builds,
+                "unknown: give category, B10d or MTTFd and diagnostic coverage of the parts chosen");
+    }
+
+    private static String words(Enum<?> word) {
+        return switch (word.name()) {
+            case "ONE" -> "1";
+            case "TWO" -> "2";
+            case "THREE" -> "3";
+            case "FOUR" -> "4";
+            case "B" -> word instanceof PerformanceLevel ? "b" : "B";
+            default -> word.name().toLowerCase(Locale.ROOT);
+        };
+    }
+
+    static String time(Sequence sequence, String timer) {
+        return seconds(sequence.timer(timer).time_s());
+    }
+
+    private static String seconds(double time_s) {
+        return (time_s == Math.rint(time_s) ? String.valueOf((long) time_s) : String.valueOf(time_s)) + " s";
+    }
+
+    /** The letters of a tag in words, where our table of instruments holds them. */
+    private static String reading(String tag) {
+        String letters = tag.replaceAll("-.*", "");
+        return Instrument.all().stream()
+                .filter(i -> i.letters().equals(letters))
+                .map(Instrument::reading)
+                .findFirst()
+                .orElse("");
+    }
+}

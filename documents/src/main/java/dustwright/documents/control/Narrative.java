@@ -1,0 +1,151 @@
+package dustwright.documents.control;
+
+import dustwright.engine.interlock.Expr;
+import dustwright.engine.interlock.Sequence;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The sequence of operations in sentences, made from the same fields as the program. */
+public final class Narrative {
+    private final Sequence sequence;
+    private final Map<String, String> said = new LinkedHashMap<>();
+    private final Map<String, String> opposite = new LinkedHashMap<>();
+
+    private Narrative(Sequence sequence) {
+        this.sequence = sequence;
+        sequence.inputs().forEach(i -> said.put(i.name(), i.words() + " " + i.good()));
+        sequence.buttons().forEach(b -> said.put("press_" + b.name(), b.words() + " is pressed"));
+        sequence.inputs().forEach(i -> opposite.put(i.name(), i.words() + " " + i.bad()));
+        sequence.outputs().forEach(o -> said.put(o.name(), o.words() + " " + o.on()));
+        sequence.outputs().forEach(o -> opposite.put(o.name(), o.words() + " " + o.off()));
+        sequence.causes().forEach(c -> said.put(c.name(), c.message() + " stands"));
+        sequence.steps().forEach(s -> said.put("in_" + s.name(), "in step " + spaced(s.name())));
+        said.put("trip", "a fault is latched");
+        opposite.put("trip", "no fault is latched");
+        said.put("time_out", "its time is out");
+        said.put("first_scan", "power has returned");
+    }
+
+    /** A part with its entries. */
+    public record Part(String title, List<Entry> entries) {}
+
+    /** One step, cause, signal or lamp: its name and what is to be said about it, a line each. */
+    public record Entry(String title, List<String> lines) {}
+
+    /** The parts in their order. */
+    public static List<Part> of(Sequence sequence) {
+        Narrative narrative = new Narrative(sequence);
+        return List.of(
+                new Part("Steps", sequence.steps().stream().map(narrative::step).toList()),
+                new Part(
+                        "Causes",
+                        sequence.causes().stream().map(narrative::cause).toList()),
+                new Part(
+                        "Signals with a memory or a time",
+                        sequence.rules().stream().map(narrative::rule).toList()),
+                new Part("Lamps", sequence.lamps().stream().map(narrative::lamp).toList()));
+    }
+
+    private Entry step(Sequence.Step step) {
+        List<String> lines = new ArrayList<>();
+        List<String> sentences = new ArrayList<>(List.of(capital(step.words()) + "."));
+        if (!step.on().isEmpty()) {
+            sentences.add("On: " + names(step.on()) + ".");
+        }
+        if (!step.keep().isEmpty()) {
+            sentences.add("As before: " + names(step.keep()) + ".");
+        }
+        step.time().ifPresent(t -> sentences.add("Its time is " + Lists.time(sequence, t) + "."));
+        lines.add(String.join(" ", sentences));
+        step.exits().forEach(e -> lines.add("→ " + spaced(e.to()) + " when " + words(e.when()) + "."));
+        return new Entry(capital(spaced(step.name())), lines);
+    }
+
+    private Entry cause(Sequence.Cause cause) {
+        String demands = cause.demands().entrySet().stream()
+                .map(d -> sequence.output(d.getKey()).words() + " " + d.getValue())
+                .collect(Collectors.joining(", "));
+        return new Entry(
+                cause.message(),
+                List.of(
+                        "When " + words(cause.when()) + ". "
+                                + (demands.isEmpty()
+                                        ? "It demands nothing of the outputs. "
+                                        : "It demands: " + demands + ". ")
+                                + (cause.latched()
+                                        ? "Latched until RESET is pressed while it is absent."
+                                        : "It goes with its cause."),
+                        "If nobody acts: " + cause.consequence() + ". The operator: " + cause.response() + "."));
+    }
+
+    private Entry rule(Sequence.Rule rule) {
+        return new Entry(capital(spaced(rule.name())), List.of(capital(rule.words()) + ": " + condition(rule) + "."));
+    }
+
+    private String condition(Sequence.Rule rule) {
+        if (rule instanceof Sequence.Rule.Is is) {
+            return "when " + words(is.when());
+        }
+        if (rule instanceof Sequence.Rule.After after) {
+            return "when for " + Lists.time(sequence, after.timer()) + " without a break " + words(after.when());
+        }
+        if (rule instanceof Sequence.Rule.InAll sum) {
+            return "when for " + Lists.time(sequence, sum.timer()) + " in all " + words(sum.when())
+                    + "; forgotten when " + words(sum.forget());
+        }
+        if (rule instanceof Sequence.Rule.Times times) {
+            return "when " + times.limit() + " times " + words(times.event()) + "; forgotten when "
+                    + words(times.forget());
+        }
+        Sequence.Rule.Latch latch = (Sequence.Rule.Latch) rule;
+        return "set when " + words(latch.set()) + "; cleared when " + words(latch.reset())
+                + (latch.keptWithoutPower() ? "; kept without power" : "")
+                + (latch.startsOn() ? "; set when power comes on" : "");
+    }
+
+    private Entry lamp(Sequence.Lamp lamp) {
+        return new Entry(
+                lamp.words(),
+                List.of(capital(lamp.colour()) + (lamp.flashes() ? ", flashing" : "") + "; lit when "
+                        + words(lamp.when()) + "."));
+    }
+
+    private String names(List<String> outputs) {
+        return outputs.stream().map(o -> sequence.output(o).words()).collect(Collectors.joining(", "));
+    }
+
+    private String words(Expr expr) {
+        if (expr instanceof Expr.Constant constant) {
+            return constant.value() ? "always" : "never";
+        }
+        if (expr instanceof Expr.Name name) {
+            return said.getOrDefault(name.name(), spaced(name.name()));
+        }
+        if (expr instanceof Expr.Not not) {
+            return opposite(not.of());
+        }
+        String joint = expr instanceof Expr.And ? " and " : " or ";
+        return expr.terms().stream()
+                .map(t -> t.terms().isEmpty() ? words(t) : "(" + words(t) + ")")
+                .collect(Collectors.joining(joint));
+    }
+
+    private String opposite(Expr of) {
+        if (of instanceof Expr.Name name) {
+            return opposite.getOrDefault(name.name(), "not " + words(of));
+        }
+        return "not (" + words(of) + ")";
+    }
+
+    /** A name as it stands in a sentence; what it means is said once, under its own head. */
+    static String spaced(String name) {
+        return name.replace('_', ' ');
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}

@@ -1,0 +1,72 @@
+package dustwright.documents.control;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+
+/** Tables as a workbook, one sheet each. */
+public final class Workbooks {
+    /** What matrix, lists and program ask of the reader. */
+    public static final String REVIEW =
+            "Matrix, lists and program are documents for review; code made from them must be tested on the real controller before use."
+                    + " Colours and alarms follow conventions that the plant's own standard may override.";
+
+    private static final int WIDEST = 48;
+
+    private Workbooks() {}
+
+    /** Writes the tables; the stream is left open. */
+    public static void write(List<Lists.Rows> tables, OutputStream out) throws IOException {
+        Workbook book = new Workbook(out, "dustwright", "1.0");
+        about(book.newWorksheet("Read first"), tables);
+        for (Lists.Rows table : tables) {
+            Worksheet sheet = book.newWorksheet(table.title());
+            row(sheet, 0, table.head());
+            sheet.range(0, 0, 0, table.head().size() - 1)
+                    .style()
+                    .bold()
+                    .wrapText(true)
+                    .set();
+            sheet.freezePane(1, 1);
+            for (int r = 0; r < table.rows().size(); r++) {
+                row(sheet, r + 1, table.rows().get(r));
+            }
+            sheet.range(1, 0, Math.max(1, table.rows().size()), table.head().size() - 1)
+                    .style()
+                    .wrapText(true)
+                    .verticalAlignment("top")
+                    .set();
+            for (int c = 0; c < table.head().size(); c++) {
+                sheet.width(c, width(table, c));
+            }
+        }
+        book.finish();
+    }
+
+    /** What the tables are and are not, before anybody works with them. */
+    private static void about(Worksheet sheet, List<Lists.Rows> tables) {
+        sheet.value(0, 0, ProofText.CAUTION);
+        sheet.value(1, 0, REVIEW);
+        for (int t = 0; t < tables.size(); t++) {
+            sheet.value(t + 3, 0, tables.get(t).title() + ": " + tables.get(t).key());
+        }
+        sheet.width(0, 110);
+        sheet.range(0, 0, tables.size() + 3, 0).style().wrapText(true).set();
+    }
+
+    private static void row(Worksheet sheet, int at, List<String> cells) {
+        for (int c = 0; c < cells.size(); c++) {
+            sheet.value(at, c, cells.get(c));
+        }
+    }
+
+    private static int width(Lists.Rows table, int column) {
+        int longest = table.head().get(column).length();
+        for (List<String> row : table.rows()) {
+            longest = Math.max(longest, row.get(column).length());
+        }
+        return Math.min(WIDEST, longest + 2);
+    }
+}

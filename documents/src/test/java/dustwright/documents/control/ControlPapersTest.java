@@ -1,0 +1,99 @@
+package dustwright.documents.control;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.documents.report.ControlReport;
+import dustwright.documents.report.PaperSize;
+import dustwright.engine.interlock.DefaultSequence;
+import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.Sequence;
+import dustwright.engine.interlock.ShopTest;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Row;
+import org.junit.jupiter.api.Test;
+
+/** Papers and workbook say what the sequence says. */
+class ControlPapersTest {
+    private static final Sequence SEQUENCE = DefaultSequence.of("Bag & one producer", Options.USUAL);
+
+    @Test
+    void the_workbook_read_back_holds_every_cell_of_every_table() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Workbooks.write(Lists.all(SEQUENCE), out);
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(out.toByteArray()))) {
+            for (Lists.Rows table : Lists.all(SEQUENCE)) {
+                List<Row> rows = book.findSheet(table.title()).orElseThrow().read();
+                List<List<String>> expected = new ArrayList<>(List.of(table.head()));
+                expected.addAll(table.rows());
+                assertThat(rows).hasSameSizeAs(expected);
+                for (int r = 0; r < rows.size(); r++) {
+                    for (int c = 0; c < table.head().size(); c++) {
+                        String cell = rows.get(r).getCellAsString(c).orElse("");
+                        assertThat(cell).isEqualTo(expected.get(r).get(c));
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void the_list_of_signals_holds_every_contact_button_output_and_lamp_once() {
+        Set<String> tags = new HashSet<>();
+        Lists.signals(SEQUENCE)
+                .rows()
+                .forEach(r -> assertThat(tags.add(r.get(0) + " " + r.get(3))).isTrue());
+        assertThat(tags)
+                .hasSize(SEQUENCE.inputs().size()
+                        + SEQUENCE.buttons().size()
+                        + SEQUENCE.outputs().size()
+                        + SEQUENCE.lamps().size());
+        assertThat(Lists.signals(SEQUENCE).rows())
+                .allSatisfy(r -> assertThat(r.get(2)).as(r.get(0)).isNotEmpty());
+    }
+
+    @Test
+    void a_pair_takes_the_strictest_demand_for_each_output() {
+        List<String> pair = Lists.pairs(SEQUENCE).rows().stream()
+                .filter(r -> r.get(0).startsWith("BAG HIGH") && r.get(1).equals("RECEIVER HIGH LEVEL"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(pair.subList(2, 6)).containsExactly("limit", "open", "off", "no");
+    }
+
+    @Test
+    void the_shop_test_takes_every_way_at_least_once() {
+        ShopTest test = ShopTest.of(SEQUENCE);
+        int exits = SEQUENCE.steps().stream().mapToInt(s -> s.exits().size()).sum();
+
+        assertThat(test.notTaken()).isEmpty();
+        assertThat(test.acts().stream()
+                        .map(ShopTest.Act::takes)
+                        .flatMap(Optional::stream)
+                        .distinct())
+                .hasSize(exits);
+        assertThat(test.acts()).hasSizeLessThan(5 * exits);
+    }
+
+    @Test
+    void the_papers_name_every_cause_and_step_and_never_call_anything_safe() throws IOException {
+        ControlReport report = ControlReport.of(SEQUENCE);
+        String page = report.html();
+        SEQUENCE.causes().forEach(c -> assertThat(page).contains(c.message()));
+        SEQUENCE.steps().forEach(s -> assertThat(page).containsIgnoringCase(s.words()));
+        assertThat(page).contains("design aid").doesNotContainPattern("\\bsafe\\b");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        report.pdf(PaperSize.A4, out);
+        try (var pdf = Loader.loadPDF(out.toByteArray())) {
+            assertThat(pdf.getNumberOfPages()).isBetween(10, 40);
+        }
+    }
+}

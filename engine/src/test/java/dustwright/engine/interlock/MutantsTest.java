@@ -1,0 +1,107 @@
+package dustwright.engine.interlock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every small slip in the default sequence is noticed: otherwise a property would be missing, or a condition would be idle. First by the search with
+ * healthy devices, then by what a single device fault may not defeat, then by two events in one scan, then by running with real times.
+ */
+class MutantsTest {
+    private static final Sequence WHOLE = DefaultSequence.of("bag", Options.USUAL);
+
+    /** Faults after which a second witness or a supervision still has to do its work. */
+    private static final List<String> FAULTS = List.of(
+            "vent-sticks-shut",
+            "valve-contactor-welded",
+            "vent-limit-reads-not-open",
+            "low-switch-reads-vacuum",
+            "motion-reads-standing",
+            "pump-does-not-start",
+            "vent-sticks-open");
+
+    /**
+     * Slips that change nothing anybody could see: both memories are read only in running steps, and whichever way out of those is taken, the next start clears them
+     * again; forgetting them at rest only keeps the number of states small.
+     */
+    private static final List<String> EQUIVALENT = List.of(
+            "set of waits without not (in_standing or in_run_on or in_tripped)",
+            "reset of waits without in_standing",
+            "reset of waits without in_run_on",
+            "reset of waits without in_tripped",
+            "set of stopping without in_settling or in_pulsing or in_dust_fall or in_vacuuming",
+            "reset of stopping without in_standing",
+            "reset of stopping without in_run_on",
+            "reset of stopping without in_tripped",
+            "reset of stopping without in_holding");
+
+    private final Map<String, Set<String>> defeatedAnyway = new ConcurrentHashMap<>();
+
+    @Test
+    void every_mutant_is_caught() {
+        Map<String, Sequence> mutants = Mutants.of(WHOLE);
+        List<String> alive = mutants.entrySet().parallelStream()
+                .filter(m -> !EQUIVALENT.contains(m.getKey()) && !isCaught(m.getValue()))
+                .map(Map.Entry::getKey)
+                .toList();
+
+        assertThat(mutants).hasSizeGreaterThan(200);
+        assertThat(mutants.keySet()).containsAll(EQUIVALENT);
+        assertThat(alive).isEmpty();
+    }
+
+    private boolean isCaught(Sequence mutant) {
+        return !Judged.of(mutant, Optional.empty(), 1, Set.of()).holds()
+                || !CountsTest.countsAreRight(mutant)
+                || FAULTS.stream().anyMatch(f -> isCaughtUnder(f, mutant))
+                || Judged.of(mutant, Optional.empty(), 2, Set.of()).isBroken();
+    }
+
+    private boolean isCaughtUnder(String id, Sequence mutant) {
+        DeviceFault fault = DeviceFault.ALL.stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        Set<String> anyway = defeatedAnyway.computeIfAbsent(id, f -> Proof.defeated(WHOLE, fault));
+        return Judged.of(mutant, Optional.of(fault), 1, anyway).isBroken();
+    }
+
+    /** One search, ended as soon as a property is broken that is not defeated anyway. */
+    private record Judged(Sequence sequence, World world, Circuit circuit, Search.Result result, Set<String> anyway) {
+        static Judged of(Sequence sequence, Optional<DeviceFault> fault, int events, Set<String> anyway) {
+            World world = World.of(sequence, fault);
+            Circuit circuit = world.circuit();
+            boolean[] wanted = new boolean[world.properties().size()];
+            for (int p = 0; p < wanted.length; p++) {
+                wanted[p] = !anyway.contains(world.properties().get(p).id());
+            }
+            Search.Result result = Search.runUntil(circuit, world.moves(circuit, events, 1), wanted);
+            return new Judged(sequence, world, circuit, result, anyway);
+        }
+
+        boolean isBroken() {
+            return IntStream.range(0, world.properties().size())
+                    .anyMatch(p -> !result.holds(p)
+                            && !anyway.contains(world.properties().get(p).id()));
+        }
+
+        /** No property broken, every step reached, no loop without time, no dead end. */
+        boolean holds() {
+            if (isBroken() || !Proof.neverReached(sequence, circuit, result).isEmpty()) {
+                return false;
+            }
+            Recovery recovery = Recovery.of(world, circuit, result);
+            return recovery.timelessLoop(sequence).isEmpty()
+                    && recovery.deadEnd(sequence, world, circuit, result)
+                            .scans()
+                            .isEmpty();
+        }
+    }
+}
