@@ -6,6 +6,7 @@ import dustwright.documents.report.Report;
 import dustwright.documents.report.ReportPdf;
 import dustwright.documents.writing.Show;
 import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.plantfile.Reading;
@@ -113,7 +114,8 @@ final class ReportCommand implements Callable<Integer> {
 
     private static String conclusion(Study study) {
         if (!study.holds()) {
-            return "Something does not hold: see the first page. ";
+            boolean fails = study.findings().anyMatch(Finding::fails);
+            return "Something " + (fails ? "does not hold" : "is not known") + ": see the first page. ";
         }
         return study.worstFirst().isEmpty() ? "Nothing is asked of it. " : "Everything asked holds. ";
     }

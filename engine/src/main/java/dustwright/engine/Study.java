@@ -150,6 +150,7 @@ public record Study(
         List<Finding> findings = new ArrayList<>();
         findings.addAll(InletChecks.of(plant, duty));
         findings.addAll(TubeChecks.of(plant, duty));
+        findings.addAll(DustChecks.of(plant, duty));
         findings.addAll(StationChecks.of(plant, duty));
         findings.addAll(BalanceChecks.of(plant, duty));
         return findings;

@@ -68,7 +68,7 @@ public final class CoverText {
             }
             return "Does not hold for every set. Worst: " + Wording.claim(worst.finding()) + " with "
                     + worst.finding().state() + ": " + Wording.valueAndLimit(worst.finding(), show) + " ("
-                    + Show.margin(worst.finding().margin()) + ").";
+                    + Show.margin(worst.finding()) + ").";
         }
         if (!with(Verdict.NOT_DONE).isEmpty()) {
             return "Partial: the work was stopped. What is listed as done is done; the rest is open.";
@@ -114,7 +114,7 @@ public final class CoverText {
                     answer.sets().toString(),
                     answer.verdict().words(),
                     answer.least()
-                            .map(w -> Lines.plain(Show.margin(w.finding().margin())))
+                            .map(w -> Lines.plain(Show.margin(w.finding())))
                             .orElse(""),
                     answer.method().words(),
                     Figures.count(answer.solved()),
@@ -155,16 +155,18 @@ public final class CoverText {
         for (int n = 0; n < shown; n++) {
             Finding finding = all.get(n).finding();
             table.row(
-                    MarginClass.of(finding.margin()).glyph(finding.side()),
+                    MarginClass.of(finding).glyph(finding.side()),
                     Lines.plain(Wording.claim(finding)),
                     Lines.plain(Wording.valueAndLimit(finding, show)),
-                    Lines.plain(Show.margin(finding.margin())),
+                    Lines.plain(Show.margin(finding)),
                     Lines.plain(finding.state()));
         }
         if (table.isEmpty()) {
             return;
         }
-        lines.head(failing == 0 ? "Tightest requirements" : "What does not hold, worst set of all for each place")
+        boolean known = all.stream().allMatch(w -> w.finding().decided());
+        String head = known ? "What does not hold" : "What does not hold or is not known";
+        lines.head(failing == 0 ? "Tightest requirements" : head + ", worst set of all for each place")
                 .table(table);
         if (failing > shown) {
             lines.text("  ", Wording.counted(failing - shown, "more place fails.", "more places fail."));
@@ -196,7 +198,7 @@ public final class CoverText {
                 .min(Comparator.comparingDouble(Finding::margin))
                 .ifPresent(f -> lines.text(
                         "  ",
-                        what + ": " + f.where() + ", " + Wording.valueAndLimit(f, show) + " (" + Show.margin(f.margin())
+                        what + ": " + f.where() + ", " + Wording.valueAndLimit(f, show) + " (" + Show.margin(f)
                                 + "), set " + f.state() + "."));
     }
 

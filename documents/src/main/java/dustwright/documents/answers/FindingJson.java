@@ -21,6 +21,7 @@ final class FindingJson {
         json.text("measures", finding.value().dimension().words());
         json.number("margin", finding.margin());
         json.bool("holds", finding.holds());
+        json.bool("decided", finding.decided());
     }
 
     static void withDerivation(JsonText json, Finding finding) {

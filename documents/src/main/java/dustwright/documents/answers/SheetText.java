@@ -45,8 +45,8 @@ final class SheetText {
         for (Finding finding : sheet.findings()) {
             lines.text(
                     "  ",
-                    MarginClass.of(finding.margin()).glyph(finding.side()) + " " + Wording.claim(finding) + ": "
-                            + Wording.valueAndLimit(finding, show) + " (" + Show.margin(finding.margin()) + ")");
+                    MarginClass.of(finding).glyph(finding.side()) + " " + Wording.claim(finding) + ": "
+                            + Wording.valueAndLimit(finding, show) + " (" + Show.margin(finding) + ")");
         }
     }
 

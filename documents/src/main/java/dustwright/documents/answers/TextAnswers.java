@@ -84,7 +84,6 @@ public final class TextAnswers {
         lines.text("", verdict.word() + " " + verdict.reason());
         digest.usersNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
         digest.transportNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
-        digest.dustLeftOut().ifPresent(mind -> lines.text("", "Mind: " + mind));
         findings();
         oneUser();
         digest.mostUsers()
@@ -93,7 +92,7 @@ public final class TextAnswers {
                     lines.text(
                             "  ",
                             slowest.where() + ", set " + answer.state().name() + ": "
-                                    + Wording.valueAndLimit(slowest, show) + " (" + Show.margin(slowest.margin())
+                                    + Wording.valueAndLimit(slowest, show) + " (" + Show.margin(slowest)
                                     + ")");
                 }));
         notSolved();
@@ -115,16 +114,16 @@ public final class TextAnswers {
             Finding finding = findings.get(i);
             table.row(
                     Integer.toString(i + 1),
-                    glyph(finding.margin(), finding.side()),
+                    MarginClass.of(finding).glyph(finding.side()),
                     Lines.plain(Wording.claim(finding)),
                     Lines.plain(Wording.valueAndLimit(finding, show)),
-                    Lines.plain(Show.margin(finding.margin())),
+                    Lines.plain(Show.margin(finding)),
                     Lines.plain(finding.state()));
         }
         if (table.isEmpty()) {
             return;
         }
-        lines.head(failing == 0 ? "Tightest requirements" : "What does not hold, worst first")
+        lines.head(failing == 0 ? "Tightest requirements" : head(findings) + ", worst first")
                 .table(table);
         long rest = failing - shown;
         lines.text(
@@ -133,8 +132,10 @@ public final class TextAnswers {
                         + "explain PLANT NO shows how a finding was calculated.");
     }
 
-    private static String glyph(double margin, Side side) {
-        return MarginClass.of(margin).glyph(side);
+    private static String head(List<Finding> findings) {
+        return findings.stream().allMatch(Finding::decided)
+                ? "What does not hold"
+                : "What does not hold or is not known";
     }
 
     private void oneUser() {
@@ -160,7 +161,7 @@ public final class TextAnswers {
                     Lines.plain(one.state()),
                     Lines.plain(show.number(one.slowest())),
                     Lines.plain(show.number(one.least())),
-                    glyph(one.margin(), Side.AT_LEAST),
+                    MarginClass.of(one.margin()).glyph(Side.AT_LEAST),
                     Lines.plain(Show.margin(one.margin())));
         }
         lines.head("Velocity with one user, slowest " + Math.min(MOST_RUNS, sorted.size()) + " of "
@@ -206,8 +207,9 @@ public final class TextAnswers {
             lines.gap();
             lines.text(
                     "  ",
-                    "Does not hold here: " + Wording.claim(worst) + ", " + Wording.valueAndLimit(worst, show) + " ("
-                            + Show.margin(worst.margin()) + ")."
+                    (worst.decided() ? "Does not hold here: " : "Not known here: ") + Wording.claim(worst) + ", "
+                            + Wording.valueAndLimit(worst, show) + " ("
+                            + Show.margin(worst) + ")."
                             + (failing.size() > 1
                                     ? " In all " + Figures.count(failing.size()) + "; verify lists them."
                                     : ""));
@@ -218,8 +220,8 @@ public final class TextAnswers {
         lines.text("", Wording.claim(finding) + ".");
         lines.text(
                 "",
-                Wording.valueAndLimit(finding, show) + ", margin " + Show.margin(finding.margin()) + ", set "
-                        + finding.state() + ".");
+                Wording.valueAndLimit(finding, show) + ", margin " + Show.margin(finding) + ", set " + finding.state()
+                        + ".");
         lines.gap();
         lines.text(
                 "",

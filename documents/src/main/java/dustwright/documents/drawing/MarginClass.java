@@ -1,5 +1,6 @@
 package dustwright.documents.drawing;
 
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Side;
 import java.util.List;
 
@@ -49,6 +50,11 @@ public enum MarginClass {
             return THIN;
         }
         return margin < FAIR_BELOW ? FAIR : AMPLE;
+    }
+
+    /** Class of a finding, which may not be known. */
+    public static MarginClass of(Finding finding) {
+        return finding.decided() ? of(finding.margin()) : UNKNOWN;
     }
 
     /** A sign that tells class, and below or above the limit, without colour. */

@@ -2,7 +2,6 @@ package dustwright.documents.report;
 
 import dustwright.engine.StateAnswer;
 import dustwright.engine.Study;
-import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
@@ -13,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What a reader looks for first in a study: the worst state, findings put together by place, which of them get a letter. */
 public final class Digest {
@@ -27,7 +25,7 @@ public final class Digest {
         this.groups = grouped(study);
     }
 
-    /** The findings of one kind at one place over all states: the worst of them, how many fail, in how many states it was asked. */
+    /** The findings of one kind at one place over all states: the worst of them, how many fail or are not known, in how many states it was asked. */
     public record Group(Finding worst, int failing, int states) {}
 
     public Study study() {
@@ -41,7 +39,7 @@ public final class Digest {
 
     /** The failing groups, or the tightest ones where all hold, that the first page lists and the drawing marks. */
     public List<Group> lettered() {
-        boolean anyFails = groups.stream().anyMatch(g -> g.failing() > 0);
+        boolean anyFails = anyDoubt();
         return groups.stream()
                 .filter(g -> !anyFails || g.failing() > 0)
                 .limit(MOST_LETTERS)
@@ -112,23 +110,9 @@ public final class Digest {
                         "No inlet picks up a dust, so no velocity that carries dust is checked; name one under \"dusts\".");
     }
 
-    /** Says which dusts slow the air by an unknown amount, as no particles are stated: the figures are then those of air alone. */
-    public Optional<String> dustLeftOut() {
-        String names = study.plant().dusts().stream()
-                .filter(dust -> dust.particle().isEmpty() && isFed(dust.id()))
-                .map(Dust::name)
-                .collect(Collectors.joining(", "));
-        return names.isEmpty()
-                ? Optional.empty()
-                : Optional.of(names
-                        + " slows the air by an amount that is not known, so flows and margins with it are those of"
-                        + " air alone; enter \"particle size\" and \"particle density\".");
-    }
-
-    private boolean isFed(String dust) {
-        return study.plant().inlets().stream()
-                .anyMatch(inlet -> inlet.dust().filter(dust::equals).isPresent()
-                        && inlet.feed().kgPerSecond() > 0);
+    /** The dusts whose loss is not known in some set that feeds them, one finding each; empty where every loss is known. */
+    public List<Finding> undecided() {
+        return groups.stream().map(Group::worst).filter(f -> !f.decided()).toList();
     }
 
     /** The tightest transport velocity of a state. */
@@ -155,7 +139,12 @@ public final class Digest {
     }
 
     public long failing() {
-        return study.findings().filter(f -> !f.holds()).count();
+        return study.findings().filter(Finding::fails).count();
+    }
+
+    /** Whether anything is known not to hold, or not known at all. */
+    public boolean anyDoubt() {
+        return study.findings().anyMatch(f -> !f.holds());
     }
 
     private static List<Group> grouped(Study study) {

@@ -75,7 +75,7 @@ final class DrawingPages {
 
     /** On a drawing of one state, letters of what does not hold in it; where all holds, of what is tight. */
     private Map<String, String> lettersOf(StateAnswer answer) {
-        boolean anyFails = digest.failing() > 0;
+        boolean anyFails = digest.anyDoubt();
         return letters(group -> answer.findings().stream()
                 .filter(f -> f.code() == group.worst().code()
                         && f.where().equals(group.worst().where()))

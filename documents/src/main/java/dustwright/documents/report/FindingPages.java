@@ -66,7 +66,7 @@ final class FindingPages {
                                 groups.stream().mapToInt(Digest.Group::failing).sum()),
                         worst.where().toString(),
                         worst.state(),
-                        Parts.margin(worst.margin(), worst.side()));
+                        Parts.margin(worst));
             }
         }
         return table.element("wide");
@@ -92,7 +92,7 @@ final class FindingPages {
                     Wording.valueAndLimit(finding, show),
                     finding.state(),
                     Figures.count(group.failing()) + " of " + Figures.count(group.states()),
-                    Parts.margin(finding.margin(), finding.side()));
+                    Parts.margin(finding));
         });
         section.add(table.element("wide"));
         if (failing.size() > MOST_FAILING_ROWS) {
@@ -120,7 +120,7 @@ final class FindingPages {
         Finding finding = group.worst();
         Element head = Element.of("p")
                 .with("class", "finding")
-                .add(Parts.margin(finding.margin(), finding.side()))
+                .add(Parts.margin(finding))
                 .text(" ")
                 .add(Element.of("b").text(Wording.claim(finding)))
                 .text(". " + Wording.valueAndLimit(finding, show) + ", set " + finding.state() + ".");

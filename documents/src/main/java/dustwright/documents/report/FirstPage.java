@@ -51,7 +51,6 @@ final class FirstPage {
                         .text(" " + verdict.reason()));
         digest.usersNotAsked().map(Parts::mind).ifPresent(said::add);
         digest.transportNotAsked().map(Parts::mind).ifPresent(said::add);
-        digest.dustLeftOut().map(Parts::mind).ifPresent(said::add);
         return said.add(Parts.paragraph("cap", Wording.SCREENING));
     }
 
@@ -97,7 +96,7 @@ final class FirstPage {
             String set = answer.state().name() + " (" + Wording.openInlets(answer.state()) + ")";
             String sentence = Digest.slowest(answer)
                     .map(f -> "With most users on, set " + set + ", the slowest stretch is " + f.where() + ": "
-                            + Wording.valueAndLimit(f, show) + " (" + Show.margin(f.margin()) + ").")
+                            + Wording.valueAndLimit(f, show) + " (" + Show.margin(f) + ").")
                     .orElse("With most users on, set " + set + ", no transport velocity is asked.");
             page.add(Element.of("h2").text("Slowest stretch with most users on"));
             page.add(Parts.paragraph("", sentence));
@@ -106,8 +105,9 @@ final class FirstPage {
 
     private void findings(List<Element> page) {
         List<Digest.Group> lettered = digest.lettered();
-        boolean fails = digest.failing() > 0;
-        page.add(Element.of("h2").text(fails ? "What does not hold" : "Tightest requirements"));
+        boolean fails = digest.anyDoubt();
+        String head = digest.undecided().isEmpty() ? "What does not hold" : "What does not hold or is not known";
+        page.add(Element.of("h2").text(fails ? head : "Tightest requirements"));
         Table table = Table.of(
                 Table.words(""),
                 Table.words("Finding"),
@@ -121,7 +121,7 @@ final class FirstPage {
                     Wording.claim(finding),
                     Wording.valueAndLimit(finding, show),
                     finding.state(),
-                    Parts.margin(finding.margin(), finding.side()));
+                    Parts.margin(finding));
         }
         if (!table.isEmpty()) {
             page.add(table.element("top"));
@@ -132,7 +132,7 @@ final class FirstPage {
                 Figures.count(digest.checked()) + " requirements checked in "
                         + Wording.counted(digest.study().states().size(), "set", "sets") + ", "
                         + (fails
-                                ? Figures.count(digest.failing()) + " do not hold, at "
+                                ? Figures.count(digest.failing()) + " do not hold" + unknown() + ", at "
                                         + Wording.counted(groups, "place", "places") + "."
                                 : "all hold.")));
         if (fails) {
@@ -141,6 +141,13 @@ final class FirstPage {
                     .add(Element.of("b").text("What would help: "))
                     .text(worst.code().remedy()));
         }
+    }
+
+    private String unknown() {
+        long unknown = digest.checked()
+                - digest.failing()
+                - digest.study().findings().filter(Finding::holds).count();
+        return unknown == 0 ? "" : ", " + Figures.count(unknown) + " are not known";
     }
 
     /** Fields of ISO 7200; an empty field says what is missing, so that it cannot look signed. */

@@ -6,6 +6,7 @@ import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.finding.Confidence;
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 
@@ -15,11 +16,19 @@ final class Parts {
 
     /** Glyph of the class, and the margin, with the class in words for a reader who hears the page. */
     static Element margin(double margin, Side side) {
-        MarginClass marginClass = MarginClass.of(margin);
+        return margin(MarginClass.of(margin), side, Show.margin(margin));
+    }
+
+    /** The same of a finding, which may not be known. */
+    static Element margin(Finding finding) {
+        return margin(MarginClass.of(finding), finding.side(), Show.margin(finding));
+    }
+
+    private static Element margin(MarginClass marginClass, Side side, String margin) {
         Element glyph = Element.of("span", "glyph", marginClass.glyph(side))
                 .with("style", "color:" + marginClass.colour())
                 .with("title", marginClass.word());
-        return Element.of("span").with("class", "margin").add(glyph).text("\u00A0" + Show.margin(margin));
+        return Element.of("span").with("class", "margin").add(glyph).text("\u00A0" + margin);
     }
 
     /** A letter that ties a row to its place on the drawing. */

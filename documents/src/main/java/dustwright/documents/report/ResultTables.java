@@ -101,7 +101,7 @@ final class ResultTables {
         var least = answer.findings().stream().min(Comparator.comparingDouble(Finding::margin));
         if (least.isPresent()) {
             tightest = least.get().code().title() + ", " + least.get().where();
-            margin = Parts.margin(least.get().margin(), least.get().side());
+            margin = Parts.margin(least.get());
         }
         table.row(
                 answer.state().name(),

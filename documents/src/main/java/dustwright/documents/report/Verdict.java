@@ -25,13 +25,18 @@ public record Verdict(String word, String reason) {
         List<Digest.Group> groups = digest.groups();
         if (digest.failing() > 0) {
             long bad = study.states().stream()
-                    .filter(s -> s.findings().stream().anyMatch(f -> !f.holds()))
+                    .filter(s -> s.findings().stream().anyMatch(Finding::fails))
                     .count();
-            Finding worst = groups.get(0).worst();
+            Finding worst = groups.stream()
+                    .map(Digest.Group::worst)
+                    .filter(Finding::fails)
+                    .findFirst()
+                    .orElseThrow();
             String where = bad == 0
                     ? "in any set. "
                     : "in " + Figures.count(bad) + " of " + Wording.counted(all, "set", "sets") + ". ";
-            return new Verdict("Does not hold", where + sentence(study, worst, show) + noAnswer(study));
+            return new Verdict(
+                    "Does not hold", where + sentence(study, worst, show) + unknown(digest, show) + noAnswer(study));
         }
         if (solved == 0) {
             return new Verdict("Not known.", "No set could be solved." + noAnswer(study));
@@ -40,9 +45,17 @@ public record Verdict(String word, String reason) {
             return new Verdict(
                     "Nothing asked.", "Solved in " + sets + "; the plant file states no requirement for them.");
         }
-        Finding tightest = groups.get(0).worst();
-        String least = "least margin " + Show.margin(tightest.margin()) + ": " + Wording.claim(tightest) + ", "
+        Finding tightest = groups.stream()
+                .map(Digest.Group::worst)
+                .filter(Finding::decided)
+                .findFirst()
+                .orElse(groups.get(0).worst());
+        String least = "least margin " + Show.margin(tightest) + ": " + Wording.claim(tightest) + ", "
                 + Wording.valueAndLimit(tightest, show) + ".";
+        if (!digest.undecided().isEmpty()) {
+            String airAlone = tightest.decided() ? " For air alone all holds in " + sets + ", " + least : "";
+            return new Verdict("Not known.", unknown(digest, show).strip() + airAlone + noAnswer(study));
+        }
         return solved < all
                 ? new Verdict("Not known", "for every set. Holds in " + sets + ", " + least + noAnswer(study))
                 : new Verdict("Holds", "in " + sets + ", " + least);
@@ -51,8 +64,21 @@ public record Verdict(String word, String reason) {
     /** "Dust settles in run S5 with inlet 1 alone: 9.8 m/s, least 16.0 (−39 %)." */
     static String sentence(Study study, Finding finding, Show show) {
         String set = finding.state().equals(Sheet.ANY_SET) ? "" : " with " + set(study, finding.state());
-        return Wording.claim(finding) + set + ": " + Wording.valueAndLimit(finding, show) + " ("
-                + Show.margin(finding.margin()) + ").";
+        return Wording.claim(finding) + set + ": " + Wording.valueAndLimit(finding, show) + " (" + Show.margin(finding)
+                + ").";
+    }
+
+    /** "Loss unknown by dust cement: 2 t/h fed, enter ..." */
+    private static String unknown(Digest digest, Show show) {
+        StringBuilder text = new StringBuilder();
+        for (Finding finding : digest.undecided()) {
+            text.append(' ')
+                    .append(Wording.claim(finding))
+                    .append(", ")
+                    .append(Wording.valueAndLimit(finding, show))
+                    .append('.');
+        }
+        return text.toString();
     }
 
     private static String set(Study study, String name) {

@@ -126,6 +126,11 @@ public final class Show {
         return (margin < 0 ? "just below 0" : "just above 0") + SPACE + "%";
     }
 
+    /** The margin of a finding, or that it is not known. */
+    public static String margin(Finding finding) {
+        return finding.decided() ? margin(finding.margin()) : "not known";
+    }
+
     /** Value and limit of a finding in one unit, with as many decimals as it needs to see on which side the value lies. */
     public Pair pair(Finding finding) {
         Scale scale = scale(finding.limit());

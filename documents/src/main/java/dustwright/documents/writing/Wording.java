@@ -21,6 +21,9 @@ public final class Wording {
     /** Reference state of every free-air flow. */
     public static final String FREE_AIR = "Free air: 101.325 kPa, 20 °C, dry, 1.2041 kg/m³.";
 
+    /** What is missing where the loss by a dust is not known. */
+    public static final String ENTER_PARTICLES = "enter \"particle size\" and \"particle density\"";
+
     /** A drive holds its vacuum when it is off by less than this share. */
     private static final double HELD = 1e-3;
 
@@ -43,6 +46,7 @@ public final class Wording {
             case CARRYING_VELOCITY -> "Above saltation and choking in";
             case LOADING_RATIO -> "Not too much dust per air in";
             case NEAR_CHOKING -> "Air lifts the dust in";
+            case DUST_LOSS -> "Loss known by";
             case WEAR_VELOCITY -> "Air not too fast in";
             case PRODUCER_VACUUM -> "Vacuum not too deep at";
             case PRODUCER_POWER -> "Motor strong enough at";
@@ -88,6 +92,7 @@ public final class Wording {
             case CARRYING_VELOCITY -> "Too near saltation or choking in";
             case LOADING_RATIO -> "Too much dust per air in";
             case NEAR_CHOKING -> "No dilute flow through";
+            case DUST_LOSS -> "Loss unknown by";
             case WEAR_VELOCITY -> "Air wears";
             case PRODUCER_VACUUM -> "Too deep a vacuum at";
             case PRODUCER_POWER -> "Motor overloaded at";
@@ -132,6 +137,9 @@ public final class Wording {
 
     /** "2 264 ft/min, least 3 000": value, then limit in the same unit. */
     public static String valueAndLimit(Finding finding, Show show) {
+        if (!finding.decided()) {
+            return show.full(finding.value()) + " fed, " + ENTER_PARTICLES;
+        }
         Show.Pair pair = show.pair(finding);
         return pair.valueFull() + ", " + limitWord(finding.side()) + " " + pair.limit();
     }

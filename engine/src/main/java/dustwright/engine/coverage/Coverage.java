@@ -199,9 +199,10 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
 
         private Answer judged(
                 Tally tally, State condition, int users, BigInteger sets, Method method, List<Extreme> extremes) {
-            boolean fails = tally.worst().stream().anyMatch(w -> !w.finding().holds());
+            boolean fails = tally.worst().stream().anyMatch(w -> w.finding().fails());
             Widening widening = Widening.of(tally.worst(), extremes, users);
-            String doubt = doubt(tally, method);
+            String doubt = users == 0 ? "" : unknownDust(condition).orElse("");
+            doubt = doubt.isEmpty() ? doubt(tally, method) : doubt;
             doubt = doubt.isEmpty() ? widening.doubt() : doubt;
             Verdict verdict = fails ? Verdict.FAILS : doubt.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
             boolean counted = method == Method.EVERY_SET
@@ -217,6 +218,16 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
                     tally.worst(),
                     widening.greatest(),
                     doubt);
+        }
+
+        /** A dust whose loss is not known and that some set feeds: then nothing is shown to hold. */
+        private Optional<String> unknownDust(State condition) {
+            return plant.inlets().stream()
+                    .filter(inlet -> condition.feeding().contains(inlet.id()) && plant.feedsUnknownLoss(inlet))
+                    .findFirst()
+                    .flatMap(inlet -> inlet.dust())
+                    .map(dust -> "what dust " + dust
+                            + " costs is not known; enter \"particle size\" and \"particle density\"");
         }
 
         /** Why a set may be worse than the worst found, or have no answer; empty when not. */

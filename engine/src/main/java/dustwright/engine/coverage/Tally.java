@@ -24,7 +24,7 @@ final class Tally {
         solved++;
         boolean fails = false;
         for (Finding finding : findings) {
-            fails |= !finding.holds();
+            fails |= finding.fails();
             String key = finding.code() + "/" + finding.where().kind() + "/"
                     + finding.where().id();
             Kept kept = least.get(key);

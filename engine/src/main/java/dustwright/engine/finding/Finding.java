@@ -8,7 +8,8 @@ import dustwright.engine.quantity.Quantity;
  * @param id stable within one result, for example {@code TRANSPORT_VELOCITY/N3/all-three}
  * @param where the part of the plant
  * @param state name of the state (set of open inlets) in which the value stands
- * @param margin (value − limit)/limit towards the good side [-]; the requirement holds when it is not negative
+ * @param margin (value − limit)/limit towards the good side [-]; the requirement holds when it is not negative. The least negative number
+ *     where {@link #decided()} is false
  */
 public record Finding(
         String id,
@@ -41,5 +42,15 @@ public record Finding(
 
     public boolean holds() {
         return margin >= 0;
+    }
+
+    /** False where an entry is missing without which nobody can say whether it holds: that is no pass and no failure. */
+    public boolean decided() {
+        return code != FindingCode.DUST_LOSS;
+    }
+
+    /** True when it is known not to hold. */
+    public boolean fails() {
+        return decided() && !holds();
     }
 }

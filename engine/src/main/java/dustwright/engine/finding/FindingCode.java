@@ -28,6 +28,11 @@ public enum FindingCode {
             "Where this piece rises, the air is too slow for the dust it lifts: less air would need more pressure, so dust collapses and the"
                     + " tube plugs. There is no dilute flow through it, and the state is no valid operating state.",
             "Use a smaller tube where it rises, pick up less dust at once, or let fewer users share it."),
+    DUST_LOSS(
+            "Loss by dust",
+            "This dust is fed and slows the air by an amount that is not known: pressures, flows and velocities of this set are those of air"
+                    + " alone, and what holds for air alone is not shown to hold.",
+            "Enter \"particle size\" and \"particle density\" of this dust."),
     WEAR_VELOCITY(
             "Velocity that wears",
             "At its fastest point this tube runs above the stated upper velocity; bends wear and product breaks.",

@@ -118,6 +118,12 @@ public record Plant(
         return dusts.stream().filter(d -> d.id().equals(id)).findFirst().orElseThrow();
     }
 
+    /** Whether an inlet feeds a dust of which nobody knows what it costs to carry. */
+    public boolean feedsUnknownLoss(Inlet inlet) {
+        return inlet.feed().kgPerSecond() > 0
+                && inlet.dust().filter(id -> dust(id).particle().isEmpty()).isPresent();
+    }
+
     public Run run(String id) {
         for (Run run : runs) {
             if (run.id().equals(id)) {
