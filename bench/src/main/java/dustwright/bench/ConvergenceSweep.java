@@ -2,6 +2,7 @@ package dustwright.bench;
 
 import dustwright.engine.audit.Audit;
 import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DustyPlants;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.RandomPlants;
@@ -11,9 +12,10 @@ import java.util.Locale;
 
 /**
  * Solves and audits seeded random plants of 5 to 300 legs and prints what came of it: half of them trees, half with loops; every
- * fourth pair has wyes whose loss depends on the split.
+ * fourth pair has wyes whose loss depends on the split. With {@code dusty} every inlet picks up dust, deliberately too much of it
+ * ({@link DustyPlants}), and half of the plants have wyes.
  *
- * <p>Usage: {@code ConvergenceSweep [number of plants]}, 100 000 unless said.
+ * <p>Usage: {@code ConvergenceSweep [number of plants] [dusty]}, 100 000 unless said.
  */
 public final class ConvergenceSweep {
     private static final String[] KINDS = {"trees", "loops", "trees with wyes", "loops with wyes"};
@@ -26,6 +28,7 @@ public final class ConvergenceSweep {
     /** Runs the sweep; ends with status 1 if any plant was not solved or not clean. */
     public static void main(String[] arguments) {
         int count = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100_000;
+        boolean dusty = List.of(arguments).contains("dusty");
         List<String> failures = new ArrayList<>();
         List<String> turned = new ArrayList<>();
         long[] plants = new long[KINDS.length];
@@ -33,8 +36,9 @@ public final class ConvergenceSweep {
         int[] mostSteps = new int[KINDS.length];
         double worstLegError = 0;
         for (int seed = 0; seed < count; seed++) {
-            int kind = kind(seed);
-            RandomPlants.Case random = plant(kind, seed, 5 + (seed * 37) % 296);
+            int kind = dusty ? seed % KINDS.length : kind(seed);
+            RandomPlants.Case clean = plant(kind, seed, 5 + (seed * 37) % 296);
+            RandomPlants.Case random = dusty ? DustyPlants.of(clean, seed) : clean;
             Outcome<DutyPoint> outcome = DutyPointSolver.solve(random.plant(), random.state());
             plants[kind]++;
             if (outcome instanceof Outcome.NotSolved<DutyPoint> not) {

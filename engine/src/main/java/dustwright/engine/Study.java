@@ -7,6 +7,8 @@ import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.Network;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.sheet.DustWays;
 import dustwright.engine.sheet.DustWeek;
 import dustwright.engine.sheet.Sheet;
 import dustwright.engine.sheet.Sheets;
@@ -135,10 +137,22 @@ public record Study(
         List<DutyPoint> solved = states.stream()
                 .flatMap(s -> s.duty().match(Stream::of, why -> Stream.<DutyPoint>empty()))
                 .toList();
+        DustWays ways = ways();
         List<DustWeek> weeks = plant.stations().stream()
-                .flatMap(station -> DustWeek.of(plant, station).stream())
+                .flatMap(station -> DustWeek.of(plant, station, ways).stream())
                 .toList();
-        return new Study(plant, states, oneUser, charts, profiles, Sheets.of(plant, solved, weeks), weeks);
+        return new Study(plant, states, oneUser, charts, profiles, Sheets.of(plant, solved, ways, weeks), weeks);
+    }
+
+    /** Where the dust goes in the sets of the plant file, which need not be those asked. */
+    private DustWays ways() {
+        try {
+            DutyPointSolver solver = new DutyPointSolver(Network.compile(plant));
+            return DustWays.of(plant, open -> solver.solve(States.open(plant, open, FilterCondition.CLEAN)));
+        } catch (IllegalArgumentException outsideFormula) {
+            String why = String.valueOf(outsideFormula.getMessage());
+            return DustWays.of(plant, open -> new Outcome.NotSolved<>(why));
+        }
     }
 
     private static StateAnswer answer(Plant plant, State state, Outcome<DutyPoint> duty) {

@@ -14,7 +14,8 @@ import java.util.stream.IntStream;
  * The dust in every leg of one state and what it adds to the leg laws (equation NET-12). A hose, and a run that alone leads out of a part
  * of the tubing, carries what is fed there, whatever the air does. Runs in loops carry their share of the air times the dust per air
  * at the point they leave; while Newton's method runs that ratio is held, then it is found anew from the flows ({@link DustSplit}),
- * until it no longer changes. In a tree all is known after the first round.
+ * until it no longer changes. All dusts are mixed as one, since each moves the air of the others. In a tree all is known after the first
+ * round.
  */
 final class DustLoad {
     /** Dust has settled when it changes by no more than this share of all that is fed [-]. */
@@ -43,9 +44,11 @@ final class DustLoad {
     /** Points that runs in loops leave. */
     private final int[] mixing;
 
-    private final FixedPoint[] rounds;
+    /** Of all dusts together, as each moves the air of all: what is tried and found, per feed of its dust. */
+    private final FixedPoint rounds;
+
     private final double[] tried;
-    private final double[] foundPerAir;
+    private final double[] wanted;
     private final Found found = new Found();
     private boolean adds;
     private boolean first;
@@ -77,15 +80,18 @@ final class DustLoad {
                 .distinct()
                 .sorted()
                 .toArray();
-        tried = new double[mixing.length];
-        foundPerAir = new double[mixing.length];
-        rounds = new FixedPoint[kinds];
-        Arrays.setAll(rounds, dust -> new FixedPoint(mixing.length));
+        tried = new double[(kinds - 1) * mixing.length];
+        wanted = new double[tried.length];
+        rounds = new FixedPoint(tried.length);
     }
 
     /** Starts a state: who feeds, and no dust in any leg yet. */
     void set(State state) {
         adds = false;
+        first = true;
+        rounds.clear();
+        Arrays.fill(tried, 0);
+        Arrays.fill(wanted, 0);
         Arrays.fill(fed_kgPerS, 0);
         for (int n = 0; n < feed_kgPerS.length; n++) {
             InletParts inlet = net.inlets.get(n);
@@ -96,10 +102,13 @@ final class DustLoad {
         for (int dust = 0; dust < kinds; dust++) {
             Arrays.fill(flow_kgPerS[dust], 0);
             Arrays.fill(perAir[dust], 0);
-            first = true;
-            rounds[dust].clear();
             adds |= counts(dust);
         }
+    }
+
+    /** Forgets how the dust answered so far, not where it is. */
+    void forget() {
+        rounds.clear();
     }
 
     /** Whether this dust is fed and its law known. */
@@ -115,25 +124,26 @@ final class DustLoad {
                 part(dust, state);
                 settled &= worstGap(dust, state) <= TOLERANCE * fed_kgPerS[dust];
                 System.arraycopy(wanted_kgPerS, 0, flow_kgPerS[dust], 0, net.legCount);
-                mix(dust);
+                for (int n = 0; n < mixing.length; n++) {
+                    wanted[dust * mixing.length + n] = wantedPerAir[mixing[n]] / fed_kgPerS[dust];
+                }
             }
         }
+        mix();
         first = false;
         return settled;
     }
 
-    private void mix(int dust) {
-        for (int n = 0; n < mixing.length; n++) {
-            tried[n] = perAir[dust][mixing[n]];
-            foundPerAir[n] = wantedPerAir[mixing[n]];
-        }
+    private void mix() {
         if (first) {
-            System.arraycopy(foundPerAir, 0, tried, 0, tried.length); // of clean air: no start for mixing
+            System.arraycopy(wanted, 0, tried, 0, tried.length); // of clean air: no start for mixing
         } else {
-            rounds[dust].next(tried, foundPerAir);
+            rounds.next(tried, wanted);
         }
-        for (int n = 0; n < mixing.length; n++) {
-            perAir[dust][mixing[n]] = tried[n];
+        for (int dust = 0; dust < kinds - 1; dust++) {
+            for (int n = 0; n < mixing.length; n++) {
+                perAir[dust][mixing[n]] = tried[dust * mixing.length + n] * fed_kgPerS[dust];
+            }
         }
     }
 
@@ -235,6 +245,8 @@ final class DustLoad {
     }
 
     String worst() {
-        return "dust last moving in " + net.legId[worstLeg];
+        return "dust last moving in " + net.legId[worstLeg]
+                + ", where it has more than one way to go and more of it than the air carries well: feed less dust at once, or take the loop"
+                + " apart";
     }
 }

@@ -83,8 +83,11 @@ public final class DutyPointSolver {
             }
             boolean joined = junctions.settled(unknowns);
             boolean parted = dust.settled(unknowns);
-            if (joined && parted && !climb()) {
-                return null;
+            if (joined && parted) {
+                if (!climb()) {
+                    return null;
+                }
+                dust.forget(); // how flows answered before the drives moved says nothing of now
             }
         }
         return "losses of joining streams, dust and held vacuums did not settle in " + ROUND_LIMIT + " rounds; "

@@ -40,22 +40,25 @@ final class AirUseSheet {
     private final Plant plant;
     private final Station station;
     private final Writing writing;
+    private final StationDust load;
     private final Optional<DustWeek> week;
 
-    private AirUseSheet(Plant plant, Station station, Optional<DustWeek> week) {
+    private AirUseSheet(Plant plant, Station station, DustWays ways, List<DustWeek> weeks) {
         this.plant = plant;
         this.station = station;
-        this.week = week;
+        this.load = ways.to(station);
+        this.week = DustWeek.at(station, weeks);
         this.writing = new Writing(station.id());
     }
 
-    static Sheet of(Plant plant, Station station, List<DutyPoint> duties, List<DustWeek> weeks) {
-        return new AirUseSheet(plant, station, DustWeek.at(station, weeks)).sheet(duties);
+    static Sheet of(Plant plant, Station station, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
+        return new AirUseSheet(plant, station, ways, weeks).sheet(duties);
     }
 
     /** Free air a station takes in a week [m³]; what is not known is left out. */
-    static double perWeek_m3(Plant plant, Station station, List<DutyPoint> duties, List<DustWeek> weeks) {
-        AirUseSheet sheet = new AirUseSheet(plant, station, DustWeek.at(station, weeks));
+    static double perWeek_m3(
+            Plant plant, Station station, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
+        AirUseSheet sheet = new AirUseSheet(plant, station, ways, weeks);
         double pulses_m3 = sheet.pulses(duties)
                 .flatMap(sheet::pulsesOfWeek)
                 .map(AirUseSheet::result_m3)
@@ -135,7 +138,7 @@ final class AirUseSheet {
     }
 
     private Optional<List<Step>> pulsesOfWeek(List<Step> pulses) {
-        return StationDust.vacuumingPerWeek_s(plant, station).map(vacuuming_s -> {
+        return load.vacuumingPerWeek_s(plant).map(vacuuming_s -> {
             List<Step> steps = new ArrayList<>(pulses);
             steps.add(step(
                     "CST-16",

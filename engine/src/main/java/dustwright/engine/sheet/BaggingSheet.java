@@ -40,10 +40,9 @@ final class BaggingSheet {
         this.writing = new Writing(station.id());
     }
 
-    static Optional<Sheet> of(Plant plant, Station station, List<DutyPoint> duties) {
+    static Optional<Sheet> of(Plant plant, Station station, DustWays ways, List<DutyPoint> duties) {
         return station.container()
-                .map(container ->
-                        new BaggingSheet(plant, station, container).sheet(StationDust.of(plant, station), duties));
+                .map(container -> new BaggingSheet(plant, station, container).sheet(ways.to(station), duties));
     }
 
     private Sheet sheet(StationDust load, List<DutyPoint> duties) {

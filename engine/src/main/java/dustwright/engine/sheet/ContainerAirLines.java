@@ -66,7 +66,7 @@ final class ContainerAirLines {
                     "Air through the vent sock",
                     load.rate_kgPerS() > 0
                             ? "Enter the bulk density of every dust that comes here."
-                            : "No dust is fed here: enter \"feed\" of the inlets.");
+                            : load.whyNothing());
             return;
         }
         List<Step> outward = List.of(displaced(valve.get(), loose_kgPerM3.get()));

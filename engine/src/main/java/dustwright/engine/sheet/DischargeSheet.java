@@ -33,15 +33,15 @@ final class DischargeSheet {
     private final StationDust load;
     private final Writing writing;
 
-    private DischargeSheet(Plant plant, Station station) {
+    private DischargeSheet(Plant plant, Station station, DustWays ways) {
         this.plant = plant;
         this.station = station;
-        this.load = StationDust.of(plant, station);
+        this.load = ways.to(station);
         this.writing = new Writing(station.id());
     }
 
-    static Sheet of(Plant plant, Station station, List<DustWeek> weeks) {
-        return new DischargeSheet(plant, station).sheet(DustWeek.at(station, weeks));
+    static Sheet of(Plant plant, Station station, DustWays ways, List<DustWeek> weeks) {
+        return new DischargeSheet(plant, station, ways).sheet(DustWeek.at(station, weeks));
     }
 
     private Sheet sheet(Optional<DustWeek> week) {
@@ -65,16 +65,14 @@ final class DischargeSheet {
         if (shifts.isEmpty()) {
             return "Enter \"shifts\" of the usage: how many, and what is cleaned in each.";
         }
-        return load.rate_kgPerS() > 0
-                ? "Enter the \"bulk density\" of every dust that comes here."
-                : "No dust is fed here: enter \"feed\" of the inlets.";
+        return load.rate_kgPerS() > 0 ? "Enter the \"bulk density\" of every dust that comes here." : load.whyNothing();
     }
 
     // ---- what arrives
 
     private void arrival() {
         if (load.rate_kgPerS() <= 0) {
-            writing.unknown("rate", "Largest rate of dust", "No dust is fed here: enter \"feed\" of the inlets.");
+            writing.unknown("rate", "Largest rate of dust", load.whyNothing());
             return;
         }
         MassFlow rate = new MassFlow(load.rate_kgPerS());

@@ -2,23 +2,16 @@ package dustwright.engine.sheet;
 
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.network.DutyPoint;
-import dustwright.engine.network.LegResult;
 import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.tubing.Inlet;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What one solved state brings to a receiver.
@@ -31,58 +24,25 @@ record DustArrival(DutyPoint duty, StationResult station, List<Inlet> inlets, Li
     /** One dust and how much of it arrives. */
     record Share(Dust dust, MassFlow rate) {}
 
-    /** Follows the air back from the receiver; where streams part between receivers the dust is shared as the solver says. */
+    /** What comes to a station of what its open inlets feed. */
     static DustArrival of(Plant plant, DutyPoint duty, String station) {
-        Set<String> upstream = upstream(duty, station);
+        Map<String, Double> shares = DustTrace.of(plant, duty).sharesTo(station);
         List<Inlet> inlets = duty.state().open().stream()
-                .filter(upstream::contains)
+                .filter(shares::containsKey)
                 .map(plant::inlet)
                 .toList();
-        Map<String, Double> fed = new LinkedHashMap<>();
+        Map<String, Double> rates = new LinkedHashMap<>();
         for (Inlet inlet : inlets) {
+            double rate_kgPerS = inlet.feed().kgPerSecond() * shares.getOrDefault(inlet.id(), 0.0);
             inlet.dust()
                     .filter(dust -> duty.state().feeding().contains(inlet.id()))
-                    .ifPresent(dust -> fed.merge(dust, inlet.feed().kgPerSecond(), Double::sum));
+                    .ifPresent(dust -> rates.merge(dust, rate_kgPerS, Double::sum));
         }
-        double fed_kgPerS = fed.values().stream().mapToDouble(rate -> rate).sum();
-        double share = fed_kgPerS > 0 ? arriving_kgPerS(duty, station) / fed_kgPerS : 0;
         List<Share> dusts = plant.dusts().stream()
-                .filter(dust -> fed.containsKey(dust.id()))
-                .map(dust -> new Share(dust, new MassFlow(fed.getOrDefault(dust.id(), 0.0) * share)))
+                .filter(dust -> rates.containsKey(dust.id()))
+                .map(dust -> new Share(dust, new MassFlow(rates.getOrDefault(dust.id(), 0.0))))
                 .toList();
         return new DustArrival(duty, result(duty, station), inlets, dusts);
-    }
-
-    /** Every point whose air comes to a station, the station itself included. */
-    private static Set<String> upstream(DutyPoint duty, String station) {
-        Map<String, List<String>> into = new HashMap<>();
-        for (LegResult leg : duty.legs()) {
-            if (leg.kind() == LegResult.Kind.RUN && leg.flow().kgPerSecond() != 0) {
-                boolean forward = leg.flow().kgPerSecond() > 0;
-                into.computeIfAbsent(downstream(leg), k -> new ArrayList<>()).add(forward ? leg.from() : leg.to());
-            }
-        }
-        Set<String> seen = new HashSet<>();
-        Deque<String> open = new ArrayDeque<>(List.of(station));
-        while (!open.isEmpty()) {
-            String node = open.removeFirst();
-            if (seen.add(node)) {
-                open.addAll(into.getOrDefault(node, List.of()));
-            }
-        }
-        return seen;
-    }
-
-    private static double arriving_kgPerS(DutyPoint duty, String station) {
-        return duty.legs().stream()
-                .filter(leg ->
-                        leg.kind() == LegResult.Kind.RUN && downstream(leg).equals(station))
-                .mapToDouble(leg -> leg.dust().kgPerSecond())
-                .sum();
-    }
-
-    private static String downstream(LegResult leg) {
-        return leg.flow().kgPerSecond() > 0 ? leg.to() : leg.from();
     }
 
     private static StationResult result(DutyPoint duty, String station) {

@@ -33,8 +33,8 @@ public record DustWeek(
         WorkWeek week,
         DustFlow flow) {
     /** Absent where shifts, dust, its density or the container are not stated. */
-    public static Optional<DustWeek> of(Plant plant, Station station) {
-        StationDust load = StationDust.of(plant, station);
+    public static Optional<DustWeek> of(Plant plant, Station station, DustWays ways) {
+        StationDust load = ways.to(station);
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
         Optional<Shifts> shifts = plant.operation().shifts();
         if (shifts.isEmpty()

@@ -36,6 +36,7 @@ final class RunningCostSheet {
     private final Plant plant;
     private final Costs costs;
     private final List<DutyPoint> duties;
+    private final DustWays ways;
     private final List<DustWeek> weeks;
     private final Writing writing = new Writing("");
     private final List<Term> yearly = new ArrayList<>();
@@ -43,18 +44,19 @@ final class RunningCostSheet {
     private final List<LifeCycle.Once> once = new ArrayList<>();
     private final List<String> unpriced = new ArrayList<>();
 
-    private RunningCostSheet(Plant plant, Costs costs, List<DutyPoint> duties, List<DustWeek> weeks) {
+    private RunningCostSheet(Plant plant, Costs costs, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
         this.plant = plant;
         this.costs = costs;
         this.duties = duties;
+        this.ways = ways;
         this.weeks = weeks;
     }
 
-    static Optional<Sheet> of(Plant plant, List<DutyPoint> duties, List<DustWeek> weeks) {
+    static Optional<Sheet> of(Plant plant, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
         return plant.operation()
                 .costs()
                 .filter(costs -> !plant.stations().isEmpty())
-                .map(costs -> new RunningCostSheet(plant, costs, duties, weeks).sheet());
+                .map(costs -> new RunningCostSheet(plant, costs, duties, ways, weeks).sheet());
     }
 
     private Sheet sheet() {
@@ -73,7 +75,7 @@ final class RunningCostSheet {
     private Optional<ElectricalEnergy> energy() {
         double total_J = 0;
         for (Station station : plant.stations()) {
-            Outcome<List<Step>> outcome = new StationEnergy(plant, station, costs).ofYear(duties);
+            Outcome<List<Step>> outcome = new StationEnergy(plant, station, ways, costs).ofYear(duties);
             String what = "energy-" + station.id();
             String name = "Energy of " + station.id() + ", a year";
             if (outcome instanceof Outcome.NotSolved<List<Step>> why) {
@@ -124,7 +126,7 @@ final class RunningCostSheet {
         Price price = costs.compressedAir().get();
         double year_m3 = shifts().get().weeksPerYear()
                 * plant.stations().stream()
-                        .mapToDouble(s -> AirUseSheet.perWeek_m3(plant, s, duties, weeks))
+                        .mapToDouble(s -> AirUseSheet.perWeek_m3(plant, s, duties, ways, weeks))
                         .sum();
         Money cost = new Money(year_m3 * price.si(), price.currency());
         amount(

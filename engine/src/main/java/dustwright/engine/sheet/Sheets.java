@@ -16,9 +16,9 @@ public final class Sheets {
      * @param duties the solved states that sheets may look into for the governing one
      * @param weeks the dust's way over the week, by station
      */
-    public static List<Sheet> of(Plant plant, List<DutyPoint> duties, List<DustWeek> weeks) {
+    public static List<Sheet> of(Plant plant, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
         List<Sheet> sheets = new ArrayList<>(plant.stations().parallelStream()
-                .flatMap(station -> ofStation(plant, station, duties, weeks).stream())
+                .flatMap(station -> ofStation(plant, station, duties, ways, weeks).stream())
                 .toList());
         MotorUse.all(plant).forEach(use -> sheets.add(MotorSheet.of(plant, use)));
         if (!plant.stations().isEmpty()) {
@@ -28,20 +28,21 @@ public final class Sheets {
         for (int n = 0; n < plant.stations().size(); n++) {
             sheets.add(InstrumentSheet.of(plant, n));
         }
-        RunningCostSheet.of(plant, duties, weeks).ifPresent(sheets::add);
+        RunningCostSheet.of(plant, duties, ways, weeks).ifPresent(sheets::add);
         return sheets;
     }
 
-    private static List<Sheet> ofStation(Plant plant, Station station, List<DutyPoint> duties, List<DustWeek> weeks) {
+    private static List<Sheet> ofStation(
+            Plant plant, Station station, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
         List<Sheet> sheets = new ArrayList<>();
         Arrivals arrivals = Arrivals.of(plant, station, duties);
         sheets.add(ReceiverSheet.of(arrivals));
         sheets.add(FilterSheet.of(arrivals));
         SafetyFilterSheet.of(station, duties).ifPresent(sheets::add);
         RotaryValveSheet.of(arrivals).ifPresent(sheets::add);
-        BaggingSheet.of(plant, station, duties).ifPresent(sheets::add);
-        sheets.add(DischargeSheet.of(plant, station, weeks));
-        sheets.add(AirUseSheet.of(plant, station, duties, weeks));
+        BaggingSheet.of(plant, station, ways, duties).ifPresent(sheets::add);
+        sheets.add(DischargeSheet.of(plant, station, ways, weeks));
+        sheets.add(AirUseSheet.of(plant, station, duties, ways, weeks));
         NoiseSheet.of(plant, station).ifPresent(sheets::add);
         station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties)));
         return sheets;

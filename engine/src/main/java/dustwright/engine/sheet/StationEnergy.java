@@ -38,18 +38,20 @@ final class StationEnergy {
 
     private final Plant plant;
     private final Station station;
+    private final DustWays ways;
     private final Costs costs;
 
-    StationEnergy(Plant plant, Station station, Costs costs) {
+    StationEnergy(Plant plant, Station station, DustWays ways, Costs costs) {
         this.plant = plant;
         this.station = station;
+        this.ways = ways;
         this.costs = costs;
     }
 
     /** Steps to the energy of a year, or why it is not known. */
     Outcome<List<Step>> ofYear(List<DutyPoint> duties) {
         Optional<Shifts> shifts = plant.operation().shifts();
-        Optional<Double> vacuuming_s = StationDust.vacuumingPerWeek_s(plant, station);
+        Optional<Double> vacuuming_s = ways.to(station).vacuumingPerWeek_s(plant);
         Optional<Ratio> efficiency = motorEfficiency();
         Optional<Double> power_W = meanPower_W(duties);
         if (shifts.isEmpty() || vacuuming_s.isEmpty()) {

@@ -48,6 +48,29 @@ class DustLawsTest {
         });
     }
 
+    /** In loops all dusts part at once, and each moves the air of the others. The second row was not settled while each was mixed by itself. */
+    @TestFactory
+    Stream<DynamicTest> three_hundred_loops_with_and_without_wyes_are_solved_and_pass_the_audit() {
+        int perTest = 25;
+        IntStream seeds = IntStream.concat(
+                IntStream.range(0, 300),
+                IntStream.of(223, 269, 447, 495, 543, 593, 637, 867, 915).map(seed -> -seed));
+        int[] all = seeds.toArray();
+        return seeds((all.length + perTest - 1) / perTest, block -> {
+            for (int n = block * perTest; n < Math.min(all.length, (block + 1) * perTest); n++) {
+                int seed = Math.abs(all[n]);
+                boolean wyes = all[n] < 0 ? seed % 4 == 3 : seed % 2 == 1;
+                RandomPlants.Case clean =
+                        wyes ? RandomPlants.wyesInLoops(seed, legs(seed)) : RandomPlants.loops(seed, legs(seed));
+                RandomPlants.Case random = DustyPlants.of(clean, seed);
+                DutyPoint duty = solved(random.plant(), random.state());
+                assertThat(Audit.of(random.plant(), duty))
+                        .as("plant of seed " + seed)
+                        .isEmpty();
+            }
+        });
+    }
+
     /** As much dust reaches the receivers as is fed, in loops too: the network has no other way out for it. */
     @TestFactory
     Stream<DynamicTest> all_dust_fed_reaches_the_receiver() {

@@ -131,7 +131,7 @@ class ElectricalSheetsTest {
     }
 
     private static Answer answer(Plant plant, String id) {
-        return Sheets.of(plant, List.of(), List.of()).stream()
+        return EquipmentSketch.sheets(plant, List.of()).stream()
                 .flatMap(s -> s.entries().stream())
                 .filter(e -> e.id().equals(id))
                 .map(Entry::answer)
@@ -186,7 +186,7 @@ class ElectricalSheetsTest {
         assertThat(known(plant, "full-load-current/P1")).isEqualTo(22);
         assertThat(known(plant, "start-current/P1")).isCloseTo(44, within(1e-9));
         assertThat(unknown(plant, "branch-circuit/P1")).contains("IEC 60204-1");
-        assertThat(Sheets.of(plant, List.of(), List.of()).stream()
+        assertThat(EquipmentSketch.sheets(plant, List.of()).stream()
                         .filter(s -> s.id().startsWith("motor") || s.id().equals("supply"))
                         .flatMap(s -> s.entries().stream())
                         .filter(e -> e.answer() instanceof Answer.Known)
@@ -280,7 +280,7 @@ class ElectricalSheetsTest {
                         Optional.of(panel(
                                 Optional.of(AreaClass.ZONE_21), Optional.of("owner"), Optional.of(new Area(2))))));
         Set<String> seen = new HashSet<>();
-        Sheets.of(plant, List.of(), List.of()).stream()
+        EquipmentSketch.sheets(plant, List.of()).stream()
                 .flatMap(s -> s.entries().stream())
                 .forEach(e -> assertThat(seen.add(e.id())).as(e.id()).isTrue());
     }
@@ -291,7 +291,7 @@ class ElectricalSheetsTest {
         Coupling belt = new Coupling.Belt(new Length(0.4572), new Length(0.4), new Ratio(0.01));
         Motor motor = turning(motor(15, Motor.Starting.DIRECT, Optional.empty()), 1750, Optional.empty());
         Plant plant = plant(motor, false, Optional.of(belt), Electrical.UNKNOWN);
-        Sheet sheet = Sheets.of(plant, List.of(), List.of()).stream()
+        Sheet sheet = EquipmentSketch.sheets(plant, List.of()).stream()
                 .filter(s -> s.id().equals("producer/P1"))
                 .findFirst()
                 .orElseThrow();
@@ -335,7 +335,7 @@ class ElectricalSheetsTest {
                         build)),
                 station.container(),
                 station.producers()));
-        List<Sheet> sheets = Sheets.of(plant, List.of(), List.of());
+        List<Sheet> sheets = EquipmentSketch.sheets(plant, List.of());
         Sheet motor = sheets.stream()
                 .filter(s -> s.id().equals("motor/valve/REC"))
                 .findFirst()

@@ -143,7 +143,12 @@ final class EquipmentSketch {
 
     List<Sheet> sheets() {
         Plant plant = plant();
-        return Sheets.of(plant, List.of(duty(plant)), List.of());
+        return sheets(plant, List.of(duty(plant)));
+    }
+
+    /** Sheets of solved states; of the plant's own sets and its weeks nothing is known. */
+    static List<Sheet> sheets(Plant plant, List<DutyPoint> duties) {
+        return Sheets.of(plant, duties, DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked")), List.of());
     }
 
     static Answer answer(List<Sheet> sheets, String id) {
