@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dustwright.documents.answers.TextAnswers;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
 import dustwright.engine.OperatingChart;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.States;
@@ -22,6 +24,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -161,7 +164,29 @@ class ExamplesTest {
     void verify_prints_what_was_accepted(Stated stated) throws IOException {
         String printed =
                 TextAnswers.verify(study(stated.plant()), read(stated.plant()).units(), WIDTH);
-        Path accepted = EXAMPLES.resolve(stated.plant()).resolve("expected").resolve("verify.txt");
+        accepted(stated.plant(), "verify.txt", printed);
+    }
+
+    /** Every figure of every sheet, one to a line: a change of one is seen here, whatever page prints it. */
+    @ParameterizedTest
+    @MethodSource("stated")
+    void the_figures_of_the_sheets_are_those_that_were_accepted(Stated stated) throws IOException {
+        Show show = new Show(read(stated.plant()).units());
+        String figures = study(stated.plant()).withSheets().sheets().stream()
+                .flatMap(sheet -> Stream.concat(
+                        sheet.entries().stream()
+                                .map(entry ->
+                                        sheet.id() + " | " + entry.id() + " | " + Wording.answer(entry.answer(), show)),
+                        sheet.findings().stream()
+                                .map(finding -> sheet.id() + " | " + finding.code() + " | "
+                                        + Wording.valueAndLimit(finding, show))))
+                .map(line -> line.replace('\u00A0', ' ') + "\n")
+                .collect(Collectors.joining());
+        accepted(stated.plant(), "sheets.txt", figures);
+    }
+
+    private static void accepted(String plant, String file, String printed) throws IOException {
+        Path accepted = EXAMPLES.resolve(plant).resolve("expected").resolve(file);
         if (Boolean.getBoolean("dustwright.accept")) {
             Files.createDirectories(accepted.getParent());
             Files.writeString(accepted, printed);

@@ -13,11 +13,13 @@ import java.util.function.Supplier;
  * the file together, each with line, column, what was expected and the nearest valid name. Never an exception.
  *
  * <p>Models of vacuum producers are looked up in the catalogue named by the caller, else in the folder the file names, else in the
- * bundled demo catalogue. It is read only where a model is named.
+ * bundled demo catalogue. A folder the file names must be there and be right, be a model named or not.
  */
 public final class PlantReader {
     /** Largest file read, bytes; a plant of 3000 runs takes less than a tenth of it. */
     public static final int LARGEST_bytes = FileText.LARGEST_bytes;
+
+    private static final String CATALOGUE = "plant.catalogue";
 
     private PlantReader() {}
 
@@ -57,8 +59,12 @@ public final class PlantReader {
         Tree.Entries tree = overrides.apply(written.get());
         Taken taken = new Taken();
         SourceMap lines = new SourceMap(tree);
-        Checker checker = new Checker(faults, taken, catalogue(tree, folder, catalogue, faults));
+        Supplier<Optional<Catalogue>> models = catalogue(tree, folder, catalogue, faults);
+        Checker checker = new Checker(faults, taken, models);
         Section top = checker.group(tree, PlantKeys.TOP, "", "");
+        if (Paths.find(tree, CATALOGUE).isPresent()) {
+            models.get();
+        }
         new Links(top, lines, faults).check(checker.mentions());
         new Relations(top, lines, faults).check();
         if (!faults.none()) {
@@ -71,7 +77,7 @@ public final class PlantReader {
                 : new Reading.Faults(faults.inOrderOfTheFile());
     }
 
-    /** The catalogue of a plant, read at the first model that asks for it. */
+    /** The catalogue of a plant, read when it is first asked for. */
     private static Supplier<Optional<Catalogue>> catalogue(
             Tree.Entries top, Path folder, Optional<Catalogue> given, Faults faults) {
         return new Supplier<>() {
@@ -90,7 +96,7 @@ public final class PlantReader {
     }
 
     private static Optional<Catalogue> named(Tree.Entries top, Path folder, Faults faults) {
-        Optional<Tree> said = Paths.find(top, "plant.catalogue").map(Paths.Found::value);
+        Optional<Tree> said = Paths.find(top, CATALOGUE).map(Paths.Found::value);
         if (!(said.orElse(null) instanceof Tree.Scalar scalar)) {
             return Optional.of(CatalogueReader.demo());
         }
@@ -98,13 +104,12 @@ public final class PlantReader {
         try {
             reading = CatalogueReader.read(folder.resolve(scalar.text()));
         } catch (InvalidPathException e) {
-            faults.add(scalar.span(), "plant.catalogue", "this is no path of a folder", "a folder such as ../machines");
+            faults.add(scalar.span(), CATALOGUE, "this is no path of a folder", "a folder such as ../machines");
             return Optional.empty();
         }
         if (reading instanceof CatalogueReading.Faults wrong) {
             wrong.faults()
-                    .forEach(fault ->
-                            faults.add(scalar.span(), "plant.catalogue", "in the catalogue: " + fault.text(), ""));
+                    .forEach(fault -> faults.add(scalar.span(), CATALOGUE, "in the catalogue: " + fault.text(), ""));
             return Optional.empty();
         }
         return Optional.of(((CatalogueReading.Read) reading).catalogue());

@@ -196,4 +196,21 @@ class CatalogueReaderTest {
                             f -> assertThat(f.faults()).hasSize(1));
         }
     }
+
+    @Test
+    void a_folder_that_is_named_and_not_there_is_a_fault_though_no_model_asks_for_it(@TempDir Path folder)
+            throws IOException {
+        Path plant = folder.resolve("plant.yaml");
+        Files.writeString(plant, PLANT.replace("plant: {name:", "plant: {catalogue: machines, name:"));
+        assertThat(PlantReader.read(plant)).isInstanceOfSatisfying(Reading.Faults.class, faults -> {
+            assertThat(faults.faults()).singleElement().satisfies(fault -> {
+                assertThat(fault.text()).contains("plant.catalogue").contains("there is no folder");
+                assertThat(fault.line()).isPositive();
+                assertThat(fault.column()).isPositive();
+            });
+        });
+        Files.createDirectory(folder.resolve("machines"));
+        Files.writeString(folder.resolve("machines").resolve("shop.yaml"), MACHINES);
+        assertThat(PlantReader.read(plant)).isInstanceOf(Reading.Read.class);
+    }
 }

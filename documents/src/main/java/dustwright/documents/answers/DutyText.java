@@ -13,6 +13,7 @@ import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** Every figure of one solved state as tables. */
@@ -70,14 +71,15 @@ final class DutyText {
     }
 
     private void station(StationResult station) {
+        Show drops = show.across(List.of(station.filterLoss(), station.safetyFilterLoss()));
         lines.gap();
         lines.text(
                 "  ",
                 "Station " + station.id() + ": " + show.freeAirFull(station.throughFilter()) + " through the filter ("
                         + show.full(station.receiverFlow()) + " in the receiver), receiver "
                         + show.full(station.receiver())
-                        + ", filter " + show.full(station.filterLoss()) + ", safety filter "
-                        + show.full(station.safetyFilterLoss()) + ", suction " + show.full(station.suction()) + ".");
+                        + ", filter " + drops.full(station.filterLoss()) + ", safety filter "
+                        + drops.full(station.safetyFilterLoss()) + ", suction " + show.full(station.suction()) + ".");
         lines.text(
                 "  ",
                 "Let in: relief valve " + show.freeAirFull(station.relief()) + ", vent valve "

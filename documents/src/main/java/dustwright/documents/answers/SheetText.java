@@ -24,8 +24,9 @@ final class SheetText {
                 TextTable.words("Value"),
                 TextTable.words("From"),
                 TextTable.words("Explain"));
+        Show units = Wording.across(sheet, show);
         for (Entry entry : sheet.entries()) {
-            String answer = Wording.answer(entry.answer(), show);
+            String answer = Wording.answer(entry.answer(), units);
             if (Wording.isShort(entry.answer())) {
                 table.row(
                         Lines.plain(entry.name()),
@@ -39,7 +40,7 @@ final class SheetText {
         }
         for (Entry entry : sheet.entries()) {
             if (!Wording.isShort(entry.answer())) {
-                lines.text("  ", entry.name() + ": " + Wording.answer(entry.answer(), show));
+                lines.text("  ", entry.name() + ": " + Wording.answer(entry.answer(), units));
             }
         }
         for (Finding finding : sheet.findings()) {

@@ -24,6 +24,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Every state in one line, and the numbers of the worst one: pieces, inlets, stations. */
 final class ResultTables {
@@ -245,8 +246,11 @@ final class ResultTables {
         Element section = Parts.section("stations", "8  Stations");
         section.add(Parts.paragraph("", "Set " + answer.state().name() + "."));
         Table table = Table.of(Table.words("Station"), Table.words("What"), Table.words("Value"));
+        Show drops = show.across(duty.stations().stream()
+                .flatMap(station -> Stream.of(station.filterLoss(), station.safetyFilterLoss()))
+                .toList());
         for (StationResult station : duty.stations()) {
-            stationRows(table, station);
+            stationRows(table, station, drops);
         }
         if (duty.stations().isEmpty()) {
             return section.add(Parts.paragraph("", "The plant file holds no station."));
@@ -254,12 +258,12 @@ final class ResultTables {
         return section.add(table.element("wide"));
     }
 
-    private void stationRows(Table table, StationResult station) {
+    private void stationRows(Table table, StationResult station, Show drops) {
         table.row(station.id(), "receiver, static pressure", show.full(station.receiver()));
         table.row("", "air through the filter", show.freeAirFull(station.throughFilter()));
         table.row("", "the same in the receiver", show.full(station.receiverFlow()));
-        table.row("", "filter, pressure drop", show.full(station.filterLoss()));
-        table.row("", "safety filter, pressure drop", show.full(station.safetyFilterLoss()));
+        table.row("", "filter, pressure drop", drops.full(station.filterLoss()));
+        table.row("", "safety filter, pressure drop", drops.full(station.safetyFilterLoss()));
         table.row("", "suction of the producers, static pressure", show.full(station.suction()));
         table.row("", "relief valve, air let in", show.freeAirFull(station.relief()));
         table.row("", "vent valve, air let in", show.freeAirFull(station.vent()));

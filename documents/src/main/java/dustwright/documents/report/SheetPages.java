@@ -56,10 +56,11 @@ final class SheetPages {
                 Table.sized("Value", "answer"),
                 Table.sized("Equations", "by"),
                 Table.sized("From", "from"));
+        Show units = Wording.across(sheet, show);
         for (Entry entry : sheet.entries()) {
             table.row(
                     entry.name(),
-                    answer(entry.answer()),
+                    answer(entry.answer(), units),
                     entry.derivation().steps().stream()
                             .map(Step::equation)
                             .distinct()
@@ -71,8 +72,8 @@ final class SheetPages {
         return table.element("wide figures");
     }
 
-    private Element answer(Answer answer) {
-        String text = Wording.answer(answer, show);
+    private static Element answer(Answer answer, Show units) {
+        String text = Wording.answer(answer, units);
         return answer instanceof Answer.Known
                 ? Element.of("b").text(text)
                 : Element.of("span").text(text);

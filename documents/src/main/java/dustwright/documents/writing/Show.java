@@ -9,7 +9,11 @@ import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Unit;
 import dustwright.engine.quantity.UnitSystem;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
@@ -25,14 +29,41 @@ public final class Show {
 
     private final UnitSystem system;
     private final Map<Dimension, Scale> columns = new EnumMap<>(Dimension.class);
+    private final Map<Dimension, Scale> across;
     private final Scale bore;
 
     public Show(UnitSystem system) {
+        this(system, Map.of());
+    }
+
+    private Show(UnitSystem system, Map<Dimension, Scale> across) {
         this.system = system;
+        this.across = across;
         for (Dimension dimension : Dimension.values()) {
             columns.put(dimension, scale(dimension.of(LARGE_si)));
         }
         this.bore = scale(SOME_BORE);
+    }
+
+    /**
+     * The same units, but one for all pressure differences and one for all electric powers of a table: the one in which most of its
+     * figures would stand, the finer one where as many stand in another.
+     */
+    public Show across(Collection<? extends Quantity> table) {
+        Map<Dimension, Scale> common = new EnumMap<>(Dimension.class);
+        for (Dimension dimension : List.of(Dimension.PRESSURE_DIFFERENCE, Dimension.ELECTRIC_POWER)) {
+            List<Scale> scales = table.stream()
+                    .filter(quantity -> quantity.dimension() == dimension)
+                    .sorted(Comparator.comparingDouble(quantity -> Math.abs(quantity.si())))
+                    .map(this::scale)
+                    .toList();
+            scales.stream()
+                    .distinct()
+                    .max(Comparator.comparingInt((Scale scale) -> Collections.frequency(scales, scale))
+                            .thenComparingInt(scale -> -scales.indexOf(scale)))
+                    .ifPresent(scale -> common.put(dimension, scale));
+        }
+        return new Show(system, common);
     }
 
     /**
@@ -58,6 +89,10 @@ public final class Show {
     }
 
     private Scale scale(Quantity quantity) {
+        Scale common = across.get(quantity.dimension());
+        if (common != null) {
+            return common;
+        }
         UnitSystem.Display display = system.display(quantity);
         return new Scale(display.unit(), system.format(quantity).unit(), display.decimals());
     }

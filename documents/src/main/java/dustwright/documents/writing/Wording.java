@@ -11,6 +11,7 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.Sheet;
+import java.util.stream.Stream;
 
 /** Sentences about the plant: present tense, the plant is the subject, number and place in the sentence. */
 public final class Wording {
@@ -157,6 +158,14 @@ public final class Wording {
             return show.full(known.value());
         }
         return answer instanceof Answer.Words words ? words.text() : "not known. " + ((Answer.Unknown) answer).why();
+    }
+
+    /** What a sheet of equipment is shown in: one unit for each kind of figure across it. */
+    public static Show across(Sheet sheet, Show show) {
+        return show.across(sheet.entries().stream()
+                .flatMap(entry ->
+                        entry.answer() instanceof Answer.Known known ? Stream.of(known.value()) : Stream.empty())
+                .toList());
     }
 
     /** True for a figure or a few words, which stand in a column; longer answers are sentences of their own. */
