@@ -153,6 +153,38 @@ class OperationSheetsTest {
                 .doesNotContain(FindingCode.RECEIVER_DURING_CHANGE);
     }
 
+    /** By hand: 88 − 12 = 76 and 100 − 25 = 75 dBA make 78.5; 10 log10(10^7.6 + 10^7.5). */
+    @Test
+    void a_machine_of_a_catalogue_brings_its_sound_and_what_the_plant_states_goes_before_it() {
+        Study catalogue = study(bakery);
+        assertThat(value(catalogue, "sound-1m/REC")).isCloseTo(78.54, within(0.01));
+        Entry casing = entry(catalogue, "sound-casing-P1/REC").orElseThrow();
+        assertThat(casing.derivation().limitSource().text()).contains("DL-15").contains("invented");
+        Study station = study(with(bakery, "REC: \\{hood: 12 dB", "REC: {casing: 95 dBA, hood: 12 dB"));
+        assertThat(value(station, "sound-casing-P1/REC")).isEqualTo(95);
+        Study own = study(with(station(95), "model: DL-15", "model: DL-15, casing sound: 97 dBA"));
+        assertThat(value(own, "sound-casing-P1/REC")).isEqualTo(97);
+        assertThat(entry(own, "sound-casing-P1/REC")
+                        .orElseThrow()
+                        .derivation()
+                        .limitSource()
+                        .text())
+                .doesNotContain("DL-15");
+    }
+
+    private static String station(int casing_dBA) {
+        return with(bakery, "REC: \\{hood: 12 dB", "REC: {casing: " + casing_dBA + " dBA, hood: 12 dB");
+    }
+
+    @Test
+    void a_level_that_is_not_stated_is_told_and_not_counted_and_none_at_all_is_unknown() {
+        String open = with(cement, "casing: 90 dBA, hood: 15 dB, discharge: 104 dBA, ", "hood: 15 dB, ");
+        Study one = study(with(open, "casing sound: 90 dBA, ", ""));
+        assertThat(((Answer.Unknown) answer(one, "sound-casing-P1/REC")).why()).contains("not counted");
+        // the second machine states nothing, so no sum is given
+        assertThat(((Answer.Unknown) answer(one, "sound-1m/REC")).why()).contains("P2");
+    }
+
     // ---- what is not known
 
     @Test

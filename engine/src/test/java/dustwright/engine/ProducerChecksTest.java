@@ -142,7 +142,8 @@ class ProducerChecksTest {
                 false,
                 model,
                 Optional.empty(),
-                sealWater);
+                sealWater,
+                VacuumProducer.Sound.UNKNOWN);
     }
 
     @Test

@@ -62,12 +62,11 @@ public final class PlantReader {
         Supplier<Optional<Catalogue>> models = catalogue(tree, folder, catalogue, faults);
         Checker checker = new Checker(faults, taken, models);
         Section top = checker.group(tree, PlantKeys.TOP, "", "");
-        if (Paths.find(tree, CATALOGUE).isPresent()) {
-            models.get();
-        }
         new Links(top, lines, faults).check(checker.mentions());
         new Relations(top, lines, faults).check();
-        if (!faults.none()) {
+        boolean withoutCatalogue =
+                Paths.find(tree, CATALOGUE).isPresent() && models.get().isEmpty();
+        if (withoutCatalogue || !faults.none()) {
             return new Reading.Faults(faults.inOrderOfTheFile());
         }
         PlantBinder binder = new PlantBinder(top, lines, faults);

@@ -16,6 +16,7 @@ import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.SoundPressureLevel;
 import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
@@ -78,7 +79,10 @@ final class ProducerBinder {
                 standby,
                 p.find("model", Model.class),
                 coupling,
-                p.find("seal water", Temperature.class));
+                p.find("seal water", Temperature.class),
+                new VacuumProducer.Sound(
+                        p.find("casing sound", SoundPressureLevel.class),
+                        p.find("discharge sound", SoundPressureLevel.class)));
     }
 
     /** As stated; else by belt or coupling, but a machine keeps the speed at which its catalogue couples it; else that of the curve. */
@@ -125,7 +129,8 @@ final class ProducerBinder {
                 plate.map(speed -> new Motor.NameplateSpeed(speed, p.find("motor hertz", SupplyFrequency.class))),
                 byPoles
                         ? p.number("motor slip")
-                        : p.find("motor slip", Ratio.class).map(Ratio::value).orElse(MotorSpeed.USUAL_SLIP));
+                        : p.find("motor slip", Ratio.class).map(Ratio::value).orElse(MotorSpeed.USUAL_SLIP),
+                p.find("drive input current", ElectricCurrent.class));
     }
 
     private static Motor.Starting starting(String words) {

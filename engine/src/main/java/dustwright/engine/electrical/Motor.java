@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param powerFactor at rated load [-]
  * @param turns full-load speed on the nameplate; empty where not stated
  * @param slip at full load [-], where the nameplate does not state its speed
+ * @param driveInput rated input current of its drive, as the drive's maker states it
  */
 public record Motor(
         Power nameplate,
@@ -28,7 +29,8 @@ public record Motor(
         Optional<Double> efficiency,
         Optional<Double> powerFactor,
         Optional<NameplateSpeed> turns,
-        double slip) {
+        double slip,
+        Optional<ElectricCurrent> driveInput) {
     /**
      * Full-load speed on a nameplate.
      *
@@ -54,7 +56,8 @@ public record Motor(
                 efficiency,
                 powerFactor,
                 Optional.empty(),
-                MotorSpeed.USUAL_SLIP);
+                MotorSpeed.USUAL_SLIP,
+                Optional.empty());
     }
 
     /** Its full-load speed on a supply, as its nameplate or its poles say; empty where neither does. */

@@ -155,6 +155,42 @@ public final class MotorCurrent {
     }
 
     /**
+     * Current in a winding in delta, and so in the contactors that feed it [A] (equation ELE-32).
+     *
+     * <pre>
+     * I_winding = I / √3
+     * </pre>
+     *
+     * @param line_A I in the line [A]
+     * @source three-phase connection
+     * @example winding_A(41) = 23.6714
+     */
+    public static double winding_A(double line_A) {
+        return CURRENT.check(line_A) / Math.sqrt(3);
+    }
+
+    /**
+     * Current that the supply disconnector must break [A] (equation ELE-34): the largest motor stalled, all others running.
+     *
+     * <pre>
+     * I = 6 I_max + Σ others
+     * </pre>
+     *
+     * @param fullLoads_A full-load currents [A], at least one
+     * @source IEC 60204-1, 5.3; from memory. Six times full load stands for the stalled motor (common practice, no source)
+     * @example stalled_A(55, 55) = 385
+     */
+    public static double stalled_A(double... fullLoads_A) {
+        double sum = 0;
+        double greatest = 0;
+        for (double current_A : fullLoads_A) {
+            sum += CURRENT.check(current_A);
+            greatest = Math.max(greatest, current_A);
+        }
+        return sum - greatest + directStart_A(greatest);
+    }
+
+    /**
      * Voltage lost in the three conductors to a motor [V] (equation ELE-9), reactance left out.
      *
      * <pre>

@@ -18,6 +18,9 @@ public final class MotorRating {
                     .map(row -> row.number("motor_kW"))
                     .toList();
 
+    /** By how much metric and inch names of one size differ at most. */
+    private static final double SAME_SIZE = 0.02;
+
     private static final Range SHAFT = new Range("the choice of a motor", "P", "W", 1, 1e7);
     private static final Range MARGIN = new Range("the choice of a motor", "margin", "-", 0, 1);
     private static final Range SERVICE_FACTOR = new Range("a motor", "service factor", "-", 1, 1.5);
@@ -50,6 +53,30 @@ public final class MotorRating {
      */
     public static double nextKilowatts(double shaft_W, double margin) {
         return next(KILOWATTS, SHAFT.check(shaft_W) * (1 + MARGIN.check(margin)) / 1000, "kW");
+    }
+
+    /**
+     * Listed horsepower under which a motor of another rating is looked up [hp] (equation ELE-31): the next one at or above it, as table
+     * currents rise with the rating. Sizes of metric and inch name that differ by up to 2 % are the same size: 0.75 kW is 1 hp.
+     *
+     * @param nameplate_W [W]
+     * @source own reading; NEC 430.6(A)(1) looks motors up by their horsepower
+     * @example listedHorsepower(750) = 1
+     * @example listedHorsepower(4000) = 7.5
+     */
+    public static double listedHorsepower(double nameplate_W) {
+        return next(HORSEPOWERS, SHAFT.check(nameplate_W) / HORSEPOWER_W * (1 - SAME_SIZE), "hp");
+    }
+
+    /**
+     * Listed kilowatts under which a motor of another rating is looked up [kW] (equation ELE-31).
+     *
+     * @param nameplate_W [W]
+     * @source own reading, as {@link #listedHorsepower}
+     * @example listedKilowatts(11185.5) = 11
+     */
+    public static double listedKilowatts(double nameplate_W) {
+        return next(KILOWATTS, SHAFT.check(nameplate_W) / 1000 * (1 - SAME_SIZE), "kW");
     }
 
     private static double next(List<Double> ratings, double asked, String unit) {

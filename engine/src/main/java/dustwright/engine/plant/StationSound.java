@@ -28,4 +28,18 @@ public record StationSound(
         Optional<Length> operatorAt,
         Optional<SoundPressureLevel> background,
         Optional<Duration> there,
-        Optional<SoundPressureLevel> elsewhere) {}
+        Optional<SoundPressureLevel> elsewhere) {
+    /** Nothing is stated of a station. */
+    public static StationSound unknown(String station) {
+        return new StationSound(
+                station,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+}

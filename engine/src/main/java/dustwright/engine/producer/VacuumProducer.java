@@ -10,6 +10,7 @@ import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.SoundPressureLevel;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
 import java.util.Optional;
@@ -27,6 +28,7 @@ import java.util.Optional;
  * @param model of a catalogue that its figures come from
  * @param coupling by which its motor turns it, where the plant file describes it
  * @param sealWater temperature of a liquid-ring pump's seal water
+ * @param sound its levels at 1 m
  */
 public record VacuumProducer(
         String id,
@@ -41,9 +43,21 @@ public record VacuumProducer(
         boolean standby,
         Optional<Model> model,
         Optional<Coupling> coupling,
-        Optional<Temperature> sealWater) {
+        Optional<Temperature> sealWater,
+        Sound sound) {
     /** Motors are rated up to this altitude (NEMA MG 1; from memory) [m]. */
     private static final double HIGHEST_FOR_SERVICE_FACTOR_m = 1000;
+
+    /**
+     * Sound of a machine at 1 m, as its maker states it.
+     *
+     * @param casing and drive, without a hood
+     * @param discharge open, without a silencer
+     */
+    public record Sound(Optional<SoundPressureLevel> casing, Optional<SoundPressureLevel> discharge) {
+        /** Nothing is stated. */
+        public static final Sound UNKNOWN = new Sound(Optional.empty(), Optional.empty());
+    }
 
     /** A producer of which nothing more is known than its plant file needs. */
     public VacuumProducer(
@@ -70,7 +84,8 @@ public record VacuumProducer(
                 standby,
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                Sound.UNKNOWN);
     }
 
     /**

@@ -8,7 +8,9 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.quantity.ElectricCurrent;
+import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,6 +24,10 @@ import java.util.Optional;
 record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why) {
     private static final Source THREE_PHASES = Source.published("definition of three-phase power");
     private static final double GUIDE_V = 400;
+    private static final String LISTED = "ELE-31";
+
+    /** A rating as its nameplate writes it: 15 hp is 11 185.498 W and reads back as 15. */
+    private static final double AS_WRITTEN = 1e-4;
 
     static FullLoad of(MotorUse use, Optional<Supply> supply) {
         if (supply.isEmpty()) {
@@ -39,15 +45,40 @@ record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why)
 
     private static FullLoad nec(MotorUse use, Supply supply) {
         int volts = (int) Math.round(supply.volts().volts());
-        double horsepower = rounded(use.motor().nameplate().watts() / MotorRating.HORSEPOWER_W);
+        Power nameplate = use.motor().nameplate();
+        int motorVolts = MotorCurrent.Column.ofSystem(volts).motorVolts();
+        double horsepower = MotorRating.listedHorsepower(nameplate.watts());
+        Power listed = new Power(horsepower * MotorRating.HORSEPOWER_W);
+        Term looked = new Term("P", "rating in the table", listed);
         return known(
-                "ELE-4",
-                "I = table 430.250 at " + MotorCurrent.Column.ofSystem(volts).motorVolts() + " V",
-                List.of(
-                        new Term("P", "nameplate", use.motor().nameplate()),
-                        new Term("U", "system voltage", supply.volts())),
-                MotorCurrent.tableFullLoad_A(horsepower, volts),
-                MotorCurrent.tableSource());
+                        "ELE-4",
+                        "I = table 430.250 at " + motorVolts + " V",
+                        List.of(looked, new Term("U", "system voltage", supply.volts())),
+                        MotorCurrent.tableFullLoad_A(horsepower, volts),
+                        MotorCurrent.tableSource())
+                .after(nameplate, looked);
+    }
+
+    /** The same, looked up under another rating than the nameplate's where the table does not list that one. */
+    private FullLoad after(Power nameplate, Term looked) {
+        double ratio = looked.value().si() / nameplate.watts();
+        if (Math.abs(ratio - 1) < AS_WRITTEN) {
+            return this;
+        }
+        List<Step> all = new ArrayList<>();
+        all.add(new Step(
+                LISTED,
+                "P = next listed rating, 2 % less counts as the same size",
+                List.of(new Term("P_n", "nameplate", nameplate)),
+                looked,
+                Source.ownReading("the table does not list this rating; currents rise with the rating")));
+        all.addAll(steps);
+        return new FullLoad(current, all, why);
+    }
+
+    /** Rating under which the motor was looked up, where its table does not list the nameplate's. */
+    Optional<Step> lookedUp() {
+        return steps.stream().filter(step -> step.equation().equals(LISTED)).findFirst();
     }
 
     private static FullLoad iec(MotorUse use, Supply supply) {
@@ -78,17 +109,15 @@ record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why)
         if (supply.volts().volts() != GUIDE_V) {
             return unknown("The guide currents hold at 400 V: enter \"motor efficiency\" and \"power factor\".");
         }
+        double kilowatts = MotorRating.listedKilowatts(motor.nameplate().watts());
+        Term looked = new Term("P", "rating in the table", new Power(1000 * kilowatts));
         return known(
-                "ELE-5",
-                "I = guide current at 400 V",
-                List.of(power),
-                MotorCurrent.guideAt400V_A(rounded(motor.nameplate().watts() / 1000)),
-                MotorCurrent.guideSource());
-    }
-
-    /** A rating as its nameplate writes it: 15 hp is 11 185.498 W and reads back as 15. */
-    private static double rounded(double rating) {
-        return Math.round(rating * 1000) / 1000.0;
+                        "ELE-5",
+                        "I = guide current at 400 V",
+                        List.of(looked),
+                        MotorCurrent.guideAt400V_A(kilowatts),
+                        MotorCurrent.guideSource())
+                .after(motor.nameplate(), looked);
     }
 
     private static FullLoad known(String equation, String formula, List<Term> terms, double current_A, Source source) {

@@ -24,11 +24,8 @@ final class MotorSheet {
     private static final Source STAR = new Source(
             "a third of a direct start by the three-phase connection; six times full load is practice, no source",
             Confidence.COMMON_PRACTICE);
-    private static final String IEC_CIRCUIT =
-            "Not screened on an IEC basis: installation method, ambient, grouping and the maker's coordination table decide"
-                    + " (IEC 60204-1, 60364, 60947-4-1).";
-    private static final String DRIVE_CIRCUIT =
-            "On a drive: by the rated input current and the list of devices of the drive's maker (NEC 430.122; from memory).";
+    private static final String CONDUCTOR = "Branch conductor";
+    private static final String LEAST_DISCONNECT = "Disconnect, least rating";
 
     private final MotorUse use;
     private final Optional<Supply> supply;
@@ -57,6 +54,12 @@ final class MotorSheet {
         entries.add(Entry.given(id("motor-power"), "Nameplate power", motor.nameplate(), use.power()));
         entries.add(
                 Entry.given(id("service-factor"), "Service factor", new Ratio(motor.serviceFactor()), use.factor()));
+        load.lookedUp()
+                .ifPresent(step -> entries.add(Entry.known(
+                        id("table-rating"),
+                        "Not a listed rating: looked up as",
+                        step.result().value(),
+                        List.of(step))));
         entries.add(load.current()
                 .map(i -> Entry.known(id("full-load-current"), "Full-load current", i, load.steps()))
                 .orElseGet(() -> Entry.unknown(id("full-load-current"), "Full-load current", load.why())));
@@ -117,59 +120,86 @@ final class MotorSheet {
 
     private void branch() {
         overload();
-        String[][] circuit = {
-            {"conductor", "Branch conductor"},
-            {"dual-element-fuse", "Short circuit: largest dual-element fuse"},
-            {"inverse-time-breaker", "Short circuit: largest inverse-time breaker"},
-            {"disconnect", "Disconnect, least rating"}
-        };
-        Optional<String> unknown = whyNoCircuit();
-        if (unknown.isPresent()) {
-            entries.add(Entry.unknown(
-                    id("branch-circuit"), "Branch conductor, short-circuit device, disconnect", unknown.get()));
-            return;
-        }
-        ElectricCurrent fullLoad = load.current().orElseThrow();
-        MotorCircuit nec = MotorCircuit.ofFullLoad(fullLoad.amperes(), MotorType.DESIGN_B);
-        conductor(circuit[0], nec, fullLoad);
-        device(circuit[1], nec.dualElementFuse_A(), "175 % of I, next standard size", fullLoad);
-        device(circuit[2], nec.inverseTimeBreaker_A(), "250 % of I, next standard size", fullLoad);
-        entries.add(figure(
-                circuit[3],
-                "ELE-12",
-                "I_disconnect ≥ 1.15 I, rated in horsepower",
-                nec.leastDisconnect_A(),
-                fullLoad,
-                DISCONNECT));
-    }
-
-    private Optional<String> whyNoCircuit() {
         if (load.current().isEmpty()) {
-            return Optional.of(load.why());
+            entries.add(Entry.unknown(
+                    id("branch-circuit"), "Branch conductor, short-circuit device, disconnect", load.why()));
+        } else if (supply.orElseThrow().basis() == Supply.Basis.IEC) {
+            entries.addAll(new IecBranch(use, load).entries());
+        } else if (use.driven()) {
+            driveBranch();
+        } else {
+            necBranch(load.current().get());
         }
-        if (supply.orElseThrow().basis() == Supply.Basis.IEC) {
-            return Optional.of(IEC_CIRCUIT);
-        }
-        return use.driven() ? Optional.of(DRIVE_CIRCUIT) : Optional.empty();
     }
 
-    private void conductor(String[] part, MotorCircuit nec, ElectricCurrent fullLoad) {
+    private void necBranch(ElectricCurrent fullLoad) {
+        MotorCircuit nec = MotorCircuit.ofFullLoad(fullLoad.amperes(), MotorType.DESIGN_B);
+        conductor(nec, new Term("I", "full-load current", fullLoad), AMPACITY);
+        device(
+                new String[] {"dual-element-fuse", "Short circuit: largest dual-element fuse"},
+                nec.dualElementFuse_A(),
+                "175 % of I, next standard size",
+                fullLoad);
+        device(
+                new String[] {"inverse-time-breaker", "Short circuit: largest inverse-time breaker"},
+                nec.inverseTimeBreaker_A(),
+                "250 % of I, next standard size",
+                fullLoad);
+        disconnect(nec.leastDisconnect_A(), new Term("I", "full-load current", fullLoad), DISCONNECT);
+    }
+
+    /** On the rated input current of the drive, never on the motor's. */
+    private void driveBranch() {
+        Optional<ElectricCurrent> input = use.motor().driveInput();
+        if (input.isEmpty()) {
+            String why =
+                    "On a drive by its rated input current: enter \"drive input current\" from its maker's sheet (NEC"
+                            + " 430.122, 430.128; from memory).";
+            entries.add(Entry.unknown(id("conductor"), CONDUCTOR, why));
+            entries.add(Entry.unknown(id("disconnect"), LEAST_DISCONNECT, why));
+        } else {
+            Term current = new Term("I", "rated input current of the drive", input.get());
+            MotorCircuit nec = MotorCircuit.ofFullLoad(input.get().amperes(), MotorType.DESIGN_B);
+            conductor(nec, current, Source.fromMemory("NEC 430.122(A)"));
+            disconnect(nec.leastDisconnect_A(), current, Source.fromMemory("NEC 430.128"));
+        }
+        entries.add(Entry.unknown(
+                id("short-circuit"),
+                "Short circuit: largest device",
+                "The list of devices in the manual of the drive's maker decides (NEC 430.130; from memory)."));
+    }
+
+    private void conductor(MotorCircuit nec, Term current, Source rule) {
         ElectricCurrent ampacity = new ElectricCurrent(nec.leastAmpacity_A());
         Step step = new Step(
                 "ELE-10",
                 "I_z ≥ 1.25 I",
-                List.of(new Term("I", "full-load current", fullLoad)),
+                List.of(current),
                 new Term("I_z", "least ampacity of the conductors", ampacity),
-                AMPACITY);
+                rule);
         List<Step> steps = with(step);
         entries.add(nec.conductor()
                 .map(c -> Entry.words(
-                        id(part[0]),
-                        part[1],
+                        id("conductor"),
+                        CONDUCTOR,
                         "copper " + size(c.size()) + ", 75 °C",
                         steps,
                         MotorCircuit.conductorSource()))
-                .orElseGet(() -> Entry.unknown(id(part[0]), part[1], "Beyond 1000 kcmil: parallel sets.")));
+                .orElseGet(() -> Entry.unknown(id("conductor"), CONDUCTOR, "Beyond 1000 kcmil: parallel sets.")));
+    }
+
+    private void disconnect(double rating_A, Term current, Source rule) {
+        ElectricCurrent rating = new ElectricCurrent(rating_A);
+        entries.add(Entry.known(
+                id("disconnect"),
+                LEAST_DISCONNECT,
+                rating,
+                with(new Step(
+                        "ELE-12",
+                        "I_disconnect ≥ 1.15 I, rated in horsepower",
+                        List.of(current),
+                        new Term("I_r", "rating", rating),
+                        rule))));
     }
 
     private static String size(String size) {
@@ -177,22 +207,17 @@ final class MotorSheet {
     }
 
     private void device(String[] part, double rating_A, String rule, ElectricCurrent fullLoad) {
-        entries.add(figure(part, "ELE-11", rule, rating_A, fullLoad, MotorCircuit.percentSource()));
-    }
-
-    private Entry figure(
-            String[] part, String equation, String rule, double rating_A, ElectricCurrent fullLoad, Source source) {
         ElectricCurrent rating = new ElectricCurrent(rating_A);
-        return Entry.known(
+        entries.add(Entry.known(
                 id(part[0]),
                 part[1],
                 rating,
                 with(new Step(
-                        equation,
+                        "ELE-11",
                         rule,
                         List.of(new Term("I", "full-load current", fullLoad)),
                         new Term("I_r", "rating", rating),
-                        source)));
+                        MotorCircuit.percentSource()))));
     }
 
     /** On the nameplate current, never on the table's. */
@@ -204,8 +229,7 @@ final class MotorSheet {
             entries.add(Entry.words(
                     id, name, "the drive's own, set to the nameplate current", List.of(), Source.commonPractice()));
         } else if (supply.isPresent() && supply.get().basis() == Supply.Basis.IEC) {
-            entries.add(Entry.words(
-                    id, name, "set to the nameplate current, class 10", List.of(), Source.fromMemory("IEC 60947-4-1")));
+            entries.add(IecBranch.overload(id, use.motor().nameplateCurrent().or(load::current), load));
         } else if (nameplate.isEmpty()) {
             entries.add(Entry.unknown(
                     id,

@@ -2,6 +2,7 @@ package dustwright.engine.sheet;
 
 import static dustwright.engine.sheet.Writing.step;
 
+import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -48,19 +49,21 @@ final class NoiseSheet {
     }
 
     static Optional<Sheet> of(Plant plant, Station station) {
-        return plant.operation().soundOf(station.id()).map(sound -> new NoiseSheet(plant, station, sound).sheet());
+        Optional<StationSound> stated = plant.operation().soundOf(station.id());
+        boolean byMachine =
+                station.producers().stream().anyMatch(p -> !p.sound().equals(VacuumProducer.Sound.UNKNOWN));
+        return stated.isPresent() || byMachine
+                ? Optional.of(new NoiseSheet(plant, station, stated.orElseGet(() -> StationSound.unknown(station.id())))
+                        .sheet())
+                : Optional.empty();
     }
 
     private Sheet sheet() {
-        List<Step> machine = machine();
-        if (machine.isEmpty()) {
-            writing.unknown(
-                    "sound-1m",
-                    "All producers at 1 m",
-                    "Enter the maker's levels: \"casing\", or \"discharge\" with its \"silencer\".");
+        Optional<List<Step>> machines = machines();
+        if (machines.isEmpty()) {
             return writing.sheet("sound", "Sound", Place.Kind.STATION);
         }
-        List<Step> together = together(machine);
+        List<Step> together = machines.get();
         SoundPressureLevel atOneMetre = level(together);
         writing.known("sound-1m", "All producers at 1 m", atOneMetre, together);
         plant.operation()
@@ -84,23 +87,75 @@ final class NoiseSheet {
 
     // ---- at 1 m
 
-    /** One producer: casing under its hood and discharge behind its silencer. */
-    private List<Step> machine() {
+    /** All producers that run in ordinary service, each 1 m away; empty where a level of one is not known. */
+    private Optional<List<Step>> machines() {
         List<Step> steps = new ArrayList<>();
-        List<Term> parts = new ArrayList<>();
-        sound.casing().ifPresent(casing -> parts.add(behind(steps, "casing", casing, sound.hood(), "hood")));
-        sound.discharge().ifPresent(open -> parts.add(behind(steps, "discharge", open, sound.silencer(), "silencer")));
-        if (parts.isEmpty()) {
-            return List.of();
+        List<Term> levels = new ArrayList<>();
+        for (VacuumProducer producer : station.producers()) {
+            if (producer.standby()) {
+                continue;
+            }
+            Optional<Term> level = machine(producer, steps);
+            if (level.isEmpty()) {
+                writing.unknown(
+                        "sound-1m",
+                        "All producers at 1 m",
+                        "The level of " + producer.id()
+                                + " is not known: enter \"casing sound\" or \"discharge sound\" of the"
+                                + " producer, or \"casing\" or \"discharge\" of the station's sound, as its maker states them.");
+                return Optional.empty();
+            }
+            levels.add(level.get());
         }
-        double[] levels = parts.stream().mapToDouble(term -> term.value().si()).toArray();
-        steps.add(new Step(
-                "CST-1",
-                "L = 10 log10 Σ 10^(L_i/10)",
-                parts,
-                new Term("L", "one producer at 1 m", new SoundPressureLevel(SoundLevel.sum_dB(levels))),
-                ENERGIES));
-        return steps;
+        if (levels.isEmpty()) {
+            writing.unknown("sound-1m", "All producers at 1 m", "Every producer stands by.");
+            return Optional.empty();
+        }
+        steps.add(sum(levels, new Term("L", "all running producers, each 1 m away", summed(levels))));
+        return Optional.of(steps);
+    }
+
+    /** One producer: casing under its hood and discharge behind its silencer; its own levels go before the station's. */
+    private Optional<Term> machine(VacuumProducer producer, List<Step> steps) {
+        String of = " of " + producer.id();
+        List<Term> parts = new ArrayList<>();
+        bare("casing", producer, producer.sound().casing(), sound.casing())
+                .ifPresent(level -> parts.add(behind(steps, "casing" + of, level, sound.hood(), "hood")));
+        bare("discharge", producer, producer.sound().discharge(), sound.discharge())
+                .ifPresent(level -> parts.add(behind(steps, "discharge" + of, level, sound.silencer(), "silencer")));
+        if (parts.isEmpty()) {
+            return Optional.empty();
+        }
+        Term level = new Term("L(" + producer.id() + ")", producer.id() + " at 1 m", summed(parts));
+        steps.add(sum(parts, level));
+        return Optional.of(level);
+    }
+
+    /** The producer's own level where the plant file states it, else the station's, else the catalogue's. */
+    private Optional<SoundPressureLevel> bare(
+            String part,
+            VacuumProducer producer,
+            Optional<SoundPressureLevel> own,
+            Optional<SoundPressureLevel> ofStation) {
+        String what = "sound-" + part + "-" + producer.id();
+        String name = (part.equals("casing") ? "Casing of " : "Open discharge of ") + producer.id() + " at 1 m";
+        Source source = producer.sourceOf(part + " sound");
+        boolean catalogue = own.isPresent() && source.confidence() == Confidence.CATALOGUE;
+        Optional<SoundPressureLevel> level = catalogue ? ofStation.or(() -> own) : own.or(() -> ofStation);
+        boolean byOwn = level.equals(own) && !(catalogue && ofStation.isPresent());
+        level.ifPresentOrElse(
+                known -> writing.given(what, name, known, byOwn ? source : Source.entered()),
+                () -> writing.unknown(what, name, "Not stated, so it is not counted below."));
+        return level;
+    }
+
+    private static SoundPressureLevel summed(List<Term> parts) {
+        return new SoundPressureLevel(SoundLevel.sum_dB(
+                parts.stream().mapToDouble(term -> term.value().si()).toArray()));
+    }
+
+    private static Step sum(List<Term> parts, Term result) {
+        return new Step("CST-1", "L = 10 log10 Σ 10^(L_i/10)", parts, result, ENERGIES);
     }
 
     private static Term behind(
@@ -119,24 +174,6 @@ final class NoiseSheet {
                 new Term("L_1", part + ", bare", bare),
                 new Term("D", "insertion loss of the " + what, loss.get())));
         return result;
-    }
-
-    private List<Step> together(List<Step> machine) {
-        int running = (int) station.producers().stream()
-                .filter(producer -> !producer.standby())
-                .map(VacuumProducer::id)
-                .count();
-        List<Step> steps = new ArrayList<>(machine);
-        SoundPressureLevel one = level(machine);
-        SoundPressureLevel all = new SoundPressureLevel(one.decibels() + 10 * Math.log10(Math.max(1, running)));
-        steps.add(step(
-                "CST-1",
-                "L = L_1 + 10 log10 n",
-                ENERGIES,
-                new Term("L", "all running producers, each 1 m away", all),
-                new Term("L_1", "one producer", one),
-                new Term("n", "producers running", new Ratio(Math.max(1, running)))));
-        return steps;
     }
 
     // ---- the operator
@@ -170,6 +207,9 @@ final class NoiseSheet {
                                 new SoundPressureLevel(SoundLevel.sum_dB(machines.decibels(), background.decibels()))),
                         term,
                         new Term("L_b", "everything else there", background))));
+        if (sound.background().isEmpty()) {
+            writing.unknown("sound-background", "Everything else there", "Not stated, so it is not counted below.");
+        }
         writing.known("sound-operator", "Where the operator stands", level(steps), steps);
         exposure(level(steps), steps);
     }

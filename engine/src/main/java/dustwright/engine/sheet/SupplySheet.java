@@ -3,6 +3,7 @@ package dustwright.engine.sheet;
 import dustwright.engine.electrical.MotorCircuit;
 import dustwright.engine.electrical.MotorCircuit.Device;
 import dustwright.engine.electrical.MotorCircuit.MotorType;
+import dustwright.engine.electrical.MotorCurrent;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
@@ -74,8 +75,9 @@ final class SupplySheet {
         List<MotorUse> motors = MotorUse.all(plant);
         List<Term> terms = new ArrayList<>();
         for (MotorUse use : motors) {
+            Optional<ElectricCurrent> input = use.driven() ? use.motor().driveInput() : Optional.empty();
             Optional<ElectricCurrent> current =
-                    FullLoad.of(use, Optional.of(supply)).current();
+                    input.or(() -> FullLoad.of(use, Optional.of(supply)).current());
             if (current.isEmpty()) {
                 entries.add(Entry.unknown(
                         "connected-current",
@@ -83,7 +85,11 @@ final class SupplySheet {
                         "The full-load current of " + use.turned() + " is not known."));
                 return;
             }
-            terms.add(new Term("I(" + use.id() + ")", "full-load current of " + use.turned(), current.get()));
+            terms.add(new Term(
+                    "I(" + use.id() + ")",
+                    (input.isPresent() ? "rated input current of the drive of " : "full-load current of ")
+                            + use.turned(),
+                    current.get()));
         }
         if (terms.isEmpty()) {
             return;
@@ -95,7 +101,30 @@ final class SupplySheet {
         entries.add(Entry.known("connected-current", "All motors together", sum, List.of(adding)));
         if (supply.basis() == Supply.Basis.NEC) {
             feeder(terms, adding);
+        } else {
+            disconnector(terms);
         }
+    }
+
+    /** On an IEC basis: what the disconnector must break; what it and the feeder must be, their tables decide. */
+    private void disconnector(List<Term> terms) {
+        double[] currents_A = terms.stream().mapToDouble(t -> t.value().si()).toArray();
+        ElectricCurrent stalled = new ElectricCurrent(MotorCurrent.stalled_A(currents_A));
+        entries.add(Entry.known(
+                "main-disconnect",
+                "Supply disconnector, least breaking capacity",
+                stalled,
+                List.of(new Step(
+                        "ELE-34",
+                        "I = 6 I_max + Σ I of the others",
+                        terms,
+                        new Term("I", "largest motor stalled, the others running", stalled),
+                        Source.fromMemory("IEC 60204-1, 5.3; six times full load is practice, no source")))));
+        entries.add(Entry.unknown(
+                "feeder",
+                "Feeder and its device",
+                "The tables of IEC 60364-5-52 Annex B decide by method of installation, ambient and grouping, its device by"
+                        + " IEC 60364-4-43; it must carry all motors together."));
     }
 
     private void feeder(List<Term> terms, Step adding) {
@@ -130,6 +159,14 @@ final class SupplySheet {
 
     /** With dual-element fuses in every branch; the largest branch device and the other motors, rounded down. */
     private void feederDevice(List<Term> terms) {
+        if (MotorUse.all(plant).stream().anyMatch(MotorUse::driven)) {
+            entries.add(Entry.unknown(
+                    "feeder-device",
+                    "Feeder fuse, at most",
+                    "A drive's branch device is what its maker lists: with the largest branch device enter it in NEC 430.62 by"
+                            + " hand."));
+            return;
+        }
         List<Term> largestFirst = terms.stream()
                 .sorted(Comparator.comparingDouble((Term t) -> -t.value().si()))
                 .toList();

@@ -32,7 +32,11 @@ final class Writing {
     }
 
     void given(String what, String name, Quantity value) {
-        entries.add(Entry.given(id(what), name, value, Source.entered()));
+        given(what, name, value, Source.entered());
+    }
+
+    void given(String what, String name, Quantity value, Source source) {
+        entries.add(Entry.given(id(what), name, value, source));
     }
 
     void known(String what, String name, Quantity value, List<Step> steps) {

@@ -63,7 +63,8 @@ class ElectricalSheetsTest {
                 m.efficiency(),
                 m.powerFactor(),
                 Optional.of(new Motor.NameplateSpeed(RotationalSpeed.ofRpm(plate_rpm), at)),
-                m.slip());
+                m.slip(),
+                m.driveInput());
     }
 
     private static Supply nec(double volts) {
@@ -114,7 +115,8 @@ class ElectricalSheetsTest {
                 false,
                 Optional.empty(),
                 coupling,
-                Optional.empty());
+                Optional.empty(),
+                VacuumProducer.Sound.UNKNOWN);
         return with(plain.withStation(station.withProducers(List.of(other), Optional.empty())), electrical);
     }
 
@@ -185,7 +187,14 @@ class ElectricalSheetsTest {
         // IEC 60947-4-1 Annex G, from memory: 11 kW is 22 A; star start a third of six times
         assertThat(known(plant, "full-load-current/P1")).isEqualTo(22);
         assertThat(known(plant, "start-current/P1")).isCloseTo(44, within(1e-9));
-        assertThat(unknown(plant, "branch-circuit/P1")).contains("IEC 60204-1");
+        assertThat(unknown(plant, "conductor/P1")).contains("IEC 60364-5-52");
+        assertThat(unknown(plant, "short-circuit/P1")).contains("IEC 60947-4-1");
+        // by hand: each of main and delta contactor sees 22 A / √3, that of the star 22 A / 3
+        assertThat(known(plant, "contactor/P1")).isCloseTo(12.7017, within(1e-3));
+        assertThat(known(plant, "contactor-star/P1")).isCloseTo(7.3333, within(1e-3));
+        assertThat(known(plant, "overload/P1")).isEqualTo(22);
+        // one motor: six times its full-load current, stalled
+        assertThat(known(plant, "main-disconnect")).isCloseTo(132, within(1e-9));
         assertThat(EquipmentSketch.sheets(plant, List.of()).stream()
                         .filter(s -> s.id().startsWith("motor") || s.id().equals("supply"))
                         .flatMap(s -> s.entries().stream())
@@ -207,7 +216,7 @@ class ElectricalSheetsTest {
                 Optional.empty(),
                 new Electrical(Optional.of(nec(480)), Optional.empty()));
         assertThat(unknown(supplied, "overload/P1")).contains("nameplate current");
-        assertThat(unknown(direct(14, nec(480)), "full-load-current/P1")).contains("Not in the table");
+        assertThat(unknown(direct(250, nec(480)), "full-load-current/P1")).contains("Not in the table");
         assertThat(unknown(direct(15, nec(415)), "full-load-current/P1")).contains("415 V");
         assertThat(unknown(direct(15, iec(690)), "full-load-current/P1")).contains("motor efficiency");
     }
@@ -219,7 +228,9 @@ class ElectricalSheetsTest {
                 Optional.of(panel(Optional.empty(), Optional.empty(), Optional.of(new Area(2)))));
         Plant driven = plant(motor(15, Motor.Starting.DIRECT, Optional.empty()), true, Optional.empty(), electrical);
         assertThat(words(driven, "start/P1")).contains("by its drive");
-        assertThat(unknown(driven, "branch-circuit/P1")).contains("rated input current");
+        assertThat(unknown(driven, "conductor/P1")).contains("drive input current");
+        assertThat(unknown(driven, "short-circuit/P1")).contains("maker");
+        assertThat(unknown(driven, "feeder-device")).contains("maker");
         // 15 hp · (1/0.97 − 1) = 346 W of the drive on top of the control load
         assertThat(known(driven, "panel-heat") - known(driven, "control-load")).isCloseTo(345.9, within(0.2));
         // by hand: walls 5.5 · 2 · 15 = 165 W; the rest over 1.204 · 1005 · 15
@@ -300,6 +311,63 @@ class ElectricalSheetsTest {
             assertThat(f.value().si()).isCloseTo(41.9, within(0.1));
         });
         assertThat(known(plant, "coupled-speed/P1") * 60).isCloseTo(1750 * 0.4572 / 0.4 * 0.99, within(1e-6));
+    }
+
+    private static Motor kilowatts(double kW, Optional<Double> driveInput_A) {
+        return new Motor(
+                new Power(1000 * kW),
+                1,
+                Optional.empty(),
+                Optional.of(Motor.Starting.DIRECT),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                0.02,
+                driveInput_A.map(ElectricCurrent::new));
+    }
+
+    /** NEC Table 430.250 at 460 V: 3/4 hp 1.6 A, 1 hp 2.1 A, 7.5 hp 11 A, 15 hp 21 A. */
+    @ParameterizedTest
+    @CsvSource({"0.55, 0.75, 1.6", "0.75, 1, 2.1", "4, 7.5, 11", "11, 15, 21"})
+    void a_motor_in_kilowatts_on_the_national_code_is_looked_up_as_the_next_listed_size_and_says_so(
+            double kW, double hp, double current_A) {
+        Plant plant = plant(
+                kilowatts(kW, Optional.empty()),
+                false,
+                Optional.empty(),
+                new Electrical(Optional.of(nec(480)), Optional.empty()));
+        assertThat(known(plant, "full-load-current/P1")).isEqualTo(current_A);
+        assertThat(known(plant, "table-rating/P1")).isCloseTo(hp * MotorRating.HORSEPOWER_W, within(1e-6));
+        assertThat(known(plant, "connected-current")).isEqualTo(current_A);
+    }
+
+    /** IEC 60947-4-1 Annex G, from memory: 15 hp is the size of 11 kW, 22 A; 12 kW is looked up as 15 kW, 29 A. */
+    @Test
+    void a_motor_in_horsepower_on_an_iec_supply_is_looked_up_by_its_metric_size() {
+        Plant plant = direct(15, iec(400));
+        assertThat(known(plant, "full-load-current/P1")).isEqualTo(22);
+        assertThat(known(plant, "table-rating/P1")).isEqualTo(11_000);
+        Plant between = plant(
+                kilowatts(12, Optional.empty()),
+                false,
+                Optional.empty(),
+                new Electrical(Optional.of(iec(400)), Optional.empty()));
+        assertThat(known(between, "full-load-current/P1")).isEqualTo(29);
+    }
+
+    /** By hand: 125 % of 20 A is 25 A, 12 AWG in NEC Table 310.16 at 75 °C; 115 % is 23 A. */
+    @Test
+    void the_branch_of_a_drive_is_sized_on_its_rated_input_current() {
+        Plant plant = plant(
+                kilowatts(11, Optional.of(20.0)),
+                true,
+                Optional.empty(),
+                new Electrical(Optional.of(nec(480)), Optional.empty()));
+        assertThat(words(plant, "conductor/P1")).startsWith("copper 12 AWG");
+        assertThat(known(plant, "disconnect/P1")).isCloseTo(23, within(1e-9));
+        assertThat(known(plant, "connected-current")).isEqualTo(20);
+        assertThat(unknown(plant, "short-circuit/P1")).contains("430.130");
     }
 
     /** The table's current at 460 V for 1 hp is 2.1 A; NEC 430.250. */

@@ -98,9 +98,15 @@ final class OperationKeys {
             "a station's sound",
             Place.Kind.STATION,
             List.of(
-                    Key.optional("casing", SOUND_LEVEL, "One producer's casing and drive at 1 m."),
+                    Key.optional(
+                            "casing",
+                            SOUND_LEVEL,
+                            "One producer's casing and drive at 1 m, where the producer does not state it."),
                     Key.optional("hood", INSERTION_LOSS, "What a hood over it takes away."),
-                    Key.optional("discharge", SOUND_LEVEL, "One producer's discharge at 1 m, without silencer."),
+                    Key.optional(
+                            "discharge",
+                            SOUND_LEVEL,
+                            "One producer's discharge at 1 m, without silencer, where the producer does not state it."),
                     Key.optional("silencer", INSERTION_LOSS, "What the silencer takes away from the discharge."),
                     Key.optional("operator at", DISTANCE, "Distance of the operator from the producers."),
                     Key.optional("background", SOUND_LEVEL, "Everything else, where the operator stands."),

@@ -63,13 +63,19 @@ final class ProducerKeys {
                     new Word(List.of("direct")),
                     "`direct`: the producer turns as its motor does, on one shaft or by a coupling."),
             Key.optional("nameplate current", CURRENT, "Rated current at the supply's voltage: sizes the overload."),
+            Key.optional(
+                    "drive input current",
+                    CURRENT,
+                    "Rated input current of its drive, from the drive's maker: sizes its branch."),
             Key.optional("motor efficiency", EFFICIENCY, "Efficiency at rated load."),
             Key.optional("power factor", POWER_FACTOR, "Power factor at rated load."));
 
     private static final List<Key> LIMITS = List.of(
             Key.required("deepest vacuum", VACUUM, "Stated limit of vacuum at its inlet."),
             Key.required("greatest rise", RISE, "Stated limit of the air's temperature rise."),
-            Key.optional("silencer", new Keys(SILENCER), "Loss on its discharge."));
+            Key.optional("silencer", new Keys(SILENCER), "Loss on its discharge."),
+            Key.optional("casing sound", SOUND_LEVEL, "Its casing and drive at 1 m, without a hood."),
+            Key.optional("discharge sound", SOUND_LEVEL, "Its open discharge at 1 m, without a silencer."));
 
     private static final Key SPEED_RANGE = Key.derived(
             "speed range",
