@@ -175,8 +175,8 @@ class ExamplesTest {
         String figures = study(stated.plant()).withSheets().sheets().stream()
                 .flatMap(sheet -> Stream.concat(
                         sheet.entries().stream()
-                                .map(entry ->
-                                        sheet.id() + " | " + entry.id() + " | " + Wording.answer(entry.answer(), show)),
+                                .map(entry -> sheet.id() + " | " + entry.id() + " | "
+                                        + Wording.answer(entry.answer(), Wording.across(sheet, show))),
                         sheet.findings().stream()
                                 .map(finding -> sheet.id() + " | " + finding.code() + " | "
                                         + Wording.valueAndLimit(finding, show))))
