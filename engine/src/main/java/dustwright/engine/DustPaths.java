@@ -85,6 +85,15 @@ final class DustPaths {
         return leg.kind() + "/" + leg.id();
     }
 
+    /** The dust in this piece with the largest lump or particle; empty where none is known. */
+    Optional<Dust> coarsest(LegResult leg) {
+        return dustsByLeg.getOrDefault(key(leg), Set.of()).stream()
+                .map(plant::dust)
+                .filter(dust -> dust.largestPiece().isPresent())
+                .max(Comparator.comparing((Dust dust) -> dust.largestPiece().orElseThrow())
+                        .thenComparing(Dust::id));
+    }
+
     /** The dust in this piece that needs the most velocity; empty where the piece carries none. */
     Optional<Dust> mostDemanding(LegResult leg) {
         return dustsByLeg.getOrDefault(key(leg), Set.of()).stream()

@@ -17,9 +17,11 @@ import dustwright.engine.network.NodeResult;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.tubing.Run;
+import dustwright.engine.tubing.Tool;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -52,6 +54,7 @@ final class TubeChecks {
             checks.nearChoking(leg).ifPresent(findings::add);
             checks.wear(leg).ifPresent(findings::add);
             checks.choked(leg).ifPresent(findings::add);
+            checks.lump(leg).ifPresent(findings::add);
         }
         return findings;
     }
@@ -239,6 +242,40 @@ final class TubeChecks {
                 sonic,
                 margin,
                 new Derivation(workings.steps(), source)));
+    }
+
+    /** A lump that does not pass; one that passes is no news. */
+    private Optional<Finding> lump(LegResult leg) {
+        return paths.coarsest(leg).flatMap(dust -> {
+            Length piece = dust.largestPiece().orElseThrow();
+            Optional<Tool> tool = leg.kind() == LegResult.Kind.HOSE
+                    ? Optional.of(plant.tool(plant.inlet(leg.id()).tool()))
+                    : Optional.empty();
+            Optional<Length> opening = tool.flatMap(Tool::widest).filter(widest -> widest.compareTo(leg.bore()) < 0);
+            Length bore = opening.orElse(leg.bore());
+            Place where = opening.isPresent()
+                    ? new Place(Place.Kind.TOOL, tool.orElseThrow().id() + " at " + leg.id())
+                    : place(leg);
+            return bore.compareTo(piece) >= 0 ? Optional.empty() : Optional.of(tooNarrow(where, dust, piece, bore));
+        });
+    }
+
+    private Finding tooNarrow(Place where, Dust dust, Length piece, Length bore) {
+        Source plain = Source.ownReading("a piece wider than the bore does not pass");
+        Step step = new Step(
+                "CON-43",
+                "D ≥ d_max",
+                List.of(new Term("D", "bore, or a round hole of the tool's opening", bore)),
+                new Term("d_max", "largest piece of " + dust.name(), piece),
+                plain);
+        return Finding.of(
+                FindingCode.LUMP,
+                where,
+                duty.state().name(),
+                Side.AT_LEAST,
+                bore,
+                piece,
+                new Derivation(List.of(step), plain));
     }
 
     private Finding finding(

@@ -6,6 +6,8 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Area;
+import dustwright.engine.tubing.Tool;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -41,6 +43,34 @@ class DustChecksTest {
         Finding found = find(plant(0.048, Optional.empty(), Optional.of(0.5)), FindingCode.LOADING_RATIO, "M");
         assertThat(found.holds()).isEqualTo(found.value().si() <= 0.5);
         assertThat(found.value().si()).isBetween(0.3, 3.0);
+    }
+
+    /** 12 mm granules: a hose of 10 mm, a tool's opening of 8 mm or a tube of 11 mm holds them up, wider ones do not. */
+    @Test
+    void a_piece_wider_than_tool_hose_or_tube_is_found_where_it_stops() {
+        assertThat(lumps(0.038, 2e-3, 0.048)).isEmpty();
+        assertThat(lumps(0.010, 2e-3, 0.048)).containsExactly("hose at A");
+        assertThat(lumps(0.038, Math.PI / 4 * 0.008 * 0.008, 0.048)).containsExactly("tool nozzle at A");
+        assertThat(lumps(0.038, 2e-3, 0.011)).containsExactly("run M");
+    }
+
+    private static List<String> lumps(double hose_m, double opening_m2, double bore_m) {
+        Plant plant = new PlantSketch()
+                .dust("granules", 0.012, 900)
+                .hose("hose", hose_m, 5, 1e-4)
+                .tool("nozzle", new Tool.Law.Opening(new Area(opening_m2), 0.9))
+                .tube("T", bore_m, 4.5e-5)
+                .inlet("A", "hose", "nozzle", 0, Optional.of("granules"), 1e-4)
+                .run("M", "A", "REC", "T", 5, 0.5)
+                .station("REC")
+                .lobe("P", 0.05)
+                .and()
+                .plant();
+        List<Finding> found = findings(plant).stream()
+                .filter(f -> f.code() == FindingCode.LUMP)
+                .toList();
+        assertThat(found).allMatch(f -> !f.holds() && f.limit().si() == 0.012);
+        return found.stream().map(f -> f.where().toString()).toList();
     }
 
     private static Finding find(Plant plant, FindingCode code, String piece) {

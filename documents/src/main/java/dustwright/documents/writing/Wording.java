@@ -48,6 +48,7 @@ public final class Wording {
             case LOADING_RATIO -> "Not too much dust per air in";
             case NEAR_CHOKING -> "Air lifts the dust in";
             case DUST_LOSS -> "Loss known by";
+            case LUMP -> "Largest piece passes";
             case WEAR_VELOCITY -> "Air not too fast in";
             case PRODUCER_VACUUM -> "Vacuum not too deep at";
             case PRODUCER_POWER -> "Motor strong enough at";
@@ -94,6 +95,7 @@ public final class Wording {
             case LOADING_RATIO -> "Too much dust per air in";
             case NEAR_CHOKING -> "No dilute flow through";
             case DUST_LOSS -> "Loss unknown by";
+            case LUMP -> "Largest piece does not pass";
             case WEAR_VELOCITY -> "Air wears";
             case PRODUCER_VACUUM -> "Too deep a vacuum at";
             case PRODUCER_POWER -> "Motor overloaded at";

@@ -2,6 +2,7 @@ package dustwright.engine.conveying;
 
 import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.receiver.ClothDust;
 import dustwright.engine.receiver.HopperDust;
@@ -33,6 +34,11 @@ public record Dust(
         Optional<Boolean> combustible,
         ClothDust onCloth,
         HopperDust inHopper) {
+
+    /** The largest piece that must pass: the largest lump, or a particle where no lump is stated; empty where neither is known. */
+    public Optional<Length> largestPiece() {
+        return inHopper.largestLump().or(() -> particle.map(Particle::size));
+    }
 
     /** A dust of which no more than this is known. */
     public Dust(

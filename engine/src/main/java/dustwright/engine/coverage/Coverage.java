@@ -6,6 +6,9 @@ import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.Network;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.tubing.Hose;
+import dustwright.engine.tubing.Tube;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +19,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.stream.Stream;
 
 /**
  * Whether every requirement of a plant holds whichever of its inlets are open, so many at once, and which set is the worst for which
@@ -204,6 +208,9 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
             String doubt = users == 0 ? "" : unknownDust(condition).orElse("");
             doubt = doubt.isEmpty() ? doubt(tally, method) : doubt;
             doubt = doubt.isEmpty() ? widening.doubt() : doubt;
+            doubt = doubt.isEmpty() && method != Method.EVERY_SET && lumpMayStop()
+                    ? "some dust has pieces wider than some bore, and only solving every set tells whether they come there"
+                    : doubt;
             Verdict verdict = fails ? Verdict.FAILS : doubt.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
             boolean counted = method == Method.EVERY_SET
                     && BigInteger.valueOf(tally.solved()).equals(sets);
@@ -218,6 +225,21 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
                     tally.worst(),
                     widening.greatest(),
                     doubt);
+        }
+
+        /** Whether the largest piece of any dust is wider than the narrowest hose, tube or tool of the plant. */
+        private boolean lumpMayStop() {
+            double widest_m = plant.dusts().stream()
+                    .flatMap(dust -> dust.largestPiece().stream())
+                    .mapToDouble(Length::metres)
+                    .max()
+                    .orElse(0);
+            return Stream.of(
+                            plant.hoses().stream().map(Hose::bore),
+                            plant.tubes().stream().map(Tube::bore),
+                            plant.tools().stream().flatMap(tool -> tool.widest().stream()))
+                    .flatMap(bores -> bores)
+                    .anyMatch(bore -> bore.metres() < widest_m);
         }
 
         /** A dust whose loss is not known and that some set feeds: then nothing is shown to hold. */

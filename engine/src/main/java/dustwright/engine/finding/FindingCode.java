@@ -33,6 +33,10 @@ public enum FindingCode {
             "This dust is fed and slows the air by an amount that is not known: pressures, flows and velocities of this set are those of air"
                     + " alone, and what holds for air alone is not shown to hold.",
             "Enter \"particle size\" and \"particle density\" of this dust."),
+    LUMP(
+            "Room for the largest piece",
+            "The largest piece of this dust is wider than the bore: it stops here and plugs the way.",
+            "Keep such pieces out by a screen at the tool and state what still gets in as \"largest lump\", or use a wider tool, hose or tube."),
     WEAR_VELOCITY(
             "Velocity that wears",
             "At its fastest point this tube runs above the stated upper velocity; bends wear and product breaks.",

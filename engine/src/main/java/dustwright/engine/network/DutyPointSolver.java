@@ -79,7 +79,7 @@ public final class DutyPointSolver {
                 reason = newton.solve();
             }
             if (reason != null) {
-                return reason;
+                return (round > 0 && dust.any() ? "solved without dust, not with what is fed: " : "") + reason;
             }
             boolean joined = junctions.settled(unknowns);
             boolean parted = dust.settled(unknowns);

@@ -2,8 +2,10 @@ package dustwright.engine.tubing;
 
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
 import java.util.List;
+import java.util.Optional;
 
 /** What is at the end of a hose: a floor tool, a crevice nozzle, an open end. */
 public record Tool(String id, Law law) {
@@ -21,6 +23,13 @@ public record Tool(String id, Law law) {
                 points = List.copyOf(points);
             }
         }
+    }
+
+    /** What passes it at most: a round hole of the area of its opening; absent where the opening is not stated. */
+    public Optional<Length> widest() {
+        return law instanceof Law.Opening opening
+                ? Optional.of(new Length(2 * Math.sqrt(opening.area().squareMetres() / Math.PI)))
+                : Optional.empty();
     }
 
     /** One point of a measured tool curve: the flow it passes at a vacuum in the hose end. */

@@ -8,9 +8,11 @@ import static org.assertj.core.api.Assertions.within;
 import dustwright.engine.audit.Audit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.LeakCoefficient;
+import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.tubing.Inlet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -151,6 +153,83 @@ class DustLawsTest {
                 }
             }
         });
+    }
+
+    /** Whoever picks up more gets less air, whoever else is on: trees, loops, wyes, one station or two. */
+    @TestFactory
+    Stream<DynamicTest> more_feed_never_gives_its_own_tool_more_air() {
+        return seeds(90, seed -> {
+            RandomPlants.Case random = moderate(network(seed), seed);
+            List<Inlet> inlets = random.plant().inlets();
+            String user = inlets.get(seed % inlets.size()).id();
+            Set<String> open = new TreeSet<>(random.state().open());
+            Set<String> feeding = new TreeSet<>(random.state().feeding());
+            open.add(user);
+            feeding.add(user);
+            State state = random.state().withOpen(List.copyOf(open)).withFeeding(feeding);
+            double before = Double.MAX_VALUE;
+            for (double factor : new double[] {0, 1, 1.5, 3}) {
+                DutyPoint duty = solved(fedMore(random.plant(), user, factor), state);
+                double flow = tool(duty, user);
+                assertThat(flow)
+                        .as(user + " at " + factor + " times its feed")
+                        .isLessThanOrEqualTo(before + ROUNDING * Math.abs(before));
+                before = flow;
+            }
+        });
+    }
+
+    @TestFactory
+    Stream<DynamicTest> more_leak_never_gives_a_tool_more_air_in_loops_either() {
+        return seeds(60, seed -> {
+            RandomPlants.Case random = moderate(RandomPlants.plain(seed, legs(seed) / 3 + 5, true), seed);
+            DutyPoint tight = solved(random.plant(), random.state());
+            DutyPoint leaky = solved(withLeaks(random.plant(), 3), random.state());
+            double before = 0;
+            double after = 0;
+            for (String user : random.state().open()) {
+                before += tool(tight, user);
+                after += tool(leaky, user);
+            }
+            assertThat(after).isLessThanOrEqualTo(before * (1 + ROUNDING));
+        });
+    }
+
+    /** By seed a tree, loops, wyes, or a tree of one or two stations with relief, bleeds and drives. */
+    private static RandomPlants.Case network(int seed) {
+        int legs = legs(seed) / 3 + 5;
+        return switch (seed % 4) {
+            case 0 -> RandomPlants.plain(seed, legs, false);
+            case 1 -> RandomPlants.plain(seed, legs, true);
+            case 2 -> RandomPlants.wyes(seed, legs);
+            default -> RandomPlants.tree(seed, legs);
+        };
+    }
+
+    private static double tool(DutyPoint duty, String inlet) {
+        return duty.inlets().stream()
+                .filter(i -> i.id().equals(inlet))
+                .mapToDouble(i -> i.flow().kgPerSecond())
+                .sum();
+    }
+
+    private static Plant fedMore(Plant plant, String user, double factor) {
+        return DustyPlants.withInlets(
+                plant,
+                plant.inlets().stream()
+                        .map(i -> i.id().equals(user)
+                                ? new Inlet(
+                                        i.id(),
+                                        i.at(),
+                                        i.hose(),
+                                        i.tool(),
+                                        i.valveK(),
+                                        i.leak(),
+                                        i.zone(),
+                                        i.dust(),
+                                        new MassFlow(factor * i.feed().kgPerSecond()))
+                                : i)
+                        .toList());
     }
 
     @Test

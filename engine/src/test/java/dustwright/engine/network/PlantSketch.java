@@ -144,7 +144,7 @@ public final class PlantSketch {
         return inlet(id, "H", "floor", 8e-9, Optional.of(dust), feed_kgPerS);
     }
 
-    private PlantSketch inlet(
+    public PlantSketch inlet(
             String id, String hose, String tool, double leak, Optional<String> dust, double feed_kgPerS) {
         inlets.add(new Inlet(
                 id, Optional.empty(), hose, tool, 0.5, new LeakCoefficient(leak), "", dust, new MassFlow(feed_kgPerS)));

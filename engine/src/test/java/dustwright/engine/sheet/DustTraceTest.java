@@ -3,6 +3,10 @@ package dustwright.engine.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.discharge.Discharge;
+import dustwright.engine.discharge.DischargeLine;
+import dustwright.engine.discharge.DustFlow;
+import dustwright.engine.discharge.WorkWeek;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.DustyPlants;
 import dustwright.engine.network.DutyPoint;
@@ -11,8 +15,10 @@ import dustwright.engine.network.LegResult;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.network.RandomPlants;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -62,6 +68,48 @@ class DustTraceTest {
             double sum = bySolver.values().stream().mapToDouble(x -> x).sum();
             assertThat(arrival.total().kgPerSecond()).isCloseTo(sum, within(1e-10 * Math.max(1e-3, sum)));
         });
+    }
+
+    /** From the tools of loops, wyes and several stations to bags and receivers over a working week: nothing gets lost. */
+    @TestFactory
+    Stream<DynamicTest> what_tools_pick_up_in_a_week_lies_in_the_bags_and_receivers_of_all_stations() {
+        return IntStream.range(0, 60)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
+                    int legs = 10 + seed * 2;
+                    RandomPlants.Case clean = switch (seed % 4) {
+                        case 0 -> RandomPlants.tree(seed, legs);
+                        case 1 -> RandomPlants.plain(seed, legs, true);
+                        case 2 -> RandomPlants.wyes(seed, legs);
+                        default -> RandomPlants.wyesInLoops(seed, legs);
+                    };
+                    RandomPlants.Case random = DustyPlants.of(clean, seed);
+                    Plant plant = DustyPlants.withFeeds(random.plant(), 0.05);
+                    DutyPoint duty = solved(plant, random.state());
+                    double inBags_kg = 0;
+                    for (Station station : plant.stations()) {
+                        double rate = DustArrival.of(plant, duty, station.id())
+                                .total()
+                                .kgPerSecond();
+                        DischargeLine line = new DischargeLine(OptionalDouble.of(10), 1e6, 250 + 10 * seed, 600, true);
+                        DustFlow flow =
+                                Discharge.over(line, WorkWeek.ofShifts(5, 2, 28_800, 9_000 + 50 * seed, rate), 1, 0);
+                        inBags_kg += flow.removed_kg() + flow.container_kg() + flow.receiver_kg();
+                    }
+                    double fed = random.state().open().stream()
+                            .filter(random.state().feeding()::contains)
+                            .filter(id -> drawing(duty, id))
+                            .mapToDouble(id -> plant.inlet(id).feed().kgPerSecond())
+                            .sum();
+                    double fed_kg = fed * 10 * (9_000 + 50 * seed);
+                    assertThat(inBags_kg).isCloseTo(fed_kg, within(1e-9 * Math.max(fed_kg, 1e-9)));
+                }));
+    }
+
+    private static boolean drawing(DutyPoint duty, String inlet) {
+        return duty.legs().stream()
+                .anyMatch(leg -> leg.kind() == LegResult.Kind.HOSE
+                        && leg.id().equals(inlet)
+                        && leg.flow().kgPerSecond() > 0);
     }
 
     /** Sand is fed where only station A draws, flour between both: each is shared for itself, not as a mixture. */

@@ -48,6 +48,9 @@ final class DustKeys {
                             new ListOf(new Shape.Parts(List.of(STRENGTH, STRENGTH)), 2),
                             "Measured points [consolidating stress, unconfined strength], by a shear cell."),
                     Key.optional("repose", REPOSE, "Angle of repose."),
-                    Key.optional("largest lump", LUMP, "Largest piece that gets into the receiver.")),
+                    Key.optional(
+                            "largest lump",
+                            LUMP,
+                            "Largest piece that gets in: it must pass tool, hose and tubing, and the hopper's outlet.")),
             List.of());
 }
