@@ -30,6 +30,17 @@ final class OperationRelations {
         top.section("costs").ifPresent(this::costs);
         stationsOf("compressed air");
         stationsOf("sound");
+        double shift_s = top.section("usage")
+                .flatMap(u -> u.section("shifts"))
+                .flatMap(shifts -> shifts.find("length", Duration.class))
+                .map(Duration::seconds)
+                .orElse(8 * 3600.0);
+        for (Section sound : top.namedSections("sound")) {
+            sound.find("time there", Duration.class)
+                    .filter(there -> there.seconds() > shift_s)
+                    .ifPresent(there -> fault(
+                            sound, "time there", "more time there than a shift has", "at most the shift's length"));
+        }
     }
 
     private void container(Section container) {

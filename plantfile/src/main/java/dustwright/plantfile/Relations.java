@@ -224,12 +224,27 @@ final class Relations {
                     "a panel that may not get warmer than the air around it",
                     "\"inside\" above \"ambient\"");
         }
+        panel.find("area class", String.class)
+                .filter(area -> area.startsWith("unclassified"))
+                .ifPresent(area -> sameSideOfTheWall(panel, area));
         if (panel.has("exposure")
                 && panel.find("area class", String.class)
                         .filter(area -> !area.startsWith("unclassified"))
                         .isPresent()) {
             fault(panel, "exposure", "an exposure beside a classified area", "the area class alone: it governs");
         }
+    }
+
+    /** A type for indoors does not stand outdoors, nor does rain fall indoors. */
+    private void sameSideOfTheWall(Section panel, String area) {
+        boolean outdoors = area.endsWith("outdoor");
+        panel.find("exposure", String.class)
+                .filter(exposure -> outdoors ? exposure.contains("indoor") : exposure.contains("outdoor"))
+                .ifPresent(exposure -> fault(
+                        panel,
+                        "exposure",
+                        "an exposure \"" + exposure + "\" in an area \"" + area + "\"",
+                        outdoors ? "outdoor, outdoor dusty or hosed down" : "dusty indoor or hosed down"));
     }
 
     private void station(Section station) {

@@ -93,6 +93,9 @@ class ElectricalKeysTest {
                 "fault current: 22 kA     | fault current: 22           | a number without a unit                  | 22 kA",
                 "area class: Class II Div 2 | area class: Class II Div 3 | none of the words known here            | \"Class II Div 1\"",
                 "classified by: owner     | exposure: hosed down        | an exposure beside a classified area     | governs",
+                "area class: Class II Div 2 | area class: \"unclassified, outdoor\", exposure: dusty indoor | exposure \"dusty indoor\" in an area | outdoor dusty",
+                "area class: Class II Div 2 | area class: \"unclassified, dusty indoor\", exposure: outdoor | exposure \"outdoor\" in an area | hosed down",
+                "time there: 1 h          | time there: 9 h             | more time there than a shift has         | at most the shift",
                 "ambient: 40 degC         | ambient: 55 degC, inside: 50 degC | may not get warmer than the air    | above",
                 "surface: 3 m2            | control: 12 V DC            | none of the words known here             | 24 V DC",
                 "motor: 15 hp             | service factor: 2           | outside what is sensible                 | 1 to 1.5",
@@ -105,6 +108,9 @@ class ElectricalKeysTest {
                 java.util.regex.Pattern.quote(good), bad == null ? "" : bad.replace("; ", "\n        "));
         assertThat(text).isNotEqualTo(TEXT);
         assertThat(FaultsTest.faults(text))
-                .anySatisfy(f -> assertThat(f.text()).contains(message).contains(expected));
+                .anySatisfy(f -> assertThat(f.text())
+                        .containsPattern("line [1-9][0-9]*, column [1-9][0-9]*: ")
+                        .contains(message)
+                        .contains(expected));
     }
 }

@@ -6,7 +6,6 @@ import dustwright.engine.air.Air;
 import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
 import dustwright.engine.cost.CompressedAir;
-import dustwright.engine.discharge.WorkWeek;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
@@ -23,6 +22,7 @@ import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.FreeAirVolume;
 import dustwright.engine.quantity.Frequency;
 import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Volume;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -222,7 +222,7 @@ final class AirUseSheet {
                                         "free air of the seal in a week",
                                         new FreeAirVolume(
                                                 changes * once.result().value().si())),
-                                new Term("N", "changes (DIS-6)", new Frequency(changes / WorkWeek.WEEK_s)),
+                                new Term("N", "changes in a week (DIS-6)", new Ratio(changes)),
                                 new Term(
                                         "V_free",
                                         "free air each time",

@@ -128,6 +128,15 @@ final class PanelSheet {
     }
 
     private void purge(AreaClass area) {
+        if (area == AreaClass.ZONE_20) {
+            entries.add(Entry.words(
+                    "purge",
+                    "Alternative: purged enclosure",
+                    "none: pressurization is no type of protection for Zone 20; move the panel out",
+                    List.of(),
+                    Source.fromMemory("IEC 60079-2: pxb and pyb for Zone 21, pzc for Zone 22")));
+            return;
+        }
         division(area).ifPresent(d -> {
             Enclosure.Purge purge = Enclosure.Purge.of(d, false);
             entries.add(Entry.words(
@@ -210,12 +219,14 @@ final class PanelSheet {
 
     private void heat(ElectricPower control) {
         List<Step> steps = new ArrayList<>();
-        double heat_W = control.watts();
+        List<Term> parts = new ArrayList<>();
+        parts.add(new Term("P_control", "control load", control));
         for (MotorUse use : motors) {
             if (use.driven() && panel.drivesInside()) {
                 ElectricPower loss = new ElectricPower(
                         PanelHeat.driveLoss_W(use.motor().nameplate().watts(), DRIVE_EFFICIENCY));
-                heat_W += loss.watts();
+                Term left = new Term("P_loss(" + use.id() + ")", "left in the panel by its drive", loss);
+                parts.add(left);
                 steps.add(new Step(
                         "ELE-19",
                         "P_loss = P (1/η − 1)",
@@ -225,17 +236,14 @@ final class PanelSheet {
                                         "nameplate of " + use.id(),
                                         use.motor().nameplate()),
                                 new Term("η", "efficiency of its drive", new Ratio(DRIVE_EFFICIENCY))),
-                        new Term("P_loss", "left in the panel", loss),
+                        left,
                         Source.commonPractice()));
             }
         }
-        ElectricPower heat = new ElectricPower(heat_W);
-        steps.add(new Step(
-                "ELE-24",
-                "P = P_control + Σ P_loss",
-                List.of(new Term("P_control", "control load", control)),
-                new Term("P", "heat made inside", heat),
-                ENERGY));
+        ElectricPower heat = new ElectricPower(
+                parts.stream().mapToDouble(t -> t.value().si()).sum());
+        steps.add(
+                new Step("ELE-24", "P = P_control + Σ P_loss", parts, new Term("P", "heat made inside", heat), ENERGY));
         entries.add(Entry.known("panel-heat", "Heat made inside", heat, steps));
         cooling(heat, steps);
     }
@@ -290,7 +298,7 @@ final class PanelSheet {
                 PanelHeat.coolingAir_m3PerS(heat.watts(), walls.watts(), rise.kelvin(), density.kgPerCubicMetre()));
         steps.add(new Step(
                 "ELE-21",
-                "Q = max(0, P − P_walls) / (ρ cp ΔT)",
+                "Q = max(0, P − P_walls) / (ρ cp ΔT), cp 1005 J/(kg K)",
                 List.of(
                         new Term("P", "heat made inside", heat),
                         new Term("P_walls", "passed by the walls", walls),

@@ -18,7 +18,6 @@ import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.ElectricalEnergy;
 import dustwright.engine.quantity.FreeAirVolume;
-import dustwright.engine.quantity.Frequency;
 import dustwright.engine.quantity.Money;
 import dustwright.engine.quantity.Price;
 import dustwright.engine.quantity.Quantity;
@@ -30,7 +29,6 @@ import java.util.Optional;
 /** What a year of the plant costs at its shifts, and its whole life in present value. Only what has a price is counted. */
 final class RunningCostSheet {
     private static final Source DEFINITION = Source.published("definition");
-    private static final Source NIST = Source.published("NIST Handbook 135");
     private static final double YEAR_s = 52 * WorkWeek.WEEK_s;
 
     private final Plant plant;
@@ -40,9 +38,12 @@ final class RunningCostSheet {
     private final List<DustWeek> weeks;
     private final Writing writing = new Writing("");
     private final List<Term> yearly = new ArrayList<>();
-    private final List<LifeCycle.Yearly> overYears = new ArrayList<>();
-    private final List<LifeCycle.Once> once = new ArrayList<>();
+    private final List<Growing> overYears = new ArrayList<>();
+    private final List<Payment> once = new ArrayList<>();
     private final List<String> unpriced = new ArrayList<>();
+
+    /** A yearly cost at today's price and how that price grows. */
+    private record Growing(Term cost, double growth) {}
 
     private RunningCostSheet(Plant plant, Costs costs, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
         this.plant = plant;
@@ -60,7 +61,7 @@ final class RunningCostSheet {
     }
 
     private Sheet sheet() {
-        Optional<ElectricalEnergy> energy = energy();
+        Optional<Step> energy = energy();
         energyCost(energy);
         airCost();
         changes();
@@ -72,8 +73,8 @@ final class RunningCostSheet {
 
     // ---- energy and air
 
-    private Optional<ElectricalEnergy> energy() {
-        double total_J = 0;
+    private Optional<Step> energy() {
+        List<Term> all = new ArrayList<>();
         for (Station station : plant.stations()) {
             Outcome<List<Step>> outcome = new StationEnergy(plant, station, ways, costs).ofYear(duties);
             String what = "energy-" + station.id();
@@ -86,12 +87,18 @@ final class RunningCostSheet {
             List<Step> steps = ((Outcome.Solved<List<Step>>) outcome).value();
             Quantity energy = steps.get(steps.size() - 1).result().value();
             writing.known(what, name, energy, steps);
-            total_J += energy.si();
+            all.add(new Term("E(" + station.id() + ")", "energy of a year", energy));
         }
-        return Optional.of(new ElectricalEnergy(total_J));
+        double total_J = all.stream().mapToDouble(t -> t.value().si()).sum();
+        return Optional.of(new Step(
+                "CST-11",
+                "E = Σ E",
+                all,
+                new Term("E", "energy of all stations, a year", new ElectricalEnergy(total_J)),
+                DEFINITION));
     }
 
-    private void energyCost(Optional<ElectricalEnergy> energy) {
+    private void energyCost(Optional<Step> energy) {
         if (energy.isEmpty()) {
             return;
         }
@@ -100,18 +107,19 @@ final class RunningCostSheet {
             return;
         }
         Price price = costs.electricity().get();
-        double cost = Energy.cost(energy.get().joules() / 3.6e6, price.si() * 3.6e6);
+        double cost = Energy.cost(energy.get().result().value().si() / 3.6e6, price.si() * 3.6e6);
         amount(
                 "energy-cost",
                 "Energy, a year",
                 new Money(cost, price.currency()),
                 costs.growth().value(),
+                energy.get(),
                 step(
                         "CST-12",
                         "cost = E price",
                         DEFINITION,
                         new Term("cost", "energy, a year", new Money(cost, price.currency())),
-                        new Term("E", "energy of all stations, a year", energy.get()),
+                        energy.get().result(),
                         new Term("price", "of energy", price)));
     }
 
@@ -124,22 +132,36 @@ final class RunningCostSheet {
             return;
         }
         Price price = costs.compressedAir().get();
-        double year_m3 = shifts().get().weeksPerYear()
-                * plant.stations().stream()
-                        .mapToDouble(s -> AirUseSheet.perWeek_m3(plant, s, duties, ways, weeks))
-                        .sum();
+        int weeksPerYear = shifts().get().weeksPerYear();
+        List<Term> perWeek = plant.stations().stream()
+                .map(s -> new Term(
+                        "V(" + s.id() + ")",
+                        "free air of pulses and seals in a week",
+                        new FreeAirVolume(AirUseSheet.perWeek_m3(plant, s, duties, ways, weeks))))
+                .toList();
+        double year_m3 =
+                weeksPerYear * perWeek.stream().mapToDouble(t -> t.value().si()).sum();
+        List<Term> inputs = new ArrayList<>(perWeek);
+        inputs.add(new Term("n", "weeks worked in a year", new Ratio(weeksPerYear)));
+        Step volume = new Step(
+                "CST-16",
+                "V = n Σ V",
+                inputs,
+                new Term("V", "free air of pulses and seals, a year", new FreeAirVolume(year_m3)),
+                DEFINITION);
         Money cost = new Money(year_m3 * price.si(), price.currency());
         amount(
                 "air-cost",
                 "Compressed air, a year",
                 cost,
                 costs.growth().value(),
+                volume,
                 step(
                         "CST-12",
                         "cost = V price",
                         DEFINITION,
                         new Term("cost", "compressed air, a year", cost),
-                        new Term("V", "free air of pulses and seals, a year", new FreeAirVolume(year_m3)),
+                        volume.result(),
                         new Term("price", "of compressed air", price)));
     }
 
@@ -150,64 +172,73 @@ final class RunningCostSheet {
     // ---- containers and work
 
     private void changes() {
-        double perYear = 0;
+        List<Term> perStation = new ArrayList<>();
         double change_s = 0;
         for (Station station : plant.stations()) {
             Optional<DustWeek> week = DustWeek.at(station, weeks);
             if (week.isPresent()) {
                 double changes =
                         week.get().flow().changesPerWeek() * week.get().flow().weeks();
-                perYear += changes;
+                perStation.add(new Term(
+                        "N(" + station.id() + ")",
+                        "changes a year, those of a week (DIS-6) times "
+                                + week.get().flow().weeks() + " weeks",
+                        new Ratio(changes)));
                 change_s += changes * week.get().line().change_s();
             }
         }
+        double perYear = perStation.stream().mapToDouble(t -> t.value().si()).sum();
         if (perYear <= 0) {
             return;
         }
-        Frequency often = new Frequency(perYear / YEAR_s);
-        containers(often, perYear);
-        labour(often, perYear, change_s / perYear);
+        Step all = new Step(
+                "DIS-6", "N = Σ N", perStation, new Term("N", "changes a year", new Ratio(perYear)), DEFINITION);
+        containers(all);
+        labour(all, change_s / perYear);
     }
 
-    private void containers(Frequency often, double perYear) {
+    private void containers(Step changes) {
         if (costs.container().isEmpty()) {
             missing("container-cost", "Containers, a year", "container");
             return;
         }
         Money each = costs.container().get();
-        Money cost = new Money(perYear * each.amount(), each.currency());
+        Money cost = new Money(changes.result().value().si() * each.amount(), each.currency());
         amount(
                 "container-cost",
                 "Containers, a year",
                 cost,
                 0,
+                changes,
                 step(
                         "CST-12",
                         "cost = N price",
                         DEFINITION,
                         new Term("cost", "containers, a year", cost),
-                        new Term("N", "changes, spread over the year", often),
+                        changes.result(),
                         new Term("price", "of one container", each)));
     }
 
-    private void labour(Frequency often, double perYear, double change_s) {
+    private void labour(Step changes, double change_s) {
         if (costs.labour().isEmpty()) {
             missing("labour-cost", "Work of changes, a year", "labour");
             return;
         }
         Price rate = costs.labour().get();
-        Money cost = new Money(LifeCycle.changeLabour(perYear, change_s, rate.si() * 3600), rate.currency());
+        Money cost = new Money(
+                LifeCycle.changeLabour(changes.result().value().si(), change_s, rate.si() * 3600), rate.currency());
         amount(
                 "labour-cost",
                 "Work of changes, a year",
                 cost,
                 0,
+                changes,
                 step(
                         "CST-25",
                         "cost = N t rate",
                         DEFINITION,
                         new Term("cost", "work of changes, a year", cost),
-                        new Term("N", "changes, spread over the year", often),
+                        changes.result(),
                         new Term("t", "time of a change", new Duration(change_s)),
                         new Term("rate", "of labour", rate)));
     }
@@ -241,18 +272,19 @@ final class RunningCostSheet {
         writing.known("filter-cost", "Filter elements, mean of a year", cost, List.of(step));
         yearly.add(step.result());
         for (int year = lasts; year < costs.years().orElse(0); year += lasts) {
-            once.add(new LifeCycle.Once(each, year));
+            once.add(new Payment("filter elements in year " + year, each, year));
         }
     }
 
-    private void amount(String what, String name, Money cost, double growth, Step step) {
-        writing.known(what, name, cost, List.of(step));
-        count(step.result().meaning(), cost, growth);
+    private void amount(String what, String name, Money cost, double growth, Step... steps) {
+        writing.known(what, name, cost, List.of(steps));
+        count(steps[steps.length - 1].result().meaning(), cost, growth);
     }
 
     private void count(String meaning, Money cost, double growth) {
-        yearly.add(new Term("cost", meaning, cost));
-        overYears.add(new LifeCycle.Yearly(cost.amount(), growth));
+        Term term = new Term("cost", meaning, cost);
+        yearly.add(term);
+        overYears.add(new Growing(term, growth));
     }
 
     private void missing(String what, String name, String key) {
@@ -297,24 +329,10 @@ final class RunningCostSheet {
         Money first = costs.investment().get();
         double rate = costs.interest().get().value();
         int years = costs.years().get();
-        costs.residual().ifPresent(residual -> once.add(new LifeCycle.Once(-residual.amount(), years)));
-        Money cost = new Money(LifeCycle.cost(first.amount(), once, overYears, rate, years), first.currency());
-        List<Term> inputs = new ArrayList<>();
-        inputs.add(new Term("I", "first cost", first));
-        inputs.addAll(yearly);
-        costs.residual().ifPresent(residual -> inputs.add(new Term("R", "worth at the end", residual)));
-        inputs.add(new Term("d", "discount rate a year", costs.interest().get()));
-        inputs.add(new Term("e", "growth of energy prices a year", costs.growth()));
-        inputs.add(new Term("n", "years", new Ratio(years)));
-        writing.known(
-                "life-cycle-cost",
-                "Life-cycle cost, present value" + note(),
-                cost,
-                List.of(new Step(
-                        "CST-23",
-                        "LCC = I + Σ cost UPV*(d, e, n) + Σ filters (1 + d)^−year − R (1 + d)^−n",
-                        inputs,
-                        new Term("LCC", "life-cycle cost in present value", cost),
-                        NIST)));
+        costs.residual().ifPresent(residual -> once.add(new Payment("worth at the end", -residual.amount(), years)));
+        PresentValue value = new PresentValue(rate, years, first);
+        overYears.forEach(part -> value.yearly(part.cost(), part.growth()));
+        once.forEach(value::once);
+        writing.known("life-cycle-cost", "Life-cycle cost, present value" + note(), value.total(), value.steps());
     }
 }

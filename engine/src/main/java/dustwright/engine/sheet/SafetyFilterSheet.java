@@ -10,8 +10,11 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.StatedLoss;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.receiver.AfterFilter;
@@ -26,17 +29,18 @@ final class SafetyFilterSheet {
 
     private SafetyFilterSheet() {}
 
-    static Optional<Sheet> of(Station station, List<DutyPoint> duties) {
-        return station.safetyFilter().map(loss -> sheet(station, loss, duties));
+    static Optional<Sheet> of(Plant plant, Station station, List<DutyPoint> duties) {
+        AbsolutePressure barometer = plant.site().air().ambient();
+        return station.safetyFilter().map(loss -> sheet(station, loss, barometer, duties));
     }
 
-    private static Sheet sheet(Station station, StatedLoss loss, List<DutyPoint> duties) {
+    private static Sheet sheet(Station station, StatedLoss loss, AbsolutePressure barometer, List<DutyPoint> duties) {
         Writing writing = new Writing(station.id());
         writing.given("safety-loss", "Stated pressure drop", loss.loss());
         writing.given("safety-loss-at", "Free air at which it holds", loss.at());
         duties.stream()
                 .max(Comparator.comparing(d -> result(d, station).throughFilter()))
-                .ifPresent(duty -> load(writing, station, duty));
+                .ifPresent(duty -> load(writing, station, loss, barometer, duty));
         station.safetyRating()
                 .efficiencyClass()
                 .ifPresentOrElse(
@@ -48,7 +52,8 @@ final class SafetyFilterSheet {
         return writing.sheet("safety-filter", "Safety filter", Place.Kind.SAFETY_FILTER);
     }
 
-    private static void load(Writing writing, Station station, DutyPoint duty) {
+    private static void load(
+            Writing writing, Station station, StatedLoss loss, AbsolutePressure barometer, DutyPoint duty) {
         StationResult result = result(duty, station);
         FreeAirFlow through = FreeAirFlow.of(result.throughFilter());
         writing.known(
@@ -60,17 +65,24 @@ final class SafetyFilterSheet {
                         "Q = w / ρ_ref, ρ_ref at 101 325 Pa, 20 °C, dry",
                         Source.ownReading("reference state of free air: 101 325 Pa, 20 °C, dry"),
                         new Term("Q", "free air through the safety filter", through),
-                        new Term("w", "air through the filters", result.throughFilter()))));
+                        new Term("w", "air through the filters", result.throughFilter()),
+                        new Term("ρ_ref", "density of free air", new Density(FreeAirFlow.REFERENCE_DENSITY_kgPerM3)))));
         writing.known(
                 "safety-drop",
                 "Pressure drop over it then",
                 result.safetyFilterLoss(),
                 List.of(step(
                         "VLV-2",
-                        "P1 − P2 = 2 p_a Δp (w/w_at)²",
+                        "p1 − p2 = √(p2² + 2 p_a Δp (w/w_at)²) − p2",
                         Source.commonPractice(),
                         new Term("p1 − p2", "pressure drop over the safety filter", result.safetyFilterLoss()),
+                        new Term("p_a", "barometer", barometer),
+                        new Term("Δp", "stated pressure drop", loss.loss()),
                         new Term("w", "air through the filters", result.throughFilter()),
+                        new Term(
+                                "w_at",
+                                "air at which the stated drop holds",
+                                loss.at().mass()),
                         new Term("p2", "pressure behind it", result.suction()))));
         station.safetyRating()
                 .greatest()

@@ -38,7 +38,7 @@ public final class Sheets {
         Arrivals arrivals = Arrivals.of(plant, station, duties);
         sheets.add(ReceiverSheet.of(arrivals));
         sheets.add(FilterSheet.of(arrivals));
-        SafetyFilterSheet.of(station, duties).ifPresent(sheets::add);
+        SafetyFilterSheet.of(plant, station, duties).ifPresent(sheets::add);
         RotaryValveSheet.of(arrivals).ifPresent(sheets::add);
         BaggingSheet.of(plant, station, ways, duties).ifPresent(sheets::add);
         sheets.add(DischargeSheet.of(plant, station, ways, weeks));

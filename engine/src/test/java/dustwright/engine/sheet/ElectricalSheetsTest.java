@@ -249,6 +249,11 @@ class ElectricalSheetsTest {
                 Optional.of(nec(480)), Optional.of(panel(division2, Optional.of("owner"), Optional.empty()))));
         assertThat(words(named, "enclosure")).contains("dusttight");
         assertThat(words(named, "purge")).startsWith("type Z");
+        Plant zone20 = nameless.withElectrical(new Electrical(
+                Optional.of(nec(480)),
+                Optional.of(panel(Optional.of(AreaClass.ZONE_20), Optional.of("owner"), Optional.empty()))));
+        // IEC 60079-2 knows pxb and pyb for Zone 21 and pzc for Zone 22, from memory
+        assertThat(words(zone20, "purge")).startsWith("none");
         Plant sized = nameless.withElectrical(new Electrical(
                 Optional.of(nec(480)),
                 Optional.of(panel(division2, Optional.of("owner"), Optional.of(new Area(0.1))))));
