@@ -63,6 +63,17 @@ class CoverCommandTest {
                 .contains("it is about another plant");
     }
 
+    /** Bounds do not look at lumps: where one may stop, they show nothing, whichever inlets their worst sets open. */
+    @Test
+    void a_lump_wider_than_some_bore_is_never_covered_by_bounds() throws IOException {
+        String text = Files.readString(Path.of(PLANT));
+        String lumpy = text.replace("largest lump: 30 mm", "largest lump: 40 mm");
+        assertThat(lumpy).isNotEqualTo(text);
+        Path file = Files.writeString(folder.resolve("plant.yaml"), lumpy);
+        assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", file.toString(), "--users", "1", "--filter", "dirty"))
+                .doesNotContain("Holds: whichever of the inlets are open");
+    }
+
     @Test
     void counting_solves_every_set() {
         assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", PLANT, "--users", "2", "--filter", "dirty", "--count"))

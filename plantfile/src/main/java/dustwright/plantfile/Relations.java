@@ -66,6 +66,10 @@ final class Relations {
                     "finer or lighter particles; without a size, what the dust adds is left out and said so");
         }
         dust.section("in hopper").ifPresent(hopper -> {
+            Optional<Length> lump = hopper.find("largest lump", Length.class);
+            if (lump.isPresent() && size.isPresent() && lump.get().compareTo(size.get()) < 0) {
+                fault(hopper, "largest lump", "a lump smaller than the particles", "at least the particle size");
+            }
             ordered(hopper, "wall friction", "effective angle", Angle.class, (a, b) -> a.si() <= b.si());
             List<?> points = hopper.items("flow function");
             for (int i = 1; i < points.size(); i++) {

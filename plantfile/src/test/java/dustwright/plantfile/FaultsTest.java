@@ -77,6 +77,7 @@ class FaultsTest {
                 "class: very fine light dust | class: very fine light dust, particle density: 100 kg/m3 | a heap denser than its particles | less than the particle density",
                 "class: very fine light dust | class: very fine light dust, tapped density: 100 kg/m3 | settled dust lighter than loose dust | at least the bulk density",
                 "class: very fine light dust | class: very fine light dust, particle size: 5 mm, particle density: 7850 kg/m3 | too coarse and heavy | finer or lighter",
+                "class: very fine light dust | class: very fine light dust, particle size: 5 mm, in hopper: {largest lump: 4 mm} | a lump smaller than the particles | at least the particle size",
                 "class: very fine light dust | class: very fine light dust, level friction: yong | is none of the words known here | \"yang\"",
                 "wear velocity: 40 m/s    | wear velocity: 40 m/s, saltation factor: 0.5 | outside what is sensible | 1 to 5",
                 "wear velocity: 40 m/s    | wear velocity: 40 m/s, loading ratio: 100 | outside what is sensible | 0.01 to 30",
