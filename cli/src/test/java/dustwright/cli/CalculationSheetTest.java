@@ -6,16 +6,22 @@ import static org.assertj.core.api.Assertions.within;
 import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Plant;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The sums on a finding's calculation sheet come out as printed beside them. */
 class CalculationSheetTest {
@@ -156,6 +162,43 @@ class CalculationSheetTest {
             }
         }
         assertThat(sums).isGreaterThan(20);
+    }
+
+    /** In every state of every example: junctions, filters and runs in between take what is missing at the inlet. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void the_vacuum_at_every_inlet_adds_up(Path file) throws IOException {
+        Plant plant = ((Reading.Read) PlantReader.read(Files.readString(file))).plant();
+        int budgets = 0;
+        int asked = 0;
+        for (Finding finding : Study.of(plant, States.usual(plant)).findings().toList()) {
+            if (finding.code() != FindingCode.INLET_VACUUM) {
+                continue;
+            }
+            asked++;
+            for (Step step : finding.derivation().steps()) {
+                if (step.equation().equals("NET-21") || step.equation().equals("AIR-3")) {
+                    double left = step.inputs().get(0).value().si();
+                    for (Term taken : step.inputs().subList(1, step.inputs().size())) {
+                        left -= taken.value().si();
+                    }
+                    assertThat(left)
+                            .as(finding.id() + " " + step.equation())
+                            .isCloseTo(step.result().value().si(), within(1e-6));
+                    budgets += step.equation().equals("NET-21") ? 1 : 0;
+                }
+            }
+        }
+        assertThat(budgets).isEqualTo(asked);
+    }
+
+    static List<Path> examples() throws IOException {
+        try (Stream<Path> folders = Files.list(Path.of("..", "examples"))) {
+            return folders.map(folder -> folder.resolve("plant.yaml"))
+                    .filter(Files::exists)
+                    .sorted()
+                    .toList();
+        }
     }
 
     private static double value(Step step, String symbol) {

@@ -14,6 +14,7 @@ import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.PressureDifference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -84,31 +85,46 @@ final class InletChecks {
     /** The pressure budget from the producer back to the inlet: what each piece on the way takes. */
     private void budget(InletResult inlet, Workings workings) {
         List<LegResult> path = FlowPath.downstream(duty, inlet.id());
-        List<Term> terms = new ArrayList<>();
-        Optional<StationResult> station = path.isEmpty()
-                ? Optional.empty()
-                : duty.stations().stream()
-                        .filter(s -> s.id().equals(FlowPath.end(path)))
-                        .findFirst();
-        station.ifPresent(s -> {
-            terms.add(new Term(
-                    "vac(suction)",
-                    "vacuum at the producers' inlet",
-                    plant.site().air().ambient().above(s.suction())));
-            terms.add(new Term("Δp(safety filter)", "safety filter", s.safetyFilterLoss()));
-            terms.add(new Term("Δp(filter)", "filter", s.filterLoss()));
-        });
-        for (int n = path.size() - 1; n >= 0; n--) {
-            LegResult leg = path.get(n);
-            terms.add(new Term("Δp(" + leg.id() + ")", "run " + leg.id(), Workings.drop(leg)));
+        if (path.isEmpty()) {
+            return;
         }
+        List<Term> terms = new ArrayList<>();
+        String end = FlowPath.end(path);
+        Optional<StationResult> station =
+                duty.stations().stream().filter(s -> s.id().equals(end)).findFirst();
         if (station.isPresent()) {
-            workings.add(
-                    "NET-21",
-                    "vac(inlet) = vac(suction) − ΣΔp",
-                    terms,
-                    new Term("vac(inlet)", "vacuum behind inlet valve " + inlet.id(), inlet.vacuumAtValve()),
-                    Workings.ISOTHERMAL);
+            StationResult at = station.get();
+            terms.add(new Term("vac(suction)", "vacuum at the producers' inlet", vacuum(at.suction())));
+            terms.add(new Term("Δp(safety filter)", "safety filter", at.safetyFilterLoss()));
+            terms.add(new Term("Δp(filter)", "filter", at.filterLoss()));
+        } else {
+            terms.add(new Term("vac(" + end + ")", "vacuum at point " + end, vacuum(duty.pressureAt(end))));
+        }
+        for (int n = path.size() - 1; n >= 0; n--) {
+            charge(path.get(n), terms);
+        }
+        workings.add(
+                "NET-21",
+                "vac(inlet) = " + terms.get(0).symbol() + " − ΣΔp − ΣΔpj",
+                terms,
+                new Term("vac(inlet)", "vacuum behind inlet valve " + inlet.id(), inlet.vacuumAtValve()),
+                Workings.ISOTHERMAL);
+    }
+
+    private PressureDifference vacuum(AbsolutePressure pressure) {
+        return plant.site().air().ambient().above(pressure);
+    }
+
+    /** What a run takes between its ends, and what is lost between its end and the point there: at a junction, or behind a choked end. */
+    private void charge(LegResult leg, List<Term> terms) {
+        terms.add(new Term("Δp(" + leg.id() + ")", "run " + leg.id(), Workings.drop(leg)));
+        String point = FlowPath.downstreamEnd(leg);
+        AbsolutePressure end = leg.flow().kgPerSecond() > 0 ? leg.pressureTo() : leg.pressureFrom();
+        PressureDifference lost = end.above(duty.pressureAt(point));
+        if (lost.pascals() != 0) {
+            String where = leg.choked() ? "behind the choked end of " : "at the junction ";
+            terms.add(new Term(
+                    "Δpj(" + leg.id() + ")", where + (leg.choked() ? leg.id() : point + " that it enters"), lost));
         }
     }
 

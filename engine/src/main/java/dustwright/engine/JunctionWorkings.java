@@ -4,7 +4,6 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.LegResult;
-import dustwright.engine.network.NodeResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Angle;
@@ -42,11 +41,7 @@ final class JunctionWorkings {
                 .orElseThrow();
         branch = entering(duty, true);
         run = entering(duty, false);
-        at = duty.nodes().stream()
-                .filter(n -> n.id().equals(leg.to()))
-                .map(NodeResult::pressure)
-                .findFirst()
-                .orElseThrow();
+        at = duty.pressureAt(leg.to());
     }
 
     private LegResult entering(DutyPoint duty, boolean atAngle) {

@@ -13,7 +13,6 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.LegResult;
-import dustwright.engine.network.NodeResult;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
@@ -217,11 +216,7 @@ final class TubeChecks {
         boolean forward = leg.flow().kgPerSecond() >= 0;
         String node = forward ? leg.to() : leg.from();
         AbsolutePressure sonic = forward ? leg.pressureTo() : leg.pressureFrom();
-        AbsolutePressure point = duty.nodes().stream()
-                .filter(n -> n.id().equals(node))
-                .map(NodeResult::pressure)
-                .findFirst()
-                .orElse(sonic);
+        AbsolutePressure point = duty.pressureAt(node);
         Workings workings = new Workings(plant);
         workings.legLaw(duty, leg);
         Source source = Source.published("isothermal choking at Mach 1/√γ: Crane TP-410 (2009); Perry");

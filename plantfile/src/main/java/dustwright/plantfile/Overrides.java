@@ -12,6 +12,7 @@ import java.util.Optional;
 final class Overrides {
     private final Faults faults;
     private final List<ReasonedOverride> applied = new ArrayList<>();
+    private final List<String> paths = new ArrayList<>();
 
     Overrides(Faults faults) {
         this.faults = faults;
@@ -33,6 +34,18 @@ final class Overrides {
         return changed;
     }
 
+    /** What is replaced must be right as well: a report shows it beside what stands in its place. */
+    void checkReplaced(Tree.Entries written) {
+        Faults before = new Faults();
+        new Checker(before, new Taken(), Optional::empty).group(written, PlantKeys.TOP, "", "");
+        before.inOrderOfTheFile().stream()
+                .filter(fault -> paths.stream()
+                        .anyMatch(path -> fault.path().equals(path)
+                                || fault.path().startsWith(path + ".")
+                                || fault.path().startsWith(path + "[")))
+                .forEach(faults::add);
+    }
+
     private Tree.Entries apply(Tree.Entries top, Tree.Entries override, String at) {
         Optional<Tree.Scalar> set = scalar(override, "set");
         Optional<Tree> to = override.entry("to").map(Tree.Entry::value);
@@ -49,6 +62,7 @@ final class Overrides {
             faults.add(wrongPath(set.get(), walk, at));
             return top;
         }
+        paths.add(path);
         applied.add(new ReasonedOverride(
                 place(path),
                 path + " is " + shown(to.get()) + (newKey ? "" : " instead of " + shown(walk.deepest())),

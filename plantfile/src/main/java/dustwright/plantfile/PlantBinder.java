@@ -26,6 +26,7 @@ import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.quantity.Velocity;
+import dustwright.engine.tubing.Run;
 import dustwright.plantfile.keys.PlantKeys;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,6 +56,10 @@ final class PlantBinder {
         TubingBinder tubing = new TubingBinder(top, faults);
         Section plant = plantKeys();
         Electrical electrical = ElectricalBinder.electrical(top);
+        List<Run> runs = tubing.runs();
+        List<Held> held =
+                top.namedSections("held").stream().map(h -> held(h, site.air())).toList();
+        Simplifications.record(tubing, runs, held, taken);
         return new Plant(
                 plant.get("name", String.class),
                 plant.find("note", String.class).orElse(""),
@@ -64,10 +69,10 @@ final class PlantBinder {
                 tubing.hoses(),
                 tubing.tools(),
                 tubing.points(),
-                tubing.runs(),
+                runs,
                 tubing.inlets(),
                 tubing.bleeds(),
-                top.namedSections("held").stream().map(h -> held(h, site.air())).toList(),
+                held,
                 top.namedSections("stations").stream()
                         .map(s -> StationBinder.station(s, tubing, electrical.supply()))
                         .toList(),

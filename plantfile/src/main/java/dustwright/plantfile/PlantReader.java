@@ -62,6 +62,9 @@ public final class PlantReader {
         Supplier<Optional<Catalogue>> models = catalogue(tree, folder, catalogue, faults);
         Checker checker = new Checker(faults, taken, models);
         Section top = checker.group(tree, PlantKeys.TOP, "", "");
+        if (!overrides.applied().isEmpty()) {
+            overrides.checkReplaced(written.get());
+        }
         new Links(top, lines, faults).check(checker.mentions());
         new Relations(top, lines, faults).check();
         boolean withoutCatalogue =

@@ -43,6 +43,7 @@ final class Reach {
         }
         checkEnds();
         checkGroups();
+        edges.values().stream().flatMap(List::stream).map(Edge::run).distinct().forEach(this::checkWye);
     }
 
     private void join(Edge edge) {
@@ -109,6 +110,26 @@ final class Reach {
                             "a run on to a station, or a held pressure");
                 }
             }
+        }
+    }
+
+    /** A wye says how a run enters another, so there must be another that goes on from there. */
+    private void checkWye(Section run) {
+        if (!run.has("wye")) {
+            return;
+        }
+        String to = run.get("to", String.class);
+        boolean goesOn = at(to).stream().anyMatch(e -> e.from().equals(to));
+        boolean joins = at(to).size() + (top.named("inlets").containsKey(to) ? 1 : 0) > 2;
+        if (!goesOn || !joins) {
+            String path = run.path() + ".wye";
+            faults.add(
+                    lines.value(path).orElse(run.span()),
+                    path,
+                    goesOn
+                            ? "run " + run.id() + " enters no other run at " + to + ": only one goes on from there"
+                            : "no run goes on from " + to + ", where run " + run.id() + " ends",
+                    "\"wye\" on the run that enters from the side, drawn toward the junction");
         }
     }
 

@@ -22,6 +22,12 @@ final class Taken {
                 .add(id);
     }
 
+    /** Something that is taken at a place whatever the file says. */
+    void record(Place place, String what, Source basis) {
+        ids.computeIfAbsent(new What(place.kind(), "", what, basis), k -> new ArrayList<>())
+                .add(place.id());
+    }
+
     List<Assumption> assumptions() {
         return ids.entrySet().stream()
                 .map(e -> assumption(e.getKey(), e.getValue()))

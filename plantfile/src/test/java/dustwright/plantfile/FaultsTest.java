@@ -57,6 +57,16 @@ class FaultsTest {
                 "rated: 500 scfm          | rated: 500 cfm            | does not say at what pressure                     | scfm for free air",
                 "rated: 500 scfm          | rated: 500 acfm           | actual volume flow (acfm) where a free-air flow   | m3/h free",
                 "at: 450 acfm             | at: 450 scfm              | free-air flow (scfm) where an actual volume flow  | acfm",
+                "length: 25 ft            | length: 25 f t            | unknown unit \"f t\"                              | ft",
+                "length: 25 ft            | length: 25 m m            | unknown unit \"m m\"                              | mm",
+                // a value that an override replaces
+                "length: 24 m             | length: -24 m             | runs.M1.length: -24 m is outside what is sensible | 1 mm to 3 km",
+                "length: 24 m             | length: NaN m             | runs.M1.length: \"NaN m\" does not start with a number | such as 24 m",
+                "length: 24 m             | length: \"1,024 m\"      | runs.M1.length: a comma in a number               | such as 24 m",
+                "length: 24 m             | length: 24 M              | runs.M1.length: unknown unit \"M\"               | ",
+                // a wye that enters nothing
+                "length: 24 m, k: 1.2     | length: 24 m, k: 1.2, wye: 45 deg | no run goes on from REC, where run M1 ends | drawn toward the junction",
+                "D1: {from: A1, to: J1    | D1: {from: J1, to: A1     | no run goes on from A1, where run D1 ends         | drawn toward the junction",
                 // absurd sizes
                 "length: 25 ft            | length: 250 ft            | outside what is sensible                          | 0.5 m to 60 m",
                 "bend radius: 300 mm      | bend radius: -300 mm      | outside what is sensible                          | 5 mm to 5 m",

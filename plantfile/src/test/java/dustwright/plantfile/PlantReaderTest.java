@@ -36,6 +36,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -237,13 +239,47 @@ class PlantReaderTest {
                         "dynamic yes",
                         "rated density 1.2 kg/m3",
                         "transport factor 1",
-                        "valve capacity 1.5");
+                        "valve capacity 1.5",
+                        "air stays at the site's temperature from the inlets to the vacuum producers (isothermal flow)",
+                        "the weight of the air in rising and falling tubes is left out: tens of pascals that nearly cancel",
+                        "a wye has its junction loss in states in which exactly its two streams flow as drawn into one; in others,"
+                                + " as when a stream turns, none. Speeding up into the common bore is charged, nothing is recovered",
+                        "one velocity head of the hose is added to its k, as the air starts at rest");
         assertThat(plant(TEXT).assumptions())
                 .allSatisfy(a -> assertThat(a.basis().text()).isNotBlank())
                 .anySatisfy(a -> {
                     assertThat(a.place()).isEqualTo(new Place(Place.Kind.TUBE, "T3"));
                     assertThat(a.basis().confidence()).isEqualTo(Confidence.COMMON_PRACTICE);
                 });
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "via: [[4.5, 0, 6]], bend radius: 300 mm, wye: 45 deg | via: [[4.5, 0, 6]], bend radius: 300 mm | no junction loss where D1 and D2 join, as none states a wye",
+                "via: [[9, 2, 6]], fittings | via: [[9, 2, 6]], wye: 60 deg, fittings | no junction loss where D1 and D2 join, as all of them enter at an angle",
+                "D1: {from: A1, to: J1, tube: T2 | D1: {from: A1, to: J1, tube: T3 | no junction loss where D1 and D2 join, as the one at an angle is wider than the tube both go on in",
+                "D2: {from: A2, to: J1, | D2: {from: J1, to: A2, | no loss where streams are drawn as parting",
+                "runs: | bleeds: {B1: {at: J1, diameter: 10 mm}}~runs: | no junction loss, as air is let in, fed, drawn or held there too",
+            })
+    void a_junction_whose_loss_is_not_computed_is_an_assumption(String good, String changed, String expected) {
+        String text = TEXT.replaceFirst(Pattern.quote(good), Matcher.quoteReplacement(changed.replace("~", "\n")));
+        if (expected.contains("wider")) {
+            text = text.replaceFirst("M1: \\{from: J1, to: REC, tube: T3", "M1: {from: J1, to: REC, tube: T2");
+        }
+        assertThat(text).isNotEqualTo(TEXT);
+        assertThat(plant(text).assumptions()).anySatisfy(a -> {
+            assertThat(a.what()).isEqualTo(expected);
+            assertThat(a.place()).isEqualTo(new Place(Place.Kind.POINT, "J1"));
+        });
+    }
+
+    @Test
+    void a_run_from_still_air_says_that_a_velocity_head_is_added() {
+        assertThat(plant(resource("measured-loop.yaml")).assumptions())
+                .extracting(Assumption::what)
+                .anyMatch(what -> what.startsWith("one velocity head is added to its k, as it starts in still air"));
     }
 
     @Test

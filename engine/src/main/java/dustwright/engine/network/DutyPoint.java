@@ -1,5 +1,6 @@
 package dustwright.engine.network;
 
+import dustwright.engine.quantity.AbsolutePressure;
 import java.util.List;
 
 /** One solved state: every pressure, flow and velocity. Lists follow the order of the plant file. */
@@ -17,6 +18,15 @@ public record DutyPoint(
         inlets = List.copyOf(inlets);
         bleeds = List.copyOf(bleeds);
         stations = List.copyOf(stations);
+    }
+
+    /** Static pressure at a point, an inlet or a station. */
+    public AbsolutePressure pressureAt(String node) {
+        return nodes.stream()
+                .filter(n -> n.id().equals(node))
+                .map(NodeResult::pressure)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** True when no piece is choked: only then is this a valid operating state. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The trade's units. Factors are exact definitions where there is one (inch, pound, standard gravity, horsepower of 550 ft·lbf/s);
@@ -31,6 +32,16 @@ public final class Units {
 
     /** Air of 0 °C in one volume over air of our reference, 20 °C, in the same volume, both dry at 101 325 Pa [-]. */
     private static final double NORMAL_OVER_REFERENCE = 293.15 / 273.15;
+
+    private static final Pattern ENDS_IN_SIGN = Pattern.compile("[/.*·×^(]$");
+    private static final Pattern STARTS_WITH_SIGN = Pattern.compile("^[/.*·×^()°\\[\"″]");
+
+    /** What stands apart from the unit it begins: {@code sq ft}, {@code deg C}, {@code per week}, {@code 1000 scf}, {@code N m}. */
+    private static final Pattern FIRST_WORD = Pattern.compile("(^|/)(sq|cu|deg|°|per|a|N|1000)$");
+
+    /** What stands apart from the unit it ends: {@code kPa abs}, {@code m3/h free}, {@code in H2O}, {@code inHg (32 degF)}. */
+    private static final Pattern SECOND_WORD =
+            Pattern.compile("^(abs(olute)?|a|free|FAD|actual|rise|gauge|Hg|H[2₂]O|w\\.?[gc]|W[SC]|deg[CF])");
 
     private static final List<Unit> ALL = new ArrayList<>();
     private static final Map<String, List<Unit>> BY_NAME = new LinkedHashMap<>();
@@ -66,7 +77,22 @@ public final class Units {
 
     /** Units with this spelling: several when one symbol serves several kinds, such as K; none when it is unknown. */
     public static List<Unit> named(String text) {
-        return BY_NAME.getOrDefault(spelling(text), List.of());
+        return spacedAsOne(text) ? BY_NAME.getOrDefault(spelling(text), List.of()) : List.of();
+    }
+
+    /** Whether every space in a unit stands where one may: beside a sign, or between two words of one unit. {@code m m} is no millimetre. */
+    private static boolean spacedAsOne(String text) {
+        String[] words = text.strip().split("[ \\u00A0\\u202F]+");
+        for (int n = 1; n < words.length; n++) {
+            boolean sign = ENDS_IN_SIGN.matcher(words[n - 1]).find()
+                    || STARTS_WITH_SIGN.matcher(words[n]).find();
+            boolean word = FIRST_WORD.matcher(words[n - 1]).find()
+                    || SECOND_WORD.matcher(words[n]).find();
+            if (!sign && !word) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Every spelling of the units of a kind, superscripts written as digits and spaces left out. */

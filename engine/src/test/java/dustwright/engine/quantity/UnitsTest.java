@@ -41,6 +41,35 @@ class UnitsTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "3 m m",
+        "3 c m",
+        "3 f t",
+        "3 k m",
+        "3 m m2",
+        "3 k Pa",
+        "3 mm H 2O",
+        "3 k g/h",
+        "3 r pm",
+        "3 in ch",
+    })
+    void a_space_inside_a_word_of_a_unit_makes_it_no_unit(String text) {
+        assertThat(QuantityText.read(text, List.of(Dimension.values()))).isInstanceOf(QuantityText.Read.Bad.class);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3 in H2O", "3 in Hg", "3 mm Hg", "3 kPa abs", "3 inHg abs", "3 m3/h free", "3 m³ / h free", "3 sq ft",
+                "3 deg C",
+        "3 ° C", "3 K", "3 in. Hg", "3 inHg (32 degF)", "3 in wg", "3 EUR/1000 scf", "3 N m", "3 kg / (s·Pa)",
+                "3 degC rise",
+        "3 ft3/min actual", "3 per week",
+    })
+    void a_space_between_the_words_of_a_unit_does_not(String text) {
+        assertThat(QuantityText.read(text, List.of(Dimension.values()))).isInstanceOf(QuantityText.Read.Good.class);
+    }
+
+    @ParameterizedTest
     @MethodSource("pressureUnits")
     void pressure_units_match_the_published_factors(Row row) {
         String name = row.text("unit");

@@ -217,7 +217,9 @@ public final class PlantKeys {
             Place.Kind.RUN,
             List.of(
                     Key.required(
-                            "from", new Shape.Id(Target.START), "Upstream end; `air` is the still air of the site."),
+                            "from",
+                            new Shape.Id(Target.START),
+                            "Upstream end; `air` is the still air of the site: one velocity head of the run's own is then added to its `k`, which must not hold it."),
                     Key.required("to", new Shape.Id(Target.NODE), "Downstream end, toward the receiver."),
                     Key.required("tube", new Shape.Id(Target.TUBE), "Size of tubing."),
                     Key.optional(
@@ -246,7 +248,7 @@ public final class PlantKeys {
                     Key.optional(
                             "wye",
                             WYE,
-                            "Angle at which this run enters the run it joins at its downstream end; absent on the straight-through run."),
+                            "Angle at which this run enters the run it joins at its downstream end; absent on the straight-through run. Without it there is no junction loss."),
                     Key.optional(
                             "fittings",
                             new ListOf(new Shape.Keys(FITTING), 0),
