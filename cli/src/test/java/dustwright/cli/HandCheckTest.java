@@ -114,6 +114,21 @@ class HandCheckTest {
         same(term(last(energy), "E") * term(last(energy), "price"), value(energy));
     }
 
+    /** E = P h/(η_motor η_drive), P the mean of the printed sets, h the printed weeks. */
+    @ParameterizedTest
+    @ValueSource(strings = {"bakery", "cement-packing"})
+    void the_energy_of_a_year_comes_from_the_printed_powers_and_hours(String plant) {
+        List<Step> steps = steps(entry(plant, "energy-REC"));
+        double mean_W = sum(steps.get(0)) / steps.get(0).inputs().size();
+        double hours_s = term(steps.get(1), "n") * term(steps.get(1), "t");
+        Step energy = steps.get(2);
+        same(mean_W, term(energy, "P"));
+        same(hours_s, term(energy, "h"));
+        same(
+                mean_W * hours_s / (term(energy, "η_motor") * term(energy, "η_drive")),
+                energy.result().value().si());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"bakery", "plastics"})
     void heat_of_the_panel_is_the_sum_of_what_is_printed_and_its_cooler_carries_the_rest(String plant) {

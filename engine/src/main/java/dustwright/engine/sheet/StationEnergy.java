@@ -53,25 +53,35 @@ final class StationEnergy {
         Optional<Shifts> shifts = plant.operation().shifts();
         Optional<Double> vacuuming_s = ways.to(station).vacuumingPerWeek_s(plant);
         Optional<Ratio> efficiency = motorEfficiency();
-        Optional<Double> power_W = meanPower_W(duties);
+        List<Term> powers = powers(duties);
         if (shifts.isEmpty() || vacuuming_s.isEmpty()) {
             return new Outcome.NotSolved<>("Enter \"shifts\" of the usage, and \"feed\" of the inlets.");
         }
         if (efficiency.isEmpty()) {
             return new Outcome.NotSolved<>("Enter \"motor efficiency\" of the costs, or the motors' own.");
         }
-        if (power_W.isEmpty()) {
+        if (powers.isEmpty()) {
             return new Outcome.NotSolved<>("No design set was solved.");
         }
         int weeks = shifts.get().weeksPerYear();
         double loaded_h = weeks * vacuuming_s.get() / HOUR_s;
         List<Step> steps = new ArrayList<>();
-        steps.add(step(
+        Power mean = new Power(
+                powers.stream().mapToDouble(term -> term.value().si()).average().orElseThrow());
+        steps.add(new Step(
                 "CST-11",
                 "P = mean of the solved design sets",
-                MEAN,
-                new Term("P", "shaft power of the running producers", new Power(power_W.get()))));
-        steps.add(energy("while users vacuum", new Power(power_W.get()), loaded_h, efficiency.get()));
+                powers,
+                new Term("P", "shaft power of the running producers", mean),
+                MEAN));
+        steps.add(step(
+                "CST-11",
+                "h = n t",
+                BALANCE,
+                new Term("h", "hours of a year while users vacuum", new Duration(loaded_h * HOUR_s)),
+                new Term("n", "weeks worked in a year", new Ratio(weeks)),
+                new Term("t", "vacuuming in a week", new Duration(vacuuming_s.get()))));
+        steps.add(energy("while users vacuum", mean, loaded_h, efficiency.get()));
         if (shifts.get().producersRunOn()) {
             double shift_h =
                     weeks * shifts.get().perWeek() * shifts.get().length().seconds() / HOUR_s;
@@ -127,16 +137,14 @@ final class StationEnergy {
         return station.producers().stream().filter(p -> !p.standby()).toList();
     }
 
-    private Optional<Double> meanPower_W(List<DutyPoint> duties) {
+    /** Shaft power of the running producers in each solved design set. */
+    private List<Term> powers(List<DutyPoint> duties) {
         Set<List<String>> sets =
                 plant.usage().designSets().stream().map(DesignSet::open).collect(Collectors.toSet());
-        List<DutyPoint> asked = duties.stream()
+        return duties.stream()
                 .filter(duty -> sets.isEmpty() || sets.contains(duty.state().open()))
+                .map(duty -> new Term("P", "set " + duty.state().name(), new Power(power_W(duty))))
                 .toList();
-        return asked.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        asked.stream().mapToDouble(this::power_W).average().orElseThrow());
     }
 
     private double power_W(DutyPoint duty) {
