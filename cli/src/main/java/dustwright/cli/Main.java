@@ -37,6 +37,7 @@ import picocli.CommandLine.HelpCommand;
             SequenceCommand.class,
             ProveCommand.class,
             ExportCommand.class,
+            RehearseCommand.class,
             SchemaCommand.class,
             CompletionCommand.class,
             HelpCommand.class

@@ -31,6 +31,7 @@ final class SchemaCommand implements Callable<Integer> {
         SHEET,
         FIGURE,
         CATALOGUE,
+        REHEARSE,
         /** A file of a catalogue, not an answer. */
         CATALOGUE_FILE
     }
@@ -41,7 +42,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Parameters(
             index = "0",
-            paramLabel = "plant|verify|solve|cover|explain|sheet|figure|catalogue|catalogue_file",
+            paramLabel = "plant|verify|solve|cover|explain|sheet|figure|catalogue|rehearse|catalogue_file",
             arity = "0..1",
             description = "Default: plant.")
     private Subject subject = Subject.PLANT;
@@ -57,6 +58,7 @@ final class SchemaCommand implements Callable<Integer> {
             case SHEET -> JsonAnswers.schema("sheet");
             case FIGURE -> JsonAnswers.schema("figure");
             case CATALOGUE -> JsonAnswers.schema("catalogue");
+            case REHEARSE -> JsonAnswers.schema("rehearse");
             case CATALOGUE_FILE -> PlantSchema.catalogueJson();
         };
         spec.commandLine().getOut().println(schema.stripTrailing());

@@ -71,22 +71,34 @@ final class SequenceArgument {
         if (reading instanceof SequenceReading.Read read) {
             return read.sequence();
         }
-        throw faults(((SequenceReading.Faults) reading).faults());
+        throw faults(file, ((SequenceReading.Faults) reading).faults());
     }
 
     private Sequence fromPlantFile() {
+        return atStation().sequence();
+    }
+
+    /** A station of a plant file and the sequence it begins with. */
+    record AtStation(Reading.Read reading, Station station, Sequence sequence) {}
+
+    /** The station of a plant file; a sequence file has none. */
+    AtStation atStation() {
+        if (!Files.isRegularFile(file)) {
+            throw new BadInput("There is no file " + file + ". Give a plant file, such as examples/bakery/plant.yaml.");
+        }
         Reading reading = PlantReader.read(file);
         if (reading instanceof Reading.Faults wrong) {
-            throw faults(wrong.faults());
+            throw faults(file, wrong.faults());
         }
-        Plant plant = ((Reading.Read) reading).plant();
+        Reading.Read read = (Reading.Read) reading;
+        Plant plant = read.plant();
         Station chosen = chosen(plant.stations());
         if (chosen.producers().size() > 2) {
             throw new BadInput("Station " + chosen.id() + " has "
                     + chosen.producers().size() + " producers. A sequence is made for one or two; edit one for more.");
         }
         Options options = Options.of(chosen, isolation, byHand());
-        return DefaultSequence.of(plant.name() + ", station " + chosen.id(), options);
+        return new AtStation(read, chosen, DefaultSequence.of(plant.name() + ", station " + chosen.id(), options));
     }
 
     private boolean byHand() {
@@ -114,7 +126,7 @@ final class SequenceArgument {
         return chosen.get(0);
     }
 
-    private BadInput faults(List<Fault> faults) {
+    static BadInput faults(Path file, List<Fault> faults) {
         String lines = faults.stream().map(Fault::text).collect(Collectors.joining("\n  "));
         return new BadInput(file
                 + (faults.size() == 1 ? ": one thing to correct\n  " : ": " + faults.size() + " things to correct\n  ")

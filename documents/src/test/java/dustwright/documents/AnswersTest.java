@@ -12,17 +12,21 @@ import com.networknt.schema.SpecificationVersion;
 import dustwright.documents.answers.CatalogueAnswer;
 import dustwright.documents.answers.CoverJson;
 import dustwright.documents.answers.JsonAnswers;
+import dustwright.documents.answers.RehearsalJson;
 import dustwright.documents.answers.TextAnswers;
 import dustwright.engine.Study;
 import dustwright.engine.coverage.Answer;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Question;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.interlock.Expr;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.State;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.rehearsal.Played;
+import dustwright.engine.rehearsal.Script;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
 import java.math.BigInteger;
@@ -75,6 +79,40 @@ final class AnswersTest {
                     .as(entry.id())
                     .isEmpty();
         }
+    }
+
+    @Test
+    void the_answer_of_a_rehearsal_keeps_to_its_schema() throws Exception {
+        Script script = new Script(
+                "t",
+                60,
+                10,
+                1,
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(new Script.Must(Script.When.AT_THE_END, Expr.of("not trip"))));
+        Played played = new Played(
+                script,
+                "R",
+                "bag",
+                1,
+                List.of(new Played.Moment(5, Played.Who.LAMP, "FAULT lit")),
+                List.of(new Played.Trace(Played.Amount.VACUUM, List.of(new Played.Point(0, 1.5)))),
+                List.of(new Played.Lane(Played.Kind.STEP, "in_standing", "standing", List.of(new Played.Span(0, 10)))),
+                List.of(new Played.Verdict(script.must().get(0), true)),
+                1,
+                0,
+                0,
+                3,
+                STUDY.plant().assumptions());
+        assertThat(faults("rehearse", RehearsalJson.of(played))).isEmpty();
+        assertThat(faults("rehearse", RehearsalJson.of(played).replace("\"step\"", "\"stop\"")))
+                .isNotEmpty();
     }
 
     @Test

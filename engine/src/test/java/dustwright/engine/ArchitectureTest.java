@@ -28,6 +28,8 @@ class ArchitectureTest {
                 .definedBy("dustwright.engine")
                 .layer("sheet")
                 .definedBy("dustwright.engine.sheet")
+                .layer("rehearsal")
+                .definedBy("dustwright.engine.rehearsal")
                 .layer("interlock")
                 .definedBy("dustwright.engine.interlock")
                 .layer("audit")
@@ -56,25 +58,45 @@ class ArchitectureTest {
                 .whereLayer("study")
                 .mayNotBeAccessedByAnyLayer()
                 .whereLayer("sheet")
-                .mayOnlyBeAccessedByLayers("study")
-                .whereLayer("interlock")
+                .mayOnlyBeAccessedByLayers("study", "rehearsal")
+                .whereLayer("rehearsal")
                 .mayNotBeAccessedByAnyLayer()
+                .whereLayer("interlock")
+                .mayOnlyBeAccessedByLayers("rehearsal")
                 .whereLayer("audit")
                 .mayOnlyBeAccessedByLayers("study")
                 .whereLayer("coverage")
                 .mayOnlyBeAccessedByLayers("study", "sheet")
                 .whereLayer("network")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage")
+                .mayOnlyBeAccessedByLayers("study", "rehearsal", "sheet", "audit", "coverage")
                 .whereLayer("plant")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "interlock", "network")
+                .mayOnlyBeAccessedByLayers("study", "rehearsal", "sheet", "audit", "coverage", "interlock", "network")
                 .whereLayer("conveying")
-                .mayOnlyBeAccessedByLayers("study", "sheet", "audit", "coverage", "interlock", "network", "plant")
+                .mayOnlyBeAccessedByLayers(
+                        "study", "rehearsal", "sheet", "audit", "coverage", "interlock", "network", "plant")
                 .whereLayer("parts")
                 .mayOnlyBeAccessedByLayers(
-                        "study", "sheet", "audit", "coverage", "interlock", "network", "plant", "conveying")
+                        "study",
+                        "rehearsal",
+                        "sheet",
+                        "audit",
+                        "coverage",
+                        "interlock",
+                        "network",
+                        "plant",
+                        "conveying")
                 .whereLayer("air")
                 .mayOnlyBeAccessedByLayers(
-                        "study", "sheet", "audit", "coverage", "interlock", "network", "plant", "conveying", "parts")
+                        "study",
+                        "rehearsal",
+                        "sheet",
+                        "audit",
+                        "coverage",
+                        "interlock",
+                        "network",
+                        "plant",
+                        "conveying",
+                        "parts")
                 .check(ENGINE);
     }
 

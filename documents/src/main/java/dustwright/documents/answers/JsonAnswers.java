@@ -19,7 +19,7 @@ import java.util.List;
  */
 public final class JsonAnswers {
     private static final List<String> ANSWERS =
-            List.of("verify", "solve", "cover", "explain", "sheet", "figure", "catalogue");
+            List.of("verify", "solve", "cover", "explain", "sheet", "figure", "catalogue", "rehearse");
 
     private JsonAnswers() {}
 
@@ -77,7 +77,7 @@ public final class JsonAnswers {
         });
     }
 
-    /** JSON Schema of an answer: {@code verify}, {@code solve}, {@code cover}, {@code explain}, {@code sheet}, {@code figure} or {@code catalogue}. */
+    /** JSON Schema of an answer: {@code verify}, {@code solve}, {@code cover}, {@code explain}, {@code sheet}, {@code figure}, {@code catalogue} or {@code rehearse}. */
     public static String schema(String answer) {
         if (!ANSWERS.contains(answer)) {
             throw new IllegalArgumentException("no answer is called " + answer + ": " + String.join(", ", ANSWERS));

@@ -31,30 +31,12 @@ public final class ControlReport {
 
     /** A page of its own: nothing is fetched from anywhere. */
     public String html() {
-        StringBuilder text = new StringBuilder();
-        body.forEach(e -> text.append(e.markup()));
-        String css = Faces.embedded(text) + Report.resource("paper.css") + Report.resource("screen.css");
-        Element page = Element.of("main").with("class", "sheet").addAll(body);
-        return "<!DOCTYPE html>\n" + document(css, Element.of("body").add(page)) + "\n";
+        return Standing.page("Control sequence, " + sequence.title(), body);
     }
 
     /** Writes the same as PDF; the stream is left open. */
     public void pdf(PaperSize size, OutputStream out) throws IOException {
-        String css = size.css() + Report.resource("paper.css") + Report.resource("print.css");
-        ReportPdf.write(document(css, Element.of("body").addAll(body)), out);
-    }
-
-    private String document(String css, Element content) {
-        Element head = Element.of("head")
-                .add(
-                        Element.of("meta").with("charset", "utf-8"),
-                        Element.of("title").text("Control sequence, " + sequence.title()),
-                        Element.of("style").text(css));
-        return Element.of("html")
-                .with("lang", "en")
-                .with("xmlns", "http://www.w3.org/1999/xhtml")
-                .add(head, content)
-                .markup();
+        Standing.pdf("Control sequence, " + sequence.title(), body, size, out);
     }
 
     private List<Element> body(ShopTest test) {

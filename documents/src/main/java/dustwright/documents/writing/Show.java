@@ -107,6 +107,11 @@ public final class Show {
         return Objects.requireNonNull(columns.get(dimension));
     }
 
+    /** The unit of an axis for quantities of about this size. */
+    public Scale axis(Quantity about) {
+        return scale(about);
+    }
+
     /** The number alone, for a column whose head says the unit. */
     public String number(Quantity quantity) {
         Scale scale = column(quantity.dimension());

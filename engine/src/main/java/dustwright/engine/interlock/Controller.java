@@ -24,14 +24,17 @@ public final class Controller {
     private final ScanProgram program;
     private final Map<String, Integer> places = new HashMap<>();
     private final List<Line> lines = new ArrayList<>();
+    private final int firstScanPlace;
     private boolean[] values = new boolean[64];
+    private boolean[] before = new boolean[64];
+    private boolean changed = true;
     private boolean firstScan = true;
 
     /** A controller before its first scan: all off, contacts bad, buttons not pressed. */
     public Controller(Sequence sequence) {
         this.sequence = sequence;
         program = ScanProgram.of(sequence);
-        place("first_scan");
+        firstScanPlace = place("first_scan");
         sequence.inputs().forEach(i -> place(contactName(i)));
         sequence.buttons().forEach(b -> place(b.name()));
         for (Statement statement : program.all()) {
@@ -92,11 +95,33 @@ public final class Controller {
      * @param sinceLast_ms time since the scan before [ms]
      */
     public void scan(long sinceLast_ms) {
-        values[placeOf("first_scan")] = firstScan;
+        if (before.length != values.length) {
+            before = new boolean[values.length];
+        }
+        System.arraycopy(values, 0, before, 0, values.length);
+        values[firstScanPlace] = firstScan;
         for (Line line : lines) {
             line.carryOut(values, sinceLast_ms);
         }
+        changed = firstScan || !java.util.Arrays.equals(before, values);
         firstScan = false;
+    }
+
+    /** Whether the last scan changed a signal, an output or a lamp. */
+    public boolean changed() {
+        return changed;
+    }
+
+    /**
+     * Time for which scans change nothing while no contact and no button changes [ms]: until the next running time is out; 0 when the next scan may
+     * change something. One scan after this time does what many scans in it would have done.
+     */
+    public long quiet_ms() {
+        long quiet_ms = changed ? 0 : Long.MAX_VALUE;
+        for (Line line : lines) {
+            quiet_ms = Math.min(quiet_ms, line.quiet_ms(values));
+        }
+        return quiet_ms;
     }
 
     /** Takes the power away: outputs and lamps are off, times and steps forgotten; what is kept is kept until the next scan, the first again. */
@@ -208,6 +233,11 @@ public final class Controller {
         abstract void carryOut(boolean[] values, long sinceLast_ms);
 
         void forget() {}
+
+        /** Time for which it stays as it is while what it reads stays as it is [ms]. */
+        long quiet_ms(boolean[] values) {
+            return Long.MAX_VALUE;
+        }
     }
 
     private static final class Assigning extends Line {
@@ -257,6 +287,11 @@ public final class Controller {
             counted_ms = 0;
             ran = false;
         }
+
+        @Override
+        long quiet_ms(boolean[] values) {
+            return ran && counted_ms < time_ms ? time_ms - counted_ms : Long.MAX_VALUE;
+        }
     }
 
     private static final class Counting extends Line {
@@ -285,6 +320,11 @@ public final class Controller {
         @Override
         void forget() {
             counted = 0;
+        }
+
+        @Override
+        long quiet_ms(boolean[] values) {
+            return counted < limit && event.of(values) ? 0 : Long.MAX_VALUE;
         }
     }
 }

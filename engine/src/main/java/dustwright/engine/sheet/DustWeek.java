@@ -5,6 +5,7 @@ import dustwright.engine.discharge.Discharge;
 import dustwright.engine.discharge.DischargeLine;
 import dustwright.engine.discharge.DustFlow;
 import dustwright.engine.discharge.WorkWeek;
+import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
@@ -19,19 +20,24 @@ import java.util.OptionalDouble;
 /**
  * A year of ordinary weeks at one station, from inlets to bags.
  *
- * @param set with the largest rate of dust, which is picked up while anybody cleans
+ * @param governing set with the largest rate of dust, which is picked up while anybody cleans
  * @param loose bulk density of the dusts as they come together
  * @param holdUp volume of the receiver up to its high level; absent where not known, and then users wait while a container is changed
  * @param flow of all working weeks of a year, the course of the first one kept
  */
 public record DustWeek(
         String station,
-        String set,
+        DesignSet governing,
         Density loose,
         Optional<Volume> holdUp,
         DischargeLine line,
         WorkWeek week,
         DustFlow flow) {
+    /** Name of the set with the largest rate. */
+    public String set() {
+        return governing.name();
+    }
+
     /** Absent where shifts, dust, its density or the container are not stated. */
     public static Optional<DustWeek> of(Plant plant, Station station, DustWays ways) {
         StationDust load = ways.to(station);
@@ -47,7 +53,7 @@ public record DustWeek(
         WorkWeek week = week(shifts.get(), load);
         return Optional.of(new DustWeek(
                 station.id(),
-                load.set(),
+                load.governing().orElseThrow(),
                 new Density(loose_kgPerM3.get()),
                 holdUp(station),
                 line,

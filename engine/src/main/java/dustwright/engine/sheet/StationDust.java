@@ -15,32 +15,37 @@ import java.util.TreeMap;
  * The dust that reaches one station as the plant's own sets are solved: the largest rate, in which set, of which dusts, and how much in a
  * shift.
  *
- * @param set the set of open inlets with the largest rate; empty where no set has an answer
+ * @param governing the set of open inlets with the largest rate; empty where no set has an answer
  * @param rates rate of each dust in that set [kg/s], by dust id
  * @param shiftMix dust of a shift [kg] by dust id, or the rates of the set [kg/s] where no shift is stated
  * @param cleaning_s time of cleaning in a shift; empty where no shifts are stated or nothing is picked up
  */
-record StationDust(String set, Map<String, Double> rates, Map<String, Double> shiftMix, Optional<Double> cleaning_s) {
+record StationDust(
+        Optional<DesignSet> governing,
+        Map<String, Double> rates,
+        Map<String, Double> shiftMix,
+        Optional<Double> cleaning_s) {
     /** No dust comes, as far as is known. */
-    static final StationDust NONE = new StationDust("", Map.of(), Map.of(), Optional.empty());
+    static final StationDust NONE = new StationDust(Optional.empty(), Map.of(), Map.of(), Optional.empty());
 
     /** Two rates closer than this are the same, and the earlier set is named. */
     private static final double SAME = 1 + 1e-12;
 
     static StationDust of(Plant plant, Station station, DustWays ways) {
-        String governing = "";
+        Optional<DesignSet> governing = Optional.empty();
         Map<String, Double> largest = Map.of();
         for (DesignSet set : ways.sets(station)) {
             Optional<Map<String, Double>> feeds = ways.feeds(set, station);
             if (feeds.isPresent() && (governing.isEmpty() || sum(feeds.get()) > sum(largest) * SAME)) {
-                governing = set.name();
+                governing = Optional.of(set);
                 largest = feeds.get();
             }
         }
         return of(plant, station, ways, governing, byDust(plant, largest));
     }
 
-    private static StationDust of(Plant plant, Station station, DustWays ways, String set, Map<String, Double> rates) {
+    private static StationDust of(
+            Plant plant, Station station, DustWays ways, Optional<DesignSet> set, Map<String, Double> rates) {
         double rate_kgPerS = sum(rates);
         Optional<Shifts> shifts = plant.operation().shifts();
         Map<String, Double> mix = shifts.filter(s -> s.cleaning() instanceof Shifts.Cleaning.PickedUp)
@@ -62,9 +67,14 @@ record StationDust(String set, Map<String, Double> rates, Map<String, Double> sh
                 .map(each_s -> s.perWeek() * Math.min(each_s, s.length().seconds())));
     }
 
+    /** Name of the set with the largest rate; empty where no set has an answer. */
+    String set() {
+        return governing.map(DesignSet::name).orElse("");
+    }
+
     /** Why no rate is known. */
     String whyNothing() {
-        return set.isEmpty()
+        return governing.isEmpty()
                 ? "No design set has an answer, so nobody knows where its dust goes."
                 : "No dust is fed here: enter \"feed\" of the inlets.";
     }

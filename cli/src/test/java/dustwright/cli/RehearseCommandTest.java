@@ -1,0 +1,75 @@
+package dustwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.plantfile.Drills;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Drills on example plants: every one does what it must; what does not fit is told in words. */
+class RehearseCommandTest {
+    private static final Path BAKERY = Path.of("../examples/bakery/plant.yaml");
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(Object... args) {
+        String[] words = java.util.Arrays.stream(args).map(String::valueOf).toArray(String[]::new);
+        return Main.run(new PrintWriter(out), new PrintWriter(err), words);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"bakery", "plastics", "cement-packing"})
+    void every_drill_does_what_it_must(String example) {
+        for (String drill : Drills.names()) {
+            assertThat(run("rehearse", "../examples/" + example + "/plant.yaml", "--drill", drill))
+                    .as("%s %s%n%s%s", example, drill, out, err)
+                    .isEqualTo(ExitCode.HOLDS);
+        }
+        assertThat(out.toString())
+                .contains("BAG HIGH LEVEL: CHANGE BAG")
+                .contains("ROTARY VALVE NOT TURNING")
+                .doesNotContain("NOT MET");
+    }
+
+    @Test
+    void the_page_the_paper_the_drawing_and_the_json_are_written(@TempDir Path folder) throws IOException {
+        assertThat(run("rehearse", BAKERY, "--drill", "bag-fills-at-night", "--out", folder, "--format", "json"))
+                .isEqualTo(ExitCode.HOLDS);
+        assertThat(Files.readString(folder.resolve("rehearsal.json"))).isEqualTo(out.toString());
+        assertThat(Files.readString(folder.resolve("rehearsal.svg"))).contains("dust in container".substring(5));
+        assertThat(Files.readString(folder.resolve("rehearsal.html")))
+                .contains("the container is full")
+                .contains("What the operator should do")
+                .doesNotContainPattern("\\bsafe\\b");
+        assertThat(Files.size(folder.resolve("rehearsal.pdf"))).isGreaterThan(10_000);
+    }
+
+    @Test
+    void a_drill_can_be_printed_edited_and_played(@TempDir Path folder) throws IOException {
+        assertThat(run("rehearse", BAKERY, "--drill", "bridged-hopper", "--print-script"))
+                .isEqualTo(ExitCode.HOLDS);
+        Path mine = folder.resolve("mine.yaml");
+        Files.writeString(mine, out.toString().replace("{sometime: blocked}", "{never: blocked}"));
+        assertThat(run("rehearse", BAKERY, "--script", mine)).isEqualTo(ExitCode.DOES_NOT_HOLD);
+        assertThat(out.toString()).contains("NOT MET: never blocked");
+    }
+
+    @Test
+    void what_does_not_fit_is_told(@TempDir Path folder) throws IOException {
+        Path mine = folder.resolve("mine.yaml");
+        Files.writeString(mine, Drills.text("wet-flour").replace("in_pulsing", "in_plusing"));
+        assertThat(run("rehearse", BAKERY, "--script", mine)).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("in_plusing");
+        assertThat(run("rehearse", BAKERY, "--drill", "tea-break")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("bag-fills-at-night");
+        assertThat(run("rehearse", "../examples/furniture/plant.yaml", "--station", "SW", "--drill", "wet-flour"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+    }
+}

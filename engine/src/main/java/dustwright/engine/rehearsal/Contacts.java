@@ -1,0 +1,77 @@
+package dustwright.engine.rehearsal;
+
+import dustwright.engine.interlock.Controller;
+import dustwright.engine.interlock.Sequence;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What the contacts of a sequence say of the station, and what people there would notice without them. A contact this class does not know is good. */
+final class Contacts {
+    private final Sequence sequence;
+    private final Set<String> outputs;
+
+    Contacts(Sequence sequence) {
+        this.sequence = sequence;
+        outputs = sequence.outputs().stream().map(Sequence.Output::name).collect(Collectors.toSet());
+    }
+
+    /** Whether the sequence has this output. */
+    boolean has(String output) {
+        return outputs.contains(output);
+    }
+
+    void read(StationPhysics plant, Controller controller) {
+        for (Sequence.Input input : sequence.inputs()) {
+            controller.contact(input.name(), says(plant, input.name()));
+        }
+    }
+
+    private static boolean says(StationPhysics plant, String input) {
+        Set<PlantFault> faults = plant.faults;
+        return switch (input) {
+            case "estop_ok" -> !faults.contains(PlantFault.EMERGENCY_STOP);
+            case "fire_ok" -> !faults.contains(PlantFault.FIRE_SIGNAL);
+            case "motion" -> plant.rotorTurns() && !faults.contains(PlantFault.MOTION_SWITCH_BROKEN);
+            case "valve_drive_ok" -> plant.valveDriveOk();
+            case "guard_shut" -> !faults.contains(PlantFault.GUARD_OPEN);
+            case "overload_ok", "overload_ok_1" -> !faults.contains(PlantFault.PRODUCER_OVERLOAD);
+            case "discharge_cool", "discharge_cool_1" -> !plant.tooHot();
+            case "discharge_warm_ok" -> !plant.warm();
+            case "at_speed", "at_speed_1" -> (plant.pulling() & 1) != 0;
+            case "at_speed_2" -> (plant.pulling() & 2) != 0;
+            case "after_filter_ok" -> !(faults.contains(PlantFault.FILTER_TORN) && plant.suction());
+            case "filter_there" -> !faults.contains(PlantFault.FILTER_TORN);
+            case "vent_open_limit" -> plant.ventOpen();
+            case "no_vacuum" -> !plant.vacuumThere();
+            case "suction" -> plant.suction();
+            case "container_free" -> !plant.containerCovered();
+            case "container_in_place" -> plant.containerThere;
+            case "receiver_free" ->
+                !(plant.receiverCovered && !faults.contains(PlantFault.RECEIVER_PROBE_BLIND))
+                        && !faults.contains(PlantFault.RECEIVER_PROBE_CAKED);
+            case "filter_clean" -> plant.dropBelow(6);
+            case "filter_ok" -> plant.dropBelow(10);
+            case "air_enough" -> plant.air_bar > 3.4;
+            case "air_good" -> plant.air_bar > 4.1;
+            default -> true;
+        };
+    }
+
+    /** What people at the station would notice, whatever the lamps say. */
+    Map<String, Boolean> moments(StationPhysics plant) {
+        Map<String, Boolean> moments = new LinkedHashMap<>();
+        moments.put("the container is full", plant.container_kg >= plant.full_kg() * (1 - 1e-12));
+        moments.put("the container overflows", plant.container_kg >= StationPhysics.SPILLS * plant.full_kg());
+        if (plant.high_kg() > 0) {
+            moments.put("dust reaches the receiver's level probe", plant.receiver_kg >= plant.high_kg());
+            moments.put(
+                    "dust in the receiver reaches the filter",
+                    plant.receiver_kg >= StationPhysics.FILTER_REACHED * plant.high_kg());
+        }
+        moments.put("the vent is open and users have no suction", plant.users && !plant.suction());
+        moments.put("users have suction", plant.users && plant.suction());
+        return moments;
+    }
+}

@@ -1,0 +1,106 @@
+package dustwright.engine.rehearsal;
+
+import dustwright.engine.interlock.Controller;
+import dustwright.engine.interlock.Sequence;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+
+/** People who see lamps and, after a time of their own, do what the lamps ask for. */
+final class People {
+    private final Script.Answering answering;
+    private final Set<String> signals;
+    private final Set<String> buttons;
+    private final double change_s;
+    private final SplittableRandom chance;
+    private Optional<Intention> intention = Optional.empty();
+    private long at_ms = Long.MAX_VALUE;
+    private boolean changing;
+
+    People(Script.Answering answering, Sequence sequence, double change_s, long seed) {
+        this.answering = answering;
+        signals = sequence.names().collect(Collectors.toCollection(HashSet::new));
+        buttons = sequence.buttons().stream().map(Sequence.Button::name).collect(Collectors.toSet());
+        this.change_s = change_s;
+        chance = new SplittableRandom(seed);
+    }
+
+    /** What somebody is about to do, and the button for it. */
+    enum Intention {
+        RESET("reset", "somebody looks after the fault and presses RESET"),
+        CHANGE("container_change", "somebody comes for the full container and presses CHANGE"),
+        PLACED("container_placed", "an empty container hangs, IN PLACE is pressed"),
+        RESUME("start", "somebody reads PRESS START and presses START"),
+        BEGIN("start", "somebody wants to vacuum and presses START"),
+        END("stop", "nobody vacuums any more, somebody presses STOP");
+
+        final String button;
+        final String words;
+
+        Intention(String button, String words) {
+            this.button = button;
+            this.words = words;
+        }
+    }
+
+    long next_ms() {
+        return at_ms;
+    }
+
+    /** The act that is due; what to do next is then seen afresh. */
+    Optional<Intention> due(long now_ms) {
+        if (now_ms < at_ms) {
+            return Optional.empty();
+        }
+        Optional<Intention> due = intention;
+        changing =
+                due.equals(Optional.of(Intention.CHANGE)) || (changing && !due.equals(Optional.of(Intention.PLACED)));
+        intention = Optional.empty();
+        at_ms = Long.MAX_VALUE;
+        return due;
+    }
+
+    /** Looks at the lamps. */
+    void look(Controller controller, boolean work, long now_ms) {
+        Optional<Intention> wish = wish(controller, work).filter(w -> buttons.contains(w.button));
+        if (!wish.equals(intention)) {
+            intention = wish;
+            at_ms = wish.map(w -> now_ms + wait_ms(w)).orElse(Long.MAX_VALUE);
+        }
+    }
+
+    private Optional<Intention> wish(Controller controller, boolean work) {
+        if (lit(controller, "lamp_fault") && controller.step().equals("tripped")) {
+            return Optional.of(Intention.RESET);
+        }
+        if (lit(controller, "lamp_container_high")) {
+            return Optional.of(changing ? Intention.PLACED : Intention.CHANGE);
+        }
+        if (lit(controller, "lamp_press_start")) {
+            return Optional.of(work ? Intention.RESUME : Intention.END);
+        }
+        if (work && controller.step().equals("standing")) {
+            return Optional.of(Intention.BEGIN);
+        }
+        return !work && controller.step().equals("vacuuming") ? Optional.of(Intention.END) : Optional.empty();
+    }
+
+    private boolean lit(Controller controller, String lamp) {
+        return signals.contains(lamp) && controller.is(lamp);
+    }
+
+    private long wait_ms(Intention wish) {
+        return switch (wish) {
+            case RESET, CHANGE -> between(answering.least_s(), answering.greatest_s());
+            case PLACED -> Math.round(1000 * change_s);
+            case RESUME, BEGIN -> between(20, 60);
+            case END -> between(10, 30);
+        };
+    }
+
+    private long between(double least_s, double greatest_s) {
+        return Math.round(1000 * (least_s + (greatest_s - least_s) * chance.nextDouble()));
+    }
+}
