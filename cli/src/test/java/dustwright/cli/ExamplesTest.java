@@ -7,11 +7,13 @@ import dustwright.documents.answers.TextAnswers;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.OperatingChart;
+import dustwright.engine.PressureProfile;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Plant;
@@ -21,6 +23,7 @@ import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -134,6 +137,27 @@ class ExamplesTest {
     }
 
     /** The report draws them; where they cross is where the network was solved, but for the chords between seventeen points. */
+    /** In a loop main the largest flow is not the way past the slowest run. */
+    @ParameterizedTest
+    @MethodSource("stated")
+    void the_path_shown_leads_through_the_run_or_inlet_with_the_smallest_margin(Stated stated) {
+        Study study = study(stated.plant()).withCurves();
+        PressureProfile profile = study.profiles().get(0);
+        StateAnswer state = study.states().stream()
+                .filter(a -> a.state().name().equals(profile.state()))
+                .findFirst()
+                .orElseThrow();
+        Place worst = state.findings().stream()
+                .filter(f -> f.where().kind() == Place.Kind.RUN || f.where().kind() == Place.Kind.INLET)
+                .min(Comparator.comparingDouble(Finding::margin))
+                .orElseThrow()
+                .where();
+        Stream<String> passed = Stream.concat(
+                Stream.of(profile.inlet()), profile.stretches().stream().map(PressureProfile.Stretch::piece));
+        assertThat(passed).contains(worst.id());
+        assertThat(profile.stretches()).isSortedAccordingTo(Comparator.comparing(PressureProfile.Stretch::vacuumFrom));
+    }
+
     @ParameterizedTest
     @MethodSource("stated")
     void system_and_producers_meet_at_the_operating_point(Stated stated) {

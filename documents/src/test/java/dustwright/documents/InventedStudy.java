@@ -540,7 +540,8 @@ public final class InventedStudy {
                 new PressureDifference(to_Pa),
                 velocity_mPerS < 0 ? Optional.empty() : Optional.of(new Velocity(velocity_mPerS)),
                 velocity_mPerS < 0 ? Optional.empty() : Optional.of(new Velocity(velocity_mPerS * 1.02)),
-                least_mPerS < 0 ? Optional.empty() : Optional.of(new Velocity(least_mPerS)));
+                least_mPerS < 0 ? Optional.empty() : Optional.of(new Velocity(least_mPerS)),
+                Optional.empty());
     }
 
     /** One figure, one answer in words, one that is not known. */

@@ -3,9 +3,11 @@ package dustwright.engine;
 import dustwright.engine.air.Air;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Place;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Length;
@@ -17,8 +19,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Vacuum and velocity along the path of one open inlet, from the tool to the producer. */
+/** Vacuum and velocity along the path of one open inlet, from the tool to the producer. In a loop main an inlet has more than one path. */
 public record PressureProfile(String state, String inlet, List<Stretch> stretches) {
     public PressureProfile {
         stretches = List.copyOf(stretches);
@@ -31,6 +34,7 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
      * @param length developed length; zero for a device
      * @param velocityFrom absent for devices
      * @param least velocity the dust needs here; absent where none is asked
+     * @param most velocity above which this run wears; absent where none is asked
      */
     public record Stretch(
             String piece,
@@ -39,32 +43,61 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
             PressureDifference vacuumTo,
             Optional<Velocity> velocityFrom,
             Optional<Velocity> velocityTo,
-            Optional<Velocity> least) {}
+            Optional<Velocity> least,
+            Optional<Velocity> most) {}
 
-    /** The profile of the inlet on whose path the state's smallest margin lies. */
+    /** The way of the air from an open inlet. */
+    private record Way(String inlet, List<LegResult> path) {
+        boolean passes(Place place) {
+            return switch (place.kind()) {
+                case INLET -> place.id().equals(inlet);
+                case HOSE -> place.id().equals(TubeChecks.hose(inlet).id());
+                case RUN -> path.stream().anyMatch(leg -> leg.id().equals(place.id()));
+                default -> false;
+            };
+        }
+    }
+
+    /** The profile over the piece where the state's smallest margin lies. */
     static List<PressureProfile> of(Plant plant, StateAnswer answer) {
         return answer.duty()
                 .match(
-                        duty -> duty.state().open().stream()
-                                .min(Comparator.comparingDouble(inlet -> leastMarginOnPath(answer, duty, inlet)))
-                                .map(inlet -> List.of(of(plant, duty, inlet)))
+                        duty -> ways(answer, duty)
+                                .min(Comparator.comparingDouble(way -> leastMarginOn(answer, way)))
+                                .map(way -> List.of(of(plant, duty, way)))
                                 .orElse(List.of()),
                         why -> List.of());
     }
 
-    private static double leastMarginOnPath(StateAnswer answer, DutyPoint duty, String inlet) {
-        List<String> path =
-                FlowPath.downstream(duty, inlet).stream().map(LegResult::id).toList();
+    /** From every open inlet along the largest flow, and by way of the run with the smallest margin where some of its air goes there. */
+    private static Stream<Way> ways(StateAnswer answer, DutyPoint duty) {
+        Optional<LegResult> worst = answer.findings().stream()
+                .filter(f -> f.where().kind() == Place.Kind.RUN)
+                .min(Comparator.comparingDouble(Finding::margin))
+                .flatMap(f -> run(duty, f.where().id()));
+        return duty.state().open().stream()
+                .flatMap(inlet -> Stream.concat(
+                                Stream.of(FlowPath.downstream(duty, inlet)),
+                                worst.stream().map(run -> FlowPath.through(duty, inlet, run)))
+                        .map(path -> new Way(inlet, path)));
+    }
+
+    private static Optional<LegResult> run(DutyPoint duty, String id) {
+        return duty.legs().stream()
+                .filter(l -> l.kind() == LegResult.Kind.RUN && l.id().equals(id))
+                .findFirst();
+    }
+
+    private static double leastMarginOn(StateAnswer answer, Way way) {
         return answer.findings().stream()
-                .filter(f ->
-                        f.where().id().equals(inlet) || path.contains(f.where().id()))
+                .filter(f -> way.passes(f.where()))
                 .mapToDouble(Finding::margin)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** The profile of one open inlet in a solved state. */
-    static PressureProfile of(Plant plant, DutyPoint duty, String inlet) {
+    private static PressureProfile of(Plant plant, DutyPoint duty, Way way) {
+        String inlet = way.inlet();
         Air air = plant.site().air();
         DustPaths dusts = DustPaths.of(plant, duty);
         List<Stretch> stretches = new ArrayList<>();
@@ -77,7 +110,7 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
                         hose,
                         "tool and hose",
                         plant.hose(plant.inlet(inlet).hose()).length())));
-        List<LegResult> path = FlowPath.downstream(duty, inlet);
+        List<LegResult> path = way.path();
         for (LegResult leg : path) {
             Run run = plant.run(leg.id());
             stretches.add(stretch(
@@ -100,6 +133,9 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
         AbsolutePressure down = forward ? leg.pressureTo() : leg.pressureFrom();
         AbsolutePressure ambient = plant.site().air().ambient();
         double factor = plant.requirements().transportFactor().value().value();
+        boolean run = leg.kind() == LegResult.Kind.RUN;
+        Optional<Dust> dust =
+                dusts.mostDemanding(leg).filter(d -> !run || plant.run(leg.id()).dust());
         return new Stretch(
                 name,
                 length,
@@ -107,9 +143,11 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
                 ambient.above(down),
                 Optional.of(forward ? leg.velocityFrom() : leg.velocityTo()),
                 Optional.of(forward ? leg.velocityTo() : leg.velocityFrom()),
-                dusts.mostDemanding(leg)
-                        .map(Dust::minimumVelocity)
-                        .map(v -> new Velocity(v.metresPerSecond() * factor)));
+                dust.map(Dust::minimumVelocity).map(v -> new Velocity(v.metresPerSecond() * factor)),
+                plant.requirements()
+                        .wearVelocity()
+                        .filter(limit -> run && dust.isPresent())
+                        .map(Limit::value));
     }
 
     private static void machineEnd(Air air, StationResult station, List<Stretch> stretches) {
@@ -130,6 +168,7 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
                 new Length(0),
                 new PressureDifference(from_Pa),
                 new PressureDifference(to_Pa),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());

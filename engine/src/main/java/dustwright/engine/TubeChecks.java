@@ -286,8 +286,11 @@ final class TubeChecks {
     }
 
     static Place place(LegResult leg) {
-        return new Place(
-                leg.kind() == LegResult.Kind.RUN ? Place.Kind.RUN : Place.Kind.HOSE,
-                leg.kind() == LegResult.Kind.RUN ? leg.id() : "at " + leg.id());
+        return leg.kind() == LegResult.Kind.RUN ? new Place(Place.Kind.RUN, leg.id()) : hose(leg.id());
+    }
+
+    /** The hose at an inlet. */
+    static Place hose(String inlet) {
+        return new Place(Place.Kind.HOSE, "at " + inlet);
     }
 }

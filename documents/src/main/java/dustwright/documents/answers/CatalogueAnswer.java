@@ -83,7 +83,7 @@ public record CatalogueAnswer(
             missing(lines);
         }
         catalogues().forEach(c -> lines.text("", c));
-        lines.text("", Wording.FREE_AIR);
+        lines.text("", Wording.freeAir(show));
         return lines.text("", Wording.SCREENING).toString();
     }
 

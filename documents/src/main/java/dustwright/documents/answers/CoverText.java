@@ -53,7 +53,7 @@ public final class CoverText {
         bothEnds();
         carries();
         lines.gap();
-        lines.text("", Wording.FREE_AIR);
+        lines.text("", Wording.freeAir(show));
         return lines.text("", Wording.SCREENING);
     }
 

@@ -31,7 +31,7 @@ final class DustText {
                 TextTable.words("Dust in"),
                 TextTable.number(show.unit(Dimension.MASS_FLOW)),
                 TextTable.number("kg/kg air"),
-                TextTable.number("Adds"),
+                TextTable.number("Adds\n" + show.lossUnit()),
                 TextTable.number("starting"),
                 TextTable.number("friction"),
                 TextTable.number("lift"),

@@ -186,7 +186,7 @@ public final class TextAnswers {
                 "Rests on " + Wording.counted(plant.assumptions().size(), "assumption", "assumptions") + " and "
                         + Wording.counted(plant.overrides().size(), "override", "overrides")
                         + "; the report lists them. "
-                        + Wording.FREE_AIR);
+                        + Wording.freeAir(show));
         return lines.text("", Wording.SCREENING);
     }
 

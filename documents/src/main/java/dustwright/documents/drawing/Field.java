@@ -8,7 +8,7 @@ package dustwright.documents.drawing;
  */
 record Field(Box box, Box extent, double perUnit_x, double perUnit_y, Spot origin) {
     private static final double MARGIN_SIDE = 62;
-    private static final double MARGIN_TOP = 34;
+    private static final double MARGIN_TOP = 26;
     private static final double HIGHEST = 700;
     private static final double LEAST_HEIGHT = 220;
     private static final double LEAST_EXTENT_m = 0.5;

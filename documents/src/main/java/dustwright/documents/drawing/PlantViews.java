@@ -5,6 +5,7 @@ import dustwright.documents.writing.Show;
 import dustwright.engine.OneUserVelocity;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.LegResult;
@@ -52,7 +53,18 @@ public final class PlantViews {
             return new RunLook(dust ? MarginClass.NOT_ASKED : MarginClass.NO_AIR, "", "", 0);
         }
         Show.Pair pair = show.pair(worst);
-        return new RunLook(MarginClass.of(worst.margin()), pair.valueFull(), Show.margin(worst.margin()), direction);
+        String value = (said(worst.code()) + " " + pair.valueFull()).strip();
+        return new RunLook(MarginClass.of(worst.margin()), value, Show.margin(worst.margin()), direction);
+    }
+
+    /** What a number at a run is, where it is not the velocity at its slowest point. */
+    private static String said(FindingCode code) {
+        return switch (code) {
+            case WEAR_VELOCITY -> "fastest";
+            case LOADING_RATIO -> "dust per air";
+            case CHOKED -> "end at";
+            default -> "";
+        };
     }
 
     /** Each run at its slowest with one user, whichever inlet that is. */

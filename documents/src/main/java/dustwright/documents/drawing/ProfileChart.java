@@ -3,12 +3,15 @@ package dustwright.documents.drawing;
 import dustwright.documents.writing.Show;
 import dustwright.engine.PressureProfile;
 import dustwright.engine.PressureProfile.Stretch;
+import dustwright.engine.finding.Side;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Velocity;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Along the path of one inlet: velocity over the least the dust needs, the area between them being the margin; below it the vacuum, growing
@@ -33,6 +36,7 @@ public final class ProfileChart {
     private final List<Double> edges;
     private final Axis velocity;
     private final Axis vacuum;
+    private final @Nullable Stretch tightest;
     private final List<Shape> shapes = new ArrayList<>();
 
     private ProfileChart(PressureProfile profile, Show show) {
@@ -45,6 +49,35 @@ public final class ProfileChart {
                 .max()
                 .orElse(1);
         this.vacuum = Axis.fromZero(deepest, 3, VACUUM_TOP, VACUUM_BOTTOM);
+        this.tightest = profile.stretches().stream()
+                .filter(s -> s.least().isPresent() || s.most().isPresent())
+                .min(Comparator.comparingDouble(this::nearest))
+                .orElse(null);
+    }
+
+    /** Margin to the nearer of the two limits of a piece. */
+    private double nearest(Stretch stretch) {
+        return Math.min(aboveLeast(stretch), belowMost(stretch));
+    }
+
+    private double aboveLeast(Stretch stretch) {
+        return stretch.least()
+                .map(this::number)
+                .map(least -> Side.AT_LEAST.margin(slowest(stretch), least))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private double belowMost(Stretch stretch) {
+        return stretch.most()
+                .map(this::number)
+                .map(most -> Side.AT_MOST.margin(fastest(stretch), most))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private double slowest(Stretch stretch) {
+        return Math.min(
+                stretch.velocityFrom().map(this::number).orElse(0.0),
+                stretch.velocityTo().map(this::number).orElse(0.0));
     }
 
     public static Scene of(PressureProfile profile, Show show) {
@@ -122,7 +155,7 @@ public final class ProfileChart {
         double right = edges.get(i + 1);
         Line faint = new Line(Ink.RULE, 0.7, List.of());
         shapes.add(Shape.line(faint, new Spot(right, VELOCITY_TOP), new Spot(right, VACUUM_BOTTOM)));
-        name(stretch.piece(), i % 2, left, right);
+        name(stretch, i % 2, left, right);
         if (stretch.velocityFrom().isPresent() && stretch.velocityTo().isPresent()) {
             velocityStep(
                     stretch,
@@ -134,44 +167,78 @@ public final class ProfileChart {
     }
 
     /** Below the stretch, word under word, every second one a line lower; a word that finds no room is cut in its middle. */
-    private void name(String piece, int row, double left, double right) {
+    private void name(Stretch stretch, int row, double left, double right) {
         double y = VACUUM_BOTTOM + 13 + row * (TEXT + 1);
-        for (String word : piece.split(" ", MOST_WORDS)) {
+        boolean bold = stretch.equals(tightest);
+        for (String word : stretch.piece().split(" ", MOST_WORDS)) {
             String name = Lettering.fitted(word, TEXT - 0.5, (right - left) * MOST_OVERLAP);
-            shapes.add(Shape.quiet((left + right) / 2, y, name, TEXT - 0.5, Shape.Anchor.MIDDLE));
+            shapes.add(new Shape.Text(
+                    new Spot((left + right) / 2, y),
+                    name,
+                    TEXT - 0.5,
+                    bold,
+                    Shape.Anchor.MIDDLE,
+                    bold ? Ink.INK : Ink.SECOND));
             y += TEXT + 1;
         }
     }
 
     private void velocityStep(Stretch stretch, Velocity from, Velocity to, double left, double right) {
-        double slowest = Math.min(number(from), number(to));
-        boolean beyond = slowest > velocity.to();
-        double yFrom = velocity.at(Math.min(number(from), velocity.to()));
-        double yTo = velocity.at(Math.min(number(to), velocity.to()));
-        Optional<Double> least = stretch.least().map(this::number);
-        MarginClass marginClass =
-                least.map(l -> MarginClass.of((slowest - l) / l)).orElse(MarginClass.NOT_ASKED);
-        least.ifPresent(l -> margin(marginClass, velocity.at(l), (yFrom + yTo) / 2, left, right));
-        String written = (beyond ? "↑ " : "") + show.column(Dimension.VELOCITY).text(slowest);
-        if (!beyond) {
-            shapes.add(Shape.line(
-                    new Line(marginClass.colour(), 2.4, List.of()), new Spot(left, yFrom), new Spot(right, yTo)));
+        Spot start = new Spot(left, velocity.at(Math.min(number(from), velocity.to())));
+        Spot end = new Spot(right, velocity.at(Math.min(number(to), velocity.to())));
+        Optional<Double> most = stretch.most().map(this::number).filter(m -> m <= velocity.to());
+        stretch.least().ifPresent(least -> margin(aboveLeast(stretch), velocity.at(number(least)), start, end, true));
+        most.ifPresent(m -> margin(belowMost(stretch), velocity.at(m), start, end, false));
+        if (slowest(stretch) <= velocity.to()) {
+            String colour = asked(stretch) ? MarginClass.of(nearest(stretch)).colour() : MarginClass.NOT_ASKED.colour();
+            shapes.add(Shape.line(new Line(colour, 2.4, List.of()), start, end));
         }
-        if (Lettering.width(written, TEXT, false) < right - left - 1) {
-            boolean below = marginClass == MarginClass.FAR || marginClass == MarginClass.SHORT;
-            double y = beyond ? VELOCITY_TOP + 2 : below ? Math.max(yFrom, yTo) + 11 : Math.min(yFrom, yTo) - 4;
-            shapes.add(Shape.text((left + right) / 2, y, written, TEXT, Shape.Anchor.MIDDLE));
+        value(stretch, start, end, most);
+    }
+
+    private static boolean asked(Stretch stretch) {
+        return stretch.least().isPresent() || stretch.most().isPresent();
+    }
+
+    /** The slowest of a piece where it finds room; at the tightest piece, always, the one nearest to its limit. */
+    private void value(Stretch stretch, Spot start, Spot end, Optional<Double> most) {
+        boolean bold = stretch.equals(tightest);
+        boolean wears = bold && belowMost(stretch) < aboveLeast(stretch);
+        double value = wears ? fastest(stretch) : slowest(stretch);
+        boolean beyond = value > velocity.to();
+        String written = (beyond ? "↑ " : "") + show.column(Dimension.VELOCITY).text(value);
+        if (bold || Lettering.width(written, TEXT, false) < end.x() - start.x() - 1) {
+            double above = Math.min(start.y(), end.y()) - 4;
+            boolean taken = most.map(velocity::at)
+                    .filter(y -> y < above + 4 && y > above - TEXT)
+                    .isPresent();
+            double below = Math.max(start.y(), end.y()) + 11;
+            double y = beyond ? VELOCITY_TOP + 2 : taken || aboveLeast(stretch) < 0 ? below : above;
+            Spot at = new Spot((start.x() + end.x()) / 2, y);
+            shapes.add(new Shape.Text(at, written, TEXT, bold, Shape.Anchor.MIDDLE, Ink.INK));
         }
     }
 
-    private void margin(MarginClass marginClass, double limit, double value, double left, double right) {
-        Box between = new Box(left, Math.min(limit, value), right, Math.max(limit, value));
-        if (marginClass == MarginClass.FAR || marginClass == MarginClass.SHORT) {
-            shapes.addAll(Tint.hatched(between, marginClass.colour()));
-        } else {
-            shapes.add(Shape.rectangle(between, new Line(Ink.INK, 0, List.of()), Tint.pale(marginClass.colour())));
+    /** The area between a limit and the velocity: pale where it is a margin, hatched where it is missing; none for what is below a most. */
+    private void margin(double margin, double limit, Spot start, Spot end, boolean pale) {
+        Spot left = new Spot(start.x(), limit);
+        Spot right = new Spot(end.x(), limit);
+        String colour = MarginClass.of(margin).colour();
+        if (margin < 0) {
+            boolean crosses = (start.y() - limit) * (end.y() - limit) < 0;
+            Spot last = crosses ? start.towards(end, (limit - start.y()) / (end.y() - start.y())) : right;
+            boolean missingAtStart = pale == start.y() > limit;
+            if (!crosses) {
+                shapes.addAll(Tint.hatched(colour, start, end, right, left));
+            } else if (missingAtStart) {
+                shapes.addAll(Tint.hatched(colour, start, last, left));
+            } else {
+                shapes.addAll(Tint.hatched(colour, last, end, right));
+            }
+        } else if (pale) {
+            shapes.add(Shape.area(Tint.pale(colour), new Line(Ink.INK, 0, List.of()), start, end, right, left));
         }
-        shapes.add(Shape.line(Line.ink(1.1).dashed(6.0, 3.0), new Spot(left, limit), new Spot(right, limit)));
+        shapes.add(Shape.line(Line.ink(1.1).dashed(6.0, 3.0), left, right));
     }
 
     private void vacuumLine() {

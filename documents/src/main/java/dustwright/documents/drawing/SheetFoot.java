@@ -9,18 +9,21 @@ import java.util.Set;
 /** The foot of a plant drawing: key of margins, key of symbols, scale bar, north mark. */
 record SheetFoot(PlantView view, Floors floors, double top) {
     private static final double HEAD = 29;
-    private static final int LEAST_ROWS = 6;
+    private static final int ROWS = 4;
     private static final double ROW = 13.5;
     private static final double TEXT = 9.5;
+    private static final double SECOND_CLASSES = 172;
+    private static final double SYMBOLS = 384;
+    private static final double SCALE = 514;
     private static final double[] NICE_METRES = {1, 2, 5, 10, 20, 50, 100, 200};
-    private static final double LONGEST_BAR = 150;
+    private static final double LONGEST_BAR = 96;
 
     static SheetFoot of(PlantView view, Floors floors, double fieldBottom) {
         return new SheetFoot(view, floors, fieldBottom);
     }
 
     double bottom() {
-        return top + HEAD + ROW * Math.max(classes().size(), LEAST_ROWS);
+        return top + HEAD + ROW * (ROWS - 0.5);
     }
 
     List<Shape> shapes(Field field) {
@@ -29,8 +32,8 @@ record SheetFoot(PlantView view, Floors floors, double top) {
         marginKey(shapes);
         symbolKey(shapes);
         if (view.layout().kind() == Layout.Kind.SCHEME) {
-            shapes.add(Shape.quiet(452, top + 22, "Scheme: places are not given,", TEXT, Shape.Anchor.START));
-            shapes.add(Shape.quiet(452, top + 22 + ROW, "lengths are not to scale.", TEXT, Shape.Anchor.START));
+            shapes.add(Shape.quiet(SCALE, top + HEAD, "Scheme: places are not given,", TEXT, Shape.Anchor.START));
+            shapes.add(Shape.quiet(SCALE, top + HEAD + ROW, "lengths are not to scale.", TEXT, Shape.Anchor.START));
         } else {
             scaleBar(shapes, field.perUnit_x());
             north(shapes);
@@ -42,10 +45,12 @@ record SheetFoot(PlantView view, Floors floors, double top) {
         shapes.add(Shape.bold(0, top + 16, "Margin to the nearest limit", TEXT + 0.5, Shape.Anchor.START));
         List<MarginClass> classes = classes();
         for (int i = 0; i < classes.size(); i++) {
-            double y = top + HEAD + ROW * i;
+            double x = i < ROWS ? 0 : SECOND_CLASSES;
+            double y = top + HEAD + ROW * (i % ROWS);
             MarginClass marginClass = classes.get(i);
-            shapes.add(Shape.line(marginClass.line(), new Spot(0, y - 3), new Spot(60, y - 3)));
-            shapes.add(Shape.text(68, y, marginClass.word() + ", " + marginClass.range(), TEXT, Shape.Anchor.START));
+            shapes.add(Shape.line(marginClass.line(), new Spot(x, y - 3), new Spot(x + 40, y - 3)));
+            shapes.add(
+                    Shape.text(x + 46, y, marginClass.word() + ", " + marginClass.range(), TEXT, Shape.Anchor.START));
         }
     }
 
@@ -58,25 +63,30 @@ record SheetFoot(PlantView view, Floors floors, double top) {
     }
 
     private void symbolKey(List<Shape> shapes) {
-        double x = 268;
-        double y = top + 29;
+        double x = SYMBOLS + 5;
+        double y = top + 16;
         shapes.addAll(Symbols.inlet(new Spot(x, y - 3), 4.6, true, false, true));
-        shapes.add(Shape.text(x + 12, y, "inlet, open", TEXT, Shape.Anchor.START));
-        shapes.addAll(Symbols.inlet(new Spot(x, y + ROW - 3), 4.2, false, false, true));
-        shapes.add(Shape.text(x + 12, y + ROW, "inlet, closed", TEXT, Shape.Anchor.START));
-        double next = y + 2 * ROW;
+        symbol(shapes, y, "inlet, open");
+        y += ROW;
+        shapes.addAll(Symbols.inlet(new Spot(x, y - 3), 4.2, false, false, true));
+        symbol(shapes, y, "inlet, closed");
+        y += ROW;
         if (!floors.elsewhere().isEmpty()) {
-            shapes.addAll(Symbols.inlet(new Spot(x, next - 3), 4.2, false, true, true));
-            shapes.add(Shape.text(x + 12, next, "inlet on another floor", TEXT, Shape.Anchor.START));
-            next += ROW;
+            shapes.addAll(Symbols.inlet(new Spot(x, y - 3), 4.2, false, true, true));
+            symbol(shapes, y, "inlet on another floor");
+            y += ROW;
         }
-        shapes.add(Symbols.arrow(new Spot(x, next - 3), new Spot(x - 1, next - 3), new Spot(x + 1, next - 3)));
-        shapes.add(Shape.text(x + 12, next, "direction of flow", TEXT, Shape.Anchor.START));
-        next += ROW;
+        shapes.add(Symbols.arrow(new Spot(x, y - 3), new Spot(x - 1, y - 3), new Spot(x + 1, y - 3)));
+        symbol(shapes, y, "direction of flow");
+        y += ROW;
         if (!view.letters().isEmpty()) {
-            shapes.addAll(Symbols.letter(new Box(x - 6, next - 10, x + 6, next + 2), "a"));
-            shapes.add(Shape.text(x + 12, next, "finding of the list", TEXT, Shape.Anchor.START));
+            shapes.addAll(Symbols.letter(new Box(x - 6, y - 9, x + 6, y + 3), "a"));
+            symbol(shapes, y, "place of a finding");
         }
+    }
+
+    private static void symbol(List<Shape> shapes, double y, String words) {
+        shapes.add(Shape.text(SYMBOLS + 17, y, words, TEXT, Shape.Anchor.START));
     }
 
     private void scaleBar(List<Shape> shapes, double perMetre) {
@@ -84,8 +94,8 @@ record SheetFoot(PlantView view, Floors floors, double top) {
         for (double nice : NICE_METRES) {
             metres = nice * perMetre <= LONGEST_BAR ? nice : metres;
         }
-        double x = 428;
-        double y = top + 40;
+        double x = SCALE;
+        double y = top + 20;
         double length = metres * perMetre;
         shapes.add(Shape.rectangle(new Box(x, y - 3, x + length / 2, y), Line.ink(0.8), Ink.INK));
         shapes.add(Shape.rectangle(new Box(x + length / 2, y - 3, x + length, y), Line.ink(0.8), Ink.PAPER));
@@ -95,13 +105,13 @@ record SheetFoot(PlantView view, Floors floors, double top) {
         shapes.add(Shape.quiet(x + length, y + 12 + ROW, feet, TEXT, Shape.Anchor.MIDDLE));
         String note = view.layout().kind() == Layout.Kind.ISOMETRIC ? "along the three axes" : "";
         if (view.layout().tilt() > 0) {
-            note = "higher levels are shifted up and right";
+            note = "higher levels: up and right";
         }
-        shapes.add(Shape.quiet(x, y + 12 + 2.2 * ROW, note, TEXT, Shape.Anchor.START));
+        shapes.add(Shape.quiet(x, top + HEAD + ROW * (ROWS - 1), note, TEXT, Shape.Anchor.START));
     }
 
     private void north(List<Shape> shapes) {
-        Spot middle = new Spot(640, top + 46);
+        Spot middle = new Spot(650, top + 46);
         Spot north =
                 view.layout().kind() == Layout.Kind.ISOMETRIC ? new Spot(-Math.sqrt(3) / 2, -0.5) : new Spot(0, -1);
         Spot tip = middle.plus(26 * north.x(), 26 * north.y());

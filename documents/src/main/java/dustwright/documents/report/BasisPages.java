@@ -72,7 +72,7 @@ final class BasisPages {
         Element section = Parts.section("reach", "13  Reach of this report");
         section.add(Parts.paragraph(
                 "",
-                Wording.FREE_AIR + " Vacuum is counted downwards from the site barometer, "
+                Wording.freeAir(show) + " Vacuum is counted downwards from the site barometer, "
                         + show.full(plant.site().air().ambient())
                         + "; \"abs\" is counted from perfect vacuum. Pressures are static."));
         digest.worstState()

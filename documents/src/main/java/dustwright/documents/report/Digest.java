@@ -41,9 +41,26 @@ public final class Digest {
     public List<Group> lettered() {
         boolean anyFails = anyDoubt();
         return groups.stream()
-                .filter(g -> !anyFails || g.failing() > 0)
+                .filter(g -> anyFails ? g.failing() > 0 : !g.worst().stopsAtLimit())
                 .limit(MOST_LETTERS)
                 .toList();
+    }
+
+    /** The same, what is at one place together, places in the order of their worst. */
+    List<List<Group>> letteredByPlace() {
+        Map<String, List<Group>> byPlace = new LinkedHashMap<>();
+        lettered()
+                .forEach(g -> byPlace.computeIfAbsent(g.worst().where().id(), id -> new ArrayList<>())
+                        .add(g));
+        return List.copyOf(byPlace.values());
+    }
+
+    /** The tightest finding that is known, other than what stops at its limit by design. */
+    Optional<Finding> tightest() {
+        return groups.stream()
+                .map(Group::worst)
+                .filter(f -> f.decided() && !f.stopsAtLimit())
+                .findFirst();
     }
 
     /** Place id by letter: one letter for each place. */

@@ -101,7 +101,9 @@ final class DrawingPages {
     private String stateCaption(StateAnswer answer, Layout layout) {
         return layout.kind().words() + ", set with the smallest margin: "
                 + answer.state().name() + " ("
-                + Wording.openInlets(answer.state()) + ").";
+                + Wording.openInlets(answer.state())
+                + "). A number at a run is the velocity at its slowest point, where the"
+                + " least is asked; \"fastest\" that at its fastest, where it wears.";
     }
 
     private static Element drawn(PlantView view, String caption) {
@@ -131,9 +133,17 @@ final class DrawingPages {
                     ProfileChart.of(profile, show),
                     "From inlet " + profile.inlet() + " to the producer, set " + profile.state()
                             + ". The dashed line is the least velocity the dust needs; the area between is the margin, hatched"
-                            + " where it is missing. Vacuum grows downwards."));
+                            + " where it is missing; numbers are the slowest of each piece, bold what is nearest to its limit."
+                            + most(profile)
+                            + " Vacuum grows downwards."));
         }
         return section;
+    }
+
+    private static String most(PressureProfile profile) {
+        return profile.stretches().stream().anyMatch(s -> s.most().isPresent())
+                ? " A dashed line above is the most before tubing wears."
+                : "";
     }
 
     Element charts() {

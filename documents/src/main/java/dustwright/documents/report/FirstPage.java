@@ -61,12 +61,17 @@ final class FirstPage {
             page.add(Parts.paragraph("", "Not asked."));
             return;
         }
-        String shown = sorted.size() > WORST_RUNS ? ", the " + WORST_RUNS + " slowest below; all in section 5" : "";
-        page.add(Parts.figure(
-                MarginStrip.of(sorted),
-                "Margin of each of " + Wording.counted(sorted.size(), "run", "runs")
-                        + " at its slowest point with a single user upstream, worst at the left" + shown + "."));
+        page.add(Parts.figure(MarginStrip.of(sorted), stripCaption(sorted)));
         page.add(oneUserTable(sorted.subList(0, Math.min(WORST_RUNS, sorted.size())), digest, show));
+    }
+
+    private static String stripCaption(List<OneUserVelocity> sorted) {
+        long below = sorted.stream().filter(one -> one.margin() < 0).count();
+        return "Margin of runs at their slowest point with a single user upstream, worst at the left: "
+                + (below == 0 ? "none" : Figures.count(below)) + " of "
+                + Wording.counted(sorted.size(), "run", "runs") + " below the limit"
+                + (MarginStrip.cuts(sorted) ? "; bars with a tip go on beyond the scale" : "")
+                + (sorted.size() > WORST_RUNS ? ". Below the " + WORST_RUNS + " slowest; all in section 5." : ".");
     }
 
     static Element oneUserTable(List<OneUserVelocity> velocities, Digest digest, Show show) {
@@ -109,19 +114,23 @@ final class FirstPage {
         String head = digest.undecided().isEmpty() ? "What does not hold" : "What does not hold or is not known";
         page.add(Element.of("h2").text(fails ? head : "Tightest requirements"));
         Table table = Table.of(
-                Table.words(""),
+                Table.words("Place"),
                 Table.words("Finding"),
                 Table.words("Value and limit"),
                 Table.words("Set"),
                 Table.margins());
-        for (Digest.Group group : lettered) {
-            Finding finding = group.worst();
-            table.row(
-                    Parts.letter(digest.letter(finding.where().id()).orElse("")),
-                    Wording.claim(finding),
-                    Wording.valueAndLimit(finding, show),
-                    finding.state(),
-                    Parts.margin(finding));
+        for (List<Digest.Group> place : digest.letteredByPlace()) {
+            for (int n = 0; n < place.size(); n++) {
+                Finding finding = place.get(n).worst();
+                String id = finding.where().id();
+                Object letter = n == 0 ? Parts.letter(digest.letter(id).orElse("")) : "";
+                table.row(
+                        letter,
+                        Wording.claim(finding),
+                        Wording.valueAndLimit(finding, show),
+                        finding.state(),
+                        Parts.margin(finding));
+            }
         }
         if (!table.isEmpty()) {
             page.add(table.element("top"));
@@ -157,7 +166,7 @@ final class FirstPage {
         block.add(
                 fields("Plant", plant.name(), "Document type", "Verification report", "Status", "Draft"),
                 fields("Made by", "not yet named", "Checked by", "not yet checked", "Approved by", "not yet approved"),
-                fields("Reference", Wording.FREE_AIR, "Site", site(plant), "Units", show.unitsName()),
+                fields("Reference", Wording.freeAir(show), "Site", site(plant), "Units", show.unitsName()),
                 fields(
                         "Plant file",
                         origin.plantFile() + " " + origin.mark(),

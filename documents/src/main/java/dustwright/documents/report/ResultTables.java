@@ -44,7 +44,7 @@ final class ResultTables {
         Table table = Table.of(
                 Table.words("Set"),
                 Table.number("Users", ""),
-                Table.number("Free air", show.unit(Dimension.FREE_AIR_FLOW)),
+                Table.number("Air at inlets", show.unit(Dimension.FREE_AIR_FLOW)),
                 Table.number("Deepest vacuum", show.unit(Dimension.PRESSURE_DIFFERENCE)),
                 Table.words("Tightest"),
                 Table.margins());
@@ -69,6 +69,10 @@ final class ResultTables {
                     Figures.count(told.size()) + " of " + Figures.count(all)
                             + " sets: those without an answer and the tightest. The JSON answer of verify holds all."));
         }
+        section.add(Parts.paragraph(
+                "",
+                "Air at inlets: free air that enters through open inlets and leaks of closed ones, all stations together; bleeds and"
+                        + " rotary valves come on top. Deepest vacuum: at the inlet of a producer."));
         return section.add(table.element("wide"));
     }
 
@@ -171,11 +175,11 @@ final class ResultTables {
                 Table.words("Dust in"),
                 Table.number("Dust", show.unit(Dimension.MASS_FLOW)),
                 Table.number("Per air", "kg/kg"),
-                Table.number("Adds to the drop", ""),
-                Table.number("starting", ""),
-                Table.number("friction", ""),
-                Table.number("lift", ""),
-                Table.number("bends", ""),
+                Table.number("Adds in all", show.lossUnit()),
+                Table.number("by starting", show.lossUnit()),
+                Table.number("by friction", show.lossUnit()),
+                Table.number("by lift", show.lossUnit()),
+                Table.number("by bends", show.lossUnit()),
                 Table.number("Above least drop", ""));
         for (LegResult leg : dusty) {
             DustWords words = new DustWords(leg, show);

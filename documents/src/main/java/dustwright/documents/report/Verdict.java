@@ -45,11 +45,7 @@ public record Verdict(String word, String reason) {
             return new Verdict(
                     "Nothing asked.", "Solved in " + sets + "; the plant file states no requirement for them.");
         }
-        Finding tightest = groups.stream()
-                .map(Digest.Group::worst)
-                .filter(Finding::decided)
-                .findFirst()
-                .orElse(groups.get(0).worst());
+        Finding tightest = digest.tightest().orElse(groups.get(0).worst());
         String least = "least margin " + Show.margin(tightest) + ": " + Wording.claim(tightest) + ", "
                 + Wording.valueAndLimit(tightest, show) + ".";
         if (!digest.undecided().isEmpty()) {

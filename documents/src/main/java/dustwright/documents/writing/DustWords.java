@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
-/** What dust does in one piece, in words and figures for tables. */
+/** What dust does in one piece, in words and figures for tables; pressure in {@link Show#lossUnit()}. */
 public final class DustWords {
     private static final String UNKNOWN = "unknown";
 
@@ -42,7 +42,7 @@ public final class DustWords {
     private String sum(Function<SolidsDrop, PressureDifference> part) {
         return drops.isEmpty()
                 ? UNKNOWN
-                : show.full(new PressureDifference(drops.stream()
+                : show.loss(new PressureDifference(drops.stream()
                         .mapToDouble(drop -> part.apply(drop).pascals())
                         .sum()));
     }

@@ -6,6 +6,7 @@ import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Unit;
 import dustwright.engine.quantity.UnitSystem;
@@ -25,12 +26,14 @@ public final class Show {
     private static final int MOST_EXTRA_DECIMALS = 6;
     private static final int FIGURES_WITHOUT_ROW = 4;
     private static final Length SOME_BORE = new Length(0.05);
+    private static final PressureDifference SOME_LOSS = new PressureDifference(100);
     private static final double LARGE_si = 1e9;
 
     private final UnitSystem system;
     private final Map<Dimension, Scale> columns = new EnumMap<>(Dimension.class);
     private final Map<Dimension, Scale> across;
     private final Scale bore;
+    private final Scale loss;
 
     public Show(UnitSystem system) {
         this(system, Map.of());
@@ -43,6 +46,7 @@ public final class Show {
             columns.put(dimension, scale(dimension.of(LARGE_si)));
         }
         this.bore = scale(SOME_BORE);
+        this.loss = scale(SOME_LOSS);
     }
 
     /**
@@ -97,6 +101,10 @@ public final class Show {
         return new Scale(display.unit(), system.format(quantity).unit(), display.decimals());
     }
 
+    public boolean isUs() {
+        return system == UnitSystem.US;
+    }
+
     /** "US" or "SI". */
     public String unitsName() {
         return system.name();
@@ -136,6 +144,15 @@ public final class Show {
 
     public String boreUnit() {
         return bore.symbol();
+    }
+
+    /** What one piece takes of the vacuum: in Pa or inches of water, not in kPa or inches of mercury. */
+    public String loss(PressureDifference difference) {
+        return loss.text(loss.number(difference));
+    }
+
+    public String lossUnit() {
+        return loss.symbol();
     }
 
     /** A mass flow of air as free air. */

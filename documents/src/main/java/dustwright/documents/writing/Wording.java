@@ -19,8 +19,9 @@ public final class Wording {
     public static final String SCREENING =
             "Screening only. Local codes, the authority having jurisdiction and a licensed engineer decide.";
 
-    /** Reference state of every free-air flow. */
-    public static final String FREE_AIR = "Free air: 101.325 kPa, 20 °C, dry, 1.2041 kg/m³.";
+    private static final String FREE_AIR_SI = "Free air: 101.325 kPa abs, 20 °C, dry, 1.2041 kg/m³.";
+    private static final String FREE_AIR_US =
+            "Free air: 29.92 inHg abs, 68 °F, dry, 0.0752 lb/ft³ (101.325 kPa, 20 °C).";
 
     /** What is missing where the loss by a dust is not known. */
     public static final String ENTER_PARTICLES = "enter \"particle size\" and \"particle density\"";
@@ -131,6 +132,11 @@ public final class Wording {
             case DAILY_EXPOSURE -> "Too much noise for the operator of";
             case BALANCE -> "Balance does not close in";
         };
+    }
+
+    /** Reference state of every free-air flow, in the reader's units. */
+    public static String freeAir(Show show) {
+        return show.isUs() ? FREE_AIR_US : FREE_AIR_SI;
     }
 
     /** "least" or "most". */

@@ -49,6 +49,11 @@ public record Finding(
         return code != FindingCode.DUST_LOSS;
     }
 
+    /** True where a control stops at the limit itself, as a scale does at the safe working load: the margin is nothing by design. */
+    public boolean stopsAtLimit() {
+        return code == FindingCode.CONTAINER_LOAD && margin == 0;
+    }
+
     /** True when it is known not to hold. */
     public boolean fails() {
         return decided() && !holds();
