@@ -3,16 +3,16 @@ package dustwright.engine.coverage;
 import java.util.BitSet;
 
 /**
- * What the ordering arguments take for granted and the sweep looks after while it goes (equation COV-6): junctions keep order, and the
- * volume flow drawn is nowhere beyond an extreme greater (or less) than at it. A knot of the grid is marked where an assumption fails; only what lies between the
- * places that solved states can have matters.
+ * What the ordering arguments take for granted at one place of the tree, and the sweep looks after while it goes (equation COV-6). A knot
+ * of the grid is marked where an assumption fails; only what lies between the pressures that states can have there matters.
  */
 final class Check {
     private final Grid grid;
     private final BitSet disordered = new BitSet();
     private final BitSet unsettled = new BitSet();
     private final BitSet laws = new BitSet();
-    private String volume = "";
+    private double from = Double.MAX_VALUE;
+    private double to = -1;
 
     Check(Grid grid) {
         this.grid = grid;
@@ -31,35 +31,24 @@ final class Check {
         laws.or(maps.disordered());
     }
 
-    /** Notes that velocities cannot be put in order at a leg. */
-    synchronized void volumeFalls(String where) {
-        if (where.compareTo(volume) < 0 || volume.isEmpty()) {
-            volume = where;
-        }
+    /** Notes a place at which a state may stand. */
+    void see(double u) {
+        from = Math.min(from, u - grid.step);
+        to = Math.max(to, u + grid.step);
     }
 
-    /** Takes over what another part of the sweep found. */
-    synchronized void add(Check other) {
-        disordered.or(other.disordered);
-        unsettled.or(other.unsettled);
-        laws.or(other.laws);
+    /** Why an answer may not be relied on; empty when it may. */
+    String objection(String where) {
+        if (marked(disordered)) {
+            return "more air from one stream does not always mean more in all at " + where;
+        }
+        if (marked(laws)) {
+            return "with its dust " + where + " does not always need more pressure for more air";
+        }
+        return marked(unsettled) ? "the loss of the junction at " + where + " did not settle" : "";
     }
 
-    /** Why an answer between two places may not be relied on; empty when it may. */
-    String objection(double from, double to) {
-        if (marked(disordered, from, to)) {
-            return "more air from one stream does not always mean more in all at some junction";
-        }
-        if (marked(laws, from, to)) {
-            return "with its dust some piece does not need more pressure for more air";
-        }
-        if (!volume.isEmpty()) {
-            return "it is not sure that the least air is also the slowest, against what is asked, in " + volume;
-        }
-        return marked(unsettled, from, to) ? "the loss of some junction did not settle" : "";
-    }
-
-    private boolean marked(BitSet knots, double from, double to) {
+    private boolean marked(BitSet knots) {
         int first = knots.nextSetBit(Math.max(0, (int) (from / grid.step)));
         return first >= 0 && first <= Math.ceil(to / grid.step);
     }

@@ -31,13 +31,12 @@ final class Extremes {
     private final Elsewhere elsewhere;
     private final Limits limits;
     private final int[] users;
-    private final Check check;
+    private final Looked looked;
     private final Trace trace;
     private final List<List<Extreme>> found = new ArrayList<>();
-    private final double[] seenFrom;
-    private final double[] seenTo;
+    private double deepest;
 
-    Extremes(Inside inside, Elsewhere elsewhere, Limits limits, int[] users, Check check) {
+    Extremes(Inside inside, Elsewhere elsewhere, Limits limits, int[] users) {
         this.inside = inside;
         this.tree = inside.tree;
         this.grid = inside.grid;
@@ -45,11 +44,8 @@ final class Extremes {
         this.elsewhere = elsewhere;
         this.limits = limits;
         this.users = users;
-        this.check = check;
+        looked = new Looked(tree, grid);
         trace = new Trace(inside, elsewhere);
-        seenFrom = new double[tree.size()];
-        seenTo = new double[tree.size()];
-        Arrays.fill(seenFrom, Double.MAX_VALUE);
         IntStream.range(0, tree.size()).forEach(n -> found.add(new ArrayList<>()));
     }
 
@@ -58,11 +54,30 @@ final class Extremes {
         return found.stream().flatMap(List::stream).toList();
     }
 
-    /** Why extremes may not be relied on, of what was looked after between the places they stand at. */
-    String objection(Check looked) {
-        return looked.objection(
-                Arrays.stream(seenFrom).min().orElse(0),
-                Arrays.stream(seenTo).max().orElse(1));
+    /** What is looked after on the way back from the receiver; what was on the way there is in {@link Inside}. */
+    Looked looked() {
+        return looked;
+    }
+
+    /** Why extremes may not be relied on; empty when they may. */
+    String objection() {
+        String own = looked.objection();
+        return own.isEmpty() ? inside.looked.objection() : own;
+    }
+
+    private void seeNode(int node, double u) {
+        looked.atNode[node].see(u);
+        inside.looked.atNode[node].see(u);
+    }
+
+    private void seeEnd(int node, double u) {
+        looked.atEnd[node].see(u);
+        inside.looked.atEnd[node].see(u);
+    }
+
+    private void seeValve(int node, double u) {
+        looked.atValve[node].see(u);
+        inside.looked.atValve[node].see(u);
     }
 
     /** Most and least air into the receiver. */
@@ -76,7 +91,8 @@ final class Extremes {
                     for (int o = 0; o < root.drawn().size(); o++) {
                         if (together(in.counts().get(i), root.drawn().counts().get(o), n)) {
                             double u = meetMachine(in.curve(i, most), draw);
-                            see(0, u);
+                            seeNode(0, u);
+                            deepest = Math.max(deepest, u);
                             best.offer(most ? u : -u, i, o, u);
                         }
                     }
@@ -121,7 +137,7 @@ final class Extremes {
                 for (int o = 0; o < drawn.size(); o++) {
                     if (together(count, drawn.counts().get(o), n)) {
                         double u = grid.meeting(hose, drawn.curve(o, most));
-                        see(node, u);
+                        seeValve(node, u);
                         best.offer(most ? -u : u, 1, o, u);
                     }
                 }
@@ -129,7 +145,7 @@ final class Extremes {
                     continue;
                 }
                 double flow = grid.value(hose, best.place);
-                double spare = spareToSonic(node, tree.hose(inlet), best.place, flow);
+                double spare = 1 - sonicShare(tree.hose(inlet), best.place, flow);
                 if (most && limits.carriesByLaws) {
                     carriedInHose(node, grid.value(hose, weakest), weakest, flow, best.place);
                 }
@@ -154,7 +170,7 @@ final class Extremes {
             double to_Pa = Math.sqrt(maps.upstream(law, dust, grid.squared(deep), most_kgPerS));
             Carried carried = new Carried(dust::carryingVelocity_mPerS, from_Pa, to_Pa);
             if (carried.mostAsked_mPerS(from_Pa) > carried.asked_mPerS.applyAsDouble(from_Pa)) {
-                check.volumeFalls("the hose at " + tree.point(node));
+                looked.velocities(node, "the hose of " + tree.point(node));
             }
         }
     }
@@ -177,7 +193,7 @@ final class Extremes {
             }
             boolean unseen = bests.all().stream().anyMatch(best -> !best.any && best.doubted(SAME));
             if (unseen || bests.fastest.bound < 0) {
-                check.volumeFalls(tree.run(node));
+                looked.velocities(node, tree.run(node));
             }
             keep(node, n, step, bests);
         }
@@ -185,11 +201,10 @@ final class Extremes {
 
     /** A run behind which all is shut carries leaks only: what they are at the deepest place of the receiver shows that it is nowhere near sonic. */
     private void closed(int node, Family out) {
-        double deepest = seenTo[0];
         for (int i = 0; i < out.size(); i++) {
             double flow = grid.value(out.most(i), deepest);
             if (out.counts().get(i)[0] == 0 && sonicShare(tree.law(node), deepest, flow) > 1 - NEAR_SONIC) {
-                check.volumeFalls(tree.run(node));
+                looked.velocities(node, tree.run(node));
             }
         }
     }
@@ -207,8 +222,38 @@ final class Extremes {
         }
     }
 
-    /** A count inside and one outside that make up the users asked. */
-    private record Pair(int node, int in, int out, Family drawn, Family drawnFar) {}
+    /**
+     * A count inside and one outside that make up the users asked, and the places at the end of the run where their states stand: the
+     * deepest, the shallowest, those of most and of least flow.
+     */
+    private final class Pair {
+        private final int node;
+        private final int in;
+        private final int out;
+        private final Family drawn;
+        private final Family drawnFar;
+        private final double deep;
+        private final double shallow;
+        private final double most;
+        private final double least;
+
+        Pair(int node, int in, int out, Family drawn, Family drawnFar) {
+            this.node = node;
+            this.in = in;
+            this.out = out;
+            this.drawn = drawn;
+            this.drawnFar = drawnFar;
+            Family own = inside.out(node);
+            deep = grid.meeting(own.least(in), drawn.most(out));
+            shallow = grid.meeting(own.most(in), drawn.least(out));
+            most = own.single(in) ? deep : grid.meeting(own.most(in), drawn.most(out));
+            least = own.single(in) ? shallow : grid.meeting(own.least(in), drawn.least(out));
+        }
+
+        double flow(double u, boolean greatest) {
+            return grid.value(inside.out(node).curve(in, greatest), u);
+        }
+    }
 
     private void keep(int node, int n, Step step, RunBests bests) {
         if (bests.fastest.any && Math.min(bests.fastest.bound, bests.fastest.value) < NEAR_SONIC) {
@@ -232,26 +277,19 @@ final class Extremes {
     }
 
     private void fast(Pair pair, RunBests bests) {
-        Family out = inside.out(pair.node);
         double[] drawn = pair.drawn.most(pair.out);
-        double u = grid.meeting(out.most(pair.in), drawn);
-        double spare = spareToSonic(pair.node, tree.law(pair.node), u, grid.value(out.most(pair.in), u));
-        double bound = 1 - (1 - spare) * overshoot(drawn, u, grid.meeting(out.least(pair.in), drawn));
-        bests.fastest.offer(spare, pair.in, pair.out, u);
+        double spare = 1 - sonicShare(tree.law(pair.node), pair.most, pair.flow(pair.most, true));
+        double bound = 1 - (1 - spare) * overshoot(drawn, pair.most, pair.deep);
+        bests.fastest.offer(spare, pair.in, pair.out, pair.most);
         bests.fastest.bound = Math.min(bests.fastest.bound, bound);
-        int[] count = out.counts().get(pair.in);
+        int[] count = inside.out(pair.node).counts().get(pair.in);
         if (limits.wears && limits.carries(pair.node) && counters.dusty(count)) {
-            bests.fastestDusty.offer(spare, pair.in, pair.out, u);
+            bests.fastestDusty.offer(spare, pair.in, pair.out, pair.most);
             bests.fastestDusty.bound = Math.min(bests.fastestDusty.bound, bound);
         }
     }
 
-    /** 1 less Mach number over that at which a pipe chokes, at the end of a leg [-]. */
-    private double spareToSonic(int node, LegLaw law, double u, double flow) {
-        see(node, u);
-        return 1 - sonicShare(law, u, flow);
-    }
-
+    /** Mach number at the end of a leg over that at which a pipe chokes [-]. */
     private double sonicShare(LegLaw law, double u, double flow) {
         double kinetic = law.c() * flow * flow;
         return Math.sqrt(kinetic / Math.max(grid.squared(u), kinetic));
@@ -259,63 +297,60 @@ final class Extremes {
 
     /** Offers the least velocity of a pair, against what the dust's class asks, and against what its load asks. */
     private void slow(Pair pair, RunBests bests) {
-        Family out = inside.out(pair.node);
-        int[] count = out.counts().get(pair.in);
-        boolean dusty = limits.carries(pair.node) && counters.dusty(count);
+        int[] count = inside.out(pair.node).counts().get(pair.in);
         LegDust dust = inside.dust(pair.node, count);
-        double[] load = counters.load_kgPerS(count);
-        double loaded_kgPerS = limits.loads ? Arrays.stream(load).sum() : 0;
-        if (!dusty && !dust.adds() && loaded_kgPerS == 0) {
-            return;
-        }
         LegLaw law = tree.law(pair.node);
         LegMaps maps = new LegMaps(grid);
-        double u = grid.meeting(out.least(pair.in), pair.drawn.least(pair.out));
-        see(pair.node, u);
-        double flow = grid.value(out.least(pair.in), u);
-        double inlet = maps.upstream(law, dust, grid.squared(u), flow);
+        double flow = pair.flow(pair.least, false);
+        double inlet = maps.upstream(law, dust, grid.squared(pair.least), flow);
+        double shallowInlet = maps.upstream(law, dust, grid.squared(pair.shallow), pair.flow(pair.shallow, true));
+        double deepInlet = maps.upstream(law, dust, grid.squared(pair.deep), pair.flow(pair.deep, false));
+        seeEnd(pair.node, pair.deep);
+        seeEnd(pair.node, pair.shallow);
+        seeNode(pair.node, grid.placeOf(deepInlet));
+        seeNode(pair.node, grid.placeOf(shallowInlet));
         double velocity_mPerS = Math.sqrt(law.c() * tree.rt_JPerKg() / inlet) * flow;
-        double shallow = grid.meeting(out.most(pair.in), pair.drawn.least(pair.out));
-        double shallowInlet = maps.upstream(law, dust, grid.squared(shallow), grid.value(out.most(pair.in), shallow));
-        double undershoot = undershoot(pair.drawnFar.least(pair.out), grid.placeOf(inlet), grid.placeOf(shallowInlet));
-        if (dusty) {
-            byClass(count, pair, bests.slowest, u, velocity_mPerS, undershoot);
+        double undershoot = undershoot(
+                pair.drawnFar.least(pair.out), grid.placeOf(inlet), grid.placeOf(shallowInlet));
+        if (limits.carries(pair.node) && counters.dusty(count)) {
+            byClass(count, pair, bests.slowest, velocity_mPerS, undershoot);
         }
+        double loaded_kgPerS =
+                limits.loads ? Arrays.stream(counters.load_kgPerS(count)).sum() : 0;
         if (loaded_kgPerS > 0) {
-            bests.heaviest.offer(-loaded_kgPerS / flow, pair.in, pair.out, u);
+            bests.heaviest.offer(-loaded_kgPerS / flow, pair.in, pair.out, pair.least);
             bests.heaviest.bound = Math.min(bests.heaviest.bound, -loaded_kgPerS / flow);
         }
         if (dust.adds()) {
-            double deep = grid.meeting(out.least(pair.in), pair.drawn.most(pair.out));
-            double deepInlet = maps.upstream(law, dust, grid.squared(deep), grid.value(out.least(pair.in), deep));
-            double end_Pa = Math.sqrt(grid.squared(u));
-            double inlet_Pa = Math.sqrt(inlet);
-            if (limits.carriesByLaws) {
-                Carried carried =
-                        new Carried(dust::carryingVelocity_mPerS, Math.sqrt(shallowInlet), Math.sqrt(deepInlet));
-                offer(carried, pair, bests.leastCarried, u, velocity_mPerS, inlet_Pa, undershoot);
-            }
-            double shallow_Pa = 0.5 * (Math.sqrt(shallowInlet) + Math.sqrt(grid.squared(shallow)));
-            double deep_Pa = 0.5 * (Math.sqrt(deepInlet) + Math.sqrt(grid.squared(deep)));
-            double mean_Pa = 0.5 * (inlet_Pa + end_Pa);
-            double near = undershoot(pair.drawn.least(pair.out), u, shallow);
-            Carried lifted = new Carried(dust::leastDropVelocity_mPerS, shallow_Pa, deep_Pa);
-            offer(
-                    lifted,
-                    pair,
-                    bests.nearestChoking,
-                    u,
-                    velocity_mPerS * inlet_Pa / mean_Pa,
-                    mean_Pa,
-                    Math.min(undershoot, near));
+            byLoad(pair, bests, dust, new double[] {inlet, shallowInlet, deepInlet}, velocity_mPerS, undershoot);
         }
     }
 
-    private void byClass(int[] count, Pair pair, Best slowest, double u, double velocity_mPerS, double undershoot) {
+    /** @param inlets pressures squared at the far end: in the extreme, the shallowest and the deepest */
+    private void byLoad(
+            Pair pair, RunBests bests, LegDust dust, double[] inlets, double velocity_mPerS, double undershoot) {
+        double inlet_Pa = Math.sqrt(inlets[0]);
+        double shallow_Pa = Math.sqrt(inlets[1]);
+        double deep_Pa = Math.sqrt(inlets[2]);
+        if (limits.carriesByLaws) {
+            Carried carried = new Carried(dust::carryingVelocity_mPerS, shallow_Pa, deep_Pa);
+            offer(carried, pair, bests.leastCarried, velocity_mPerS, inlet_Pa, undershoot);
+        }
+        double mean_Pa = 0.5 * (inlet_Pa + Math.sqrt(grid.squared(pair.least)));
+        double near = undershoot(pair.drawn.least(pair.out), pair.least, pair.shallow);
+        Carried lifted = new Carried(
+                dust::leastDropVelocity_mPerS,
+                0.5 * (shallow_Pa + Math.sqrt(grid.squared(pair.shallow))),
+                0.5 * (deep_Pa + Math.sqrt(grid.squared(pair.deep))));
+        double mean_mPerS = velocity_mPerS * inlet_Pa / mean_Pa;
+        offer(lifted, pair, bests.nearestChoking, mean_mPerS, mean_Pa, Math.min(undershoot, near));
+    }
+
+    private void byClass(int[] count, Pair pair, Best slowest, double velocity_mPerS, double undershoot) {
         for (int level = 0; level < Math.max(1, counters.level_mPerS.length); level++) {
             if (counters.level_mPerS.length == 0 || counters.has(count, level)) {
                 double ratio = velocity_mPerS / limits.least_mPerS(level);
-                if (slowest.offer(ratio - 1, pair.in, pair.out, u)) {
+                if (slowest.offer(ratio - 1, pair.in, pair.out, pair.least)) {
                     slowest.velocity_mPerS = velocity_mPerS;
                 }
                 slowest.bound = Math.min(slowest.bound, ratio * undershoot - 1);
@@ -347,10 +382,10 @@ final class Extremes {
     }
 
     private void offer(
-            Carried carried, Pair pair, Best best, double u, double velocity_mPerS, double at_Pa, double undershoot) {
+            Carried carried, Pair pair, Best best, double velocity_mPerS, double at_Pa, double undershoot) {
         double asked = carried.asked_mPerS.applyAsDouble(at_Pa);
         if (asked > 0) {
-            best.offer(velocity_mPerS / asked - 1, pair.in, pair.out, u);
+            best.offer(velocity_mPerS / asked - 1, pair.in, pair.out, pair.least);
         }
         double most = carried.mostAsked_mPerS(at_Pa);
         if (most > 0) {
@@ -389,10 +424,5 @@ final class Extremes {
 
     private void add(int node, Extreme extreme) {
         found.get(node).add(extreme);
-    }
-
-    private void see(int node, double u) {
-        seenFrom[node] = Math.min(seenFrom[node], u - grid.step);
-        seenTo[node] = Math.max(seenTo[node], u + grid.step);
     }
 }

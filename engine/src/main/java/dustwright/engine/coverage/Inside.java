@@ -21,13 +21,16 @@ final class Inside {
 
     static final int BLEED = -2;
 
+    /** Parts of an interval at whose ends the table of a piece's own law is looked at. */
+    private static final int PARTS = 4;
+
     /** Branches smaller than this are swept by one thread. */
     private static final int ALONE = 24;
 
     final TubingTree tree;
     final Grid grid;
     final Counters counters;
-    final Check check;
+    final Looked looked;
 
     /** Curve of an open hose, of its leak when closed, and of open bleeds, by node. */
     final Family[] inlet;
@@ -47,7 +50,7 @@ final class Inside {
         this.grid = grid;
         this.counters = counters;
         this.watch = watch;
-        check = new Check(grid);
+        looked = new Looked(tree, grid);
         int size = tree.size();
         inlet = new Family[size];
         bleed = new Family[size];
@@ -55,7 +58,6 @@ final class Inside {
         at = new At[size];
         zonesBelow = new int[size][];
         branchSize = new int[size];
-        LegMaps maps = new LegMaps(grid);
         for (int node = size - 1; node >= 0; node--) {
             zonesBelow[node] = counters.zonesBelow(tree, node);
             branchSize[node] = 1;
@@ -63,9 +65,10 @@ final class Inside {
                 branchSize[node] += branchSize[child];
             }
             if (tree.inlet(node) != TubingTree.NONE) {
+                LegMaps maps = new LegMaps(grid);
                 inlet[node] = inletAt(node, maps);
+                looked.atValve[node].legs(maps);
             }
-            check.legs(maps);
             if (tree.bleeds(node)) {
                 int here = node;
                 double[] curve = sampled(u -> tree.bleeds_kgPerS(here, u));
@@ -94,7 +97,7 @@ final class Inside {
         return new Family(List.of(counters.none(), counters.one(number)), curves, curves);
     }
 
-    /** A law of one piece, tabulated; its slope by a short central difference. */
+    /** A law of one piece, tabulated; its slope by a short central difference, its error twice the greatest seen between the knots. */
     private double[] sampled(java.util.function.DoubleUnaryOperator law) {
         double[] curve = grid.curve();
         double nudge = 1e-5;
@@ -104,6 +107,15 @@ final class Inside {
             grid.put(curve, knot, law.applyAsDouble(u), slope);
         }
         grid.putStart(curve);
+        grid.putError(curve, 0, grid.stepError(curve, 0));
+        for (int i = 1; i < grid.intervals; i++) {
+            double off = 0;
+            for (int part = 1; part < PARTS; part++) {
+                double u = grid.place(i) + part * grid.step / PARTS;
+                off = Math.max(off, Math.abs(grid.value(curve, u) - law.applyAsDouble(u)));
+            }
+            grid.putError(curve, i, 2 * off);
+        }
         return curve;
     }
 
@@ -141,8 +153,7 @@ final class Inside {
     }
 
     private Family throughLeg(int node) {
-        Check own = new Check(grid);
-        Family in = at[node].junction().family(own);
+        Family in = at[node].junction().family(looked.atNode[node]);
         LegMaps maps = new LegMaps(grid);
         double[][] most = new double[in.size()][];
         double[][] least = new double[in.size()][];
@@ -151,8 +162,7 @@ final class Inside {
             most[n] = maps.outward(tree.law(node), dust, in.most(n));
             least[n] = in.single(n) ? most[n] : maps.outward(tree.law(node), dust, in.least(n));
         }
-        own.legs(maps);
-        check.add(own);
+        looked.atEnd[node].legs(maps);
         return new Family(in.counts(), most, least);
     }
 

@@ -16,6 +16,7 @@ final class Junction {
     private final List<Family> parts;
     private final List<Mix> stages = new ArrayList<>();
     private final Optional<Wye> wye;
+    private final double[] nothing;
 
     /** Where an envelope stands at one place: which count of every part, and the place at which each part is seen. */
     static final class Choice {
@@ -42,6 +43,7 @@ final class Junction {
      */
     Junction(Grid grid, Counters counters, List<Family> parts, Optional<Wye> wye, UnaryOperator<int[]> reduced) {
         this.grid = grid;
+        nothing = grid.curve();
         this.counters = counters;
         this.parts = List.copyOf(parts);
         this.wye = wye;
@@ -67,7 +69,6 @@ final class Junction {
     /** Envelopes of what comes together. */
     Family family(Check check) {
         if (parts.isEmpty()) {
-            double[] nothing = grid.curve();
             return new Family(counts(), new double[][] {nothing}, new double[][] {nothing});
         }
         if (wye.isPresent()) {
@@ -90,12 +91,16 @@ final class Junction {
             for (int n = 1; n < from.length; n++) {
                 curves[target] = better(curves[target], mixed.curve(from[n], greatest), greatest);
             }
+            for (int n = 0; n < from.length && from.length > 1; n++) {
+                grid.passed(curves[target], mixed.curve(from[n], greatest), nothing, 1, greatest);
+            }
         }
         return curves;
     }
 
     private double[] better(double[] one, double[] other, boolean greatest) {
         double[] best = one.clone();
+        java.util.Arrays.fill(best, 2 * (grid.intervals + 1), best.length, 0);
         for (int knot = 0; knot <= grid.intervals; knot++) {
             if (greatest ? other[2 * knot] > best[2 * knot] : other[2 * knot] < best[2 * knot]) {
                 best[2 * knot] = other[2 * knot];
@@ -125,13 +130,16 @@ final class Junction {
         for (int n = 0; n < lefts.length; n++) {
             double[] one = left.curve(lefts[n], greatest);
             double[] other = right.curve(rights[n], greatest);
-            for (int k = 0; k < best.length; k += 2) {
+            for (int k = 0; k < 2 * (grid.intervals + 1); k += 2) {
                 double value = one[k] + other[k];
                 if (n == 0 || (greatest ? value > best[k] : value < best[k])) {
                     best[k] = value;
                     best[k + 1] = one[k + 1] + other[k + 1];
                 }
             }
+        }
+        for (int n = 0; n < lefts.length; n++) {
+            grid.passed(best, left.curve(lefts[n], greatest), right.curve(rights[n], greatest), 1, greatest);
         }
         return best;
     }
@@ -161,7 +169,8 @@ final class Junction {
     }
 
     private double[] join(Wye at, WyeMaps maps, int target, boolean greatest, Check check) {
-        double[] best = grid.curve();
+        double[] best = nothing;
+        double[] one = grid.curve();
         int[] rights = stages.get(1).right(target);
         for (int n = 0; n < rights.length; n++) {
             double[] branch = part(0).curve(branchCount(target, n), greatest);
@@ -169,12 +178,23 @@ final class Junction {
             for (int knot = 1; knot <= grid.intervals; knot++) {
                 maps.into(at, branch, run, grid.place(knot));
                 check.wye(maps, knot);
-                if (n == 0 || (greatest ? maps.flow > best[2 * knot] : maps.flow < best[2 * knot])) {
-                    grid.put(best, knot, maps.flow, maps.slope);
-                }
+                grid.put(one, knot, maps.flow, maps.slope);
+                double carried = maps.byBranch * grid.errorNear(branch, maps.branchPlace)
+                        + maps.byRun * grid.errorNear(run, maps.runPlace);
+                grid.putError(one, knot - 1, carried);
+            }
+            grid.putStart(one);
+            WyeMaps.bound(grid, one);
+            if (n == 0) {
+                best = one;
+                one = grid.curve();
+            } else {
+                double[] before = best;
+                best = better(before, one, greatest);
+                grid.passed(best, before, nothing, 1, greatest);
+                grid.passed(best, one, nothing, 1, greatest);
             }
         }
-        grid.putStart(best);
         return best;
     }
 

@@ -32,11 +32,17 @@ final class LegMaps {
     private double byInlet;
     private double byOutlet;
     private boolean ordered;
+    private double perFlow;
+    private double logarithmPerFlow;
+    private double dustPerFlow;
+    private boolean turbulent;
+    private final Secant secant;
     private final BitSet disordered = new BitSet();
 
     LegMaps(Grid grid) {
         this.grid = grid;
         ambientSquared = grid.ambientSquared;
+        secant = new Secant(grid);
     }
 
     /** Maps what flows in at the far end of a leg, as a whole curve, to what leaves its near end. */
@@ -50,8 +56,13 @@ final class LegMaps {
             outward(law, dust, in, grid.place(knot), start);
             grid.put(out, knot, flow, slope);
             note(knot);
+            keep(secant.next(true), grid.place(knot), byOutlet, byInlet);
+            if (knot > 1) {
+                secant.bound(out, knot - 1, in, dust.adds());
+            }
         }
         grid.putStart(out);
+        grid.putError(out, 0, grid.stepError(out, 0) + grid.errorBetween(in, 0, grid.step));
         return out;
     }
 
@@ -94,6 +105,10 @@ final class LegMaps {
             inward(law, dust, drawn, grid.place(knot), start);
             grid.put(far, knot, flow, slope);
             note(knot);
+            keep(secant.next(false), grid.place(knot), byInlet, byOutlet);
+            if (knot < grid.intervals) {
+                secant.bound(far, knot, drawn, dust.adds());
+            }
         }
         return far;
     }
@@ -104,6 +119,7 @@ final class LegMaps {
         otherPlace = u;
         if (flow <= 0) {
             ordered = true;
+            perFlow = 0;
             return; // the rest of the plant gives air here: nothing meets it, any curve that keeps order will do
         }
         double upstream = grid.squared(u);
@@ -162,8 +178,15 @@ final class LegMaps {
             }
             grid.put(out, knot, w, choked ? 0 : 2 * ambientSquared * grid.place(knot) * byOutlet / byFlow);
             note(knot);
+            flow = w;
+            otherPlace = 0;
+            keep(secant.next(true), grid.place(knot), byOutlet, 0);
+            if (knot > 1) {
+                secant.bound(out, knot - 1, dust.adds());
+            }
         }
         grid.putStart(out);
+        grid.putError(out, 0, grid.stepError(out, 0));
         return out;
     }
 
@@ -177,7 +200,12 @@ final class LegMaps {
         double end = choked ? kinetic : outlet;
         double logarithm = LegLaw.logarithm(inlet, end);
         spare = inlet - end - law.loss_Pa2(w) - kinetic * logarithm;
-        byFlow = law.lossSlope(w) + 2 * law.c() * w * logarithm;
+        double lossSlope = law.lossSlope(w);
+        byFlow = lossSlope + 2 * law.c() * w * logarithm;
+        perFlow = w > 0 ? lossSlope / w : 0;
+        logarithmPerFlow = 2 * law.c() * logarithm;
+        dustPerFlow = 0;
+        turbulent = law.turbulent(w);
         byInlet = 1 - kinetic / inlet;
         byOutlet = 1 - kinetic / end;
         if (dust.adds()) {
@@ -185,6 +213,7 @@ final class LegMaps {
             double end_Pa = Math.sqrt(end);
             dust.evaluate(w, (inlet_Pa + end_Pa) / 2);
             spare -= dust.extra_Pa2;
+            dustPerFlow = w > 0 ? dust.byFlow / w : 0;
             byFlow += dust.byFlow + (choked ? dust.byMean / 2 * Math.sqrt(law.c()) : 0);
             byInlet -= dust.byMean / (4 * inlet_Pa);
             byOutlet += choked ? 0 : dust.byMean / (4 * end_Pa);
@@ -192,6 +221,19 @@ final class LegMaps {
         } else {
             ordered = true;
         }
+    }
+
+    private void keep(Secant.Knot knot, double u, double own, double far) {
+        knot.u = u;
+        knot.other = otherPlace;
+        knot.flow = flow;
+        knot.own = own;
+        knot.far = far;
+        knot.lossPerFlow = perFlow;
+        knot.logarithm = logarithmPerFlow;
+        knot.dustPerFlow = dustPerFlow;
+        knot.turbulent = turbulent;
+        knot.usable = !choked && flow > 0 && perFlow > 0;
     }
 
     private void note(int knot) {

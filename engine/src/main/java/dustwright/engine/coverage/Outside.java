@@ -30,8 +30,8 @@ final class Outside {
     private final Elsewhere elsewhere;
     private final int[] users;
     private final Watch watch;
-    private final Check check;
     private final Extremes extremes;
+    private final double[] nothing;
 
     Outside(Inside inside, Draw draw, Elsewhere others, Limits limits, int[] users, Watch watch) {
         this.inside = inside;
@@ -39,11 +39,11 @@ final class Outside {
         this.grid = inside.grid;
         this.counters = inside.counters;
         this.draw = draw;
+        nothing = grid.curve();
         this.elsewhere = withFeedsHere(others, inside.at(0).junction().counts(), users);
         this.users = users;
         this.watch = watch;
-        check = new Check(grid);
-        extremes = new Extremes(inside, elsewhere, limits, users, check);
+        extremes = new Extremes(inside, elsewhere, limits, users);
     }
 
     /** Where feeds are counted, every count elsewhere goes with every count here that makes up the users asked. */
@@ -78,8 +78,7 @@ final class Outside {
 
     /** Why the extremes may not be relied on; empty when they may. */
     String objection() {
-        String own = extremes.objection(check);
-        return own.isEmpty() ? extremes.objection(inside.check) : own;
+        return extremes.objection();
     }
 
     /** Drawn by the station. */
@@ -88,6 +87,10 @@ final class Outside {
         for (int knot = 0; knot <= grid.intervals; knot++) {
             double u = grid.place(knot);
             grid.put(curve, knot, draw.flow_kgPerS(u), draw.slope(u));
+        }
+        for (int i = 0; i < grid.intervals; i++) {
+            double[] slopes = draw.slopes(grid.place(i), grid.place(i + 1));
+            grid.putError(curve, i, grid.between(curve, i, slopes[0], slopes[1]));
         }
         return curve;
     }
@@ -125,8 +128,7 @@ final class Outside {
     private Frame child(Frame above, int child) {
         Step step =
                 step(above, child, inside.zonesBelow(child), inside.out(child).counts());
-        Check own = new Check(grid);
-        Family drawn = drawnBelow(step, own);
+        Family drawn = drawnBelow(step, extremes.looked().atEnd[child]);
         LegMaps maps = new LegMaps(grid);
         double[][] most = new double[drawn.size()][];
         double[][] least = new double[drawn.size()][];
@@ -135,8 +137,7 @@ final class Outside {
             most[n] = maps.inward(tree.law(child), dust, drawn.most(n));
             least[n] = drawn.single(n) ? most[n] : maps.inward(tree.law(child), dust, drawn.least(n));
         }
-        own.legs(maps);
-        check.add(own);
+        extremes.looked().atNode[child].legs(maps);
         Frame below = new Frame(child, Optional.of(step), new Family(drawn.counts(), most, least));
         extremes.run(child, step, drawn, below.drawn());
         return below;
@@ -147,9 +148,7 @@ final class Outside {
         int[] one = counters.one(inlet);
         int[] zones = Arrays.copyOfRange(one, 1, 1 + counters.zones);
         Step step = step(frame, Inside.INLET, zones, List.of(one));
-        Check own = new Check(grid);
-        Family drawn = drawnBelow(step, own);
-        check.add(own);
+        Family drawn = drawnBelow(step, extremes.looked().atValve[frame.node()]);
         extremes.hose(frame.node(), step, drawn);
     }
 
@@ -194,31 +193,45 @@ final class Outside {
     }
 
     private double[] drawnBelow(Step step, Family above, Family besides, int target, boolean greatest, Check own) {
-        double[] best = grid.curve();
-        WyeMaps maps = new WyeMaps(grid);
         int[] lefts = step.mix().left(target);
         int[] rights = step.mix().right(target);
+        double[] best = grid.curve();
+        double[][] candidates = new double[lefts.length][];
         for (int n = 0; n < lefts.length; n++) {
             double[] draws = above.curve(lefts[n], greatest);
             double[] brings = besides.curve(rights[n], !greatest);
+            candidates[n] = step.wye().isPresent() ? behindWye(step, draws, brings, own) : draws;
+            double[] less = step.wye().isPresent() ? nothing : brings;
             for (int knot = 0; knot <= grid.intervals; knot++) {
-                double value;
-                double slope;
-                if (step.wye().isPresent()) {
-                    Wye wye = step.wye().get();
-                    maps.from(wye, step.part() == wye.branch(), draws, brings, grid.place(knot));
-                    own.wye(maps, knot);
-                    value = maps.flow;
-                    slope = maps.slope;
-                } else {
-                    value = grid.at(draws, knot) - grid.at(brings, knot);
-                    slope = grid.slopeAt(draws, knot) - grid.slopeAt(brings, knot);
-                }
+                double value = grid.at(candidates[n], knot) - grid.at(less, knot);
+                double slope = grid.slopeAt(candidates[n], knot) - grid.slopeAt(less, knot);
                 if (n == 0 || (greatest ? value > grid.at(best, knot) : value < grid.at(best, knot))) {
                     grid.put(best, knot, value, slope);
                 }
             }
         }
+        for (int n = 0; n < lefts.length; n++) {
+            double[] less = step.wye().isPresent() ? nothing : besides.curve(rights[n], !greatest);
+            grid.passed(best, candidates[n], less, -1, greatest);
+        }
         return best;
+    }
+
+    private double[] behindWye(Step step, double[] draws, double[] brings, Check own) {
+        WyeMaps maps = new WyeMaps(grid);
+        Wye wye = step.wye().orElseThrow();
+        boolean ofBranch = step.part() == wye.branch();
+        double[] curve = grid.curve();
+        for (int knot = 0; knot <= grid.intervals; knot++) {
+            maps.from(wye, ofBranch, draws, brings, grid.place(knot));
+            own.wye(maps, knot);
+            grid.put(curve, knot, maps.flow, maps.slope);
+            double other = ofBranch ? maps.runPlace : maps.branchPlace;
+            double carried = Math.abs(maps.byAbove) * grid.errorNear(draws, maps.nodePlace)
+                    + Math.abs(maps.bySibling) * grid.errorNear(brings, other);
+            grid.putError(curve, Math.max(0, knot - 1), carried);
+        }
+        WyeMaps.bound(grid, curve);
+        return curve;
     }
 }

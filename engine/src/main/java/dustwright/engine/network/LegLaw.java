@@ -24,7 +24,7 @@ public record LegLaw(
     }
 
     /** Whether the flow is beyond the range of Reynolds numbers, up to 4 000, in which the friction law bends fast. */
-    boolean turbulent(double flow_kgPerS) {
+    public boolean turbulent(double flow_kgPerS) {
         return lengthOverBore == 0 || flow_kgPerS * unitPerFlow >= 2;
     }
 

@@ -441,6 +441,25 @@ public final class TubingTree {
                     + t * t * (t - 1) * width * end.slope(i + 1);
         }
 
+        /** Least and greatest slope between two places [kg/s per u]. */
+        public double[] slopes(double from, double to) {
+            double least = Double.MAX_VALUE;
+            double most = -Double.MAX_VALUE;
+            int last = end.knots() - 2;
+            for (int i = Math.min(last, end.interval(Math.min(from, end.greatest())));
+                    i <= last;
+                    i++) {
+                double width = end.place(i + 1) - end.place(i);
+                double middle = 3 * (end.flow_kgPerS(i + 1) - end.flow_kgPerS(i)) / width - end.slope(i) - end.slope(i + 1);
+                least = Math.min(least, Math.min(middle, Math.min(end.slope(i), end.slope(i + 1))));
+                most = Math.max(most, Math.max(middle, Math.max(end.slope(i), end.slope(i + 1))));
+                if (end.place(i + 1) >= to) {
+                    break;
+                }
+            }
+            return new double[] {least, most};
+        }
+
         /** d flow/du [kg/s]. */
         public double slope(double place) {
             if (place > end.greatest()) {
