@@ -38,7 +38,7 @@ public final class CoverageBenchmark {
         Answer answer = coverage.answers().get(0);
         System.out.println(String.format(
                 Locale.ROOT,
-                "inlets=%d users=%d dust=%s threads=%d sets=%s verdict=\"%s\" method=\"%s\" solved=%d least=%s at=%s why=\"%s\" seconds_from_start=%.2f",
+                "inlets=%d users=%d dust=%s threads=%d sets=%s verdict=\"%s\" method=\"%s\" solved=%d widening=%.2g least=%s at=%s why=\"%s\" seconds_from_start=%.2f",
                 plant.inlets().size(),
                 users,
                 dust,
@@ -47,6 +47,7 @@ public final class CoverageBenchmark {
                 answer.verdict().words(),
                 answer.method().words(),
                 answer.solved(),
+                answer.widening(),
                 answer.least().map(w -> Double.toString(w.finding().margin())).orElse("-"),
                 answer.least().map(w -> w.finding().id()).orElse("-"),
                 answer.why(),

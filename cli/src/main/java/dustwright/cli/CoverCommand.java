@@ -4,8 +4,10 @@ import dustwright.documents.answers.CoverJson;
 import dustwright.documents.answers.CoverText;
 import dustwright.engine.States;
 import dustwright.engine.Study;
+import dustwright.engine.coverage.Carry;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
+import dustwright.engine.coverage.Judging;
 import dustwright.engine.coverage.Question;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
@@ -22,6 +24,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -44,7 +47,9 @@ import picocli.CommandLine.Spec;
             "  dustwright cover examples/bakery/plant.yaml",
             "  dustwright cover examples/bakery/plant.yaml --users 1..4 --zones off",
             "",
-            "Stopped with Ctrl-C it still writes what it has shown; with --format json that can be taken up by --resume.",
+            "  dustwright cover examples/bakery/plant.yaml --carry 6",
+            "",
+            "Stopped with Ctrl-C or by --time-limit it still writes what it has shown; with --format json that can be taken up by --resume.",
             ""
         })
 final class CoverCommand implements Callable<Integer> {
@@ -98,6 +103,21 @@ final class CoverCommand implements Callable<Integer> {
     private boolean count;
 
     @Option(
+            names = "--carry",
+            paramLabel = "N",
+            description = {
+                "Besides, how many users the plant really carries, whoever they are: asked from one up to N, for the whole plant",
+                "and for every zone by itself."
+            })
+    private int carry;
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            description = "Stop after so many seconds and write what is shown by then; it can be taken up by --resume.")
+    private @Nullable Double timeLimit_s;
+
+    @Option(
             names = "--resume",
             paramLabel = "FILE",
             description =
@@ -117,13 +137,17 @@ final class CoverCommand implements Callable<Integer> {
         CountDownLatch written = new CountDownLatch(1);
         Thread stop = new Thread(() -> stopAndWait(cancelled, written));
         Runtime.getRuntime().addShutdownHook(stop);
+        BooleanSupplier stopped = stopped(cancelled);
         Effort effort = new Effort(
-                Math.max(1, threads), mostSets, count, cancelled::get, share -> told(progress, share), known(plant));
-        Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
+                Math.max(1, threads), mostSets, count, stopped, share -> told(progress, share), known(plant));
+        Judging judging = duty -> Study.judge(plant, duty);
+        Coverage coverage = Coverage.of(plant, question, judging, effort);
+        List<Carry> carried =
+                carry < 1 ? List.of() : Carry.of(plant, question.conditions(), carry, judging, effort.withoutKnown());
         progress.clear();
         String text = output.json()
-                ? CoverJson.of(plant, coverage)
-                : CoverText.of(plant, coverage, output.units(reading), Terminal.width());
+                ? CoverJson.of(plant, coverage, carried)
+                : CoverText.of(plant, coverage, carried, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
         spec.commandLine().getOut().flush();
         written.countDown();
@@ -131,6 +155,17 @@ final class CoverCommand implements Callable<Integer> {
             Runtime.getRuntime().removeShutdownHook(stop);
         }
         return coverage.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private BooleanSupplier stopped(AtomicBoolean cancelled) {
+        if (timeLimit_s == null) {
+            return cancelled::get;
+        }
+        if (!(timeLimit_s > 0)) {
+            throw new BadInput("--time-limit " + timeLimit_s + ": say a number of seconds above 0.");
+        }
+        long end_ns = System.nanoTime() + Math.round(timeLimit_s * 1e9);
+        return () -> cancelled.get() || System.nanoTime() > end_ns;
     }
 
     /** Somebody stops the program: what is shown so far is still written. */

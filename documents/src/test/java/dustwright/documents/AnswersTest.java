@@ -16,6 +16,7 @@ import dustwright.documents.answers.RehearsalJson;
 import dustwright.documents.answers.TextAnswers;
 import dustwright.engine.Study;
 import dustwright.engine.coverage.Answer;
+import dustwright.engine.coverage.Carry;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Question;
 import dustwright.engine.finding.Finding;
@@ -67,7 +68,18 @@ final class AnswersTest {
     void every_json_answer_keeps_to_its_schema() throws Exception {
         assertThat(faults("verify", JsonAnswers.verify(STUDY))).isEmpty();
         assertThat(faults("solve", JsonAnswers.solve(STUDY))).isEmpty();
-        assertThat(faults("cover", CoverJson.of(STUDY.plant(), covered()))).isEmpty();
+        assertThat(faults(
+                        "cover",
+                        CoverJson.of(
+                                STUDY.plant(),
+                                covered(),
+                                List.of(new Carry(
+                                        "hall",
+                                        2,
+                                        1,
+                                        2,
+                                        Optional.of(covered().answers().get(0)))))))
+                .isEmpty();
         assertThat(faults(
                         "explain",
                         JsonAnswers.explain(STUDY, STUDY.worstPerPlace().get(0))))

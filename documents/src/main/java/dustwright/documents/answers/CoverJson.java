@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import dustwright.engine.coverage.Answer;
+import dustwright.engine.coverage.Carry;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
 import dustwright.engine.plant.Plant;
@@ -20,13 +21,14 @@ public final class CoverJson {
     private CoverJson() {}
 
     /** The question, and per number of users and condition the verdict with the worst state of every requirement and place. */
-    public static String of(Plant plant, Coverage coverage) {
+    public static String of(Plant plant, Coverage coverage, List<Carry> carried) {
         return JsonText.of(json -> {
             PlantJson.head(json, "cover", plant);
             json.bool("holds", coverage.holds());
             json.bool("partial", coverage.partial());
             json.list("atMost", List.copyOf(coverage.question().atMost().entrySet()), zone -> zone(json, zone));
             json.list("answers", coverage.answers(), answer -> answer(json, answer));
+            json.list("carries", carried, carry -> carry(json, carry));
         });
     }
 
@@ -104,6 +106,14 @@ public final class CoverJson {
             return items;
         }
         return parser.currentToken() == JsonToken.VALUE_NUMBER_INT ? parser.getLongValue() : parser.getText();
+    }
+
+    private static void carry(JsonText json, Carry carry) {
+        json.text("zone", carry.area());
+        json.count("inlets", carry.inlets());
+        json.count("users", carry.users());
+        json.count("asked", carry.asked());
+        json.text("stop", carry.stop().map(Answer::words).orElse(""));
     }
 
     private static void zone(JsonText json, Map.Entry<String, Integer> zone) {

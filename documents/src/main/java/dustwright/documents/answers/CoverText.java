@@ -7,6 +7,7 @@ import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Answer;
 import dustwright.engine.coverage.Answer.Verdict;
 import dustwright.engine.coverage.Answer.Worst;
+import dustwright.engine.coverage.Carry;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
@@ -29,10 +30,12 @@ public final class CoverText {
 
     private final Plant plant;
     private final Coverage coverage;
+    private final List<Carry> carried;
     private final Show show;
     private final Lines lines;
 
-    private CoverText(Plant plant, Coverage coverage, UnitSystem units, int width) {
+    private CoverText(Plant plant, Coverage coverage, List<Carry> carried, UnitSystem units, int width) {
+        this.carried = carried;
         this.plant = plant;
         this.coverage = coverage;
         this.show = new Show(units);
@@ -40,8 +43,8 @@ public final class CoverText {
     }
 
     /** Verdict, one line per number of users and condition, worst sets, how many users the plant carries. */
-    public static String of(Plant plant, Coverage coverage, UnitSystem units, int width) {
-        return new CoverText(plant, coverage, units, width).written().toString();
+    public static String of(Plant plant, Coverage coverage, List<Carry> carried, UnitSystem units, int width) {
+        return new CoverText(plant, coverage, carried, units, width).written().toString();
     }
 
     private Lines written() {
@@ -52,6 +55,7 @@ public final class CoverText {
         worst();
         bothEnds();
         carries();
+        areas();
         lines.gap();
         lines.text("", Wording.freeAir(show));
         return lines.text("", Wording.SCREENING);
@@ -106,6 +110,7 @@ public final class CoverText {
                 TextTable.number("Least margin"),
                 TextTable.words("Shown by"),
                 TextTable.number("Solved"),
+                TextTable.number("Pruned"),
                 TextTable.number("Failing"));
         for (Answer answer : coverage.answers()) {
             table.row(
@@ -118,12 +123,13 @@ public final class CoverText {
                             .orElse(""),
                     answer.method().words(),
                     Figures.count(answer.solved()),
+                    answer.pruned().toString(),
                     answer.failing().isPresent()
                             ? Figures.count(answer.failing().getAsLong())
                             : "");
         }
         lines.head("Sets covered").table(table);
-        padMeasured();
+        bounds();
         coverage.answers().stream()
                 .map(Answer::why)
                 .filter(why -> !why.isEmpty())
@@ -131,14 +137,16 @@ public final class CoverText {
                 .forEach(why -> lines.text("  ", "Mind: " + why + "."));
     }
 
-    /** The order of sets is argued; how far a table between its knots may be off is measured on solved sets. */
-    private void padMeasured() {
+    /** How much was made needless by bounds, and how far they may be off. */
+    private void bounds() {
+        double widening =
+                coverage.answers().stream().mapToDouble(Answer::widening).max().orElse(0);
         if (coverage.answers().stream().anyMatch(a -> a.method() == Answer.Method.ENVELOPES)) {
             lines.text(
                     "  ",
-                    "Mind: envelopes by count are read from tables. A margin nearer to its limit than four times the"
-                            + " greatest error measured on solved sets counts as not decided; this bound is measured, not"
-                            + " proven (decision record 0060).");
+                    "Sets not solved are shown by bounds to be no worse than those that were. No margin listed can be"
+                            + " lower by more than " + Show.margin(widening).replace("+", "")
+                            + " (decision record 0060).");
         }
     }
 
@@ -226,6 +234,28 @@ public final class CoverText {
                         .map(users -> "Carries " + Wording.counted(users, "user", "users")
                                 + " whoever they are: for every number asked up to it each set holds.")
                         .orElse("No number of users asked is shown to hold for every set."));
+    }
+
+    /** Greatest number of users of every area by itself. */
+    private void areas() {
+        if (carried.isEmpty()) {
+            return;
+        }
+        TextTable table = TextTable.of(
+                TextTable.words("Area"),
+                TextTable.number("Inlets"),
+                TextTable.number("Asked up to"),
+                TextTable.number("Carries"),
+                TextTable.words("What stops the next user"));
+        for (Carry carry : carried) {
+            table.row(
+                    carry.words(plant),
+                    Integer.toString(carry.inlets()),
+                    Integer.toString(carry.asked()),
+                    Integer.toString(carry.users()),
+                    carry.stop().map(Answer::words).orElse("nothing asked"));
+        }
+        lines.head("Users carried, whoever they are, all other areas shut").table(table);
     }
 
     /** Greatest number of users asked up to which every answer holds. */

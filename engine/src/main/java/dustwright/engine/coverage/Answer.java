@@ -96,6 +96,17 @@ public record Answer(
                 : BigInteger.ZERO;
     }
 
+    /** The answer in a line for people. */
+    public String words() {
+        String what = users + (users == 1 ? " user, " : " users, ") + condition + ": " + verdict.words();
+        if (verdict == Verdict.FAILS) {
+            Finding finding = worst.get(0).finding();
+            return what + ", " + finding.code().title() + " at " + finding.where() + " with "
+                    + String.join("+", worst.get(0).open());
+        }
+        return why.isEmpty() ? what : what + ", " + why;
+    }
+
     /** The least margin of all; empty where nothing is checked. */
     public Optional<Worst> least() {
         return worst.stream().findFirst();

@@ -10,6 +10,8 @@ final class Best {
 
     /** Least of what a state beyond an extreme might have, were the argument of order not to hold. */
     double bound = Double.MAX_VALUE;
+    /** How far figures may be beyond, because tables stand for curves; the greatest of all pairs of counts. */
+    double pad;
     /** Velocity foretold [m/s]. */
     double velocity_mPerS;
 

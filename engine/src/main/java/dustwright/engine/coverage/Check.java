@@ -11,8 +11,6 @@ final class Check {
     private final BitSet disordered = new BitSet();
     private final BitSet unsettled = new BitSet();
     private final BitSet laws = new BitSet();
-    private double from = Double.MAX_VALUE;
-    private double to = -1;
 
     Check(Grid grid) {
         this.grid = grid;
@@ -31,25 +29,30 @@ final class Check {
         laws.or(maps.disordered());
     }
 
-    /** Notes a place at which a state may stand. */
-    void see(double u) {
-        from = Math.min(from, u - grid.step);
-        to = Math.max(to, u + grid.step);
-    }
-
     /** Why an answer may not be relied on; empty when it may. */
-    String objection(String where) {
-        if (marked(disordered)) {
+    String objection(Span span, String where) {
+        if (marked(disordered, span)) {
             return "more air from one stream does not always mean more in all at " + where;
         }
-        if (marked(laws)) {
+        if (marked(laws, span)) {
             return "with its dust " + where + " does not always need more pressure for more air";
         }
-        return marked(unsettled) ? "the loss of the junction at " + where + " did not settle" : "";
+        return marked(unsettled, span) ? "the loss of the junction at " + where + " did not settle" : "";
     }
 
-    private boolean marked(BitSet knots) {
-        int first = knots.nextSetBit(Math.max(0, (int) (from / grid.step)));
-        return first >= 0 && first <= Math.ceil(to / grid.step);
+    private boolean marked(BitSet knots, Span span) {
+        int first = knots.nextSetBit(Math.max(0, (int) (span.from / grid.step) - 1));
+        return first >= 0 && first <= Math.ceil(span.to / grid.step) + 1;
+    }
+
+    /** Places at which states may stand. */
+    static final class Span {
+        private double from = Double.MAX_VALUE;
+        private double to = -1;
+
+        void see(double u) {
+            from = Math.min(from, u);
+            to = Math.max(to, u);
+        }
     }
 }

@@ -54,18 +54,6 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
         return answers.stream().anyMatch(a -> a.verdict() == Verdict.NOT_DONE);
     }
 
-    /**
-     * What envelopes may be off by at least, as a share: cubics between 512 places, kinks where the best split changes or a relief valve
-     * opens. A margin below the pad is not decided by envelopes.
-     */
-    static final double LEAST_PAD = 2e-6;
-
-    /** The pad is this many times the greatest distance measured between an envelope and the solved state that makes it. */
-    static final double GAPS = 4;
-
-    /** Beyond this distance envelopes are not believed at all. */
-    static final double MOST_GAP = 1e-3;
-
     /** The work behind one coverage. */
     private static final class Proof {
         private final Plant plant;
@@ -101,7 +89,7 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
                 Outcome<Envelopes> envelopes = alike.computeIfAbsent(sweptAlike(condition), key -> envelopes(key));
                 unfolded = unfolded.or(() -> envelopes.match(e -> Optional.empty(), Optional::of));
                 Optional<Envelopes.Found> found =
-                        envelopes.match(e -> watched(() -> e.extremes(condition)), why -> Optional.empty());
+                        envelopes.match(e -> watched(() -> e.extremes(condition, false)), why -> Optional.empty());
                 for (int users : question.users()) {
                     answers.add(answer(envelopes, found, condition, users));
                 }
@@ -118,7 +106,7 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
             List<State> conditions = question.conditions().stream()
                     .filter(c -> sweptAlike(c).equals(alike))
                     .toList();
-            return watched(() -> Envelopes.of(plant, network, question, conditions, watch))
+            return watched(() -> Envelopes.of(plant, network, question, conditions, Envelopes.INTERVALS, watch))
                     .orElse(new Outcome.NotSolved<>("the work was cancelled"));
         }
 
@@ -171,12 +159,33 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
         }
 
         private Answer byEnvelopes(Envelopes.Found found, State condition, int users, BigInteger sets) {
-            ListedSets listed = ListedSets.of(found.extremes(), users);
+            Answer answer = bounded(found.extremes(), condition, users, sets);
+            if (answer.verdict() == Verdict.UNDECIDED) {
+                answer = finer(condition, users, sets).orElse(answer);
+            }
+            boolean ordered = found.extremes().stream().allMatch(e -> e.users() != users || e.beyond() == 1);
+            boolean open = answer.verdict() == Verdict.UNDECIDED;
+            if ((open || !ordered) && sets.compareTo(BigInteger.valueOf(effort.mostStates())) <= 0) {
+                return bySets(condition, users, sets, open ? answer.why() : "the order of some velocities is not sure");
+            }
+            return answer;
+        }
+
+        private Answer bounded(List<Extreme> extremes, State condition, int users, BigInteger sets) {
+            ListedSets listed = ListedSets.of(extremes, users);
             watch.expect(listed.size());
             Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(listed, effort.threads());
-            Answer answer = judged(tally, condition, users, sets, Method.ENVELOPES, found.extremes());
-            boolean exact = answer.widening() == 0 || sets.compareTo(BigInteger.valueOf(effort.mostStates())) > 0;
-            return exact ? answer : bySets(condition, users, sets, "the order of some velocities is not sure");
+            return judged(tally, condition, users, sets, Method.ENVELOPES, extremes);
+        }
+
+        /** The same with finer tables and no kinks in them, for this number of users only. */
+        private Optional<Answer> finer(State condition, int users, BigInteger sets) {
+            Question alone = new Question(List.of(users), question.atMost(), List.of(condition));
+            return Envelopes.of(plant, network, alone, List.of(condition), Envelopes.FINE_INTERVALS, watch)
+                    .match(Optional::of, why -> Optional.<Envelopes>empty())
+                    .map(envelopes -> envelopes.extremes(condition, true))
+                    .filter(found -> found.objection().isEmpty())
+                    .map(found -> bounded(found.extremes(), condition, users, sets));
         }
 
         private Answer bySets(State condition, int users, BigInteger sets, String why) {
@@ -207,7 +216,7 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
             Widening widening = Widening.of(tally.worst(), extremes, users);
             String doubt = users == 0 ? "" : unknownDust(condition).orElse("");
             doubt = doubt.isEmpty() ? doubt(tally, method) : doubt;
-            doubt = doubt.isEmpty() ? widening.doubt() : doubt;
+            doubt = doubt.isEmpty() && !fails ? widening.doubt() : doubt;
             doubt = doubt.isEmpty() && method != Method.EVERY_SET && lumpMayStop()
                     ? "some dust has pieces wider than some bore, and only solving every set tells whether they come there"
                     : doubt;
@@ -260,13 +269,9 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
             if (method == Method.EVERY_SET) {
                 return "";
             }
-            if (tally.gap() > MOST_GAP) {
-                return "envelopes and solved states differ by " + (float) tally.gap();
-            }
-            double pad = Math.max(LEAST_PAD, GAPS * tally.gap());
-            boolean near = tally.worst().stream()
-                    .anyMatch(w -> w.finding().margin() >= 0 && w.finding().margin() < pad);
-            return near ? "a margin is smaller than the pad of " + (float) pad + " that envelopes need" : "";
+            return tally.gap() > 1
+                    ? "an envelope and the solved state that makes it differ by more than its bound allows"
+                    : "";
         }
 
         private <T> Optional<T> watched(java.util.function.Supplier<T> work) {

@@ -51,6 +51,11 @@ public record Effort(
         known = List.copyOf(known);
     }
 
+    /** The same for another question, of which no earlier run showed anything. */
+    public Effort withoutKnown() {
+        return new Effort(threads, mostStates, count, cancelled, progress, List.of());
+    }
+
     /** One thread, nobody watching. */
     public static Effort alone() {
         return threads(1);

@@ -17,7 +17,10 @@ import java.util.stream.Collectors;
 
 /** The envelopes of a plant whose tubing is one tree per station: swept once from the inlets, then once per condition from the receivers. */
 final class Envelopes {
+    /** Intervals of the first sweep, and of that for one number of users whose margins the first does not decide. */
     static final int INTERVALS = 512;
+
+    static final int FINE_INTERVALS = 1024;
     /** Ways of feeding that are told apart. */
     private static final int MOST_FEEDS = 4;
 
@@ -58,7 +61,8 @@ final class Envelopes {
      * Sweeps from the inlets for conditions that differ in filter and producers only; or why that does not serve this plant, in words
      * that follow "because".
      */
-    static Outcome<Envelopes> of(Plant plant, Network network, Question question, List<State> conditions, Watch watch) {
+    static Outcome<Envelopes> of(
+            Plant plant, Network network, Question question, List<State> conditions, int intervals, Watch watch) {
         Outcome<List<TubingTree>> forest = TubingTree.forest(network, conditions.get(0));
         if (forest instanceof Outcome.NotSolved<List<TubingTree>> none) {
             return new Outcome.NotSolved<>(none.why());
@@ -82,7 +86,7 @@ final class Envelopes {
                 greatest =
                         Math.max(greatest, ((Outcome.Solved<Draw>) draw).value().greatest());
             }
-            Grid grid = new Grid(INTERVALS, greatest, tree.ambientSquared());
+            Grid grid = new Grid(intervals, greatest, tree.ambientSquared());
             Inside inside = new Inside(tree, grid, counters, watch);
             inside.sweep();
             insides.add(inside);
@@ -90,8 +94,38 @@ final class Envelopes {
         return new Outcome.Solved<>(new Envelopes(plant, question, counters, insides, watch));
     }
 
-    /** Sweeps back from the receivers in one condition. */
-    Found extremes(State condition) {
+    private Outside outside(int tree, Draw draw, boolean traced) {
+        return new Outside(
+                insides.get(tree),
+                draw,
+                elsewhere(tree),
+                new Limits(plant, insides.get(tree).tree, counters),
+                question.users().stream().mapToInt(u -> u).toArray(),
+                traced,
+                watch);
+    }
+
+    /** Bounds that no kink of the station's curve blurs; those found with them where that does not help. */
+    private List<Extreme> withoutKinks(int tree, Draw draw, double[] range, List<Extreme> found) {
+        Kinks kinks = new Kinks(draw, range[0], range[1]);
+        if (kinks.pieces() == 1 || !kinks.hold()) {
+            return found;
+        }
+        List<List<Extreme>> pieces = new ArrayList<>();
+        for (int piece = 0; piece < kinks.pieces(); piece++) {
+            Outside outside = outside(tree, draw, false);
+            outside.receiver();
+            pieces.add(outside.sweep(kinks.from(piece), kinks.to(piece)));
+        }
+        return kinks.bounded(found, pieces);
+    }
+
+    /**
+     * Sweeps back from the receivers in one condition.
+     *
+     * @param kinkless whether kinks of the stations' curves are kept out of the bounds, which takes two or three more sweeps
+     */
+    Found extremes(State condition, boolean kinkless) {
         List<Extreme> extremes = new ArrayList<>();
         String objection = "";
         watch.expect(insides.stream().mapToInt(i -> i.tree.size()).sum());
@@ -100,15 +134,11 @@ final class Envelopes {
             Draw draw = inside.tree.draw(condition).match(d -> d, why -> {
                 throw new IllegalStateException(why);
             });
-            Outside outside = new Outside(
-                    inside,
-                    draw,
-                    elsewhere(n),
-                    new Limits(plant, inside.tree, counters),
-                    question.users().stream().mapToInt(u -> u).toArray(),
-                    watch);
-            extremes.addAll(outside.sweep());
+            Outside outside = outside(n, draw, true);
+            double[] range = outside.receiver();
+            List<Extreme> found = outside.sweep(range[0], range[1]);
             objection = objection.isEmpty() ? outside.objection() : objection;
+            extremes.addAll(kinkless ? withoutKinks(n, draw, range, found) : found);
         }
         return new Found(extremes, objection);
     }
@@ -125,7 +155,8 @@ final class Envelopes {
                 List<List<Integer>> sets = new ArrayList<>();
                 for (int t = 0; t < mix.size(); t++) {
                     List<Integer> set = new ArrayList<>(open.get(mix.left(t)[0]));
-                    inside.trace(0, inside.at(0), mix.right(t)[0], inside.grid.place(INTERVALS / 2), true, set);
+                    inside.trace(
+                            0, inside.at(0), mix.right(t)[0], inside.grid.place(inside.grid.intervals / 2), true, set);
                     sets.add(set);
                 }
                 counts = mix.counts();

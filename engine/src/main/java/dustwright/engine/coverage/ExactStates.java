@@ -26,7 +26,7 @@ final class ExactStates {
         /** Numbers of the inlets of a set. */
         int[] set(long number);
 
-        /** How far the solved state is from what was foretold of it, as a share; 0 where nothing was. */
+        /** How far the solved state is from what was foretold of it, over what was allowed for; 0 where nothing was foretold. */
         default double gap(long number, DutyPoint duty) {
             return 0;
         }

@@ -1,8 +1,9 @@
 package dustwright.engine.coverage;
 
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The worst of one measure at one place over all sets of so many users.
@@ -10,12 +11,25 @@ import java.util.Optional;
  * @param place id of the run or the inlet; of the station for what it draws
  * @param measure what is measured
  * @param users open inlets in all
- * @param value by the envelopes: air through a tool or hose [kg/s], velocity [m/s], 1 less the Mach number at
- *     which pipes choke, or margin or dust per air with the sign turned [-]; 0 for a receiver
+ * @param value by the envelopes: air through a tool or hose [kg/s], 1 less the Mach number over that at which
+ *     pipes choke, velocity over what is asked less 1, or dust per air with the sign turned [-]; 0 for a receiver
  * @param open numbers of the open inlets of the worst set
  * @param beyond velocity that some state may have, over that of the worst set, where the order of velocities is not sure; else 1 [-]
+ * @param pad how far any figure of some state may be beyond that of the worst set, because tables stand for curves (equation COV-10) [-]
+ * @param velocity_mPerS velocity foretold, of a slowest run; else 0
  */
-record Extreme(String place, Measure measure, int users, double value, List<Integer> open, double beyond) {
+record Extreme(
+        String place,
+        Measure measure,
+        int users,
+        double value,
+        List<Integer> open,
+        double beyond,
+        double pad,
+        double velocity_mPerS) {
+    /** Share by which rounding alone may move a figure [-]. */
+    static final double ROUNDING = 1e-10;
+
     /** What is measured. */
     enum Measure {
         /** Least air at a tool: flow, vacuum behind the valve, velocity in its hose. */
@@ -40,15 +54,63 @@ record Extreme(String place, Measure measure, int users, double value, List<Inte
         MOST_DRAWN
     }
 
-    /** The requirement on a run whose worst state this is; empty for others. */
-    Optional<FindingCode> requirement() {
+    /** Whether this is the worst state of what is asked there. */
+    boolean speaksOf(Finding finding) {
+        Place where = finding.where();
         return switch (measure) {
-            case SLOWEST_RUN -> Optional.of(FindingCode.TRANSPORT_VELOCITY);
-            case LEAST_CARRIED_RUN -> Optional.of(FindingCode.CARRYING_VELOCITY);
-            case NEAREST_CHOKING_RUN -> Optional.of(FindingCode.NEAR_CHOKING);
-            case FASTEST_DUSTY_RUN -> Optional.of(FindingCode.WEAR_VELOCITY);
-            case HEAVIEST_RUN, WEAKEST_TOOL, FASTEST_HOSE, FASTEST_RUN, LEAST_DRAWN, MOST_DRAWN -> Optional.empty();
+            case SLOWEST_RUN -> isRun(finding, FindingCode.TRANSPORT_VELOCITY);
+            case LEAST_CARRIED_RUN -> isRun(finding, FindingCode.CARRYING_VELOCITY);
+            case NEAREST_CHOKING_RUN -> isRun(finding, FindingCode.NEAR_CHOKING);
+            case FASTEST_DUSTY_RUN -> isRun(finding, FindingCode.WEAR_VELOCITY);
+            case HEAVIEST_RUN -> isRun(finding, FindingCode.LOADING_RATIO);
+            case WEAKEST_TOOL ->
+                where.kind() == Place.Kind.INLET && where.id().equals(place)
+                        || where.kind() == Place.Kind.HOSE && where.id().equals("at " + place);
+            case LEAST_DRAWN, MOST_DRAWN ->
+                where.kind() != Place.Kind.INLET && where.kind() != Place.Kind.HOSE && where.kind() != Place.Kind.RUN;
+            case FASTEST_HOSE, FASTEST_RUN -> false;
         };
+    }
+
+    /** Whether this is a greatest velocity or flow, so that more drawn outside makes it worse. */
+    boolean greatest() {
+        return measure == Measure.FASTEST_HOSE
+                || measure == Measure.FASTEST_RUN
+                || measure == Measure.FASTEST_DUSTY_RUN
+                || measure == Measure.MOST_DRAWN;
+    }
+
+    /** What rises with the air drawn outside: flow, or velocity over what is asked or allowed; with all that it may be off. */
+    double bound() {
+        return switch (measure) {
+            case WEAKEST_TOOL -> value * (1 - pad);
+            case FASTEST_HOSE -> (1 - value) * (1 + pad);
+            case HEAVIEST_RUN -> -(1 - pad) / value;
+            case SLOWEST_RUN, LEAST_CARRIED_RUN, NEAREST_CHOKING_RUN -> share() * beyond * (1 - pad);
+            case FASTEST_RUN, FASTEST_DUSTY_RUN -> share() * beyond * (1 + pad);
+            case LEAST_DRAWN, MOST_DRAWN -> 0;
+        };
+    }
+
+    private double share() {
+        return greatest() ? 1 - value : 1 + value;
+    }
+
+    /** The same with as much of a pad as another bound leaves. */
+    Extreme boundedBy(double bound) {
+        double own = withPad(0).bound();
+        double left = greatest() ? bound / own - 1 : 1 - bound / own;
+        return withPad(Math.max(ROUNDING, Math.min(pad, left)));
+    }
+
+    private Extreme withPad(double other) {
+        return new Extreme(place, measure, users, value, open, beyond, other, velocity_mPerS);
+    }
+
+    private boolean isRun(Finding finding, FindingCode code) {
+        return finding.code() == code
+                && finding.where().kind() == Place.Kind.RUN
+                && finding.where().id().equals(place);
     }
 
     Extreme {

@@ -31,12 +31,15 @@ final class Extremes {
     private final Elsewhere elsewhere;
     private final Limits limits;
     private final int[] users;
+    private final boolean traced;
     private final Looked looked;
+    private final Looked.Spans seen;
     private final Trace trace;
     private final List<List<Extreme>> found = new ArrayList<>();
+    private double shallowest = Double.MAX_VALUE;
     private double deepest;
 
-    Extremes(Inside inside, Elsewhere elsewhere, Limits limits, int[] users) {
+    Extremes(Inside inside, Elsewhere elsewhere, Limits limits, int[] users, boolean traced) {
         this.inside = inside;
         this.tree = inside.tree;
         this.grid = inside.grid;
@@ -44,7 +47,9 @@ final class Extremes {
         this.elsewhere = elsewhere;
         this.limits = limits;
         this.users = users;
+        this.traced = traced;
         looked = new Looked(tree, grid);
+        seen = new Looked.Spans(tree.size());
         trace = new Trace(inside, elsewhere);
         IntStream.range(0, tree.size()).forEach(n -> found.add(new ArrayList<>()));
     }
@@ -61,23 +66,8 @@ final class Extremes {
 
     /** Why extremes may not be relied on; empty when they may. */
     String objection() {
-        String own = looked.objection();
-        return own.isEmpty() ? inside.looked.objection() : own;
-    }
-
-    private void seeNode(int node, double u) {
-        looked.atNode[node].see(u);
-        inside.looked.atNode[node].see(u);
-    }
-
-    private void seeEnd(int node, double u) {
-        looked.atEnd[node].see(u);
-        inside.looked.atEnd[node].see(u);
-    }
-
-    private void seeValve(int node, double u) {
-        looked.atValve[node].see(u);
-        inside.looked.atValve[node].see(u);
+        String own = looked.objection(seen);
+        return own.isEmpty() ? inside.looked.objection(seen) : own;
     }
 
     /** Most and least air into the receiver. */
@@ -91,8 +81,10 @@ final class Extremes {
                     for (int o = 0; o < root.drawn().size(); o++) {
                         if (together(in.counts().get(i), root.drawn().counts().get(o), n)) {
                             double u = meetMachine(in.curve(i, most), draw);
-                            seeNode(0, u);
+                            seen.atNode[0].see(u);
                             deepest = Math.max(deepest, u);
+                            shallowest = Math.min(shallowest, u);
+                            best.pad = Math.max(best.pad, padAtReceiver(in.curve(i, most), draw, u));
                             best.offer(most ? u : -u, i, o, u);
                         }
                     }
@@ -100,10 +92,15 @@ final class Extremes {
                 if (best.any) {
                     List<Integer> open = new ArrayList<>(elsewhere.open().get(best.outside));
                     inside.trace(0, all, best.inside, best.place, most, open);
-                    add(0, most ? Measure.MOST_DRAWN : Measure.LEAST_DRAWN, n, 0, open);
+                    add(0, most ? Measure.MOST_DRAWN : Measure.LEAST_DRAWN, n, 0, open, best.pad);
                 }
             }
         }
+    }
+
+    /** Places in the receiver between which all states stand. */
+    double[] receiverRange() {
+        return new double[] {shallowest, deepest};
     }
 
     private boolean together(int[] in, int[] out, int all) {
@@ -137,7 +134,8 @@ final class Extremes {
                 for (int o = 0; o < drawn.size(); o++) {
                     if (together(count, drawn.counts().get(o), n)) {
                         double u = grid.meeting(hose, drawn.curve(o, most));
-                        seeValve(node, u);
+                        seen.atValve[node].see(u);
+                        best.pad = Math.max(best.pad, pad(hose, drawn.curve(o, most), u));
                         best.offer(most ? -u : u, 1, o, u);
                     }
                 }
@@ -150,10 +148,21 @@ final class Extremes {
                     carriedInHose(node, grid.value(hose, weakest), weakest, flow, best.place);
                 }
                 weakest = best.place;
+                if (most && (1 - spare) * (1 + best.pad) >= 1 && spare > 0) {
+                    looked.velocities(node, "the hose of " + tree.point(node));
+                }
                 if (!most || spare < NEAR_SONIC) {
                     List<Integer> open = new ArrayList<>(List.of(inlet));
-                    trace.outside(step, best.outside, best.place, most, open);
-                    add(node, most ? Measure.FASTEST_HOSE : Measure.WEAKEST_TOOL, n, most ? spare : flow, open);
+                    if (traced) {
+                        trace.outside(step, best.outside, best.place, most, open);
+                    }
+                    add(
+                            node,
+                            most ? Measure.FASTEST_HOSE : Measure.WEAKEST_TOOL,
+                            n,
+                            most ? spare : flow,
+                            open,
+                            best.pad);
                 }
             }
         }
@@ -192,7 +201,8 @@ final class Extremes {
                 }
             }
             boolean unseen = bests.all().stream().anyMatch(best -> !best.any && best.doubted(SAME));
-            if (unseen || bests.fastest.bound < 0) {
+            boolean sonic = bests.fastest.value > 0 && (1 - bests.fastest.bound) * (1 + bests.fastest.pad) >= 1;
+            if (unseen || sonic) {
                 looked.velocities(node, tree.run(node));
             }
             keep(node, n, step, bests);
@@ -257,7 +267,13 @@ final class Extremes {
 
     private void keep(int node, int n, Step step, RunBests bests) {
         if (bests.fastest.any && Math.min(bests.fastest.bound, bests.fastest.value) < NEAR_SONIC) {
-            add(node, Measure.FASTEST_RUN, n, bests.fastest.value, trace.run(node, step, bests.fastest, true));
+            add(
+                    node,
+                    Measure.FASTEST_RUN,
+                    n,
+                    bests.fastest.value,
+                    traced ? trace.run(node, step, bests.fastest, true) : List.of(),
+                    0);
         }
         keep(node, n, step, bests.fastestDusty, Measure.FASTEST_DUSTY_RUN);
         keep(node, n, step, bests.slowest, Measure.SLOWEST_RUN);
@@ -269,10 +285,10 @@ final class Extremes {
     private void keep(int node, int n, Step step, Best best, Measure measure) {
         if (best.any) {
             boolean most = measure == Measure.FASTEST_DUSTY_RUN;
-            double value = measure == Measure.SLOWEST_RUN ? best.velocity_mPerS : best.value;
             double beyond = most ? best.fasterThan(SAME) : best.slowerThan(SAME);
-            List<Integer> open = trace.run(node, step, best, most);
-            add(node, new Extreme(tree.run(node), measure, n, value, open, beyond));
+            List<Integer> open = traced ? trace.run(node, step, best, most) : List.of();
+            double velocity_mPerS = measure == Measure.SLOWEST_RUN ? best.velocity_mPerS : 0;
+            add(node, new Extreme(tree.run(node), measure, n, best.value, open, beyond, best.pad, velocity_mPerS));
         }
     }
 
@@ -282,6 +298,9 @@ final class Extremes {
         double bound = 1 - (1 - spare) * overshoot(drawn, pair.most, pair.deep);
         bests.fastest.offer(spare, pair.in, pair.out, pair.most);
         bests.fastest.bound = Math.min(bests.fastest.bound, bound);
+        double pad = pad(inside.out(pair.node).most(pair.in), drawn, pair.most);
+        bests.fastest.pad = Math.max(bests.fastest.pad, pad);
+        bests.fastestDusty.pad = Math.max(bests.fastestDusty.pad, pad);
         int[] count = inside.out(pair.node).counts().get(pair.in);
         if (limits.wears && limits.carries(pair.node) && counters.dusty(count)) {
             bests.fastestDusty.offer(spare, pair.in, pair.out, pair.most);
@@ -305,13 +324,16 @@ final class Extremes {
         double inlet = maps.upstream(law, dust, grid.squared(pair.least), flow);
         double shallowInlet = maps.upstream(law, dust, grid.squared(pair.shallow), pair.flow(pair.shallow, true));
         double deepInlet = maps.upstream(law, dust, grid.squared(pair.deep), pair.flow(pair.deep, false));
-        seeEnd(pair.node, pair.deep);
-        seeEnd(pair.node, pair.shallow);
-        seeNode(pair.node, grid.placeOf(deepInlet));
-        seeNode(pair.node, grid.placeOf(shallowInlet));
+        seen.atEnd[pair.node].see(pair.deep);
+        seen.atEnd[pair.node].see(pair.shallow);
+        seen.atNode[pair.node].see(grid.placeOf(deepInlet));
+        seen.atNode[pair.node].see(grid.placeOf(shallowInlet));
+        double pad = pad(inside.out(pair.node).least(pair.in), pair.drawn.least(pair.out), pair.least);
+        for (Best best : List.of(bests.slowest, bests.heaviest, bests.leastCarried, bests.nearestChoking)) {
+            best.pad = Math.max(best.pad, pad);
+        }
         double velocity_mPerS = Math.sqrt(law.c() * tree.rt_JPerKg() / inlet) * flow;
-        double undershoot = undershoot(
-                pair.drawnFar.least(pair.out), grid.placeOf(inlet), grid.placeOf(shallowInlet));
+        double undershoot = undershoot(pair.drawnFar.least(pair.out), grid.placeOf(inlet), grid.placeOf(shallowInlet));
         if (limits.carries(pair.node) && counters.dusty(count)) {
             byClass(count, pair, bests.slowest, velocity_mPerS, undershoot);
         }
@@ -381,8 +403,7 @@ final class Extremes {
         }
     }
 
-    private void offer(
-            Carried carried, Pair pair, Best best, double velocity_mPerS, double at_Pa, double undershoot) {
+    private void offer(Carried carried, Pair pair, Best best, double velocity_mPerS, double at_Pa, double undershoot) {
         double asked = carried.asked_mPerS.applyAsDouble(at_Pa);
         if (asked > 0) {
             best.offer(velocity_mPerS / asked - 1, pair.in, pair.out, pair.least);
@@ -391,6 +412,30 @@ final class Extremes {
         if (most > 0) {
             best.bound = Math.min(best.bound, velocity_mPerS * undershoot / most - 1);
         }
+    }
+
+    /**
+     * How far flow, vacuum, pressure or a velocity may be off where two curves meet, as a share: their errors move the meeting by no more
+     * than they are in flow, and by that over both slopes in place.
+     */
+    private double pad(double[] rising, double[] falling, double u) {
+        double error = grid.errorNear(rising, u) + grid.errorNear(falling, u);
+        return pad(rising, u, error, grid.greatestSlope(falling, u - grid.step, u + grid.step));
+    }
+
+    /** At the receiver the station's own law is met, not a table of it. */
+    private double padAtReceiver(double[] rising, Draw draw, double u) {
+        return pad(rising, u, grid.errorNear(rising, u), draw.slopes(u - grid.step, u + grid.step)[1]);
+    }
+
+    private double pad(double[] rising, double u, double error, double greatestFalling) {
+        double apart = grid.leastSlope(rising, u - grid.step, u + grid.step) - greatestFalling;
+        double flow = grid.value(rising, u);
+        if (!(apart > 0) || !(flow > error)) {
+            return 1;
+        }
+        double moved = error / apart;
+        return Math.min(1, Extreme.ROUNDING + 2 * error / (flow - error) + 2 * moved / u + 2 * moved * u / (1 - u * u));
     }
 
     /** Greatest volume flow drawn from a place down to a deeper one, over that at the place: 1 where it does not fall as pressure rises. */
@@ -417,9 +462,9 @@ final class Extremes {
         return flow / Math.sqrt(1 - u * u);
     }
 
-    private void add(int node, Measure measure, int n, double value, List<Integer> open) {
+    private void add(int node, Measure measure, int n, double value, List<Integer> open, double pad) {
         String place = node == 0 ? tree.station() : measure == Measure.FASTEST_RUN ? tree.run(node) : tree.point(node);
-        add(node, new Extreme(place, measure, n, value, open, 1));
+        add(node, new Extreme(place, measure, n, value, open, 1, pad, 0));
     }
 
     private void add(int node, Extreme extreme) {

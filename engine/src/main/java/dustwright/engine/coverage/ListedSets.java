@@ -52,7 +52,7 @@ final class ListedSets implements ExactStates.Sets {
     public double gap(long number, DutyPoint duty) {
         double greatest = 0;
         for (Extreme extreme : foretold.get((int) number)) {
-            greatest = Math.max(greatest, gap(extreme, duty));
+            greatest = Math.max(greatest, gap(extreme, duty) / extreme.pad());
         }
         return greatest;
     }
@@ -70,7 +70,7 @@ final class ListedSets implements ExactStates.Sets {
                     .filter(l -> l.kind() == LegResult.Kind.RUN && l.id().equals(extreme.place()))
                     .findFirst()
                     .orElseThrow();
-            return Math.abs(extreme.value() / run.slowest().metresPerSecond() - 1);
+            return Math.abs(extreme.velocity_mPerS() / run.slowest().metresPerSecond() - 1);
         }
         return 0;
     }

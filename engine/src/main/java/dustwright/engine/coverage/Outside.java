@@ -21,6 +21,8 @@ import java.util.concurrent.RecursiveAction;
  */
 final class Outside {
     private static final int ALONE = 24;
+    /** Intervals that the station's own curve is kept beyond the places of all states. */
+    private static final int CLEAR = 2;
 
     private final Inside inside;
     private final TubingTree tree;
@@ -33,7 +35,7 @@ final class Outside {
     private final Extremes extremes;
     private final double[] nothing;
 
-    Outside(Inside inside, Draw draw, Elsewhere others, Limits limits, int[] users, Watch watch) {
+    Outside(Inside inside, Draw draw, Elsewhere others, Limits limits, int[] users, boolean traced, Watch watch) {
         this.inside = inside;
         this.tree = inside.tree;
         this.grid = inside.grid;
@@ -43,7 +45,7 @@ final class Outside {
         this.elsewhere = withFeedsHere(others, inside.at(0).junction().counts(), users);
         this.users = users;
         this.watch = watch;
-        extremes = new Extremes(inside, elsewhere, limits, users);
+        extremes = new Extremes(inside, elsewhere, limits, users, traced);
     }
 
     /** Where feeds are counted, every count elsewhere goes with every count here that makes up the users asked. */
@@ -67,12 +69,23 @@ final class Outside {
 
     /** Sweeps and finds every extreme, in the order of nodes. */
     List<Extreme> sweep() {
-        double[] machine = machine();
-        double[][] curves = new double[elsewhere.counts().size()][];
-        Arrays.fill(curves, machine);
-        Frame root = new Frame(0, Optional.empty(), new Family(elsewhere.counts(), curves, curves));
-        extremes.receiver(root, draw);
-        new Sweep(root).invoke();
+        double[] range = receiver();
+        return sweep(range[0], range[1]);
+    }
+
+    /** Finds the extremes of the receiver, and between which places there all states stand; all places where the station has no kink. */
+    double[] receiver() {
+        extremes.receiver(root(machine(0, grid.place(grid.intervals))), draw);
+        double[] range = extremes.receiverRange();
+        if (draw.kinks(0, draw.greatest()).isEmpty()) {
+            return new double[] {0, grid.place(grid.intervals)};
+        }
+        return new double[] {range[0] - CLEAR * grid.step, range[1] + CLEAR * grid.step};
+    }
+
+    /** Sweeps with what the station draws between two places, and along its tangents beyond. */
+    List<Extreme> sweep(double from, double to) {
+        new Sweep(root(machine(from, to))).invoke();
         return extremes.found();
     }
 
@@ -81,16 +94,28 @@ final class Outside {
         return extremes.objection();
     }
 
-    /** Drawn by the station. */
-    private double[] machine() {
+    private Frame root(double[] machine) {
+        double[][] curves = new double[elsewhere.counts().size()][];
+        Arrays.fill(curves, machine);
+        return new Frame(0, Optional.empty(), new Family(elsewhere.counts(), curves, curves));
+    }
+
+    /**
+     * Drawn by the station. Between two places as it is; beyond them, where no state stands, along the tangent, so that no kink there blurs
+     * what is looked for.
+     */
+    private double[] machine(double from, double to) {
         double[] curve = grid.curve();
         for (int knot = 0; knot <= grid.intervals; knot++) {
             double u = grid.place(knot);
-            grid.put(curve, knot, draw.flow_kgPerS(u), draw.slope(u));
+            double at = Math.max(Math.max(0, from), Math.min(to, u));
+            grid.put(curve, knot, draw.flow_kgPerS(at) + draw.slope(at) * (u - at), draw.slope(at));
         }
         for (int i = 0; i < grid.intervals; i++) {
-            double[] slopes = draw.slopes(grid.place(i), grid.place(i + 1));
-            grid.putError(curve, i, grid.between(curve, i, slopes[0], slopes[1]));
+            if (grid.place(i + 1) > from && grid.place(i) < to) {
+                double[] slopes = draw.slopes(Math.max(grid.place(i), from), Math.min(grid.place(i + 1), to));
+                grid.putError(curve, i, grid.between(curve, i, slopes[0], slopes[1]));
+            }
         }
         return curve;
     }
@@ -222,14 +247,26 @@ final class Outside {
         Wye wye = step.wye().orElseThrow();
         boolean ofBranch = step.part() == wye.branch();
         double[] curve = grid.curve();
+        double lastNode = 0;
+        double lastOther = 0;
+        double byAbove = 0;
+        double bySibling = 0;
         for (int knot = 0; knot <= grid.intervals; knot++) {
             maps.from(wye, ofBranch, draws, brings, grid.place(knot));
             own.wye(maps, knot);
             grid.put(curve, knot, maps.flow, maps.slope);
             double other = ofBranch ? maps.runPlace : maps.branchPlace;
-            double carried = Math.abs(maps.byAbove) * grid.errorNear(draws, maps.nodePlace)
-                    + Math.abs(maps.bySibling) * grid.errorNear(brings, other);
-            grid.putError(curve, Math.max(0, knot - 1), carried);
+            if (knot > 0) {
+                double above = Math.max(byAbove, Math.abs(maps.byAbove));
+                double sibling = Math.max(bySibling, Math.abs(maps.bySibling));
+                double carried = above * grid.errorBetween(draws, lastNode, maps.nodePlace)
+                        + sibling * grid.errorBetween(brings, lastOther, other);
+                grid.putError(curve, knot - 1, carried);
+            }
+            lastNode = maps.nodePlace;
+            lastOther = other;
+            byAbove = Math.abs(maps.byAbove);
+            bySibling = Math.abs(maps.bySibling);
         }
         WyeMaps.bound(grid, curve);
         return curve;

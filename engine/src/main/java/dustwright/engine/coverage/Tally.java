@@ -35,12 +35,12 @@ final class Tally {
         failing += fails ? 1 : 0;
     }
 
-    /** Takes how far a state is from what was foretold of it. */
+    /** Takes how far a state is from what was foretold of it, over what was allowed for. */
     void addGap(double found) {
         gap = Math.max(gap, found);
     }
 
-    /** Greatest distance between what was foretold and what was solved, as a share [-]. */
+    /** Greatest distance between what was foretold and what was solved, over what was allowed for [-]. */
     double gap() {
         return gap;
     }

@@ -414,6 +414,11 @@ public final class TubingTree {
 
     /** A station's draw over the place in its receiver, falling to nothing at {@link #greatest}. */
     public static final class Draw {
+        /** An interval this short holds a kink, if the slope changes by this share over it. */
+        private static final double SLIVER = 1e-9;
+
+        private static final double JUMP = 1e-3;
+
         private final MachineEnd end;
 
         Draw(MachineEnd end) {
@@ -441,16 +446,27 @@ public final class TubingTree {
                     + t * t * (t - 1) * width * end.slope(i + 1);
         }
 
+        /** Places between two others at which the slope jumps: a valve opens or is full open, a machine shuts; in order. */
+        public List<Double> kinks(double from, double to) {
+            List<Double> kinks = new ArrayList<>();
+            for (int i = 0; i + 1 < end.knots(); i++) {
+                boolean jumps = Math.abs(end.slope(i + 1) - end.slope(i)) > JUMP * Math.abs(end.slope(i));
+                if (jumps && end.place(i + 1) - end.place(i) < SLIVER && end.place(i) > from && end.place(i) < to) {
+                    kinks.add(end.place(i));
+                }
+            }
+            return kinks;
+        }
+
         /** Least and greatest slope between two places [kg/s per u]. */
         public double[] slopes(double from, double to) {
             double least = Double.MAX_VALUE;
             double most = -Double.MAX_VALUE;
             int last = end.knots() - 2;
-            for (int i = Math.min(last, end.interval(Math.min(from, end.greatest())));
-                    i <= last;
-                    i++) {
+            for (int i = Math.min(last, end.interval(Math.min(from, end.greatest()))); i <= last; i++) {
                 double width = end.place(i + 1) - end.place(i);
-                double middle = 3 * (end.flow_kgPerS(i + 1) - end.flow_kgPerS(i)) / width - end.slope(i) - end.slope(i + 1);
+                double middle =
+                        3 * (end.flow_kgPerS(i + 1) - end.flow_kgPerS(i)) / width - end.slope(i) - end.slope(i + 1);
                 least = Math.min(least, Math.min(middle, Math.min(end.slope(i), end.slope(i + 1))));
                 most = Math.max(most, Math.max(middle, Math.max(end.slope(i), end.slope(i + 1))));
                 if (end.place(i + 1) >= to) {
