@@ -64,8 +64,8 @@ record Extreme(
             case FASTEST_DUSTY_RUN -> isRun(finding, FindingCode.WEAR_VELOCITY);
             case HEAVIEST_RUN -> isRun(finding, FindingCode.LOADING_RATIO);
             case WEAKEST_TOOL ->
-                where.kind() == Place.Kind.INLET && where.id().equals(place)
-                        || where.kind() == Place.Kind.HOSE && where.id().equals("at " + place);
+                (where.kind() == Place.Kind.INLET && where.id().equals(place))
+                        || (where.kind() == Place.Kind.HOSE && where.id().equals("at " + place));
             case LEAST_DRAWN, MOST_DRAWN ->
                 where.kind() != Place.Kind.INLET && where.kind() != Place.Kind.HOSE && where.kind() != Place.Kind.RUN;
             case FASTEST_HOSE, FASTEST_RUN -> false;
