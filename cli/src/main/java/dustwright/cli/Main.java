@@ -29,6 +29,7 @@ import picocli.CommandLine.HelpCommand;
         subcommands = {
             VerifyCommand.class,
             CoverCommand.class,
+            SizeCommand.class,
             SolveCommand.class,
             SheetCommand.class,
             ExplainCommand.class,

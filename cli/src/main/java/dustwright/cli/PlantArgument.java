@@ -49,6 +49,15 @@ final class PlantArgument {
                 file + (count == 1 ? ": one thing to correct\n  " : ": " + count + " things to correct\n  ") + lines);
     }
 
+    /** The text of the file, for a changed copy of it. */
+    String text() {
+        try {
+            return Files.readString(file);
+        } catch (IOException cannotRead) {
+            throw new BadInput(file + " could not be read again: " + cannotRead.getMessage());
+        }
+    }
+
     /** Name of the file, for papers. */
     String name() {
         return String.valueOf(file.getFileName());

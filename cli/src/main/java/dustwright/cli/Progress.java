@@ -13,7 +13,7 @@ final class Progress {
     private final boolean watched = Boolean.getBoolean("dustwright.watched");
     private final long start_ms = System.currentTimeMillis();
     private long last_ms = start_ms;
-    private boolean shown;
+    private int longest;
 
     Progress(PrintWriter err, String what, int all) {
         this.err = err;
@@ -23,19 +23,25 @@ final class Progress {
 
     synchronized void done(int count) {
         long now_ms = System.currentTimeMillis();
+        long left_s = Math.round((now_ms - start_ms) / 1000.0 * (all - count) / Math.max(1, count));
+        say(count + " of " + all + " " + what + ", about " + left_s + " s left");
+    }
+
+    /** Where the work stands, for work whose end is not known. */
+    synchronized void say(String words) {
+        long now_ms = System.currentTimeMillis();
         if (!watched || now_ms - start_ms < QUIET_ms || now_ms - last_ms < BETWEEN_ms) {
             return;
         }
         last_ms = now_ms;
-        shown = true;
-        long left_s = Math.round((now_ms - start_ms) / 1000.0 * (all - count) / Math.max(1, count));
-        err.print("\r" + count + " of " + all + " " + what + ", about " + left_s + " s left   ");
+        err.print("\r" + words + " ".repeat(Math.max(0, longest - words.length())));
         err.flush();
+        longest = Math.max(longest, words.length());
     }
 
     synchronized void clear() {
-        if (shown) {
-            err.print("\r" + " ".repeat(60) + "\r");
+        if (longest > 0) {
+            err.print("\r" + " ".repeat(longest) + "\r");
             err.flush();
         }
     }

@@ -27,6 +27,7 @@ final class SchemaCommand implements Callable<Integer> {
         VERIFY,
         SOLVE,
         COVER,
+        SIZE,
         EXPLAIN,
         SHEET,
         FIGURE,
@@ -42,7 +43,7 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Parameters(
             index = "0",
-            paramLabel = "plant|verify|solve|cover|explain|sheet|figure|catalogue|rehearse|catalogue_file",
+            paramLabel = "plant|verify|solve|cover|size|explain|sheet|figure|catalogue|rehearse|catalogue_file",
             arity = "0..1",
             description = "Default: plant.")
     private Subject subject = Subject.PLANT;
@@ -54,6 +55,7 @@ final class SchemaCommand implements Callable<Integer> {
             case VERIFY -> JsonAnswers.schema("verify");
             case SOLVE -> JsonAnswers.schema("solve");
             case COVER -> JsonAnswers.schema("cover");
+            case SIZE -> JsonAnswers.schema("size");
             case EXPLAIN -> JsonAnswers.schema("explain");
             case SHEET -> JsonAnswers.schema("sheet");
             case FIGURE -> JsonAnswers.schema("figure");

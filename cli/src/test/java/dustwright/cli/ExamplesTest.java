@@ -59,6 +59,7 @@ class ExamplesTest {
                 new Stated("aluminium-finishing", 22, 2, List.of("H1", "H2")),
                 new Stated("bakery", 24, 3, List.of()),
                 new Stated("bakery-one-main", 24, 3, List.of("HP1", "HP2")),
+                new Stated("bakery-unsized", 24, 3, List.of("HM1", "HM2")),
                 new Stated("cement-packing", 60, 5, List.of()),
                 new Stated("furniture", 120, 6, List.of()),
                 new Stated("plastics", 36, 3, List.of()),

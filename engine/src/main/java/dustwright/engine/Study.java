@@ -146,6 +146,10 @@ public record Study(
 
     /** Where the dust goes in the sets of the plant file, which need not be those asked. */
     private DustWays ways() {
+        return ways(plant);
+    }
+
+    static DustWays ways(Plant plant) {
         try {
             DutyPointSolver solver = new DutyPointSolver(Network.compile(plant));
             return DustWays.of(plant, open -> solver.solve(States.open(plant, open, FilterCondition.CLEAN)));

@@ -34,6 +34,8 @@ class ArchitectureTest {
                 .definedBy("dustwright.engine.interlock")
                 .layer("audit")
                 .definedBy("dustwright.engine.audit")
+                .layer("sizing")
+                .definedBy("dustwright.engine.sizing")
                 .layer("coverage")
                 .definedBy("dustwright.engine.coverage")
                 .layer("network")
@@ -65,15 +67,18 @@ class ArchitectureTest {
                 .mayOnlyBeAccessedByLayers("rehearsal")
                 .whereLayer("audit")
                 .mayOnlyBeAccessedByLayers("study")
+                .whereLayer("sizing")
+                .mayOnlyBeAccessedByLayers("study")
                 .whereLayer("coverage")
-                .mayOnlyBeAccessedByLayers("study", "sheet")
+                .mayOnlyBeAccessedByLayers("study", "sheet", "sizing")
                 .whereLayer("network")
-                .mayOnlyBeAccessedByLayers("study", "rehearsal", "sheet", "audit", "coverage")
+                .mayOnlyBeAccessedByLayers("study", "rehearsal", "sheet", "audit", "sizing", "coverage")
                 .whereLayer("plant")
-                .mayOnlyBeAccessedByLayers("study", "rehearsal", "sheet", "audit", "coverage", "interlock", "network")
+                .mayOnlyBeAccessedByLayers(
+                        "study", "rehearsal", "sheet", "audit", "sizing", "coverage", "interlock", "network")
                 .whereLayer("conveying")
                 .mayOnlyBeAccessedByLayers(
-                        "study", "rehearsal", "sheet", "audit", "coverage", "interlock", "network", "plant")
+                        "study", "rehearsal", "sheet", "audit", "sizing", "coverage", "interlock", "network", "plant")
                 .whereLayer("parts")
                 .mayOnlyBeAccessedByLayers(
                         "study",
@@ -81,6 +86,7 @@ class ArchitectureTest {
                         "sheet",
                         "audit",
                         "coverage",
+                        "sizing",
                         "interlock",
                         "network",
                         "plant",
@@ -92,6 +98,7 @@ class ArchitectureTest {
                         "sheet",
                         "audit",
                         "coverage",
+                        "sizing",
                         "interlock",
                         "network",
                         "plant",

@@ -56,6 +56,7 @@ final class Links {
             case HOSE -> ids("hoses");
             case TOOL -> ids("tools");
             case POINT -> ids("points");
+            case RUN -> ids("runs");
             case INLET -> ids("inlets");
             case ZONE ->
                 top.section("usage").map(u -> u.named("zones").keySet()).orElse(Set.of()).stream()

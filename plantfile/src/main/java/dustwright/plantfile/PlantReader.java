@@ -67,6 +67,7 @@ public final class PlantReader {
         }
         new Links(top, lines, faults).check(checker.mentions());
         new Relations(top, lines, faults).check();
+        new SizingRelations(top, lines, faults).check();
         boolean withoutCatalogue =
                 Paths.find(tree, CATALOGUE).isPresent() && models.get().isEmpty();
         if (withoutCatalogue || !faults.none()) {
@@ -75,7 +76,7 @@ public final class PlantReader {
         PlantBinder binder = new PlantBinder(top, lines, faults);
         Plant plant = binder.plant(overrides.applied(), taken);
         return faults.none()
-                ? new Reading.Read(plant, new SourceMap(written.get()), binder.units())
+                ? new Reading.Read(plant, new SourceMap(written.get()), binder.units(), SizingBinder.open(top))
                 : new Reading.Faults(faults.inOrderOfTheFile());
     }
 

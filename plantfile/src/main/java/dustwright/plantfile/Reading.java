@@ -2,6 +2,7 @@ package dustwright.plantfile;
 
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.sizing.OpenSizes;
 import java.util.List;
 
 /** What reading a plant file came to. */
@@ -11,8 +12,9 @@ public sealed interface Reading {
      *
      * @param lines where each value stands in the text
      * @param units units the file asks for in reports
+     * @param open what may be chosen
      */
-    record Read(Plant plant, SourceMap lines, UnitSystem units) implements Reading {}
+    record Read(Plant plant, SourceMap lines, UnitSystem units, OpenSizes open) implements Reading {}
 
     /** Everything that is wrong, in the order of the file. */
     record Faults(List<Fault> faults) implements Reading {

@@ -44,6 +44,11 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
         return answers.stream().allMatch(a -> a.verdict() == Verdict.HOLDS || a.verdict() == Verdict.NO_SET);
     }
 
+    /** How an answer calls its condition. */
+    public static String words(State condition) {
+        return ExactStates.words(condition);
+    }
+
     /** What is shown so far, for a later run to take up. */
     public List<Effort.Known> known() {
         return answers.stream().flatMap(a -> Effort.Known.of(a).stream()).toList();

@@ -137,6 +137,30 @@ public record Plant(
         return stations.stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
     }
 
+    /** The same plant with other runs, inlets and stations. */
+    public Plant with(List<Run> otherRuns, List<Inlet> otherInlets, List<Station> otherStations) {
+        return new Plant(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                points,
+                otherRuns,
+                otherInlets,
+                bleeds,
+                held,
+                otherStations,
+                usage,
+                requirements,
+                electrical,
+                operation,
+                overrides,
+                assumptions);
+    }
+
     /** The same plant with one station in place of the one of the same id. */
     public Plant withStation(Station other) {
         List<Station> replaced = stations.stream()

@@ -59,6 +59,25 @@ public record VacuumProducer(
         public static final Sound UNKNOWN = new Sound(Optional.empty(), Optional.empty());
     }
 
+    /** The same producer, running in ordinary service. */
+    public VacuumProducer inService() {
+        return new VacuumProducer(
+                id,
+                machine,
+                drive,
+                motor,
+                deepestVacuum,
+                greatestRise,
+                leastSpeed,
+                greatestSpeed,
+                silencer,
+                false,
+                model,
+                coupling,
+                sealWater,
+                sound);
+    }
+
     /** A producer of which nothing more is known than its plant file needs. */
     public VacuumProducer(
             String id,

@@ -46,7 +46,8 @@ public enum Dimension {
     MONEY("amount of money", "¤", amount -> new Money(amount, Money.UNNAMED)),
     ENERGY_PRICE("price of energy", "¤/J", Price::ofEnergy),
     AIR_PRICE("price of compressed air", "¤/m³ free", Price::ofAir),
-    TIME_PRICE("cost per time", "¤/s", Price::ofTime);
+    TIME_PRICE("cost per time", "¤/s", Price::ofTime),
+    LENGTH_PRICE("price per length", "¤/m", Price::ofLength);
 
     private final String words;
     private final String siSymbol;

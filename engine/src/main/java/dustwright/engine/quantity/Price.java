@@ -3,8 +3,8 @@ package dustwright.engine.quantity;
 /**
  * Money for each unit of something, in the plant's own currency.
  *
- * @param si money for each SI unit of what the dimension says: a joule, a cubic metre of free air, a second
- * @param dimension a price of energy, of compressed air, or a cost per time
+ * @param si money for each SI unit of what the dimension says: a joule, a cubic metre of free air, a second, a metre
+ * @param dimension a price of energy, of compressed air, a cost per time or per length
  */
 public record Price(double si, Dimension dimension, String currency) implements Quantity {
     public Price {
@@ -21,6 +21,10 @@ public record Price(double si, Dimension dimension, String currency) implements 
 
     static Price ofTime(double perSecond) {
         return new Price(perSecond, Dimension.TIME_PRICE, Money.UNNAMED);
+    }
+
+    static Price ofLength(double perMetre) {
+        return new Price(perMetre, Dimension.LENGTH_PRICE, Money.UNNAMED);
     }
 
     /** The same price in a named currency. */

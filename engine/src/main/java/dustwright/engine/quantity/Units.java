@@ -331,6 +331,8 @@ public final class Units {
         add(Dimension.AIR_PRICE, 1 / (1000 * CUBIC_FOOT), "¤/1000scf", "¤/kscf");
         add(Dimension.TIME_PRICE, 1 / HOUR, "¤/h", "¤/hr");
         add(Dimension.TIME_PRICE, 1 / YEAR, "¤/year", "¤/a");
+        add(Dimension.LENGTH_PRICE, 1, "¤/m");
+        add(Dimension.LENGTH_PRICE, 1 / FOOT, "¤/ft");
     }
 
     private static void add(Dimension dimension, double factor, String symbol, String... otherNames) {

@@ -23,4 +23,9 @@ public record Inlet(
         LeakCoefficient leak,
         String zone,
         Optional<String> dust,
-        MassFlow feed) {}
+        MassFlow feed) {
+    /** The same inlet with another hose. */
+    public Inlet with(String otherHose) {
+        return new Inlet(id, at, otherHose, tool, valveK, leak, zone, dust, feed);
+    }
+}

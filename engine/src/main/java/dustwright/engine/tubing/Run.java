@@ -30,6 +30,11 @@ public record Run(
         fittings = List.copyOf(fittings);
     }
 
+    /** The same run in another tube. */
+    public Run in(String otherTube) {
+        return new Run(id, from, to, otherTube, route, fittings, wye, dust);
+    }
+
     /** Where a run goes. */
     public sealed interface Route {
         /**

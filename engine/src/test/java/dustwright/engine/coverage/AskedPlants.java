@@ -27,7 +27,7 @@ import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 
 /** Gives a drawn plant dusts, zones and limits from a seed, so that there is something to prove. */
-final class AskedPlants {
+public final class AskedPlants {
     private AskedPlants() {}
 
     static Plant asked(Plant plant, long seed) {
@@ -71,7 +71,7 @@ final class AskedPlants {
         return with(plant, plant.inlets(), plant.dusts(), List.of(), requirements);
     }
 
-    static Dust dust(String id, DustClass of) {
+    public static Dust dust(String id, DustClass of) {
         return new Dust(
                 id,
                 of.words(),
@@ -84,7 +84,7 @@ final class AskedPlants {
                 LevelFriction.YANG);
     }
 
-    static Plant with(Plant plant, List<Inlet> inlets, List<Dust> dusts, List<Zone> zones) {
+    public static Plant with(Plant plant, List<Inlet> inlets, List<Dust> dusts, List<Zone> zones) {
         Requirements requirements = new Requirements(
                 Optional.of(new Limit<>(new FreeAirFlow(0.03), Source.entered())),
                 Optional.of(new Limit<>(new PressureDifference(8_000), Source.entered())),
@@ -120,7 +120,7 @@ final class AskedPlants {
     }
 
     /** Every producer runs, bleed valves as drawn by the seed. */
-    static State condition(Plant plant, FilterCondition filter, boolean bleeds) {
+    public static State condition(Plant plant, FilterCondition filter, boolean bleeds) {
         Set<String> running = plant.stations().stream()
                 .map(Station::producers)
                 .flatMap(List::stream)

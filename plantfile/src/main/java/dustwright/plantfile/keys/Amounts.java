@@ -121,6 +121,7 @@ final class Amounts {
     static final Amount AIR_COST =
             amount(Dimension.AIR_PRICE, "0 EUR/m3 free", "10000 EUR/m3 free", "0.02 EUR/m3 free");
     static final Amount PIECE_COST = amount(Dimension.MONEY, "0 EUR", "1e9 EUR", "14 EUR");
+    static final Amount TUBE_COST = amount(Dimension.LENGTH_PRICE, "0 EUR/m", "1e6 EUR/m", "45 EUR/m");
     static final Amount LABOUR = amount(Dimension.TIME_PRICE, "0 EUR/h", "1e7 EUR/h", "38 EUR/h");
     static final Amount UPKEEP = amount(Dimension.TIME_PRICE, "0 EUR/year", "1e10 EUR/year", "1500 EUR/year");
     static final Amount INVESTMENT = amount(Dimension.MONEY, "0 EUR", "1e11 EUR", "85000 EUR");

@@ -442,6 +442,10 @@ public final class PlantKeys {
                             "What is asked; an absent limit is not checked. Each value may be `{value: ..., source: ...}`."),
                     Key.optional("costs", new Shape.Keys(OperationKeys.COSTS), "What the owner pays, in one currency."),
                     Key.optional(
+                            "sizing",
+                            new Shape.Keys(SizingKeys.SIZING),
+                            "What `size` may choose, with prices; absent, nothing is open."),
+                    Key.optional(
                             "compressed air",
                             new Named("station", new Shape.Keys(OperationKeys.AIR)),
                             "Compressed air that filters take, by station id."),

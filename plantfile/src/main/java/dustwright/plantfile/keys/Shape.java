@@ -123,6 +123,7 @@ public sealed interface Shape {
         HOSE("hose"),
         TOOL("tool"),
         POINT("point"),
+        RUN("run"),
         INLET("inlet"),
         ZONE("zone"),
         NODE("point, inlet or station"),

@@ -1,0 +1,214 @@
+package dustwright.cli;
+
+import dustwright.documents.answers.SizeJson;
+import dustwright.documents.answers.SizeText;
+import dustwright.engine.SizingRules;
+import dustwright.engine.coverage.Question;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.sizing.Choice;
+import dustwright.engine.sizing.Design;
+import dustwright.engine.sizing.OpenSizes;
+import dustwright.engine.sizing.Patience;
+import dustwright.engine.sizing.Search;
+import dustwright.engine.sizing.Sizing;
+import dustwright.plantfile.PlantEditor;
+import dustwright.plantfile.Reading;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Chooses sizes. */
+@Command(
+        name = "size",
+        mixinStandardHelpOptions = true,
+        header = "Choose the cheapest sizes for which every requirement holds, whichever inlets are open.",
+        description = {
+            "",
+            "What may be chosen, and at what price, stands under \"sizing\" in the plant file: tubes for groups of runs, hoses,",
+            "one of several vacuum producers, the cloth area. A size that is not named there stays as it is. Cost is what is",
+            "bought, and the energy of the design sets over the years of the comparison where the costs say enough.",
+            "",
+            "  dustwright size examples/bakery-unsized/plant.yaml",
+            "  dustwright size examples/bakery-unsized/plant.yaml --write sized.yaml",
+            ""
+        })
+final class SizeCommand implements Callable<Integer> {
+    private static final double HUNDRED = 100;
+    private static final long MINUTE_ns = 60_000_000_000L;
+
+    @SuppressWarnings("NullAway.Init")
+    @Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Mixin
+    private PlantArgument plantArgument = new PlantArgument();
+
+    @Option(
+            names = "--users",
+            paramLabel = "N",
+            description = "Up to so many inlets open at once. Default: the simultaneous users of the plant file.")
+    private @Nullable Integer users;
+
+    @Option(
+            names = "--zones",
+            paramLabel = "on|off",
+            defaultValue = "on",
+            description = "Whether the limits of the zones count. Default: on.")
+    private String zones = "on";
+
+    @Option(
+            names = "--gap",
+            paramLabel = "PERCENT",
+            defaultValue = "0",
+            description =
+                    "End once the design found is shown to be this near to the cheapest. Default: 0, the cheapest.")
+    private double gap_percent;
+
+    @Option(
+            names = "--minutes",
+            paramLabel = "M",
+            defaultValue = "10",
+            description = "End then with the best design found and what is shown of it. Default: 10.")
+    private double minutes = 10;
+
+    @Option(
+            names = "--most-sets",
+            paramLabel = "N",
+            defaultValue = "20000",
+            description = "Where no bound is valid, sets are solved one by one up to this number. Default: 20000.")
+    private long mostSets = 20_000;
+
+    @Option(names = "--write", paramLabel = "FILE", description = "Write the plant file with the chosen sizes here.")
+    private @Nullable Path write;
+
+    @Mixin
+    private OutputOptions output = new OutputOptions();
+
+    @Override
+    public Integer call() {
+        Reading.Read reading = plantArgument.read();
+        Plant plant = reading.plant();
+        OpenSizes open = reading.open();
+        if (open.choices().isEmpty()) {
+            throw new BadInput(
+                    "Nothing is open to choice in this plant file. Name what may be chosen, with prices, under"
+                            + " \"sizing\"; docs/plant-file.md explains it.");
+        }
+        SizingRules rules = rules(plant);
+        long end = System.nanoTime() + (long) (minutes * MINUTE_ns);
+        Progress progress = new Progress(spec.commandLine().getErr(), "designs", 0);
+        Patience patience = new Patience(
+                gap_percent / HUNDRED,
+                Runtime.getRuntime().availableProcessors(),
+                mostSets,
+                () -> System.nanoTime() > end,
+                progress::say);
+        Sizing sizing = Search.of(plant, open.choices(), rules, patience);
+        progress.clear();
+        Question question = rules.question(plant);
+        String text = output.json()
+                ? SizeJson.of(plant, open, sizing)
+                : SizeText.of(plant, open, question, sizing, output.units(reading), Terminal.width());
+        spec.commandLine().getOut().println(text.stripTrailing());
+        if (write != null && sizing.best().isPresent()) {
+            written(open, sizing.best().get(), write);
+        }
+        return sizing.best().isPresent() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private SizingRules rules(Plant plant) {
+        int most = users == null ? plant.usage().simultaneousUsers() : users;
+        if (most < 1 || most > plant.inlets().size()) {
+            throw new BadInput(
+                    "--users " + most + ": there are 1 to " + plant.inlets().size() + " inlets to open.");
+        }
+        if (!(gap_percent >= 0 && gap_percent < HUNDRED)) {
+            throw new BadInput("--gap " + gap_percent + ": say a share of the cost from 0 to below 100 percent.");
+        }
+        if (!(minutes > 0)) {
+            throw new BadInput("--minutes " + minutes + ": say a time greater than 0.");
+        }
+        Map<String, Integer> limits = switch (zones) {
+            case "on" -> Question.zonesOf(plant);
+            case "off" -> Map.of();
+            default -> throw new BadInput("--zones " + zones + ": say on or off.");
+        };
+        return new SizingRules(
+                IntStream.rangeClosed(1, most).boxed().toList(),
+                limits,
+                List.of(FilterCondition.CLEAN, FilterCondition.DIRTY));
+    }
+
+    // ---- the plant file with its sizes
+
+    private void written(OpenSizes open, Design best, Path to) {
+        String text = plantArgument.text();
+        for (int v = 0; v < open.choices().size(); v++) {
+            text = with(text, open.choices().get(v), best.options().get(v));
+        }
+        String sized = text;
+        try {
+            NewFile.write(to, out -> out.write(sized.getBytes(StandardCharsets.UTF_8)));
+        } catch (IOException fault) {
+            throw new BadInput("The plant file could not be written to " + to + ": " + NewFile.reason(fault) + ".");
+        }
+        spec.commandLine().getOut().println("Written: " + to);
+    }
+
+    private static String with(String text, Choice choice, String option) {
+        String edited = text;
+        if (choice instanceof Choice.Tubes tubes) {
+            for (String run : tubes.runs()) {
+                edited = set(edited, "runs." + run + ".tube", option);
+            }
+        } else if (choice instanceof Choice.Hoses hoses) {
+            for (String inlet : hoses.inlets()) {
+                edited = set(edited, "inlets." + inlet + ".hose", option);
+            }
+        } else if (choice instanceof Choice.Producers producers) {
+            for (Choice.Priced candidate : producers.options()) {
+                String path = "stations." + producers.id() + ".producers." + candidate.id();
+                edited = standby(edited, path, !candidate.id().equals(option));
+            }
+        } else if (choice instanceof Choice.Cloth cloth) {
+            int n = cloth.options().stream().map(Choice.Priced::id).toList().indexOf(option);
+            edited = set(
+                    edited,
+                    "stations." + cloth.id() + ".filter.cloth",
+                    cloth.areas().get(n).squareMetres() + " m2");
+        }
+        return edited;
+    }
+
+    private static String standby(String text, String path, boolean standsBy) {
+        PlantEditor.Value value = new PlantEditor.Value.Plain(standsBy ? "yes" : "no");
+        PlantEditor.Edit edit = PlantEditor.set(text, path + ".standby", value);
+        if (!(edit instanceof PlantEditor.Edit.Done)) {
+            edit = PlantEditor.add(text, path, "standby", value);
+        }
+        return done(edit);
+    }
+
+    private static String set(String text, String path, String value) {
+        return done(PlantEditor.set(text, path, new PlantEditor.Value.Plain(value)));
+    }
+
+    private static String done(PlantEditor.Edit edit) {
+        if (edit instanceof PlantEditor.Edit.Done done) {
+            return done.text();
+        }
+        throw new BadInput(
+                "The sizes could not be written: " + ((PlantEditor.Edit.Refused) edit).why() + ". Enter them by hand.");
+    }
+}

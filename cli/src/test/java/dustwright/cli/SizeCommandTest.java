@@ -1,0 +1,65 @@
+package dustwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The unsized bakery as its user sizes it, with one user so that it is quick. */
+class SizeCommandTest {
+    private static final Path UNSIZED = Path.of("..", "examples", "bakery-unsized", "plant.yaml");
+
+    @TempDir
+    private Path folder;
+
+    private static String run(int code, String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        assertThat(Main.run(new PrintWriter(out), new PrintWriter(err), args))
+                .as(err.toString())
+                .isEqualTo(code);
+        return out + err.toString();
+    }
+
+    @Test
+    void sizes_are_chosen_written_and_hold() throws IOException {
+        Path sized = folder.resolve("sized.yaml");
+        String text = run(ExitCode.HOLDS, "size", UNSIZED.toString(), "--users", "1", "--write", sized.toString());
+        assertThat(text).contains("No design that holds is cheaper", "Why not one size smaller or larger", "Written: ");
+        Reading.Read read = (Reading.Read) PlantReader.read(sized);
+        assertThat(read.plant().runs().stream().filter(r -> r.tube().equals("T4")))
+                .isEmpty();
+        assertThat(Files.readString(sized)).contains("all prices invented");
+        assertThat(run(ExitCode.HOLDS, "cover", sized.toString(), "--users", "1"))
+                .contains("Holds:");
+    }
+
+    @Test
+    void what_is_not_open_or_not_possible_is_said() throws IOException {
+        assertThat(run(
+                        ExitCode.BAD_INPUT,
+                        "size",
+                        Path.of("..", "examples", "bakery", "plant.yaml").toString()))
+                .contains("Nothing is open to choice");
+        assertThat(run(ExitCode.BAD_INPUT, "size", UNSIZED.toString(), "--gap", "120"))
+                .contains("--gap");
+        assertThat(run(ExitCode.BAD_INPUT, "size", UNSIZED.toString(), "--users", "0"))
+                .contains("1 to 24");
+        Path only = folder.resolve("only.yaml");
+        Files.writeString(
+                only,
+                Files.readString(UNSIZED)
+                        .replace(
+                                "{T2: 38 EUR/m, T25: 44 EUR/m, T3: 52 EUR/m, T35: 61 EUR/m, T4: 70 EUR/m}",
+                                "{T4: 70 EUR/m}"));
+        assertThat(run(ExitCode.DOES_NOT_HOLD, "size", only.toString(), "--users", "1"))
+                .contains("No choice of these sizes holds", "What stands against every choice");
+    }
+}

@@ -1,0 +1,32 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.finding.Step;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.plant.Costs;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.ElectricalEnergy;
+import java.util.List;
+import java.util.Optional;
+
+/** Electrical energy of all producers over a year, as the running-cost sheet has it. */
+public final class YearlyEnergy {
+    private YearlyEnergy() {}
+
+    /** Of all stations; empty where the plant file does not say what is needed. */
+    public static Optional<ElectricalEnergy> of(Plant plant, DustWays ways, List<DutyPoint> duties) {
+        Optional<Costs> costs = plant.operation().costs();
+        double total_J = 0;
+        for (Station station : plant.stations()) {
+            if (costs.isEmpty()
+                    || !(new StationEnergy(plant, station, ways, costs.get()).ofYear(duties)
+                            instanceof Outcome.Solved<List<Step>> steps)) {
+                return Optional.empty();
+            }
+            List<Step> last = steps.value();
+            total_J += last.get(last.size() - 1).result().value().si();
+        }
+        return Optional.of(new ElectricalEnergy(total_J));
+    }
+}
