@@ -180,7 +180,7 @@ public final class SizeText {
 
     private static String signed(double amount) {
         long whole = Math.round(amount);
-        return (whole > 0 ? "+" : "") + Figures.count(whole);
+        return (whole > 0 ? "+" : whole < 0 ? "-" : "") + Figures.count(Math.abs(whole));
     }
 
     private String failing(Worst worst) {
