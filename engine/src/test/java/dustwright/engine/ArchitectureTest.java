@@ -50,7 +50,8 @@ class ArchitectureTest {
                         "dustwright.engine.producer",
                         "dustwright.engine.receiver",
                         "dustwright.engine.rotaryvalve",
-                        "dustwright.engine.bagging")
+                        "dustwright.engine.bagging",
+                        "dustwright.engine.hazard")
                 .layer("air")
                 .definedBy("dustwright.engine.air")
                 .layer("finding")

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** An equation named in the code, in a derivation or in Javadoc, has its line on an equation page. */
 class EquationPagesTest {
     private static final Pattern ID =
-            Pattern.compile("\\b(?:NET|AIR|TUB|PRD|VLV|FLT|RV|RCV|CON|RTV|BAG|DIS|ELE|CST|COV|SIZ)-[0-9]+\\b");
+            Pattern.compile("\\b(?:NET|AIR|TUB|PRD|VLV|FLT|RV|RCV|CON|RTV|BAG|DIS|ELE|CST|COV|SIZ|HAZ)-[0-9]+\\b");
     private static final Pattern LINE = Pattern.compile("^\\| (" + ID.pattern() + ") \\|", Pattern.MULTILINE);
 
     @Test

@@ -47,6 +47,7 @@ public enum UnitSystem {
             show(Dimension.STRESS, "kPa", 2, 1e6),
             show(Dimension.STRESS, "MPa", 1, 1e9),
             show(Dimension.STRESS, "GPa", 0),
+            show(Dimension.FORCE, "kN", 1),
             show(Dimension.TORQUE, "N.m", 0))),
     /** inHg, scfm and acfm, ft and in. */
     US(List.of(
@@ -80,6 +81,7 @@ public enum UnitSystem {
             show(Dimension.STRESS, "psf", 1, 100_000),
             show(Dimension.STRESS, "psi", 0, 1e9),
             show(Dimension.STRESS, "Mpsi", 1),
+            show(Dimension.FORCE, "lbf", 0),
             show(Dimension.TORQUE, "lbf.ft", 0)));
 
     private final List<Display> displays;
@@ -106,6 +108,10 @@ public enum UnitSystem {
                 show(Dimension.ELECTRIC_POWER, "W", 0, 1000),
                 show(Dimension.ELECTRIC_POWER, "kW", 2),
                 show(Dimension.ENERGY, "kWh", 1),
+                show(Dimension.EXPLOSION_CONSTANT, "bar.m/s", 0),
+                show(Dimension.SPARK_ENERGY, "mJ", 1),
+                show(Dimension.RESISTANCE, "ohm", 0, 1e4),
+                show(Dimension.RESISTANCE, "Mohm", 2),
                 show(Dimension.FREQUENCY, "/week", 2),
                 show(Dimension.SOUND_LEVEL, "dBA", 1),
                 show(Dimension.LEVEL_DIFFERENCE, "dB", 1),
@@ -180,6 +186,9 @@ public enum UnitSystem {
                 .replace("in2", "in²")
                 .replace("H2O", "H₂O")
                 .replace("Pa.s", "Pa·s")
+                .replace("bar.m", "bar·m")
+                .replace("Mohm", "MΩ")
+                .replace("ohm", "Ω")
                 .replace("N.m", "N·m")
                 .replace("lbf.ft", "lbf·ft");
     }

@@ -258,6 +258,7 @@ public final class Units {
         add(Dimension.POWER, 1000, "kW");
         add(Dimension.POWER, HORSEPOWER, "hp", "[HP]", "HP", "bhp");
         add(Dimension.DENSITY, 1, "kg/m3", "g/L", "g/l");
+        add(Dimension.DENSITY, 0.001, "g/m3");
         add(Dimension.DENSITY, 1000, "g/cm3", "kg/L", "kg/l", "t/m3");
         add(Dimension.DENSITY, POUND / CUBIC_FOOT, "lb/ft3", "[lb_av]/[cft_i]", "pcf");
     }
@@ -307,6 +308,15 @@ public final class Units {
         add(Dimension.CLOTH_LOAD, 1, "kg/m2");
         add(Dimension.CLOTH_LOAD, 0.001, "g/m2");
         add(Dimension.CLOTH_LOAD, POUND / (FOOT * FOOT), "lb/ft2", "[lb_av]/[sft_i]");
+        add(Dimension.EXPLOSION_CONSTANT, 100_000, "bar.m/s");
+        add(Dimension.SPARK_ENERGY, 0.001, "mJ");
+        add(Dimension.SPARK_ENERGY, 1, "J");
+        add(Dimension.RESISTANCE, 1, "ohm", "Ω", "Ohm");
+        add(Dimension.RESISTANCE, 1000, "kohm", "kΩ", "kOhm");
+        add(Dimension.RESISTANCE, 1e6, "Mohm", "MΩ", "MOhm");
+        add(Dimension.FORCE, 1, "N");
+        add(Dimension.FORCE, 1000, "kN");
+        add(Dimension.FORCE, POUND * GRAVITY, "lbf", "[lbf_av]");
         add(Dimension.STRESS, 1, "Pa", "N/m2");
         add(Dimension.STRESS, 1000, "kPa", "kN/m2");
         add(Dimension.STRESS, 1e6, "MPa", "N/mm2");

@@ -1,0 +1,272 @@
+package dustwright.engine.hazard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dustwright.engine.ComputedRows;
+import dustwright.engine.Reference;
+import dustwright.engine.Reference.Row;
+import dustwright.engine.bagging.BagFill;
+import dustwright.engine.hazard.BagType.LinerType;
+import dustwright.engine.hazard.BagType.Surroundings;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.OutOfRangeException;
+import dustwright.engine.quantity.Units;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Classes, steps, limits and small cases of the published tables. */
+class HazardRowsTest {
+    private static final double BAR_Pa = 100_000;
+    private static final double ZERO_CELSIUS_K = 273.15;
+
+    static List<Row> stClasses() {
+        return Reference.everyRow("hazard-st-class.csv");
+    }
+
+    static List<Row> steps() {
+        return Reference.everyRow("hazard-mie-precautions.csv");
+    }
+
+    static List<Row> bags() {
+        return Reference.everyRow("hazard-fibc-selection.csv");
+    }
+
+    static List<Row> liners() {
+        return Reference.everyRow("hazard-fibc-liner.csv");
+    }
+
+    static List<Row> resistances() {
+        return Reference.everyRow("hazard-grounding-limits.csv");
+    }
+
+    static List<Row> surfaces() {
+        return Reference.everyRow("hazard-surface-temperature.csv");
+    }
+
+    static List<Row> layers() {
+        return Reference.everyRow("hazard-housekeeping-layer.csv").stream()
+                .filter(row -> !row.text("case_id").equals("LD-5"))
+                .toList();
+    }
+
+    static List<Row> severities() {
+        return Reference.everyRow("hazard-dusts.csv").stream()
+                .filter(row -> row.text("row_kind").equals("severity"))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("stClasses")
+    void a_class_by_explosion_constant(Row row) {
+        StClass st = StClass.of(row.value("Kst_bar_m_per_s") * BAR_Pa);
+        assertThat(st.written()).isEqualTo(row.text("St_class"));
+        assertThat(st.words()).isEqualTo(row.text("wording"));
+    }
+
+    /** The class a table prints follows from the constant it prints. */
+    @ParameterizedTest
+    @MethodSource("severities")
+    void every_published_dust_has_the_class_of_its_constant(Row row) {
+        assertThat(StClass.of(row.value("Kst_bar_m_per_s") * BAR_Pa).written()).isEqualTo("St " + row.text("St_class"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("steps")
+    void steps_begin_at_their_ignition_energy(Row row) {
+        double mie_J = row.value("MIE_mJ") / 1000;
+        MieStep step = step(row.text("expected_step"));
+        assertThat(MieStep.of(mie_J).contains(step))
+                .as("%s at %s", step, row)
+                .isEqualTo(!row.text("expected_step").startsWith("below 30: NFPA 660 asks"));
+    }
+
+    private static MieStep step(String told) {
+        String limit = told.replaceAll("^(at or below|above|below) ([0-9]+).*", "$2");
+        return switch (limit) {
+            case "500" -> told.startsWith("above") ? MieStep.BONDING : MieStep.GROUND_PLANT;
+            case "100" -> MieStep.GROUND_PEOPLE;
+            case "30" -> MieStep.VERIFY_PATH;
+            case "25" -> MieStep.MOST_IGNITIONS;
+            case "10" -> MieStep.PLASTICS;
+            case "3" -> MieStep.NO_TYPE_B;
+            case "1" -> MieStep.LIKE_GAS;
+            default -> throw new IllegalArgumentException(told);
+        };
+    }
+
+    @Test
+    void above_500_mJ_bonding_alone_is_left() {
+        assertThat(MieStep.of(0.6)).containsExactly(MieStep.BONDING);
+        assertThat(MieStep.of(Math.nextDown(1e-3))).hasSize(MieStep.values().length);
+    }
+
+    @ParameterizedTest
+    @MethodSource("bags")
+    void bag_types_by_ignition_energy_and_surroundings(Row row) {
+        Surroundings around = switch (row.text("surroundings")) {
+            case "non_flammable" -> Surroundings.NON_FLAMMABLE;
+            case "dust_zone_21_22_MIE_3_to_1000" -> Surroundings.DUST_ZONE;
+            default -> Surroundings.GAS_OR_SENSITIVE_DUST;
+        };
+        assertThat(letters(BagType.permitted(row.value("MIE_mJ") / 1000, around)))
+                .isEqualTo(row.text("permitted_types"));
+    }
+
+    private static String letters(Set<BagType> types) {
+        return types.stream().map(BagType::name).collect(Collectors.joining(" "));
+    }
+
+    /** Rows of medium memory are printed beside ours; that of type D was read. */
+    @ParameterizedTest
+    @MethodSource("liners")
+    void liners_by_bag_type(Row row) {
+        Set<LinerType> ours = BagType.valueOf(row.text("fibc_type")).liners();
+        List<LinerType> theirs = Stream.of(LinerType.L1, LinerType.L2, LinerType.L3)
+                .filter(liner -> row.text("liner_" + liner).equals("yes"))
+                .toList();
+        if (row.fromMemory()) {
+            Reference.report(row, "from memory, not asserted: " + theirs + ", ours " + ours);
+        } else {
+            assertThat(ours).containsExactlyElementsOf(theirs);
+        }
+        assertThat(ours).doesNotContain(LinerType.PLAIN);
+    }
+
+    @ParameterizedTest
+    @MethodSource("resistances")
+    void greatest_resistances(Row row) {
+        double ours = switch (row.number()) {
+            case 1 -> Bonding.METAL_PART.limit_ohm();
+            case 2 -> Bonding.METAL_JOINT.limit_ohm();
+            case 3 -> Bonding.BAG_TYPE_C.limit_ohm();
+            case 4 -> Bonding.PERSON.limit_ohm();
+            case 5 -> Bonding.LONG_HOSE.limit_ohm();
+            case 6 -> Bonding.CONDUCTIVE_HOSE_PER_METRE.limit_ohm();
+            case 7 -> Bonding.DISSIPATIVE_HOSE_PER_METRE.limit_ohm();
+            default -> row.value("limit_ohm"); // surface resistances of liner L2, in words only
+        };
+        if (row.text("confidence").equals("memory-medium")) {
+            Reference.report(row, "from memory, not asserted: " + row.text("limit_ohm") + ", ours " + ours);
+        } else {
+            assertThat(ours).as(row.text("item")).isEqualTo(row.value("limit_ohm"));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("layers")
+    void depth_of_settled_dust_by_its_bulk_density(Row row) {
+        Density bulk = new Density(
+                Units.find("lb/ft3", Dimension.DENSITY).orElseThrow().toSi(row.value("bulk_density_lb_per_ft3")));
+        row.assertClose("expected_threshold_mm", CloudLaws.layerDepth_m(bulk.kgPerCubicMetre()) * 1000);
+        row.assertClose("expected_threshold_in", CloudLaws.layerDepth_m(bulk.kgPerCubicMetre()) / 0.0254);
+    }
+
+    @ParameterizedTest
+    @MethodSource("surfaces")
+    void greatest_surface_temperatures(Row row) {
+        double cloud =
+                SurfaceLimit.byCloud_K(ZERO_CELSIUS_K + (row.text("case_id").equals("ST-4") ? 400 : 480));
+        double layer = SurfaceLimit.byLayer_K(ZERO_CELSIUS_K + 360);
+        switch (row.text("case_id")) {
+            case "ST-1" -> celsius(row, cloud);
+            case "ST-2" -> celsius(row, layer);
+            case "ST-3", "ST-4" -> celsius(row, Math.min(cloud, layer));
+            case "ST-5" -> celsius(row, SurfaceLimit.organic_K(ZERO_CELSIUS_K + 220));
+            case "ST-6" -> celsius(row, SurfaceLimit.organic_K(ZERO_CELSIUS_K + 150));
+            default -> Reference.report(row, "not computed here: " + row.text("rule"));
+        }
+    }
+
+    private static void celsius(Row row, double surface_K) {
+        row.assertClose("expected_max_surface_C", surface_K - ZERO_CELSIUS_K, 1e-9);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> small_cases() {
+        Map<String, Supplier<Object>> answers = new HashMap<>();
+        answers.put("HM-01", () -> CloudLaws.kst_PaMPerS(500 * BAR_Pa, 0.02) / BAR_Pa);
+        answers.put("HM-02", () -> CloudLaws.kst_PaMPerS(150 * BAR_Pa, 1) / BAR_Pa);
+        answers.put("HM-03", () -> CloudLaws.rise_PaPerS(150 * BAR_Pa, 8) / BAR_Pa);
+        answers.put("HM-04", () -> StClass.of(205 * BAR_Pa).written());
+        answers.put("HM-05", () -> 0.045 * 28.349523125 / (0.3048 * 0.3048 * 0.3048));
+        answers.put("HM-08", () -> CloudLaws.leastAir_m3PerS(2, 0.06, 0.25));
+        answers.put("HM-09", () -> VentEn14491.area_m2(4.5, 200 * BAR_Pa, 9 * BAR_Pa, 0.1 * BAR_Pa, 0.4 * BAR_Pa, 1));
+        answers.put("HM-10", () -> VentNfpa68.area_m2(4.5, 200 * BAR_Pa, 9 * BAR_Pa, 0.1 * BAR_Pa, 0.4 * BAR_Pa, 1));
+        answers.put("HM-20", () -> BagFill.fill(1.2 * 0.95, 550, 1000).mass_kg());
+        answers.put("HM-21", () -> BagFill.fill(1.2 * 0.95, 1100, 1000).mass_kg());
+        answers.put("HM-23", () -> CloudLaws.spark_J(100e-12, 10e3) * 1000);
+        answers.put("HM-24", () -> CloudLaws.spark_J(20e-12, 15e3) * 1000);
+        answers.put("HM-25", () -> CloudLaws.spark_J(200e-12, 10e3) * 1000);
+        answers.put("HM-26", () -> CloudLaws.layerDepth_m(30 * 16.01846337) * 1000);
+        answers.put("HM-27", () -> CloudLaws.relaxation_s(1e6, 100e-12));
+        Set<String> inWords = Set.of(
+                "HM-06", "HM-07", "HM-11", "HM-12", "HM-13", "HM-14", "HM-15", "HM-16", "HM-17", "HM-18", "HM-19",
+                "HM-22");
+        return ComputedRows.tests("hazard-micro.csv", "case_id", answers, inWords);
+    }
+
+    /** Rows HM-11 to HM-15. */
+    @Test
+    void outside_its_range_an_equation_gives_no_number() {
+        refusedByNfpa("L/D", new Explosion(8, 150e5, 9e5, 0.1e5, 0.4e5, 8));
+        refusedByEn("Pred", new Explosion(8, 150e5, 9e5, 0.02e5, 0.05e5, 1));
+        refusedByEn("Kst", new Explosion(8, 850e5, 9e5, 0.1e5, 0.4e5, 1));
+        refusedByNfpa("Kst", new Explosion(8, 850e5, 9e5, 0.1e5, 0.4e5, 1));
+        refusedByEn("Pred", new Explosion(8, 150e5, 9e5, 0.1e5, 0.1e5, 1));
+        refusedByNfpa("Pred", new Explosion(8, 150e5, 9e5, 0.1e5, 0.1e5, 1));
+        refusedByEn("Pmax", new Explosion(8, 508e5, 17.5e5, 0.1e5, 0.4e5, 1));
+        assertThat(VentEn14491.area_m2(new Explosion(8, 150e5, 9e5, 0.05e5, 0.4e5, 1)))
+                .as("Pstat below 0.1 bar counts as 0.1 bar")
+                .isEqualTo(VentEn14491.area_m2(new Explosion(8, 150e5, 9e5, 0.1e5, 0.4e5, 1)));
+    }
+
+    private static void refusedByEn(String symbol, Explosion e) {
+        assertThatThrownBy(() -> VentEn14491.area_m2(e))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining(symbol);
+    }
+
+    private static void refusedByNfpa(String symbol, Explosion e) {
+        assertThatThrownBy(() -> VentNfpa68.area_m2(e))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining(symbol);
+    }
+
+    /** Rows HM-16 to HM-19. */
+    @Test
+    void bag_types_at_the_edges_of_their_table() {
+        assertThat(letters(BagType.permitted(25e-3, Surroundings.GAS_OR_SENSITIVE_DUST)))
+                .isEqualTo("C D");
+        assertThat(letters(BagType.permitted(3e-3, Surroundings.NON_FLAMMABLE))).isEqualTo("C D");
+        assertThat(letters(BagType.permitted(3.1e-3, Surroundings.NON_FLAMMABLE)))
+                .isEqualTo("B C D");
+        assertThat(BagType.permitted(1, Surroundings.GAS_IIC)).isEmpty();
+        assertThat(BagType.permitted(0.1e-3, Surroundings.NON_FLAMMABLE)).isEmpty();
+    }
+
+    @Test
+    void what_must_not_be_collected_together() {
+        assertThat(DustFamily.ALUMINIUM.apartFrom(DustFamily.RUST))
+                .hasValueSatisfying(why -> assertThat(why).contains("thermite"));
+        assertThat(DustFamily.ORGANIC.apartFrom(DustFamily.OXIDIZER)).isPresent();
+        assertThat(DustFamily.ORGANIC.apartFrom(DustFamily.MINERAL)).isEmpty();
+        for (DustFamily one : DustFamily.values()) {
+            assertThat(one.apartFrom(one)).isEmpty();
+            Arrays.stream(DustFamily.values())
+                    .forEach(other -> assertThat(one.apartFrom(other)).isEqualTo(other.apartFrom(one)));
+        }
+    }
+}
