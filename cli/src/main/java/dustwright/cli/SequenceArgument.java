@@ -45,6 +45,14 @@ final class SequenceArgument {
                     "Whether filters are cleaned by themselves or by hand; off load in both cases. Default: itself.")
     private String cleaning = "itself";
 
+    @Option(
+            names = "--inlet-switches",
+            description = "Inlets have switches: vacuuming that nobody uses becomes idle, then ends.")
+    private boolean idle;
+
+    @Option(names = "--dump-gates", description = "Double dump gates on one cam drive in place of a rotary valve.")
+    private boolean dumpGates;
+
     /**
      * The sequence.
      *
@@ -97,7 +105,7 @@ final class SequenceArgument {
             throw new BadInput("Station " + chosen.id() + " has "
                     + chosen.producers().size() + " producers. A sequence is made for one or two; edit one for more.");
         }
-        Options options = Options.of(chosen, isolation, byHand());
+        Options options = Options.of(chosen, isolation, byHand(), idle, dumpGates);
         return new AtStation(read, chosen, DefaultSequence.of(plant.name() + ", station " + chosen.id(), options));
     }
 

@@ -39,6 +39,19 @@ class RehearseCommandTest {
     }
 
     @Test
+    void a_drum_under_vacuum_has_its_own_sequence_and_is_rehearsed_with_it() {
+        assertThat(run("rehearse", "../examples/supplement/plant.yaml", "--drill", "bag-fills-at-night"))
+                .as("%s%s", out, err)
+                .isEqualTo(ExitCode.HOLDS);
+        assertThat(out.toString())
+                .contains("DRUM HIGH LEVEL: CHANGE DRUM", "lid clamp of the drum: may be opened")
+                .doesNotContain("ROTARY VALVE");
+        assertThat(run("rehearse", "../examples/supplement/plant.yaml", "--drill", "valve-chain-breaks"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("rotor_stands");
+    }
+
+    @Test
     void the_page_the_paper_the_drawing_and_the_json_are_written(@TempDir Path folder) throws IOException {
         assertThat(run("rehearse", BAKERY, "--drill", "bag-fills-at-night", "--out", folder, "--format", "json"))
                 .isEqualTo(ExitCode.HOLDS);

@@ -38,7 +38,7 @@ class StructuredTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2, 4, 8, 16, 31})
+    @ValueSource(ints = {1, 2, 4, 8, 16, 31, 32, 64, 128, 190})
     void other_variants_too(int variant) {
         same(DefaultSequence.of("variant", Options.numbered(variant)), 2_000);
     }

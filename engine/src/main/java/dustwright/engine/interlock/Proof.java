@@ -113,9 +113,16 @@ public record Proof(
     public static Map<DeviceFault, Set<String>> faultTable(Sequence sequence) {
         Map<DeviceFault, Set<String>> table = new LinkedHashMap<>();
         for (DeviceFault fault : DeviceFault.ALL) {
-            table.put(fault, defeated(sequence, fault));
+            if (isThere(sequence, fault)) {
+                table.put(fault, defeated(sequence, fault));
+            }
         }
         return table;
+    }
+
+    private static boolean isThere(Sequence sequence, DeviceFault fault) {
+        return World.of(sequence, Optional.empty()).lines().stream()
+                .anyMatch(l -> l.name().equals(fault.target()) || l.name().equals("press_" + fault.target()));
     }
 
     static Set<String> defeated(Sequence sequence, DeviceFault fault) {

@@ -31,6 +31,9 @@ record World(
     /** Contacts that follow what truly is; every other contact may change at any scan. */
     private static final Map<String, String> WITNESSES = witnesses();
 
+    /** Where nothing turns, what turns and what stands is as it should be. */
+    private static final Set<String> STANDS_FOR_NOTHING = Set.of("valve", "was_valve", "valve_off", "t_rotor");
+
     private static Map<String, String> witnesses() {
         Map<String, String> by = new LinkedHashMap<>();
         by.put("motion", "t_rotor");
@@ -127,14 +130,20 @@ record World(
             }
             level("t_container_covered", false);
             contact("t_container_there");
-            level("t_receiver_covered", false);
-            contacts.add("bad_t_jam");
-            assign("t_jam", "bad_t_jam");
+            if (has("receiver_free")) {
+                level("t_receiver_covered", false);
+            }
+            if (turns()) {
+                contacts.add("bad_t_jam");
+                assign("t_jam", "bad_t_jam");
+            }
             choices.add("coasted");
             truth("t_pump_turning", "pump or (t_pump_turning and not coasted)");
             truth("t_vent_open", "not vent_shut");
             truth("t_vacuum", "t_pump_turning and not t_vent_open");
-            truth("t_rotor", "valve and not t_jam");
+            if (turns()) {
+                truth("t_rotor", "valve and not t_jam");
+            }
             for (Sequence.Input input : sequence.inputs()) {
                 String witness = WITNESSES.get(input.name());
                 if (witness == null) {
@@ -144,6 +153,14 @@ record World(
                 }
             }
             buttons();
+        }
+
+        private boolean turns() {
+            return sequence.outputs().stream().anyMatch(o -> o.name().equals("valve"));
+        }
+
+        private boolean has(String input) {
+            return sequence.inputs().stream().anyMatch(i -> i.name().equals(input));
         }
 
         /** Buttons are pressed for one scan; START may be held, since held buttons must do nothing. */
@@ -233,9 +250,12 @@ record World(
         }
 
         private void observers() {
+            if (turns()) {
+                assign("valve_off", "not valve");
+            }
             Set<String> names = names();
-            Obligations.OBSERVERS.forEach(o -> names.add(o.name()));
-            for (Obligations.Observer observer : Obligations.OBSERVERS) {
+            Observers.ALL.forEach(o -> names.add(o.name()));
+            for (Observers.Observer observer : Observers.ALL) {
                 if (observer.startsOn()) {
                     startOn.add(observer.name());
                 }
@@ -273,6 +293,13 @@ record World(
                 if (names.contains(name)) {
                     return n;
                 }
+                if (name.equals("receiver_absent") || name.equals("valve_absent")) {
+                    boolean there = names.contains(name.startsWith("valve") ? "valve" : "receiver_free");
+                    return there ? Expr.Constant.NO : Expr.Constant.YES;
+                }
+                if (STANDS_FOR_NOTHING.contains(name)) {
+                    return Expr.Constant.YES;
+                }
                 if (name.equals("clean_fitted")) {
                     return names.contains("press_clean") ? Expr.Constant.YES : Expr.Constant.NO;
                 }
@@ -280,6 +307,7 @@ record World(
                         || name.contains("_ok_")
                         || name.contains("_cool")
                         || name.contains("at_speed")
+                        || name.equals("guard_shut")
                         || name.equals("isolation_ready");
                 return contact ? Expr.Constant.YES : Expr.Constant.NO;
             });

@@ -53,6 +53,7 @@ final class Contacts {
                         && !faults.contains(PlantFault.RECEIVER_PROBE_CAKED);
             case "filter_clean" -> plant.dropBelow(6);
             case "filter_ok" -> plant.dropBelow(10);
+            case "inlet_used" -> plant.users;
             case "air_enough" -> plant.air_bar > 3.4;
             case "air_good" -> plant.air_bar > 4.1;
             default -> true;

@@ -6,12 +6,14 @@ final class Bench {
 
     final Controller controller;
     private final Sequence sequence;
+    private final boolean turns;
     boolean jammed;
     boolean ventSticks;
 
     Bench(Sequence sequence) {
         this.sequence = sequence;
         controller = new Controller(sequence);
+        turns = sequence.inputs().stream().anyMatch(i -> i.name().equals("motion"));
         sequence.inputs().forEach(i -> controller.contact(i.name(), true));
     }
 
@@ -26,7 +28,9 @@ final class Bench {
     }
 
     void scan() {
-        controller.contact("motion", controller.is("valve") && !jammed);
+        if (turns) {
+            controller.contact("motion", controller.is("valve") && !jammed);
+        }
         boolean open = !controller.is("vent_shut") && !ventSticks;
         boolean vacuum = controller.is("pump") && !open;
         controller.contact("vent_open_limit", open);

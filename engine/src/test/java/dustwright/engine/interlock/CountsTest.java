@@ -41,6 +41,15 @@ class CountsTest {
         }
     }
 
+    /** Starts within an hour alone. */
+    static boolean startsAreRight(Sequence sequence) {
+        try {
+            return startsAreLimited(sequence) && weakVacuumIsTold(sequence);
+        } catch (AssertionError neverReached) {
+            return false;
+        }
+    }
+
     private static boolean fourthHighTrips(Sequence sequence) {
         Bench bench = Bench.vacuuming(sequence);
         for (int high = 1; high <= 3; high++) {

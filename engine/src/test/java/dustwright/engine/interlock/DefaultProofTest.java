@@ -15,7 +15,11 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class DefaultProofTest {
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 31})
+    @ValueSource(
+            ints = {
+                0, 1, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 31, 32, 62, 64, 98, 128, 130, 132, 144,
+                158, 160, 190
+            })
     void every_variant_is_proven(int variant) {
         Options options = Options.numbered(variant);
         Proof proof = Proof.of(DefaultSequence.of(options.words().toString(), options), Proof.Adversary.PLAIN);
@@ -24,7 +28,7 @@ class DefaultProofTest {
         assertThat(proof.stepsNeverReached()).isEmpty();
         assertThat(proof.timelessLoop()).isEmpty();
         assertThat(proof.deadEnd()).isEqualTo(Story.NONE);
-        assertThat(proof.states()).isGreaterThan(5000);
+        assertThat(proof.states()).isGreaterThan(options.discharge() == Options.Discharge.STRAIGHT ? 1000 : 5000);
     }
 
     @Test
@@ -52,7 +56,14 @@ class DefaultProofTest {
                         "speed-held",
                         "cleaning-asked",
                         "one-goes-on",
-                        "clean-button");
+                        "clean-button",
+                        "container-stops-pump",
+                        "soft-keeps-pump",
+                        "lid-locked",
+                        "idle-asked",
+                        "idle-wakes",
+                        "idle-ends",
+                        "lamp-idle");
     }
 
     /** Facts about the plant, not about the logic: what is lost when the vent sticks shut, and what still holds. */
@@ -80,6 +91,15 @@ class DefaultProofTest {
         assertThat(lost)
                 .contains("container-high-vent", "container-high-valve")
                 .doesNotContain("stop-all", "receiver-high-vent");
+    }
+
+    @Test
+    void the_table_of_device_faults_names_only_devices_that_are_there() {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
+        assertThat(Proof.faultTable(drum).keySet())
+                .extracting(DeviceFault::target)
+                .contains("t_vent_open", "container_free", "start")
+                .doesNotContain("t_rotor", "motion", "receiver_free");
     }
 
     /** Without the container's latch the story is short, and each of its scans is told. */

@@ -163,4 +163,39 @@ class TradeFactsOfControlTest {
         assertThat(bench.is("vent_stuck")).isTrue();
         assertThat(bench.is("pump")).isFalse();
     }
+
+    /** Job map and trade practice: 12 minutes with all inlets shut, then unloaded, 5 minutes more, then off; an inlet that is opened brings vacuum back. */
+    @Test
+    void vacuuming_nobody_uses_becomes_idle_and_an_opened_inlet_brings_it_back() {
+        bench = Bench.vacuuming(DefaultSequence.of("bench", Options.numbered(32)));
+        bench.controller.contact("inlet_used", false);
+        bench.run(719);
+        assertThat(bench.is("vent_shut")).isTrue();
+        bench.run(2);
+        assertThat(bench.controller.step()).isEqualTo("idle");
+        assertThat(bench.is("vent_shut")).isFalse();
+        assertThat(bench.is("pump")).isTrue();
+        bench.controller.contact("inlet_used", true);
+        bench.until("vacuuming", 2);
+        bench.controller.contact("inlet_used", false);
+        bench.run(722);
+        bench.run(301);
+        assertThat(bench.controller.step()).isEqualTo("run_on");
+        assertThat(bench.is("pump")).isFalse();
+    }
+
+    @Test
+    void the_lid_of_a_drum_under_vacuum_is_locked_until_the_producer_has_stood_for_its_time() {
+        bench = Bench.vacuuming(DefaultSequence.of("bench", Options.numbered(128)));
+        assertThat(bench.is("lid_free")).isFalse();
+        bench.controller.contact("container_free", false);
+        bench.run(3.5);
+        assertThat(bench.is("pump")).isFalse();
+        assertThat(bench.is("vent_shut")).isFalse();
+        bench.run(25);
+        assertThat(bench.is("lid_free")).isFalse();
+        bench.until("standing", 10);
+        bench.run(1);
+        assertThat(bench.is("lid_free")).isTrue();
+    }
 }

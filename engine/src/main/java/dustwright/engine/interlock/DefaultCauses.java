@@ -1,0 +1,285 @@
+package dustwright.engine.interlock;
+
+import dustwright.engine.interlock.Sequence.Cause;
+import dustwright.engine.interlock.Sequence.Priority;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What demands something of the outputs, and what the operator is told, in a default sequence. */
+final class DefaultCauses extends Fitted {
+    DefaultCauses(Options options) {
+        super(options);
+    }
+
+    private Map<String, String> demands(String pump, String vent, String valve, String pulses) {
+        Map<String, String> demands = new LinkedHashMap<>();
+        pumps.forEach(p -> demands.put(p, pump));
+        demands.put("vent_shut", vent);
+        turner.ifPresent(t -> demands.put("valve", valve));
+        demands.put("pulses", pulses);
+        if (has.drive()) {
+            demands.put("speed_up", "minimum");
+        }
+        return demands;
+    }
+
+    List<Cause> causes() {
+        Map<String, String> everything = demands("off", "open", "off", "no");
+        Map<String, String> rotor = demands("limit", "open", "off", "no");
+        Map<String, String> producer = demands("off", "open", "run-on", "no");
+        List<Cause> causes = new ArrayList<>();
+        causes.add(new Cause(
+                "estop",
+                Expr.of("not estop_ok"),
+                everything,
+                true,
+                Priority.HIGH,
+                "EMERGENCY STOP",
+                "everything stands",
+                "make the place clear, release the button, RESET, START"));
+        causes.add(new Cause(
+                "fire",
+                Expr.of("not fire_ok"),
+                everything,
+                true,
+                Priority.HIGH,
+                "FIRE OR EXPLOSION SIGNAL",
+                "flame may travel through tubing and valve",
+                "follow the site's fire plan; inspect; RESET, START"));
+        if (has.isolation()) {
+            causes.add(new Cause(
+                    "isolation",
+                    Expr.of("not isolation_ready"),
+                    everything,
+                    true,
+                    Priority.HIGH,
+                    "ISOLATION VALVE NOT READY",
+                    "an explosion could travel through the line",
+                    "inspect and re-arm the valve; RESET, START"));
+        }
+        causes.add(new Cause(
+                "power",
+                Expr.of("first_scan"),
+                everything,
+                true,
+                Priority.LOW,
+                "POWER WAS LOST",
+                "everything stands",
+                "see that nobody works on the machines; RESET, START"));
+        if (turner.isPresent()) {
+            causes.addAll(turning(rotor));
+        }
+        if (has.twoProducers()) {
+            for (int p = 1; p <= 2; p++) {
+                Map<String, String> one = new LinkedHashMap<>();
+                one.put("pump_" + p, "off");
+                one.put("line_" + p, "shut");
+                causes.add(new Cause(
+                        "producer_" + p + "_out",
+                        Expr.of("pump_lost_" + p),
+                        one,
+                        false,
+                        Priority.MEDIUM,
+                        "PRODUCER " + p + " OUT: USERS HALVED",
+                        "half the users at once",
+                        "tell the users; find overload, heat or drive fault; RESET"));
+            }
+            causes.add(new Cause(
+                    "producers",
+                    Expr.of("pump_lost_1 and pump_lost_2"),
+                    producer,
+                    true,
+                    Priority.MEDIUM,
+                    "BOTH PRODUCERS OUT",
+                    "no vacuuming",
+                    "find overload, heat or drive fault; RESET, START"));
+        } else {
+            causes.add(new Cause(
+                    "producer",
+                    Expr.of(pumpBad("")),
+                    producer,
+                    true,
+                    Priority.MEDIUM,
+                    "PRODUCER: OVERLOAD, TOO HOT OR DRIVE FAULT",
+                    "a burned motor or a seized rotor",
+                    "find the cause, let it cool; RESET, START"));
+        }
+        if (has.drive()) {
+            causes.add(new Cause(
+                    "drive",
+                    Expr.of("drive_slow"),
+                    producer,
+                    true,
+                    Priority.MEDIUM,
+                    "DRIVE DOES NOT REACH SPEED",
+                    "no vacuuming",
+                    "look at drive, belt and set speed; RESET, START"));
+        }
+        causes.add(new Cause(
+                "dust_behind_filter",
+                Expr.of("not after_filter_ok"),
+                producer,
+                true,
+                Priority.HIGH,
+                "DUST BEHIND THE FILTER",
+                "dust ruins the producer and goes outdoors",
+                "look for a torn or loose filter element; RESET after inspection, START"));
+        causes.add(new Cause(
+                "vent_stuck",
+                Expr.of("vent_not_proved"),
+                producer,
+                true,
+                Priority.HIGH,
+                "VENT VALVE DOES NOT OPEN",
+                "holds cannot stop the suction",
+                "look at air supply, solenoid, valve, limit switch; RESET, START"));
+        if (turner.isPresent()) {
+            causes.addAll(blocked(producer));
+        }
+        causes.add(new Cause(
+                "container",
+                Expr.of("container_hold"),
+                turner.isPresent() ? rotor : demands("off", "open", "off", "no"),
+                false,
+                Priority.MEDIUM,
+                big(container) + " HIGH LEVEL: CHANGE " + big(container),
+                "no vacuuming; an overfilled " + container + " spills",
+                "CHANGE, put an empty " + container + ", IN PLACE, START"));
+        if (turner.isPresent()) {
+            causes.add(receiver());
+        }
+        causes.add(new Cause(
+                "soft",
+                Expr.of("soft_hold"),
+                demands("limit", "open", "turns", "no"),
+                false,
+                Priority.MEDIUM,
+                "WAIT: COOLING, FILTER OR RELIEF",
+                "a trip if it goes on",
+                "find why; START when the cause is gone"));
+        causes.add(new Cause(
+                "air_stop",
+                Expr.of("not air_enough"),
+                producer,
+                false,
+                Priority.MEDIUM,
+                "COMPRESSED AIR TOO LOW",
+                "the vent cannot be held",
+                "restore the air; START"));
+        causes.add(new Cause(
+                "air_warning",
+                Expr.of("not air_good"),
+                Map.of("pulses", "no"),
+                false,
+                Priority.LOW,
+                "COMPRESSED AIR LOW: NO FILTER CLEANING",
+                "filters blind",
+                "restore the air"));
+        causes.add(new Cause(
+                "weak",
+                Expr.of("no_suction or vent_not_shut"),
+                Map.of(),
+                false,
+                Priority.LOW,
+                "NO VACUUM",
+                "nobody can clean",
+                "look for an open cap, a vent that does not shut, a slack belt"));
+        causes.add(new Cause(
+                "filter_torn",
+                Expr.of("vent_shut and not filter_there"),
+                Map.of(),
+                false,
+                Priority.MEDIUM,
+                "FILTER DROP VERY LOW",
+                "dust may pass a torn element",
+                "look at the filter and at its pressure lines"));
+        causes.add(new Cause(
+                "filter_due",
+                Expr.of("not filter_clean"),
+                Map.of(),
+                false,
+                has.manualCleaning() ? Priority.LOW : Priority.STATUS,
+                has.manualCleaning() ? "FILTER: PRESS CLEAN" : "FILTER CLEANING DUE",
+                "suction falls",
+                has.manualCleaning() ? "press CLEAN when users can pause" : "none: it cleans itself"));
+        causes.add(new Cause(
+                "starts",
+                Expr.of("starts_used"),
+                Map.of(),
+                false,
+                Priority.STATUS,
+                "STARTS PER HOUR USED UP",
+                "a hot motor",
+                "wait"));
+        return causes;
+    }
+
+    private List<Cause> turning(Map<String, String> rotor) {
+        List<Cause> causes = new ArrayList<>();
+        causes.add(new Cause(
+                "rotor_stands",
+                Expr.of("motion_lost or motion_not_proved"),
+                rotor,
+                true,
+                Priority.MEDIUM,
+                big(turner()) + " NOT TURNING",
+                "the receiver fills up to the filters",
+                "lock out, look for a jam, a broken chain or coupling, the motion switch; RESET, START"));
+        causes.add(new Cause(
+                "rotor_drive",
+                Expr.of("not valve_drive_ok or not guard_shut"),
+                rotor,
+                true,
+                Priority.MEDIUM,
+                big(turner()) + " DRIVE OR GUARD",
+                "the receiver fills up to the filters",
+                "lock out, look at drive and guard; RESET, START"));
+        causes.add(new Cause(
+                "rotor_undriven",
+                Expr.of("turns_undriven"),
+                rotor,
+                true,
+                Priority.HIGH,
+                big(turner()) + " DOES NOT STOP: USE THE ISOLATOR",
+                "fingers; a full " + container + " overfills",
+                "open the isolator, look for a welded contactor; RESET, START"));
+        return causes;
+    }
+
+    private static List<Cause> blocked(Map<String, String> producer) {
+        List<Cause> causes = new ArrayList<>();
+        causes.add(new Cause(
+                "blocked",
+                Expr.of("blocked_long"),
+                producer,
+                true,
+                Priority.HIGH,
+                "RECEIVER BLOCKED",
+                "dust reaches the filters",
+                "look for a plugged valve, bridged material or a failed valve drive; RESET, START"));
+        causes.add(new Cause(
+                "high_too_often",
+                Expr.of("receiver_high and returns_used"),
+                producer,
+                true,
+                Priority.MEDIUM,
+                "RECEIVER HIGH TOO OFTEN",
+                "dust arrives faster than the valve empties, or sticks",
+                "look for a plugged valve, bridged material or a failed valve drive; RESET, START"));
+        return causes;
+    }
+
+    private Cause receiver() {
+        return new Cause(
+                "receiver",
+                Expr.of("receiver_high"),
+                demands("limit", "open", "turns", "no"),
+                false,
+                Priority.LOW,
+                "RECEIVER HIGH LEVEL",
+                "vacuuming pauses",
+                "wait: it returns by itself when the valve has emptied the receiver");
+    }
+}

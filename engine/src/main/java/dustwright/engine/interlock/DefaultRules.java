@@ -1,0 +1,174 @@
+package dustwright.engine.interlock;
+
+import dustwright.engine.interlock.Sequence.Rule;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Signals with a memory or a time of a default sequence. */
+final class DefaultRules extends Fitted {
+    DefaultRules(Options options) {
+        super(options);
+    }
+
+    List<Rule> rules() {
+        List<Rule> rules = new ArrayList<>();
+        if (has.twoProducers()) {
+            for (int p = 1; p <= 2; p++) {
+                rules.add(latch(
+                        "pump_lost_" + p,
+                        pumpBad("_" + p),
+                        "press_reset and (in_standing or in_tripped)",
+                        true,
+                        false,
+                        "producer " + p + " is out until RESET"));
+            }
+        }
+        if (turner.isPresent()) {
+            rules.addAll(turning());
+        }
+        rules.add(is("vent_proved", "vent_open_limit and no_vacuum", "two witnesses: limit switch and vacuum switch"));
+        rules.add(after(
+                "vent_not_proved",
+                "pump and not vent_shut and not vent_proved",
+                "vent_proof",
+                "the vent does not open"));
+        rules.add(after("container_full", "not container_free", "container_on", "the " + container + " is full"));
+        rules.add(latch(
+                "container_hold",
+                "container_full or not container_in_place or press_container_change",
+                "press_container_placed and container_lock and container_free",
+                true,
+                false,
+                "no dust into this " + container + " until it is changed and confirmed"));
+        rules.add(latch(
+                "container_lock",
+                "press_container_change",
+                "press_container_placed and container_free and container_in_place",
+                true,
+                false,
+                "the " + container + " is being changed"));
+        if (turner.isPresent()) {
+            rules.addAll(receiver());
+        }
+        rules.add(is(
+                "soft_hold",
+                "not discharge_warm_ok or not filter_ok or not relief_ok",
+                "vacuuming waits for cooling, filter or relief"));
+        rules.add(is("pump_started", "pump and rested", "the producer was started"));
+        rules.add(after("rested", "not pump", "rest", "the producer has stood long enough"));
+        rules.add(after("hour_over", "starts_some", "hour", "the hour of counted starts is over"));
+        rules.add(latch("starts_some", "pump_started", "hour_over", false, false, "starts are being counted"));
+        rules.add(new Rule.Times(
+                "starts_used", Expr.of("pump_started"), 5, Expr.of("hour_over"), "as many starts as one hour allows"));
+        if (turner.isPresent()) {
+            rules.add(waits());
+        }
+        rules.add(latch(
+                "stopping",
+                "press_stop and (in_settling or in_pulsing or in_dust_fall"
+                        + (has.manualCleaning() ? ")" : " or in_vacuuming)"),
+                "in_standing or in_run_on or in_tripped or in_holding",
+                false,
+                false,
+                "cleaning ends in a stop"));
+        rules.add(after(
+                "unloaded_out",
+                "pump and (in_holding or in_warning" + (turner.isPresent() ? " or in_valve_proving)" : ")"),
+                "hold_limit",
+                "unloaded too long"));
+        if (turner.isPresent()) {
+            rules.add(after("trip_pump_limit", "pump and in_tripped", "rotor_limit", "unloaded too long after a trip"));
+            rules.add(after("trip_run_on_out", "in_tripped", "trip_run_on", "emptied long enough after a trip"));
+        }
+        rules.add(after("no_suction", "in_vacuuming and not suction", "no_suction", "no vacuum though vacuuming"));
+        rules.add(after("vent_not_shut", "vent_shut and vent_open_limit", "vent_proof", "the vent does not shut"));
+        if (has.idle()) {
+            rules.add(
+                    after("nobody_there", "in_vacuuming and not inlet_used", "idle_after", "all inlets shut for long"));
+        }
+        if (has.manualCleaning()) {
+            rules.add(is("cleaning_due", "not filter_clean", "the filter asks for cleaning"));
+        } else {
+            rules.add(after("interval_out", "in_vacuuming", "interval", "time for the automatic cleaning"));
+            rules.add(is("cleaning_due", "interval_out or not filter_clean", "the filter asks for cleaning"));
+        }
+        if (has.drive()) {
+            rules.add(is(
+                    "at_speed_now",
+                    has.twoProducers() ? "(at_speed_1 or pump_lost_1) and (at_speed_2 or pump_lost_2)" : "at_speed",
+                    "every drive that runs is at speed"));
+            rules.add(after(
+                    "drive_slow",
+                    (has.twoProducers() ? "in_run_up_2" : "in_run_up") + " and not at_speed_now",
+                    "run_up",
+                    "a drive did not reach its speed"));
+        }
+        return rules;
+    }
+
+    /** Without a receiver probe every hold waits. */
+    private static Rule waits() {
+        return latch(
+                "waits",
+                "(container_hold or soft_hold) and not (in_standing or in_run_on or in_tripped)",
+                "in_standing or in_warning or in_run_on or in_tripped",
+                false,
+                false,
+                "a hold that needs START");
+    }
+
+    /** The driven thing under the receiver turns when driven and stands when not. */
+    private List<Rule> turning() {
+        return List.of(
+                after("motion_lost", "valve and not motion", "no_motion", "the driven rotor stands"),
+                after(
+                        "motion_not_proved",
+                        "in_valve_proving and not motion",
+                        "proving",
+                        "the rotor was not seen turning in time"),
+                after("turns_undriven", "motion and not valve", "undriven", "the rotor turns though it is not driven"));
+    }
+
+    /** Receiver high, its blocked time and its own returns. */
+    private List<Rule> receiver() {
+        List<Rule> rules = new ArrayList<>();
+        rules.add(after("receiver_covered", "not receiver_free", "receiver_on", "the receiver probe is covered"));
+        rules.add(after("receiver_clear", "receiver_free", "receiver_off", "the receiver probe is clear"));
+        rules.add(latch(
+                "receiver_high",
+                "receiver_covered",
+                "receiver_clear",
+                false,
+                true,
+                "high until proved clear, also after power returned"));
+        rules.add(new Rule.InAll(
+                "blocked_long",
+                Expr.of("receiver_high and valve"),
+                "blocked",
+                Expr.of("not receiver_high or in_standing or in_tripped"),
+                "the valve turned so long and the probe is still covered; stands still while the valve stands"));
+        rules.add(is("own_return", "in_vacuuming and was_holding", "vacuuming came back by itself"));
+        rules.add(is("was_holding", "in_holding", "one scan ago"));
+        rules.add(after("returns_over", "returns_some", "returns_window", "the window of own returns is over"));
+        rules.add(latch("returns_some", "own_return", "returns_over", false, false, "own returns are being counted"));
+        rules.add(new Rule.Times(
+                "returns_used",
+                Expr.of("own_return"),
+                3,
+                Expr.of("returns_over"),
+                "as many own returns as one window allows"));
+        return rules;
+    }
+
+    private static Rule is(String name, String when, String words) {
+        return new Rule.Is(name, Expr.of(when), words);
+    }
+
+    private static Rule after(String name, String when, String timer, String words) {
+        return new Rule.After(name, Expr.of(when), timer, words);
+    }
+
+    private static Rule latch(String name, String set, String reset, boolean kept, boolean startsOn, String words) {
+        return new Rule.Latch(name, Expr.of(set), Expr.of(reset), kept, startsOn, words);
+    }
+}

@@ -1,0 +1,330 @@
+package dustwright.engine.interlock;
+
+import dustwright.engine.interlock.Sequence.Exit;
+import dustwright.engine.interlock.Sequence.Step;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Steps of a default sequence and the ways between them. */
+final class DefaultSteps extends Fitted {
+    private final List<String> turning;
+    /** What keeps the producer unloaded until START. */
+    private final String hold;
+
+    private final String holdOrHigh;
+    /** What ends a run without a closing clean. */
+    private final String lost;
+
+    private final String noAir;
+    private final String stopNow;
+    /** What must be so before the vent shuts. */
+    private final String ready;
+
+    DefaultSteps(Options options) {
+        super(options);
+        boolean turns = turner.isPresent();
+        turning = turns ? List.of("valve") : List.of();
+        hold = turns ? "container_hold or soft_hold" : "soft_hold";
+        holdOrHigh = turns ? hold + " or receiver_high" : hold;
+        lost = turns ? "not air_enough" : "not air_enough or container_hold";
+        noAir = lost + (has.twoProducers() ? " or not pump" : "");
+        stopNow = "press_stop or " + lost;
+        ready = turns ? "vent_proved and motion and receiver_free" : "vent_proved";
+    }
+
+    private String orHigh(String when) {
+        return turner.isPresent() ? "receiver_high or " + when : when;
+    }
+
+    List<Step> steps() {
+        String resume = turner.isPresent()
+                ? "waits and press_start and not container_hold and not soft_hold"
+                : "press_start and not soft_hold";
+        List<String> keepRunning = join(pumps, turning);
+        List<Step> steps = new ArrayList<>();
+        steps.addAll(starting());
+        steps.addAll(runUp());
+        steps.addAll(vacuuming());
+        steps.addAll(cleaning());
+        steps.add(new Step(
+                "holding",
+                "vent open, producer unloaded",
+                List.of(),
+                keepRunning,
+                Optional.empty(),
+                turner.isPresent()
+                        ? exits(
+                                "tripped",
+                                "trip",
+                                "run_on",
+                                "press_stop or unloaded_out or " + noAir,
+                                "warning",
+                                resume,
+                                "vacuuming",
+                                "not waits and receiver_clear and motion and vent_proved")
+                        : exits(
+                                "tripped",
+                                "trip",
+                                "run_on",
+                                "press_stop or unloaded_out or " + noAir,
+                                "warning",
+                                resume)));
+        steps.add(
+                turner.isPresent()
+                        ? new Step(
+                                "run_on",
+                                "producer off, the " + turner() + " empties the receiver",
+                                List.of(),
+                                turning,
+                                Optional.of("run_on"),
+                                exits("tripped", "trip", "standing", "time_out and (not receiver_high or not valve)"))
+                        : new Step(
+                                "run_on",
+                                "producer off, it coasts to a stand",
+                                List.of(),
+                                List.of(),
+                                Optional.of("rest"),
+                                exits("tripped", "trip", "standing", "time_out")));
+        steps.add(new Step(
+                "tripped",
+                "a fault, until RESET",
+                List.of(),
+                keepRunning,
+                Optional.empty(),
+                exits("standing", "not trip")));
+        return steps;
+    }
+
+    /** From rest to the producer's start. */
+    private List<Step> starting() {
+        String breakOff = "press_stop or " + lost + " or unloaded_out or ((" + hold + ") and not pump)";
+        List<Step> steps = new ArrayList<>();
+        steps.add(new Step(
+                "standing",
+                "all off, vent open",
+                turner.isPresent() ? List.of() : List.of("lid_free"),
+                List.of(),
+                Optional.empty(),
+                exits(
+                        "tripped",
+                        "trip",
+                        "warning",
+                        "press_start and not container_hold and not soft_hold and air_enough and vent_proved and rested"
+                                + " and not starts_used")));
+        steps.add(new Step(
+                "warning",
+                "horn before anything turns",
+                List.of("horn"),
+                join(pumps, turning),
+                Optional.of("horn"),
+                exits(
+                        "tripped",
+                        "trip",
+                        "run_on",
+                        breakOff,
+                        "holding",
+                        hold,
+                        turner.isPresent() ? "valve_proving" : "run_up",
+                        "time_out")));
+        turner.ifPresent(t -> steps.add(new Step(
+                "valve_proving",
+                "the " + t + (gates() ? " cycle and empty the receiver" : " turns and empties the receiver"),
+                turning,
+                pumps,
+                Optional.empty(),
+                exits(
+                        "tripped",
+                        "trip",
+                        "run_on",
+                        breakOff,
+                        "holding",
+                        hold,
+                        "run_up",
+                        "motion and not receiver_high and receiver_free"))));
+        return steps;
+    }
+
+    private List<Step> runUp() {
+        String stopOrNoPump = stopNow + " or ((" + holdOrHigh + ") and not pump)";
+        List<Step> steps = new ArrayList<>();
+        if (has.twoProducers()) {
+            steps.add(new Step(
+                    "run_up",
+                    "the first producer starts unloaded",
+                    join(List.of("pump_1"), turning),
+                    List.of("pump_2"),
+                    Optional.of("stagger"),
+                    exits(
+                            "tripped",
+                            "trip",
+                            "run_on",
+                            stopNow + " or " + holdOrHigh,
+                            "run_up_2",
+                            "time_out and " + ready)));
+            steps.add(new Step(
+                    "run_up_2",
+                    "the second producer starts unloaded",
+                    join(List.of("pump_2"), turning),
+                    List.of("pump_1"),
+                    runUpTime(),
+                    exits(
+                            "tripped",
+                            "trip",
+                            "run_on",
+                            stopOrNoPump,
+                            "holding",
+                            holdOrHigh,
+                            "vacuuming",
+                            runUpDone() + " and " + ready)));
+        } else {
+            steps.add(new Step(
+                    "run_up",
+                    "the producer starts unloaded",
+                    join(pumps, turning),
+                    List.of(),
+                    runUpTime(),
+                    exits(
+                            "tripped",
+                            "trip",
+                            "run_on",
+                            stopNow,
+                            "holding",
+                            holdOrHigh,
+                            "vacuuming",
+                            runUpDone() + " and " + ready)));
+        }
+        return steps;
+    }
+
+    private List<Step> vacuuming() {
+        List<Step> steps = new ArrayList<>();
+        List<String> vacuuming = new ArrayList<>(turning);
+        if (has.twoProducers()) {
+            vacuuming.addAll(List.of("line_1", "line_2"));
+        }
+        vacuuming.add("vent_shut");
+        if (has.drive()) {
+            vacuuming.add("speed_up");
+        }
+        steps.add(new Step(
+                "vacuuming",
+                "vent shut: users can clean",
+                vacuuming,
+                pumps,
+                Optional.empty(),
+                withIdle(
+                        has.manualCleaning()
+                                ? exits(
+                                        "tripped",
+                                        "trip",
+                                        "run_on",
+                                        "press_stop or " + noAir,
+                                        "holding",
+                                        holdOrHigh,
+                                        "settling",
+                                        "press_clean and air_good")
+                                : exits(
+                                        "tripped",
+                                        "trip",
+                                        "run_on",
+                                        noAir + " or (press_stop and (" + holdOrHigh + " or not air_good))",
+                                        "holding",
+                                        holdOrHigh,
+                                        "settling",
+                                        "press_stop or (cleaning_due and air_good)"))));
+        if (has.idle()) {
+            steps.add(new Step(
+                    "idle",
+                    "vent open, producer unloaded: nobody vacuums",
+                    turning,
+                    pumps,
+                    Optional.of("idle_limit"),
+                    exits(
+                            "tripped",
+                            "trip",
+                            "run_on",
+                            "press_stop or time_out or " + noAir,
+                            "holding",
+                            holdOrHigh,
+                            "vacuuming",
+                            "inlet_used and " + ready)));
+        }
+        return steps;
+    }
+
+    /** Filters are cleaned with the producer off load. */
+    private List<Step> cleaning() {
+        List<Step> steps = new ArrayList<>();
+        String cleaningStop = noAir + " or (stopping and (" + hold + "))";
+        steps.add(new Step(
+                "settling",
+                "vent open, air comes to rest",
+                turning,
+                pumps,
+                Optional.of("settle"),
+                exits(
+                        "tripped",
+                        "trip",
+                        "run_on",
+                        cleaningStop,
+                        "holding",
+                        hold,
+                        "dust_fall",
+                        orHigh("not air_good"),
+                        "pulsing",
+                        "time_out and vent_proved")));
+        steps.add(new Step(
+                "pulsing",
+                "filters are pulsed off load",
+                join(turning, List.of("pulses")),
+                pumps,
+                Optional.of("rounds"),
+                exits(
+                        "tripped",
+                        "trip",
+                        "run_on",
+                        cleaningStop,
+                        "holding",
+                        hold,
+                        "dust_fall",
+                        orHigh("not air_good or time_out"))));
+        steps.add(new Step(
+                "dust_fall",
+                "dust falls to the valve",
+                turning,
+                pumps,
+                Optional.of("dust_fall"),
+                exits(
+                        "tripped", "trip",
+                        "run_on", noAir + " or (stopping and (" + hold + " or time_out))",
+                        "holding", hold + (turner.isPresent() ? " or (time_out and receiver_high)" : ""),
+                        "vacuuming", "time_out and " + ready)));
+        return steps;
+    }
+
+    private Optional<String> runUpTime() {
+        return has.drive() ? Optional.empty() : Optional.of("run_up");
+    }
+
+    private String runUpDone() {
+        return has.drive() ? "at_speed_now" : "time_out";
+    }
+
+    /** With inlet switches, vacuuming nobody uses ends by itself. */
+    private List<Exit> withIdle(List<Exit> exits) {
+        List<Exit> all = new ArrayList<>(exits);
+        if (has.idle()) {
+            all.addAll(exits("idle", "nobody_there"));
+        }
+        return all;
+    }
+
+    private static List<Exit> exits(String... toWhen) {
+        List<Exit> exits = new ArrayList<>();
+        for (int i = 0; i < toWhen.length; i += 2) {
+            exits.add(new Exit(toWhen[i], Expr.of(toWhen[i + 1])));
+        }
+        return exits;
+    }
+}

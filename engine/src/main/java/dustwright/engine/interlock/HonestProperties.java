@@ -1,0 +1,85 @@
+package dustwright.engine.interlock;
+
+import java.util.List;
+
+/** Lamps and messages show what is so. */
+final class HonestProperties {
+    private HonestProperties() {}
+
+    static final List<Property> ALL = List.of(
+            honest(
+                            "message-container",
+                            "The container's message stands while it is held",
+                            "container <-> o_container_hold")
+                    .needing("container"),
+            honest("message-receiver", "RECEIVER HIGH stands while it is high", "receiver <-> o_high")
+                    .needing("receiver"),
+            honest("message-wait", "WAIT stands while heat, filter or relief holds", "soft <-> o_soft")
+                    .needing("soft"),
+            honest(
+                            "message-air",
+                            "Messages of low and too low air stand while it is so",
+                            "(air_warning <-> not air_good) and (air_stop <-> not" + " air_enough)")
+                    .needing("air_warning"),
+            honest(
+                            "message-weak",
+                            "NO VACUUM stands when there is none for its time, or the vent does not shut",
+                            "weak <-> o_no_suction or o_not_shut")
+                    .needing("weak"),
+            honest(
+                            "message-filter",
+                            "Messages of the filter drop stand while it is so",
+                            "(filter_torn <-> was_vent_shut and not filter_there) and (filter_due <-> not filter_clean)")
+                    .needing("filter_torn"),
+            honest("message-starts", "STARTS USED UP stands while it is so", "starts <-> out_starts_used")
+                    .needing("starts"),
+            honest(
+                    "lamp-starting",
+                    "STARTING is lit from the warning to the end of the run-up",
+                    "lamp_starting <-> in_warning or in_valve_proving or in_run_up or in_run_up_2"),
+            honest(
+                    "lamp-stopping",
+                    "STOPPING is lit in a closing clean and in run-on",
+                    "in_run_on or o_stopping -> lamp_stopping"),
+            honest("lamp-vacuuming", "VACUUMING is lit just when there is vacuum", "lamp_vacuuming <-> t_vacuum"),
+            honest("lamp-valve", "ROTARY VALVE RUNNING is lit just when the rotor turns", "lamp_valve <-> t_rotor")
+                    .needing("lamp_valve"),
+            honest(
+                    "lamp-container",
+                    "CONTAINER HIGH LEVEL is lit while the container is full, missing or being changed, and only then",
+                    "lamp_container_high <-> o_container_hold"),
+            honest(
+                            "lamp-receiver",
+                            "RECEIVER HIGH LEVEL is lit from covered to clear",
+                            "(o_receiver_long -> lamp_receiver_high) and (lamp_receiver_high -> not"
+                                    + " o_receiver_clear)")
+                    .needing("lamp_receiver_high"),
+            honest("lamp-fault", "FAULT is lit for every trip", "o_trip -> lamp_fault"),
+            honest(
+                    "fault-rests",
+                    "In a trip there is no suction and the step is TRIPPED",
+                    "o_trip -> in_tripped and not vent_shut"),
+            honest(
+                    "lamp-cleaning",
+                    "FILTER CLEANING is lit only unloaded",
+                    "lamp_cleaning -> (pump or was_pump) and not vent_shut"),
+            honest(
+                    "lamp-wait",
+                    "WAIT is lit while cooling, filter, relief or air is waited for",
+                    "o_soft or not air_enough -> lamp_wait"),
+            honest(
+                    "lamp-press-start",
+                    "PRESS START is lit while a hold needs START and START would be accepted",
+                    "in_holding and o_waiting and not o_container_hold and not o_soft -> lamp_press_start"),
+            honest(
+                    "some-lamp-says-why",
+                    "Producer on without suction: some lamp says why",
+                    "pump and not vent_shut -> lamp_container_high or lamp_receiver_high or lamp_fault or lamp_cleaning or lamp_wait or lamp_press_start or"
+                            + " lamp_starting or lamp_stopping or lamp_idle or in_holding"),
+            honest("lamp-idle", "IDLE is lit just in idle", "lamp_idle <-> in_idle")
+                    .needing("in_idle"));
+
+    private static Property honest(String id, String words, String logic) {
+        return new Property(id, Property.Kind.HONEST, words, logic, "", "");
+    }
+}
