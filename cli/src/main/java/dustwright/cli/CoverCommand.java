@@ -7,8 +7,10 @@ import dustwright.engine.Study;
 import dustwright.engine.coverage.Carry;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
+import dustwright.engine.coverage.Exchanges;
 import dustwright.engine.coverage.Judging;
 import dustwright.engine.coverage.Question;
+import dustwright.engine.coverage.Remedy;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
@@ -20,6 +22,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -112,6 +115,22 @@ final class CoverCommand implements Callable<Integer> {
     private int carry;
 
     @Option(
+            names = "--remedies",
+            description = {
+                "Where some set does not hold: what comes of the trade's remedies, each covered anew: fewer users, speed or held",
+                "vacuum, a bleed at the far end of the slowest run, a smaller tube with fewer users. Takes that many runs more."
+            })
+    private boolean remedies;
+
+    @Option(
+            names = "--by-hand",
+            description = {
+                "Besides, what a person can check of the worst set of all: what becomes of its margin when one of its inlets is",
+                "shut and another opened instead, for every such pair."
+            })
+    private boolean byHand;
+
+    @Option(
             names = "--time-limit",
             paramLabel = "SECONDS",
             description = "Stop after so many seconds and write what is shown by then; it can be taken up by --resume.")
@@ -144,10 +163,15 @@ final class CoverCommand implements Callable<Integer> {
         Coverage coverage = Coverage.of(plant, question, judging, effort);
         List<Carry> carried =
                 carry < 1 ? List.of() : Carry.of(plant, question.conditions(), carry, judging, effort.withoutKnown());
+        List<Remedy> tried = remedies && !coverage.holds()
+                ? Remedy.of(plant, coverage, changed -> duty -> Study.judge(changed, duty), effort)
+                : List.of();
+        Optional<Exchanges> exchanges = byHand ? Exchanges.of(plant, coverage, judging) : Optional.empty();
         progress.clear();
+        CoverText.Besides besides = new CoverText.Besides(carried, tried, exchanges);
         String text = output.json()
-                ? CoverJson.of(plant, coverage, carried)
-                : CoverText.of(plant, coverage, carried, output.units(reading), Terminal.width());
+                ? CoverJson.of(plant, coverage, besides)
+                : CoverText.of(plant, coverage, besides, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
         spec.commandLine().getOut().flush();
         written.countDown();

@@ -11,6 +11,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import dustwright.documents.answers.CatalogueAnswer;
 import dustwright.documents.answers.CoverJson;
+import dustwright.documents.answers.CoverText;
 import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.RehearsalJson;
 import dustwright.documents.answers.TextAnswers;
@@ -18,7 +19,9 @@ import dustwright.engine.Study;
 import dustwright.engine.coverage.Answer;
 import dustwright.engine.coverage.Carry;
 import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Exchanges;
 import dustwright.engine.coverage.Question;
+import dustwright.engine.coverage.Remedy;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.interlock.Expr;
 import dustwright.engine.network.DutyPoint;
@@ -73,12 +76,26 @@ final class AnswersTest {
                         CoverJson.of(
                                 STUDY.plant(),
                                 covered(),
-                                List.of(new Carry(
-                                        "hall",
-                                        2,
-                                        1,
-                                        2,
-                                        Optional.of(covered().answers().get(0)))))))
+                                new CoverText.Besides(
+                                        List.of(new Carry(
+                                                "hall",
+                                                2,
+                                                1,
+                                                2,
+                                                Optional.of(covered().answers().get(0)))),
+                                        List.of(new Remedy(
+                                                "at most 1 user",
+                                                1,
+                                                covered().answers().get(0).least(),
+                                                true)),
+                                        Optional.of(new Exchanges(
+                                                covered()
+                                                        .answers()
+                                                        .get(0)
+                                                        .worst()
+                                                        .get(0),
+                                                "filter clean",
+                                                List.of(new Exchanges.Exchange("A1", "A2", 0.1))))))))
                 .isEmpty();
         assertThat(faults(
                         "explain",

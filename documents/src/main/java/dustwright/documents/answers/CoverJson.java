@@ -7,6 +7,9 @@ import dustwright.engine.coverage.Answer;
 import dustwright.engine.coverage.Carry;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
+import dustwright.engine.coverage.Exchanges;
+import dustwright.engine.coverage.Exchanges.Exchange;
+import dustwright.engine.coverage.Remedy;
 import dustwright.engine.plant.Plant;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -21,14 +24,17 @@ public final class CoverJson {
     private CoverJson() {}
 
     /** The question, and per number of users and condition the verdict with the worst state of every requirement and place. */
-    public static String of(Plant plant, Coverage coverage, List<Carry> carried) {
+    public static String of(Plant plant, Coverage coverage, CoverText.Besides besides) {
         return JsonText.of(json -> {
             PlantJson.head(json, "cover", plant);
             json.bool("holds", coverage.holds());
             json.bool("partial", coverage.partial());
             json.list("atMost", List.copyOf(coverage.question().atMost().entrySet()), zone -> zone(json, zone));
             json.list("answers", coverage.answers(), answer -> answer(json, answer));
-            json.list("carries", carried, carry -> carry(json, carry));
+            json.list("carries", besides.carried(), carry -> carry(json, carry));
+            json.list("remedies", besides.remedies(), remedy -> remedy(json, remedy));
+            List<Exchange> exchanges = besides.exchanges().map(Exchanges::tried).orElse(List.of());
+            json.list("exchanges", exchanges, exchange -> exchange(json, exchange));
         });
     }
 
@@ -106,6 +112,22 @@ public final class CoverJson {
             return items;
         }
         return parser.currentToken() == JsonToken.VALUE_NUMBER_INT ? parser.getLongValue() : parser.getText();
+    }
+
+    private static void remedy(JsonText json, Remedy remedy) {
+        json.text("what", remedy.what());
+        json.count("failing", remedy.failing());
+        json.bool("decided", remedy.decided());
+        remedy.least().ifPresent(worst -> {
+            json.text("least", worst.finding().id());
+            json.number("margin", worst.finding().margin());
+        });
+    }
+
+    private static void exchange(JsonText json, Exchange exchange) {
+        json.text("shut", exchange.shut());
+        json.text("opened", exchange.opened());
+        json.number("margin", exchange.margin());
     }
 
     private static void carry(JsonText json, Carry carry) {

@@ -9,6 +9,8 @@ import dustwright.engine.coverage.Answer.Verdict;
 import dustwright.engine.coverage.Answer.Worst;
 import dustwright.engine.coverage.Carry;
 import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Exchanges;
+import dustwright.engine.coverage.Remedy;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.plant.Plant;
@@ -28,14 +30,26 @@ public final class CoverText {
     private static final int FEW_ROWS = 8;
     private static final int NARROWEST = 60;
 
+    /** What was asked besides: users carried by area, remedies, exchanges in the worst set. */
+    public record Besides(List<Carry> carried, List<Remedy> remedies, Optional<Exchanges> exchanges) {
+        public Besides {
+            carried = List.copyOf(carried);
+            remedies = List.copyOf(remedies);
+        }
+    }
+
     private final Plant plant;
     private final Coverage coverage;
     private final List<Carry> carried;
+    private final List<Remedy> remedies;
+    private final Optional<Exchanges> exchanges;
     private final Show show;
     private final Lines lines;
 
-    private CoverText(Plant plant, Coverage coverage, List<Carry> carried, UnitSystem units, int width) {
-        this.carried = carried;
+    private CoverText(Plant plant, Coverage coverage, Besides besides, UnitSystem units, int width) {
+        this.carried = besides.carried();
+        this.remedies = besides.remedies();
+        this.exchanges = besides.exchanges();
         this.plant = plant;
         this.coverage = coverage;
         this.show = new Show(units);
@@ -43,8 +57,8 @@ public final class CoverText {
     }
 
     /** Verdict, one line per number of users and condition, worst sets, how many users the plant carries. */
-    public static String of(Plant plant, Coverage coverage, List<Carry> carried, UnitSystem units, int width) {
-        return new CoverText(plant, coverage, carried, units, width).written().toString();
+    public static String of(Plant plant, Coverage coverage, Besides besides, UnitSystem units, int width) {
+        return new CoverText(plant, coverage, besides, units, width).written().toString();
     }
 
     private Lines written() {
@@ -56,6 +70,8 @@ public final class CoverText {
         bothEnds();
         carries();
         areas();
+        remedies();
+        exchanges.ifPresent(this::byHand);
         lines.gap();
         lines.text("", Wording.freeAir(show));
         return lines.text("", Wording.SCREENING);
@@ -234,6 +250,53 @@ public final class CoverText {
                         .map(users -> "Carries " + Wording.counted(users, "user", "users")
                                 + " whoever they are: for every number asked up to it each set holds.")
                         .orElse("No number of users asked is shown to hold for every set."));
+    }
+
+    /** What comes of the remedies tried, best first. */
+    private void remedies() {
+        if (remedies.isEmpty()) {
+            return;
+        }
+        TextTable table = TextTable.of(
+                TextTable.words("Remedy"),
+                TextTable.number("Places failing"),
+                TextTable.words("Nearest to its limit, or farthest beyond"),
+                TextTable.number("Margin"));
+        for (Remedy remedy : remedies) {
+            table.row(
+                    remedy.what() + (remedy.decided() ? "" : " (not decided for every set)"),
+                    Integer.toString(remedy.failing()),
+                    remedy.least()
+                            .map(w -> Lines.plain(Wording.claim(w.finding()) + " with "
+                                    + w.finding().state()))
+                            .orElse(""),
+                    remedy.least()
+                            .map(w -> Lines.plain(Show.margin(w.finding().margin())))
+                            .orElse(""));
+        }
+        lines.head("Remedies, each covered anew").table(table);
+        lines.text(
+                "  ",
+                "Not tried: separate headers that meet only at the receiver, often the right answer, and a purge of several"
+                        + " inlets after each shift. The relief valve is no remedy: its air does not pass the tubing.");
+    }
+
+    /** What a person can check of the worst set. */
+    private void byHand(Exchanges found) {
+        Finding finding = found.worst().finding();
+        TextTable table =
+                TextTable.of(TextTable.words("Shut"), TextTable.words("Open instead"), TextTable.number("Margin"));
+        found.tried().stream()
+                .limit(FEW_ROWS)
+                .forEach(e -> table.row(e.shut(), e.opened(), Lines.plain(Show.margin(e.margin()))));
+        lines.head("By hand: " + Wording.claim(finding) + " with " + finding.state())
+                .table(table);
+        lines.text(
+                "  ",
+                "The worst set has " + Show.margin(finding.margin()) + ". Each of "
+                        + Wording.counted(found.tried().size(), "exchange", "exchanges")
+                        + " of one open inlet for a shut one was solved; those nearest are listed. dustwright explain shows how"
+                        + " the figure of the worst set comes about, step by step.");
     }
 
     /** Greatest number of users of every area by itself. */

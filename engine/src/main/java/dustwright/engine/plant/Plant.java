@@ -188,6 +188,30 @@ public record Plant(
                 assumptions);
     }
 
+    /** The same plant with other runs and bleed valves. */
+    public Plant withTubing(List<Run> otherRuns, List<Bleed> otherBleeds) {
+        return new Plant(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                points,
+                otherRuns,
+                inlets,
+                otherBleeds,
+                held,
+                stations,
+                usage,
+                requirements,
+                electrical,
+                operation,
+                overrides,
+                assumptions);
+    }
+
     /** The same plant with another electrical supply and panel. */
     public Plant withElectrical(Electrical other) {
         return new Plant(

@@ -142,6 +142,25 @@ public record VacuumProducer(
                 : nameplate();
     }
 
+    /** The same producer turned another way. */
+    public VacuumProducer withDrive(Drive other) {
+        return new VacuumProducer(
+                id,
+                machine,
+                other,
+                motor,
+                deepestVacuum,
+                greatestRise,
+                leastSpeed,
+                greatestSpeed,
+                silencer,
+                standby,
+                model,
+                coupling,
+                sealWater,
+                sound);
+    }
+
     /** Motor nameplate power. */
     public Power nameplate() {
         return motor.nameplate();

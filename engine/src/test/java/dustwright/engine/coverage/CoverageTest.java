@@ -21,6 +21,7 @@ import dustwright.engine.network.PlantSketch;
 import dustwright.engine.network.RandomPlants;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Zone;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
@@ -71,13 +72,15 @@ class CoverageTest {
     }
 
     @Test
-    void trees_whose_users_pick_up_dust_agree_with_every_set_solved() {
+    void trees_and_rings_whose_users_pick_up_dust_agree_with_every_set_solved() {
         int proven = 0;
         Map<String, Integer> otherwise = new TreeMap<>();
         for (int seed = 0; seed < 100; seed++) {
-            Plant drawn = (seed % 2 == 0
-                            ? RandomPlants.tree(seed, 14 + seed % 17)
-                            : RandomPlants.wyes(seed, 14 + seed % 17))
+            Plant drawn = (seed % 5 == 4
+                            ? RandomPlants.loops(seed, 14 + seed % 9)
+                            : seed % 2 == 0
+                                    ? RandomPlants.tree(seed, 14 + seed % 17)
+                                    : RandomPlants.wyes(seed, 14 + seed % 17))
                     .plant();
             Plant plant =
                     AskedPlants.askedOfDust(DustyPlants.fedAlike(drawn, seed, 1 + seed % 3, seed % 10 == 0 ? 1 : 0.3));
@@ -143,6 +146,93 @@ class CoverageTest {
                 AskedPlants.condition(plant, FilterCondition.DIRTY, false),
                 new Question(List.of(2), Map.of(), List.of(AskedPlants.condition(plant, FilterCondition.DIRTY, false))),
                 answer);
+    }
+
+    @Test
+    void no_margin_can_be_lower_than_told_by_more_than_half_a_percent_in_a_small_tree() {
+        Answer answer = covered(mainWithLongDrop(), 3, Effort.alone()).answers().get(0);
+        assertEquals(Method.ENVELOPES, answer.method(), answer.why());
+        assertTrue(answer.widening() > 0 && answer.widening() < 5e-3, "widening " + answer.widening());
+        assertEquals(
+                answer.sets().longValueExact(),
+                answer.solved() + answer.pruned().longValueExact());
+    }
+
+    /** Of eight inlets four are in each of two areas, the far one behind all of the main. */
+    private static Plant inTwoAreas() {
+        Plant plant = mainWithLongDrop();
+        List<Inlet> inlets = plant.inlets().stream()
+                .map(i -> new Inlet(
+                        i.id(),
+                        i.at(),
+                        i.hose(),
+                        i.tool(),
+                        i.valveK(),
+                        i.leak(),
+                        i.id().compareTo("A5") < 0 ? "near" : "far",
+                        i.dust(),
+                        i.feed()))
+                .toList();
+        return AskedPlants.with(
+                plant,
+                inlets,
+                plant.dusts(),
+                List.of(new Zone("near", "Near", Optional.empty()), new Zone("far", "Far", Optional.empty())));
+    }
+
+    @Test
+    void an_area_carries_as_many_as_every_set_of_its_own_inlets_shows() {
+        Plant plant = inTwoAreas();
+        State condition = AskedPlants.condition(plant, FilterCondition.DIRTY, false);
+        for (Carry carry : Carry.of(plant, List.of(condition), 4, duty -> Study.judge(plant, duty), Effort.alone())) {
+            int users = 0;
+            while (users < carry.asked() && everySetHolds(plant, condition, carry.area(), users + 1)) {
+                users++;
+            }
+            assertEquals(users, carry.users(), carry.area());
+            assertEquals(carry.users() < carry.asked(), carry.stop().isPresent(), carry.area());
+        }
+    }
+
+    private static boolean everySetHolds(Plant plant, State condition, String area, int users) {
+        DutyPointSolver solver = new DutyPointSolver(Network.compile(plant));
+        return sets(plant, Map.of(), users).stream()
+                .filter(open -> open.stream()
+                        .allMatch(id -> area.isEmpty() || plant.inlet(id).zone().equals(area)))
+                .allMatch(open -> solver.solve(condition.withOpen(open))
+                        .match(duty -> Study.judge(plant, duty).stream().noneMatch(Finding::fails), why -> false));
+    }
+
+    @Test
+    void remedies_begin_with_the_plant_as_it_is_and_come_best_first() {
+        Plant plant = mainWithLongDrop();
+        State condition = AskedPlants.condition(plant, FilterCondition.DIRTY, false);
+        Question question = new Question(List.of(1, 2), Map.of(), List.of(condition));
+        Judging judging = duty -> Study.judge(plant, duty);
+        Coverage found = Coverage.of(plant, question, judging, Effort.alone());
+        assertFalse(found.holds());
+        List<Remedy> remedies = Remedy.of(plant, found, changed -> duty -> Study.judge(changed, duty), Effort.alone());
+        assertEquals("as it is", remedies.get(0).what());
+        assertTrue(remedies.size() > 1, remedies.toString());
+        for (int n = 2; n < remedies.size(); n++) {
+            assertTrue(remedies.get(n - 1).failing() <= remedies.get(n).failing(), remedies.toString());
+        }
+        Remedy fewer = remedies.stream()
+                .filter(r -> r.what().equals("at most 1 user"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(fewer.failing() <= remedies.get(0).failing());
+    }
+
+    @Test
+    void no_exchange_of_one_inlet_makes_the_worst_set_worse() {
+        Plant plant = mainWithLongDrop();
+        Exchanges exchanges = Exchanges.of(plant, covered(plant, 3, Effort.alone()), duty -> Study.judge(plant, duty))
+                .orElseThrow();
+        assertTrue(exchanges.tried().size() > 5, exchanges.toString());
+        assertTrue(
+                exchanges.tried().get(0).margin() >= exchanges.worst().finding().margin() - MARGIN,
+                exchanges.toString());
     }
 
     @Test

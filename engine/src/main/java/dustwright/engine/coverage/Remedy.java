@@ -1,0 +1,201 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.coverage.Answer.Verdict;
+import dustwright.engine.coverage.Answer.Worst;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.tubing.Bleed;
+import dustwright.engine.tubing.Run;
+import dustwright.engine.tubing.Tube;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * One of the trade's remedies where some set of open inlets does not hold, with what comes of it, found by covering the changed plant. Never the
+ * relief valve: its air does not pass the tubing.
+ *
+ * @param what the change, for people
+ * @param failing requirements and places that do not hold in some set
+ * @param least the least margin of all; empty where nothing is checked
+ * @param decided whether every number of users and condition has a verdict
+ */
+public record Remedy(String what, int failing, Optional<Worst> least, boolean decided) {
+    /** Speeds and set-points tried, over those of the plant file. */
+    private static final double[] SPEEDS = {0.8, 0.9, 1.1, 1.2};
+    /** Bores of far-end bleed openings tried [m]. */
+    private static final double[] BLEEDS_m = {0.02, 0.03, 0.04};
+    /** Discharge coefficient of a plain, sharp-edged opening: from memory. */
+    private static final double OPENING = 0.6;
+
+    /** A change to try. */
+    private record Change(String what, Plant plant, Question question) {}
+
+    /**
+     * The plant as it is first, then the remedies, the fewest failing places first.
+     *
+     * @param found what coverage said of the plant as it is
+     */
+    public static List<Remedy> of(Plant plant, Coverage found, Judgings judgings, Effort effort) {
+        List<Change> changes = new ArrayList<>();
+        fewerUsers(plant, found).ifPresent(changes::add);
+        changes.addAll(speeds(plant, found.question()));
+        slowestRun(found).ifPresent(run -> {
+            changes.addAll(bleeds(plant, found.question(), run));
+            smaller(plant, found, run).ifPresent(changes::add);
+        });
+        List<Remedy> remedies = new ArrayList<>();
+        for (Change change : changes) {
+            Coverage coverage =
+                    Coverage.of(change.plant, change.question, judgings.of(change.plant), effort.withoutKnown());
+            remedies.add(of(change.what, coverage));
+        }
+        remedies.sort(Comparator.comparingInt(Remedy::failing)
+                .thenComparing(r -> -r.least.map(w -> w.finding().margin()).orElse(0.0)));
+        remedies.add(0, of("as it is", found));
+        return List.copyOf(remedies);
+    }
+
+    /** How a changed plant's states are judged. */
+    @FunctionalInterface
+    public interface Judgings {
+        /** The judging of one plant. */
+        Judging of(Plant plant);
+    }
+
+    private static Remedy of(String what, Coverage coverage) {
+        TreeMap<String, Worst> byPlace = new TreeMap<>();
+        for (Answer answer : coverage.answers()) {
+            for (Worst worst : answer.worst()) {
+                byPlace.merge(
+                        worst.finding().code() + "/" + worst.finding().where(),
+                        worst,
+                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a);
+            }
+        }
+        int failing =
+                (int) byPlace.values().stream().filter(w -> w.finding().fails()).count();
+        boolean decided = coverage.answers().stream()
+                .noneMatch(a -> a.verdict() == Verdict.UNDECIDED || a.verdict() == Verdict.NOT_DONE);
+        return new Remedy(
+                what,
+                failing,
+                byPlace.values().stream()
+                        .min(Comparator.comparingDouble(w -> w.finding().margin())),
+                decided);
+    }
+
+    private static Optional<Change> fewerUsers(Plant plant, Coverage found) {
+        List<Integer> users = found.question().users();
+        if (users.size() < 2) {
+            return Optional.empty();
+        }
+        Question fewer = new Question(
+                users.subList(0, users.size() - 1),
+                found.question().atMost(),
+                found.question().conditions());
+        int most = users.get(users.size() - 2);
+        return Optional.of(new Change("at most " + most + (most == 1 ? " user" : " users"), plant, fewer));
+    }
+
+    private static List<Change> speeds(Plant plant, Question question) {
+        List<Change> changes = new ArrayList<>();
+        for (double share : SPEEDS) {
+            Plant changed = plant;
+            boolean any = false;
+            for (Station station : plant.stations()) {
+                List<VacuumProducer> producers = new ArrayList<>();
+                for (VacuumProducer producer : station.producers()) {
+                    Optional<Drive> drive = turned(producer, share);
+                    any |= drive.isPresent();
+                    producers.add(drive.map(producer::withDrive).orElse(producer));
+                }
+                changed = changed.withStation(station.withProducers(producers, station.relief()));
+            }
+            if (any) {
+                String percent = (share > 1 ? "+" : "-") + Math.round(100 * Math.abs(share - 1)) + " %";
+                changes.add(new Change("speed or held vacuum of the producers " + percent, changed, question));
+            }
+        }
+        return changes;
+    }
+
+    private static Optional<Drive> turned(VacuumProducer producer, double share) {
+        if (producer.drive() instanceof Drive.Holding held) {
+            PressureDifference vacuum =
+                    new PressureDifference(share * held.vacuum().pascals());
+            return Optional.of(new Drive.Holding(held.least(), held.greatest(), vacuum));
+        }
+        RotationalSpeed speed = RotationalSpeed.ofRpm(
+                share * ((Drive.Fixed) producer.drive()).speed().rpm());
+        boolean allowed = speed.rpm() >= producer.leastSpeed().rpm()
+                && speed.rpm() <= producer.greatestSpeed().rpm();
+        return allowed ? Optional.of(new Drive.Fixed(speed)) : Optional.empty();
+    }
+
+    /** The run whose air is too slow by most. */
+    private static Optional<String> slowestRun(Coverage found) {
+        return found.answers().stream()
+                .flatMap(answer -> answer.worst().stream())
+                .map(Worst::finding)
+                .filter(f -> f.code() == FindingCode.TRANSPORT_VELOCITY && f.fails())
+                .filter(f -> f.where().kind() == Place.Kind.RUN)
+                .min(Comparator.comparingDouble(Finding::margin))
+                .map(f -> f.where().id());
+    }
+
+    private static List<Change> bleeds(Plant plant, Question question, String run) {
+        String point = plant.run(run).from();
+        String id = "remedy at " + point;
+        List<Change> changes = new ArrayList<>();
+        for (double bore_m : BLEEDS_m) {
+            List<Bleed> bleeds = new ArrayList<>(plant.bleeds());
+            bleeds.add(new Bleed(id, point, new Length(bore_m).circle(), OPENING, true));
+            List<State> open = question.conditions().stream()
+                    .map(state -> {
+                        java.util.Set<String> all = new java.util.TreeSet<>(state.openBleeds());
+                        all.add(id);
+                        return state.withOpenBleeds(all);
+                    })
+                    .toList();
+            changes.add(new Change(
+                    "a bleed always open at " + point + ", opening of " + Math.round(1000 * bore_m) + " mm",
+                    plant.withTubing(plant.runs(), bleeds),
+                    new Question(question.users(), question.atMost(), open)));
+        }
+        return changes;
+    }
+
+    /** The next smaller tube of the plant for every run of the size of the one that is too slow, with one user fewer. */
+    private static Optional<Change> smaller(Plant plant, Coverage found, String run) {
+        String size = plant.run(run).tube();
+        double bore_m = plant.tube(size).bore().metres();
+        Optional<Tube> next = plant.tubes().stream()
+                .filter(tube -> tube.bore().metres() < bore_m)
+                .max(Comparator.comparing(Tube::bore));
+        Plant changed = next.map(tube -> plant.withTubing(
+                        plant.runs().stream()
+                                .map(r -> r.tube().equals(size) ? in(r, tube) : r)
+                                .toList(),
+                        plant.bleeds()))
+                .orElse(plant);
+        return next.flatMap(tube -> fewerUsers(changed, found)
+                .map(fewer -> new Change(
+                        tube.id() + " in place of every " + size + ", " + fewer.what, changed, fewer.question)));
+    }
+
+    private static Run in(Run run, Tube tube) {
+        return new Run(run.id(), run.from(), run.to(), tube.id(), run.route(), run.fittings(), run.wye(), run.dust());
+    }
+}
