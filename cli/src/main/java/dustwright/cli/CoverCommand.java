@@ -148,6 +148,9 @@ final class CoverCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (threads < 1) {
+            throw new BadInput("--threads " + threads + ": say 1 or more.");
+        }
         Reading.Read reading = plantArgument.read();
         Plant plant = reading.plant();
         Question question = question(plant);
@@ -157,8 +160,7 @@ final class CoverCommand implements Callable<Integer> {
         Thread stop = new Thread(() -> stopAndWait(cancelled, written));
         Runtime.getRuntime().addShutdownHook(stop);
         BooleanSupplier stopped = stopped(cancelled);
-        Effort effort = new Effort(
-                Math.max(1, threads), mostSets, count, stopped, share -> told(progress, share), known(plant));
+        Effort effort = new Effort(threads, mostSets, count, stopped, share -> told(progress, share), known(plant));
         Judging judging = duty -> Study.judge(plant, duty);
         Coverage coverage = Coverage.of(plant, question, judging, effort);
         List<Carry> carried =

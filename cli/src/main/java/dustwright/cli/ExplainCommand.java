@@ -9,6 +9,7 @@ import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
 import dustwright.plantfile.Reading;
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -78,12 +79,16 @@ final class ExplainCommand implements Callable<Integer> {
 
     /** The finding meant; empty where only a figure on a sheet can be. */
     private Optional<Finding> finding(List<Finding> findings) {
-        if (asked.matches("[0-9]{1,9}")) {
-            int number = Integer.parseInt(asked);
-            if (number < 1 || number > findings.size()) {
-                throw new BadInput("There is no finding " + number + ": verify lists 1 to " + findings.size() + ".");
+        if (asked.isBlank()) {
+            throw new BadInput("Say which finding: its number in verify's list, or words of its name.");
+        }
+        if (asked.strip().matches("[-+]?[0-9]+")) {
+            BigInteger number = new BigInteger(asked.strip());
+            if (number.signum() <= 0 || number.compareTo(BigInteger.valueOf(findings.size())) > 0) {
+                throw new BadInput("There is no finding " + number + ": verify lists "
+                        + (findings.isEmpty() ? "none" : "1 to " + findings.size()) + ".");
             }
-            return Optional.of(findings.get(number - 1));
+            return Optional.of(findings.get(number.intValueExact() - 1));
         }
         return findings.stream()
                 .filter(f -> meant(f.id() + " " + f.where() + " " + f.code().title()))
@@ -99,6 +104,10 @@ final class ExplainCommand implements Callable<Integer> {
                             : TextAnswers.figure(study, sheet, entry, units, Terminal.width());
                 }
             }
+        }
+        if (study.worstPerPlace().isEmpty()) {
+            throw new BadInput("Nothing is asked of this plant, so there is no finding; no figure has the words \""
+                    + asked + "\" in its name. The command sheet prints all figures.");
         }
         throw new BadInput(
                 "No finding and no figure has the words \"" + asked + "\" in its name. The worst findings are:\n"

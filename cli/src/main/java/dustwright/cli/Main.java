@@ -2,6 +2,8 @@ package dustwright.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -48,6 +50,7 @@ public final class Main {
     static final String VERSION = "dustwright 0.1.0";
 
     private static final int HELP_WIDTH = 112;
+    private static final Pattern CHOICE = Pattern.compile("\\[[A-Z_]+(, [A-Z_]+)+\\]");
 
     private Main() {}
 
@@ -97,10 +100,16 @@ public final class Main {
     /** A wrong option gets its reason and the way to the help, not a page of it. */
     private static int refused(CommandLine.ParameterException wrong) {
         CommandLine command = wrong.getCommandLine();
-        command.getErr().println(wrong.getMessage());
+        command.getErr().println(inWordsOfTheHelp(String.valueOf(wrong.getMessage())));
         CommandLine.UnmatchedArgumentException.printSuggestions(wrong, command.getErr());
         command.getErr().println("See: " + command.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.BAD_INPUT;
+    }
+
+    /** Words to choose from as the help writes them, in small letters. */
+    private static String inWordsOfTheHelp(String message) {
+        return CHOICE.matcher(message)
+                .replaceAll(choice -> choice.group().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     private static int failed(Exception fault, PrintWriter err) {

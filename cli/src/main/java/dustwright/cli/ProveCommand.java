@@ -51,9 +51,9 @@ final class ProveCommand implements Callable<Integer> {
     public Integer call() {
         Sequence sequence = argument.read();
         Proof proof = Proof.of(sequence, adversary());
-        spec.commandLine().getOut().print(ProofText.of(proof, logic));
+        spec.commandLine().getOut().print(ProofText.of(proof, logic, Terminal.width()));
         if (faults) {
-            spec.commandLine().getOut().print(ProofText.faults(Proof.faultTable(sequence)));
+            spec.commandLine().getOut().print(ProofText.faults(Proof.faultTable(sequence), Terminal.width()));
         }
         return proof.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }

@@ -83,6 +83,7 @@ final class StateOptions {
                 states.add(adapted(plant, States.open(plant, ids, condition)));
             }
         }
+        checkFed(states);
         return states;
     }
 
@@ -99,10 +100,26 @@ final class StateOptions {
     /** The usual states of a plant, adapted to the other options. */
     List<State> usual(Plant plant) {
         List<State> states = filter == null ? States.usual(plant) : States.usual(plant, List.of(filter));
-        return states.stream()
+        List<State> adapted = states.stream()
                 .filter(s -> !saysWhoFeeds() || !s.feeding().isEmpty() || !States.anyFeeds(plant, s))
                 .map(s -> adapted(plant, s))
                 .toList();
+        checkFed(adapted);
+        return adapted;
+    }
+
+    /** Nobody picks up dust at an inlet that is shut in every state asked. */
+    private void checkFed(List<State> states) {
+        if (feeding == null || states.isEmpty()) {
+            return;
+        }
+        for (String inlet : feeding) {
+            if (!inlet.equals("none")
+                    && states.stream().noneMatch(state -> state.open().contains(inlet.strip()))) {
+                throw new BadInput(
+                        "Inlet " + inlet.strip() + " is closed, so nobody feeds there: name it in --open too.");
+            }
+        }
     }
 
     private boolean saysWhoFeeds() {

@@ -7,6 +7,7 @@ import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Angle;
+import dustwright.engine.quantity.GasConstant;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.tubing.JunctionLoss;
@@ -62,13 +63,13 @@ final class JunctionWorkings {
         Term q = new Term("q", "w(" + branch.id() + ")/w(" + common.id() + "), the branch's share", new Ratio(split));
         Term a = new Term("a", "area of the branch over that of the common bore", new Ratio(areaRatio));
         Term factor = new Term("F", "by the angle of the branch, 1.41 at 45°", new Ratio(loss.angleFactor()));
-        Term entered = new Term("angle", "at which the branch enters", angle);
+        Term entered = new Term("θ", "angle at which the branch enters", angle);
         double k;
         if (angle(leg).isPresent()) {
             k = loss.branch(split);
             sheet.add(
                     "TUB-16",
-                    "K = C [1 + (q/a)² − 2(1 − q)² − F q²/a]",
+                    "K_j = C [1 + (q/a)² − 2(1 − q)² − F q²/a]",
                     List.of(
                             q,
                             a,
@@ -78,20 +79,20 @@ final class JunctionWorkings {
                                     "C",
                                     "1 for a ≤ 0.35; else 0.9 (1 − q), from q = 0.42 on 0.55",
                                     new Ratio(loss.correction(split)))),
-                    new Term("K", "of the branch, on the common velocity", new Ratio(k)),
+                    new Term("K_j", "K of the branch, on the common velocity", new Ratio(k)),
                     CRANE);
         } else {
             k = loss.run(split);
             sheet.add(
                     "TUB-16",
-                    "K = r q − q² − F q²/a",
+                    "K_j = m q − q² − F q²/a",
                     List.of(
                             q,
                             a,
                             entered,
                             factor,
-                            new Term("r", "2; at a branch of 90° 1.55", new Ratio(loss.runSlope()))),
-                    new Term("K", "of the run, on the common velocity", new Ratio(k)),
+                            new Term("m", "2; at a branch of 90° 1.55", new Ratio(loss.runSlope()))),
+                    new Term("K_j", "K of the run, on the common velocity", new Ratio(k)),
                     CRANE);
         }
         loss(k);
@@ -100,7 +101,7 @@ final class JunctionWorkings {
     private void loss(double k) {
         double faded = Math.min(1, Math.min(flow(branch), flow(run)) / (JunctionLoss.FULL_FROM * flow(common)));
         List<Term> terms = new ArrayList<>(List.of(
-                new Term("K", "of this stream, on the common velocity", new Ratio(k)),
+                new Term("K_j", "of this stream, on the common velocity", new Ratio(k)),
                 new Term("w", "this stream", leg.flow()),
                 new Term("w_c", "common stream, in " + common.id(), common.flow()),
                 new Term("A", "cross-section of this stream", leg.bore().circle()),
@@ -108,19 +109,24 @@ final class JunctionWorkings {
                         "A_c",
                         "cross-section of the common stream",
                         common.bore().circle()),
-                new Term("p", "static pressure at the junction", at),
-                new Term("q", "velocity pressure of this stream", velocityPressure(leg)),
-                new Term("q_c", "velocity pressure of the common stream", velocityPressure(common))));
+                new Term("p", "static pressure at the junction, by the network's solution", at),
+                new Term(
+                        "R",
+                        "gas constant of the moist air",
+                        new GasConstant(plant.site().air().gasConstant_JPerKgK())),
+                new Term("T", "air temperature", plant.site().air().temperature()),
+                new Term("p_v", "velocity pressure of this stream", velocityPressure(leg)),
+                new Term("p_vc", "velocity pressure of the common stream", velocityPressure(common))));
         if (faded < 1) {
             terms.add(new Term(
-                    "s",
+                    "y",
                     "the lesser stream is under a thousandth of the common one: its part of it",
                     new Ratio(faded)));
         }
-        String law = "K q_c + max(0, q_c − q)";
+        String law = "K_j p_vc + max(0, p_vc − p_v)";
         sheet.add(
                 "NET-5",
-                "Δpj = " + (faded < 1 ? "s [" + law + "]" : law) + ", q = (w/A)² R T / (2 p)",
+                "Δpj = " + (faded < 1 ? "y [" + law + "]" : law) + ", p_v = (w/A)² R T / (2 p)",
                 terms,
                 new Term("Δpj", "loss at the junction", leg.junctionLoss()),
                 CHARGED);

@@ -4,9 +4,11 @@ import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.ProducerResult;
+import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Ratio;
 import java.util.List;
 
@@ -15,6 +17,8 @@ final class ProducerWorkings {
     private static final Source SLIP =
             Source.fromMemory("slip law of lobe-type pumps: slip speed grows with √(Δp/1 psi) and"
                     + " √(1.2041 kg/m³ / ρ); form confirmed in a public technical note, figure per machine");
+    private static final Source HOLDING =
+            Source.ownReading("the speed that holds the vacuum asked, else the nearer end of the range");
     private static final Source POWER =
             Source.published("rectangular indicator diagram of a displacement machine: displaced volume times"
                     + " pressure difference (CAGI handbook, blowers, 2022)");
@@ -30,7 +34,8 @@ final class ProducerWorkings {
 
     static void add(Workings workings, VacuumProducer producer, ProducerResult result) {
         if (producer.machine() instanceof Machine.LobePump lobe) {
-            lobe(workings, lobe, result);
+            flow(workings, lobe, result);
+            power(workings, lobe, result);
         } else {
             workings.add(
                     "PRD-4",
@@ -105,7 +110,36 @@ final class ProducerWorkings {
         return List.of(new Term("P", "shaft power", result.shaftPower()), air);
     }
 
-    private static void lobe(Workings workings, Machine.LobePump lobe, ProducerResult result) {
+    /** How its speed comes about: as stated, by its belt, or by the drive that holds a vacuum. */
+    static void speed(Workings workings, VacuumProducer producer, ProducerResult result) {
+        Term speed = new Term("n", "speed of the producer", result.speed());
+        if (producer.drive() instanceof Drive.Holding holding) {
+            boolean holds = holding.holds(result.vacuum());
+            workings.add(
+                    "PRD-28",
+                    holds ? "n so that v = v_set" : "n = the end of its range nearer to v = v_set",
+                    List.of(
+                            new Term("v_set", "vacuum asked of the drive", holding.vacuum()),
+                            new Term("n_least", "least speed of the drive", holding.least()),
+                            new Term("n_greatest", "greatest speed of the drive", holding.greatest()),
+                            new Term("v", "vacuum at the producer's inlet", result.vacuum())),
+                    speed,
+                    HOLDING);
+            if (producer.machine() instanceof Machine.LobePump lobe && !result.checkValveShut()) {
+                flow(workings, lobe, result);
+            }
+        } else {
+            workings.add(
+                    "stated",
+                    "n as stated, or by belt or coupling as its sheet shows",
+                    List.of(),
+                    speed,
+                    producer.sourceOf("speed"));
+        }
+    }
+
+    private static void flow(Workings workings, Machine.LobePump lobe, ProducerResult result) {
+        Density inlet = workings.density(result.inletPressure(), "p_in", "ρ_in", "at the producer's inlet");
         workings.add(
                 "PRD-1",
                 "Q = D n − D n_s √(Δp/1 psi) √(1.2041 kg/m³ / ρ_in)",
@@ -114,9 +148,12 @@ final class ProducerWorkings {
                         new Term("n", "speed", result.speed()),
                         new Term("n_s", "slip speed at 1 psi", lobe.slipAtOnePsi()),
                         new Term("Δp", "pressure difference, silencer included", result.difference()),
-                        new Term("p_in", "static pressure at its inlet", result.inletPressure())),
+                        new Term("ρ_in", "density at the producer's inlet", inlet)),
                 new Term("Q", "actual flow at its inlet", result.inletFlow()),
                 SLIP);
+    }
+
+    private static void power(Workings workings, Machine.LobePump lobe, ProducerResult result) {
         workings.add(
                 "PRD-2",
                 "P = D n Δp / η + P_idle",

@@ -11,6 +11,7 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.network.DustStream;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
@@ -51,15 +52,30 @@ final class SolidsWorkings {
             inputs.add(solids(stream));
         }
         inputs.add(new Term("w", "air", new MassFlow(Math.abs(leg.flow().kgPerSecond()))));
-        air.add("CON-2", "μ = Σ m_s / w", inputs, new Term("μ", "loading ratio", new Ratio(leg.loading())), MOMENTUM);
+        air.add(
+                "CON-2",
+                "μ_s = Σ m_s / w",
+                inputs,
+                new Term("μ_s", "loading ratio", new Ratio(leg.loading())),
+                MOMENTUM);
     }
 
     /** Every part of what dust adds to the drop of a piece. */
     void drop(LegResult leg) {
         loading(leg);
+        leg.streams().stream()
+                .flatMap(stream -> stream.drop().stream())
+                .findFirst()
+                .ifPresent(drop -> meanVelocity(leg, drop));
         for (DustStream stream : leg.streams()) {
             stream.drop().ifPresent(drop -> parts(leg, stream, drop));
         }
+    }
+
+    private void meanVelocity(LegResult leg, SolidsDrop drop) {
+        AbsolutePressure mean = new AbsolutePressure(
+                (leg.pressureFrom().pascals() + leg.pressureTo().pascals()) / 2);
+        air.velocity(leg, mean, drop.gasVelocity(), drop.held() ? "_air" : "_m", "at the mean pressure");
     }
 
     private void parts(LegResult leg, DustStream stream, SolidsDrop drop) {
@@ -72,17 +88,17 @@ final class SolidsWorkings {
         Term level = new Term("c", "velocity of the dust, level", drop.particleLevel());
         Term bore = new Term("D", "bore", leg.bore());
         if (drop.acceleration().pascals() > 0) {
-            add(drop, "CON-32", "Δp = (m_s/A) c", List.of(solids, area, level), "a", drop.acceleration(), MOMENTUM);
+            add(drop, "CON-32", "Δp_a = (m_s/A) c", List.of(solids, area, level), "a", drop.acceleration(), MOMENTUM);
         }
         if (drop.frictionLevel().pascals() > 0) {
             levelFriction(leg, stream, drop, particle, dust.levelFriction());
         }
         if (drop.frictionUpright().pascals() > 0) {
-            Term length = new Term("L", "upright tube", new Length(path.rising_m() + path.falling_m()));
+            Term length = new Term("L_up", "upright tube", new Length(path.rising_m() + path.falling_m()));
             add(
                     drop,
                     "CON-34",
-                    "Δp = 0.057 (m_s/A) L √(g/D)",
+                    "Δp_u = 0.057 (m_s/A) L_up √(g/D)",
                     List.of(solids, area, length, bore),
                     "u",
                     drop.frictionUpright(),
@@ -95,7 +111,7 @@ final class SolidsWorkings {
             add(
                     drop,
                     "CON-37",
-                    "Δp = (m_s/A) g Δz / c_r",
+                    "Δp_l = (m_s/A) g Δz / c_r",
                     List.of(solids, area, lift, rising),
                     "l",
                     drop.lift(),
@@ -117,7 +133,7 @@ final class SolidsWorkings {
             add(
                     drop,
                     "CON-38",
-                    "Δp = (m_s/A) (c s + c_r s_r), each bend slowing by 1 − 0.75^(α/90°)",
+                    "Δp_b = (m_s/A) (c s + c_r s_r), each bend slowing by 1 − 0.75^(α/90°)",
                     inputs,
                     "b",
                     drop.bends(),
@@ -125,24 +141,25 @@ final class SolidsWorkings {
         }
         air.add(
                 "CON-39",
-                "Δps = acceleration + friction + lift + bends",
+                "Δps = Δp_a + Δp_f + Δp_u + Δp_l + Δp_b",
                 List.of(
-                        new Term("a", "acceleration", drop.acceleration()),
-                        new Term("f", "friction", drop.friction()),
-                        new Term("l", "lift", drop.lift()),
-                        new Term("b", "bends", drop.bends())),
+                        new Term("Δp_a", name("a"), drop.acceleration()),
+                        new Term("Δp_f", name("f"), drop.frictionLevel()),
+                        new Term("Δp_u", name("u"), drop.frictionUpright()),
+                        new Term("Δp_l", name("l"), drop.lift()),
+                        new Term("Δp_b", name("b"), drop.bends())),
                 new Term("Δps", "what " + stream.dust() + " adds", drop.total()),
                 MOMENTUM);
     }
 
     private void velocities(SolidsDrop drop, Particle particle) {
         Term gas = new Term(
-                "v",
+                "v_m",
                 drop.held() ? "velocity of least drop, where dust is held" : "gas velocity at the mean pressure",
                 drop.takenAt());
         air.add(
                 "CON-30",
-                "c = v (1 − 0.0638 d^0.3 ρ_p^0.5), d in m, ρ_p in kg/m³",
+                "c = v_m (1 − 0.0638 d^0.3 ρ_p^0.5), d in m, ρ_p in kg/m³",
                 List.of(
                         gas,
                         new Term("d", "particle size", particle.size()),
@@ -152,7 +169,7 @@ final class SolidsWorkings {
         drop.particleRising()
                 .ifPresent(rising -> air.add(
                         "CON-31",
-                        "c_r = v − U_T",
+                        "c_r = v_m − U_T",
                         List.of(gas),
                         new Term("c_r", "velocity of the dust, rising", rising),
                         RHODES));
@@ -161,21 +178,21 @@ final class SolidsWorkings {
     private void levelFriction(
             LegResult leg, DustStream stream, SolidsDrop drop, Particle particle, LevelFriction form) {
         String formula = form == LevelFriction.YANG
-                ? "Δp = 2 f_p (m_s/A) c L/D, 4 f_p = 0.117 x (x v/√(g D))^-1.15, x = Σ m_s/(A ρ_p c)"
-                : "Δp = 2 f_p (m_s/A) c L/D, f_p = 3/8 (ρ/ρ_p)(D/d) C_D ((v − c)/c)²";
+                ? "Δp_f = 2 f_p (m_s/A) c L_lev/D, 4 f_p = 0.117 x (x v_m/√(g D))^-1.15, x = Σ m_s/(A ρ_p c)"
+                : "Δp_f = 2 f_p (m_s/A) c L_lev/D, f_p = 3/8 (ρ_m/ρ_p)(D/d) C_D ((v_m − c)/c)²";
         double mean_Pa = (leg.pressureFrom().pascals() + leg.pressureTo().pascals()) / 2;
         List<Term> inputs = new ArrayList<>(List.of(
                 solids(stream),
                 new Term("A", "cross-section", leg.bore().circle()),
                 new Term("D", "bore", leg.bore()),
-                new Term("L", "level tube", new Length(drop.path().level_m())),
-                new Term("v", "gas velocity", drop.takenAt()),
+                new Term("L_lev", "level tube", new Length(drop.path().level_m())),
+                new Term("v_m", "gas velocity", drop.takenAt()),
                 new Term("c", "velocity of the dust, level", drop.particleLevel()),
                 new Term("ρ_p", "particle density", particle.density())));
         if (form == LevelFriction.HINKLE) {
             inputs.add(new Term("d", "particle size", particle.size()));
             inputs.add(new Term(
-                    "ρ",
+                    "ρ_m",
                     "air density at the mean pressure",
                     new Density(plant.site().air().density_kgPerM3(mean_Pa))));
         }
@@ -213,13 +230,16 @@ final class SolidsWorkings {
     void leastDrop(LegResult leg, SolidsDrop drop) {
         air.add(
                 "CON-42",
-                "d/dv [ (f L/D + ΣK) ρ v²/2 + Δps(v) ] = 0",
+                "at v_0: d/dv [ (f L/D + ΣK) ρ v²/2 + Δps(v) ] = 0",
                 List.of(
                         new Term("L/D", "length over bore, bends' share included", new Ratio(leg.frictionLength())),
                         new Term("ΣK", "loss coefficients on this bore", new Ratio(leg.k())),
                         new Term("Δz", "height lifted", new Length(drop.path().lift_m())),
                         new Term("m_s", "dust", leg.dust())),
-                new Term("v", "velocity of least drop", drop.leastDropVelocity().orElseThrow()),
+                new Term(
+                        "v_0",
+                        "velocity of least drop",
+                        drop.leastDropVelocity().orElseThrow()),
                 LEAST_DROP);
     }
 

@@ -127,7 +127,7 @@ final class StationChecks {
         }
         speed(producer, result, place);
         if (producer.drive() instanceof Drive.Holding holding && !result.checkValveShut()) {
-            held(holding, result, place);
+            held(producer, holding, result, place);
         }
     }
 
@@ -188,21 +188,12 @@ final class StationChecks {
     }
 
     /** Told only where the drive does not hold its set-point, as a machine that holds it has no margin to tell of. */
-    private void held(Drive.Holding holding, ProducerResult result, Place place) {
+    private void held(VacuumProducer producer, Drive.Holding holding, ProducerResult result, Place place) {
         if (holding.holds(result.vacuum())) {
             return;
         }
         Workings workings = new Workings(plant);
-        workings.add(
-                "PRD-28",
-                "n = the end of its range nearer to v = v_set",
-                List.of(
-                        new Term("v_set", "vacuum asked of the drive", holding.vacuum()),
-                        new Term("n_least", "least speed of the drive", holding.least()),
-                        new Term("n_greatest", "greatest speed of the drive", holding.greatest()),
-                        new Term("v", "vacuum at the producer's inlet", result.vacuum())),
-                new Term("n", "speed of the producer", result.speed()),
-                Source.ownReading("the speed that holds the vacuum asked, else the nearer end of the range"));
+        ProducerWorkings.speed(workings, producer, result);
         workings.vacuum(result.inletPressure(), "at the producer's inlet");
         findings.add(finding(
                 FindingCode.DRIVE_VACUUM,
@@ -220,13 +211,15 @@ final class StationChecks {
                 result.speed().si(), producer.greatestSpeed().si());
         double under =
                 Side.AT_LEAST.margin(result.speed().si(), producer.leastSpeed().si());
+        Workings workings = new Workings(plant);
+        ProducerWorkings.speed(workings, producer, result);
         findings.add(finding(
                 FindingCode.PRODUCER_SPEED,
                 place,
                 over <= under ? Side.AT_MOST : Side.AT_LEAST,
                 result.speed(),
                 over <= under ? producer.greatestSpeed() : producer.leastSpeed(),
-                new Workings(plant),
+                workings,
                 producer.sourceOf("speed range")));
     }
 

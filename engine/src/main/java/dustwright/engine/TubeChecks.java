@@ -87,7 +87,6 @@ final class TubeChecks {
     private List<Step> transportSteps(LegResult leg, Dust dust, Limit<Ratio> factor, Velocity least) {
         Workings workings = new Workings(plant);
         workings.inflow(duty, leg);
-        workings.legLaw(duty, leg);
         slowest(workings, leg);
         workings.add(
                 "CON-1",
@@ -97,6 +96,7 @@ final class TubeChecks {
                         new Term("v_min", "minimum velocity of " + dust.name(), dust.minimumVelocity())),
                 new Term("v_least", "velocity needed", least),
                 dust.basis());
+        workings.legLaw(duty, leg);
         return workings.steps();
     }
 
@@ -115,7 +115,7 @@ final class TubeChecks {
 
     private List<Step> carryingSteps(LegResult leg, CarryingVelocity.Binding binding, Limit<Ratio> factor) {
         SolidsWorkings workings = new SolidsWorkings(plant);
-        workings.air().legLaw(duty, leg);
+        workings.air().inflow(duty, leg);
         slowest(workings.air(), leg);
         workings.lawVelocity(leg, binding);
         workings.air()
@@ -131,6 +131,7 @@ final class TubeChecks {
                                 new Velocity(factor.value().value()
                                         * binding.velocity().metresPerSecond())),
                         binding.law().source());
+        workings.air().legLaw(duty, leg);
         return workings.air().steps();
     }
 

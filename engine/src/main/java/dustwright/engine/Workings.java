@@ -19,6 +19,7 @@ import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Viscosity;
+import dustwright.engine.tubing.Fitting;
 import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Run;
@@ -27,6 +28,7 @@ import dustwright.engine.tubing.Tool;
 import dustwright.engine.tubing.Tube;
 import dustwright.engine.tubing.Wall;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** The calculation sheet of one piece, line by line, from a solved state: every number in it can be checked by hand. */
@@ -38,6 +40,10 @@ final class Workings {
     private static final Source COLEBROOK = Source.published("Colebrook (1939)");
     private static final Source RENNELS =
             Source.published("Rennels and Hudson, Pipe Flow (2012): bends, their wall friction included");
+    private static final Source IN_SERIES =
+            Source.published("losses on one bore add; k0 of bends by TUB-13, the others from the plant file");
+    private static final String SOLUTION = ", by the network's solution";
+    private static final double SAME_ANGLE_rad = 1e-9;
     private static final double LAMINAR_TO = 2000;
     private static final double TURBULENT_FROM = 4000;
     static final Source CONTINUITY = Source.published("continuity");
@@ -74,7 +80,9 @@ final class Workings {
             double w = other.flow().kgPerSecond();
             if (other.to().equals(node) || other.from().equals(node)) {
                 double into = other.to().equals(node) ? w : -w;
-                streams.add(new Term("w(" + other.id() + ")", "air from " + other.id(), new MassFlow(into)));
+                String meaning =
+                        into >= 0 ? "air from " + other.id() : "air that leaves into " + other.id() + ", below zero";
+                streams.add(new Term("w(" + other.id() + ")", meaning, new MassFlow(into)));
             }
         }
         for (InletResult inlet : duty.inlets()) {
@@ -117,8 +125,8 @@ final class Workings {
         AbsolutePressure up = forward ? leg.pressureFrom() : leg.pressureTo();
         AbsolutePressure down = forward ? leg.pressureTo() : leg.pressureFrom();
         List<Term> terms = new ArrayList<>(List.of(
-                new Term("p1", "static pressure upstream", up),
-                new Term("w", "mass flow", flow(leg)),
+                new Term("p1", "static pressure at " + upstream(leg) + SOLUTION, up),
+                new Term("w", "mass flow" + SOLUTION, flow(leg)),
                 new Term("A", "cross-section", leg.bore().circle()),
                 new Term("R", "gas constant of the moist air", new GasConstant(air.gasConstant_JPerKgK())),
                 new Term("T", "air temperature", air.temperature()),
@@ -135,8 +143,36 @@ final class Workings {
                 dusty ? "NET-12" : "TUB-5",
                 "p1² − p2² = (w/A)² R T [ f L/D + ΣK + 2 ln(p1/p2) ]" + (dusty ? " + (p1 + p2) Δps" : ""),
                 terms,
-                new Term("p2", "static pressure downstream", down),
+                new Term("p2", "static pressure at the end of " + leg.id(), down),
                 ISOTHERMAL);
+        if (!leg.choked()) {
+            arrives(duty, leg, down);
+        }
+    }
+
+    /** What the law gives at the end of a leg is the pressure of the point there: flow and pressures are the solution. */
+    private void arrives(DutyPoint duty, LegResult leg, AbsolutePressure end) {
+        String point = FlowPath.downstreamEnd(leg);
+        Term arrived = new Term(
+                "p(" + point + ")",
+                "static pressure at " + point + SOLUTION + ": so flow and pressures fit",
+                duty.pressureAt(point));
+        List<Term> terms = new ArrayList<>(List.of(new Term("p2", "static pressure at the end of " + leg.id(), end)));
+        boolean junction = leg.junctionLoss().pascals() != 0;
+        if (junction) {
+            terms.add(new Term("Δpj", "loss at the junction", leg.junctionLoss()));
+        }
+        add(
+                "NET-23",
+                "p(" + point + ")" + (junction ? "² = p2² − 2 p(" + point + ") Δpj" : " = p2"),
+                terms,
+                arrived,
+                ISOTHERMAL);
+    }
+
+    private static String upstream(LegResult leg) {
+        String node = leg.flow().kgPerSecond() >= 0 ? leg.from() : leg.to();
+        return node.equals(Run.STILL_AIR) ? "rest, in still air" : node;
     }
 
     /** How a run's L/D and ΣK come about: straight tube, bends, fittings. */
@@ -149,7 +185,7 @@ final class Workings {
                 : geometry.bends().get(0).radius();
         if (!geometry.bends().isEmpty()) {
             List<Term> terms = new ArrayList<>();
-            terms.add(new Term("L", "length from corner to corner", geometry.developed()));
+            terms.add(new Term("L", "length from corner to corner, the whole run", geometry.developed()));
             terms.add(new Term("r", "bend radius", radius));
             geometry.bends().forEach(b -> terms.add(new Term("α", "bend", new Angle(b.angle_rad()))));
             add(
@@ -161,24 +197,31 @@ final class Workings {
         }
         List<Term> terms = new ArrayList<>(List.of(
                 new Term("L_straight", "straight tube", geometry.straight()), new Term("D", "bore", tube.bore())));
+        List<RunGeometry.Bend> kinds = kinds(geometry.bends());
+        kinds.forEach(kind -> bend(kind, number(kinds, kind), tube.bore()));
         for (RunGeometry.Bend bend : geometry.bends()) {
             terms.add(new Term(
-                    "k1", "bend, share that goes with f", new Ratio(bend.loss().perFriction())));
+                    "k1" + number(kinds, bend),
+                    "bend, share that goes with f",
+                    new Ratio(bend.loss().perFriction())));
         }
         add(
                 "TUB-13",
-                "L/D = L_straight/D + Σ k1, bends K = k0 + k1 f",
+                kinds.isEmpty() ? "L/D = L_straight / D" : "L/D = L_straight/D + Σ k1",
                 terms,
                 new Term("L/D", "length over bore, bends' share included", new Ratio(leg.frictionLength())),
-                RENNELS);
+                kinds.isEmpty() ? Source.published("geometry") : RENNELS);
         List<Term> losses = new ArrayList<>();
         for (RunGeometry.Bend bend : geometry.bends()) {
             losses.add(new Term(
-                    "k0", "bend, share without f", new Ratio(bend.loss().constant())));
+                    "k0" + number(kinds, bend),
+                    "bend, share without f",
+                    new Ratio(bend.loss().constant())));
         }
-        run.fittings()
-                .forEach(f -> losses.add(new Term(
-                        "K", f.count() + " × " + f.name() + " (" + f.source().text() + ")", new Ratio(f.k()))));
+        for (Fitting fitting : run.fittings()) {
+            Term each = new Term("K", fitting.name() + " (" + fitting.source().text() + ")", new Ratio(fitting.k()));
+            losses.addAll(Collections.nCopies(fitting.count(), each));
+        }
         if (run.route() instanceof Run.Route.Measured measured) {
             losses.add(new Term("K", "summed K as measured", new Ratio(measured.k())));
         }
@@ -187,6 +230,55 @@ final class Workings {
         }
         sumOfLosses(leg, losses);
         return tube.wall();
+    }
+
+    /** Which of the kinds of bend of a run this is; nothing where it has one kind only. */
+    private static String number(List<RunGeometry.Bend> kinds, RunGeometry.Bend bend) {
+        if (kinds.size() == 1) {
+            return "";
+        }
+        int at = 0;
+        while (!alike(kinds.get(at), bend)) {
+            at++;
+        }
+        return "[" + (at + 1) + "]";
+    }
+
+    private static List<RunGeometry.Bend> kinds(List<RunGeometry.Bend> bends) {
+        List<RunGeometry.Bend> kinds = new ArrayList<>();
+        for (RunGeometry.Bend bend : bends) {
+            if (kinds.stream().noneMatch(kind -> alike(kind, bend))) {
+                kinds.add(bend);
+            }
+        }
+        return kinds;
+    }
+
+    /** Bends of a run have one radius; angles come from corners, with their rounding. */
+    private static boolean alike(RunGeometry.Bend a, RunGeometry.Bend b) {
+        return Math.abs(a.angle_rad() - b.angle_rad()) < SAME_ANGLE_rad;
+    }
+
+    private void bend(RunGeometry.Bend bend, String number, Length bore) {
+        Term angle = new Term("α" + number, "bend", new Angle(bend.angle_rad()));
+        add(
+                "TUB-13",
+                "k0 = 0.10 sin(α/2), bend K = k0 + k1 f",
+                List.of(angle),
+                new Term(
+                        "k0" + number,
+                        "bend, share without f",
+                        new Ratio(bend.loss().constant())),
+                RENNELS);
+        add(
+                "TUB-13",
+                "k1 = α r/D + 2.4 sin(α/2) + 6.6 [√sin(α/2) + sin(α/2)] / (r/D)^(4α/π)",
+                List.of(angle, new Term("r", "bend radius", bend.radius()), new Term("D", "bore", bore)),
+                new Term(
+                        "k1" + number,
+                        "bend, share that goes with f",
+                        new Ratio(bend.loss().perFriction())),
+                RENNELS);
     }
 
     /** How a hose's L/D and ΣK come about: its length, the tool, the head the air gains, the valve. */
@@ -216,7 +308,7 @@ final class Workings {
                     "ΣK = sum of what is on this bore",
                     losses,
                     new Term("ΣK", "loss coefficients on this bore", new Ratio(leg.k())),
-                    Source.entered());
+                    losses.stream().anyMatch(loss -> loss.symbol().startsWith("k0")) ? IN_SERIES : Source.entered());
         }
     }
 
@@ -225,7 +317,7 @@ final class Workings {
                 "TUB-1",
                 "Re = 4 w / (π D µ)",
                 List.of(
-                        new Term("w", "mass flow", flow(leg)),
+                        new Term("w", "mass flow" + SOLUTION, flow(leg)),
                         new Term("D", "bore", leg.bore()),
                         new Term("µ", "viscosity of the air", new Viscosity(air.viscosity_PaS()))),
                 new Term("Re", "Reynolds number", new Ratio(leg.reynolds())),
@@ -271,25 +363,36 @@ final class Workings {
 
     /** Gas velocity at one end of a leg. */
     void velocity(LegResult leg, AbsolutePressure at, Velocity velocity, String where) {
+        velocity(leg, at, velocity, "", where);
+    }
+
+    /** The same with letters of their own. */
+    void velocity(LegResult leg, AbsolutePressure at, Velocity velocity, String index, String where) {
+        Density density = density(at, "p" + index, "ρ" + index, where);
+        add(
+                "TUB-6",
+                "v" + index + " = w / (ρ" + index + " A)",
+                List.of(
+                        new Term("w", "mass flow", flow(leg)),
+                        new Term("ρ" + index, "density " + where, density),
+                        new Term("A", "cross-section of " + leg.id(), leg.bore().circle())),
+                new Term("v" + index, "gas velocity " + where, velocity),
+                CONTINUITY);
+    }
+
+    /** Density of the air at a pressure. */
+    Density density(AbsolutePressure at, String pressure, String symbol, String where) {
         Density density = new Density(at.pascals() / air.rt());
         add(
                 "AIR-1",
-                "ρ = p / (R T)",
+                symbol + " = " + pressure + " / (R T)",
                 List.of(
-                        new Term("p", "static pressure " + where, at),
+                        new Term(pressure, "static pressure " + where + SOLUTION, at),
                         new Term("R", "gas constant of the moist air", new GasConstant(air.gasConstant_JPerKgK())),
                         new Term("T", "air temperature", air.temperature())),
-                new Term("ρ", "density " + where, density),
+                new Term(symbol, "density " + where, density),
                 GAS_LAW);
-        add(
-                "TUB-6",
-                "v = w / (ρ A)",
-                List.of(
-                        new Term("w", "mass flow", flow(leg)),
-                        new Term("ρ", "density " + where, density),
-                        new Term("A", "cross-section of " + leg.id(), leg.bore().circle())),
-                new Term("v", "gas velocity " + where, velocity),
-                CONTINUITY);
+        return density;
     }
 
     /** A mass flow said as free air. */

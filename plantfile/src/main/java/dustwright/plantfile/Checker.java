@@ -3,13 +3,17 @@ package dustwright.plantfile;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
 import dustwright.engine.producer.Model;
+import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.QuantityText;
+import dustwright.engine.quantity.Unit;
 import dustwright.plantfile.keys.Group;
 import dustwright.plantfile.keys.Key;
 import dustwright.plantfile.keys.Need;
 import dustwright.plantfile.keys.PlantKeys;
 import dustwright.plantfile.keys.Shape;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -238,10 +242,27 @@ final class Checker {
                     scalar.span(),
                     path,
                     scalar.text() + " is outside what is sensible here",
-                    range.least() + " to " + range.greatest());
+                    range.least() + " to " + range.greatest() + inUnit(range, ((QuantityText.Read.Good) read).unit()));
             return null;
         }
         return quantity;
+    }
+
+    /** The range once more in the unit that was typed, where it is said in another. */
+    private static String inUnit(Shape.Range range, Unit typed) {
+        return range.least().endsWith(" " + typed.symbol()) || typed.dimension() == Dimension.RATIO
+                ? ""
+                : " (" + plain(typed.fromSi(range.least_si())) + " to " + plain(typed.fromSi(range.greatest_si())) + " "
+                        + typed.symbol() + ")";
+    }
+
+    private static String plain(double number) {
+        return number == 0
+                ? "0"
+                : BigDecimal.valueOf(number)
+                        .round(new MathContext(4))
+                        .stripTrailingZeros()
+                        .toPlainString();
     }
 
     private @Nullable Integer whole(Tree.Scalar scalar, Shape.Whole whole, String path) {

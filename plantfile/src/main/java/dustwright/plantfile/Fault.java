@@ -1,6 +1,8 @@
 package dustwright.plantfile;
 
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * One thing wrong in a plant file.
@@ -13,6 +15,8 @@ import java.util.Optional;
  * @param suggestion what was probably meant
  */
 public record Fault(int line, int column, String path, String message, String expected, Optional<String> suggestion) {
+    private static final Pattern STEERING = Pattern.compile("[\\p{Cntrl}\\u2028-\\u202E\\u2066-\\u2069]");
+
     /** All of it in one line, for people. */
     public String text() {
         StringBuilder text = new StringBuilder();
@@ -27,6 +31,13 @@ public record Fault(int line, int column, String path, String message, String ex
             text.append("; expected ").append(expected);
         }
         suggestion.ifPresent(s -> text.append("; did you mean ").append(s).append('?'));
-        return text.toString();
+        return seen(text.toString());
+    }
+
+    /** Signs that would steer a terminal or turn the direction of its text, written as what they are. */
+    private static String seen(String text) {
+        return STEERING.matcher(text)
+                .replaceAll(sign -> String.format(
+                        Locale.ROOT, "<U+%04X>", (int) sign.group().charAt(0)));
     }
 }

@@ -18,6 +18,13 @@ record FileText(Optional<String> text, Optional<Fault> fault) {
     static final int LARGEST_bytes = 4 * 1024 * 1024;
 
     static FileText of(Path file) {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            return wrong(
+                    0,
+                    0,
+                    file + " cannot be read: it is no ordinary file",
+                    "a file; a pipe or a device might never end");
+        }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LARGEST_bytes + 1);
             return bytes.length > LARGEST_bytes ? wrong(0, 0, tooLarge(), "") : utf8(bytes);

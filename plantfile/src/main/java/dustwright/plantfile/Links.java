@@ -25,7 +25,7 @@ final class Links {
     }
 
     void check(List<Checker.Mention> mentions) {
-        checkIdsDiffer();
+        boolean differ = checkIdsDiffer();
         checkProducersDiffer();
         boolean resolve = true;
         for (Checker.Mention mention : mentions) {
@@ -34,13 +34,14 @@ final class Links {
         for (Object point : top.named("held").keySet()) {
             resolve &= checkHeld((String) point);
         }
-        if (resolve) {
+        if (resolve && differ && described()) {
             new Reach(top, lines, faults).check();
         }
     }
 
+    /** Ids described, be their description right or not: a wrong one is reported once, not at every mention too. */
     private Set<String> ids(String key) {
-        Set<String> ids = new LinkedHashSet<>();
+        Set<String> ids = new LinkedHashSet<>(lines.keys(key));
         top.named(key).keySet().forEach(id -> ids.add((String) id));
         return ids;
     }
@@ -83,6 +84,14 @@ final class Links {
         if (ids.contains(mention.id())) {
             return true;
         }
+        if (mention.id().equals(Run.STILL_AIR)) {
+            faults.add(
+                    mention.span(),
+                    mention.path(),
+                    "\"air\" is where a run may start, not where it ends",
+                    "a point held at the site's barometer, such as held: {OUT: {pressure: 101.325 kPa abs}}, for air that leaves");
+            return false;
+        }
         dangling(mention.span(), mention.path(), mention.id(), mention.target().words(), ids);
         return false;
     }
@@ -108,7 +117,8 @@ final class Links {
     }
 
     /** Points, inlets and stations are all ends of runs, so one id may stand for one of them only. */
-    private void checkIdsDiffer() {
+    private boolean checkIdsDiffer() {
+        boolean differ = true;
         Map<String, String> first = new LinkedHashMap<>();
         for (String key : List.of("points", "inlets", "stations")) {
             for (String id : ids(key)) {
@@ -122,6 +132,7 @@ final class Links {
                 }
                 String earlier = first.putIfAbsent(id, path);
                 if (earlier != null) {
+                    differ = false;
                     faults.add(
                             lines.key(path).orElse(top.span()),
                             path,
@@ -133,6 +144,13 @@ final class Links {
                 }
             }
         }
+        return differ;
+    }
+
+    /** Whether every point, inlet and station could be read: only then is it known what hangs together. */
+    private boolean described() {
+        return List.of("points", "inlets", "stations").stream()
+                .allMatch(key -> top.named(key).keySet().containsAll(lines.keys(key)));
     }
 
     /** Findings name a producer by its id alone. */

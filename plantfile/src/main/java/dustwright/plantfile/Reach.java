@@ -80,7 +80,7 @@ final class Reach {
                         "points." + point,
                         "run " + at(point).get(0).run().id() + " leads nowhere: it ends at " + point
                                 + ", which is no inlet, bleed, station or held point",
-                        "a further run, an inlet, a bleed or a held pressure there");
+                        "a further run, an inlet, a bleed or a held pressure there; a capped end is held at \"supply: 0 kg/s\"");
             }
         }
         for (String key : List.of("inlets", "stations")) {
@@ -162,8 +162,10 @@ final class Reach {
             if (top.named("stations").containsKey(n)) {
                 return true;
             }
-            return top.named("held").get(n) instanceof Section held
-                    && (held.has("pressure") || held.has("vacuum") || open);
+            // a pressure that was refused is reported where it stands, not as a missing one too
+            boolean pressure = lines.key("held." + n + ".pressure").isPresent()
+                    || lines.key("held." + n + ".vacuum").isPresent();
+            return top.named("held").containsKey(n) && (pressure || open);
         });
     }
 

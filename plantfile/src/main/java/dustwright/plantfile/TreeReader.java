@@ -3,6 +3,7 @@ package dustwright.plantfile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.events.SequenceStartEvent;
 import org.yaml.snakeyaml.parser.Parser;
 import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.ReaderException;
 import org.yaml.snakeyaml.reader.StreamReader;
 import org.yaml.snakeyaml.scanner.ScannerException;
 
@@ -72,14 +74,10 @@ final class TreeReader {
             faults.add(refused.fault);
         } catch (MarkedYAMLException e) {
             faults.add(syntax(text, e));
+        } catch (ReaderException e) {
+            faults.add(unprintable(text, e));
         } catch (YAMLException e) {
-            faults.add(new Fault(
-                    0,
-                    0,
-                    "",
-                    "a character that YAML does not allow: " + firstLine(e.getMessage()),
-                    "printable text",
-                    Optional.empty()));
+            faults.add(new Fault(0, 0, "", "not valid YAML: " + firstLine(e.getMessage()), "", Optional.empty()));
         }
         return Optional.empty();
     }
@@ -180,6 +178,18 @@ final class TreeReader {
                 new Fault(mark.getLine() + 1, mark.getColumn() + 1, "", message, expected, Optional.empty()));
     }
 
+    private static Fault unprintable(String text, ReaderException e) {
+        int at = Math.min(new Offsets(text).of(e.getPosition()), text.length());
+        String before = text.substring(0, at);
+        return new Fault(
+                (int) before.chars().filter(c -> c == '\n').count() + 1,
+                at - before.lastIndexOf('\n'),
+                "",
+                String.format(Locale.ROOT, "a character that YAML does not allow, U+%04X", e.getCodePoint()),
+                "printable text",
+                Optional.empty());
+    }
+
     private static Fault syntax(String text, MarkedYAMLException e) {
         Mark mark = e.getProblemMark() == null ? e.getContextMark() : e.getProblemMark();
         int line = mark == null ? 0 : mark.getLine() + 1;
@@ -189,7 +199,17 @@ final class TreeReader {
         return tab
                 ? new Fault(
                         line, column, "", "a tab character", "spaces: YAML indents with spaces only", Optional.empty())
-                : new Fault(line, column, "", "not valid YAML: " + problem, "", Optional.empty());
+                : new Fault(line, column, "", "not valid YAML: " + inWords(problem), "", Optional.empty());
+    }
+
+    /** What the parser calls a token, as people call it. */
+    private static String inWords(String problem) {
+        return problem.replace("<scalar>", "a further word: is a bracket or a comma missing before it?")
+                .replace("<block end>", "the end of this part")
+                .replace("<document end>", "the end of the file")
+                .replace("<stream end>", "the end of the file")
+                .replace("<block mapping start>", "a key")
+                .replace("<block sequence start>", "a list");
     }
 
     private static char characterAt(String text, Mark mark) {

@@ -9,6 +9,7 @@ import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.LeakCoefficient;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Unit;
@@ -235,6 +236,14 @@ final class TubingBinder {
     private boolean bendsFit(Run run, Tube tube, Section section) {
         try {
             return RunGeometry.of(run, tube).straight().metres() >= 0;
+        } catch (OutOfRangeException noSuchBend) {
+            boolean radius = noSuchBend.symbol().equals("r/D");
+            faults.add(
+                    section.span(),
+                    section.path(),
+                    String.valueOf(noSuchBend.getMessage()),
+                    radius ? "a \"bend radius\" of 0.5 to 100 bores" : "corners that turn by less than 180°");
+            return false;
         } catch (IllegalArgumentException doesNotFit) {
             String message = String.valueOf(doesNotFit.getMessage());
             faults.add(

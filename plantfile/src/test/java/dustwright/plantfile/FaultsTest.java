@@ -27,6 +27,62 @@ class FaultsTest {
     }
 
     @Test
+    void a_sign_that_steers_a_terminal_is_shown_as_what_it_is_wherever_it_stands() {
+        String text = GOOD.replaceFirst("altitude: 120 m", "\"alti\\\\e[31mtude\": 120 m");
+        assertThat(text).isNotEqualTo(GOOD);
+        assertThat(faults(text))
+                .isNotEmpty()
+                .allSatisfy(fault -> assertThat(fault.text()).doesNotContain("\u001B"))
+                .anySatisfy(fault -> assertThat(fault.text()).contains("site.alti<U+001B>[31mtude"));
+    }
+
+    @Test
+    void a_character_that_yaml_refuses_is_told_with_its_place() {
+        assertThat(faults(GOOD.replaceFirst("altitude", "alti\u0000tude")))
+                .singleElement()
+                .satisfies(fault -> {
+                    assertThat(fault.text()).contains("U+0000");
+                    assertThat(fault.line())
+                            .isEqualTo(1
+                                    + (int) GOOD.substring(0, GOOD.indexOf("altitude"))
+                                            .lines()
+                                            .count()
+                                    - 1);
+                    assertThat(fault.column()).isGreaterThan(1);
+                });
+    }
+
+    @Test
+    void an_id_whose_description_is_wrong_is_not_reported_as_missing_too() {
+        assertThat(faults(GOOD.replaceFirst("J1: \\[4.5, 2, 6\\]", "J1: [4.5, 2, up]")))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.path()).startsWith("points.J1"));
+    }
+
+    @Test
+    void an_id_used_twice_is_not_reported_as_tubing_that_leads_nowhere_too() {
+        assertThat(faults(GOOD.replaceFirst("J1: \\[4.5, 2, 6\\]", "J1: [4.5, 2, 6]\n  A1: [1, 1, 1]")))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.text()).contains("is already the id at points.A1"));
+    }
+
+    @Test
+    void a_held_pressure_that_is_refused_is_not_reported_as_missing_too() {
+        String text = """
+                dustwright: 1
+                plant: {name: Two points, units: si}
+                site: {altitude: 0 m, temperature: 20 degC, humidity: 0 %}
+                tubes: {T: {bore: 60 mm}}
+                points: {A: {}, B: {}}
+                runs: {R: {from: A, to: B, tube: T, length: 10 m}}
+                held: {A: {pressure: 65 psig}, B: {supply: -1 kg/s}}
+                """;
+        assertThat(faults(text))
+                .isNotEmpty()
+                .allSatisfy(fault -> assertThat(fault.path()).startsWith("held."));
+    }
+
+    @Test
     void a_name_with_a_sign_that_turns_or_steers_the_text_after_it_is_refused() {
         for (String sign : List.of("\\u202E", "\\e", "\\u2066")) {
             String text = GOOD.replaceFirst("name: [^,]*,", "name: \"Ha" + sign.replace("\\", "\\\\") + "ll\",");
@@ -67,6 +123,17 @@ class FaultsTest {
                 // a wye that enters nothing
                 "length: 24 m, k: 1.2     | length: 24 m, k: 1.2, wye: 45 deg | no run goes on from REC, where run M1 ends | drawn toward the junction",
                 "D1: {from: A1, to: J1    | D1: {from: J1, to: A1     | no run goes on from A1, where run D1 ends         | drawn toward the junction",
+                // a pressure held at a point, and where runs end
+                "runs:                    | held: {J1: {pressure: 65 psig}}~runs:   | psig is counted from the barometer upward | 79.7 psi abs",
+                "runs:                    | held: {J1: {vacuum: 6 psig}}~runs:      | psig is counted from the barometer upward | 12 inHg for a vacuum",
+                "to: REC, tube: T3        | to: air, tube: T3         | \"air\" is where a run may start, not where it ends | held at the site's barometer",
+                "J1: [4.5, 2, 6]          | J1: [4.5, 2, 6]~  CAP: {} | no run touches point CAP                          | a run from or to it",
+                // bends
+                "bend radius: 300 mm      | bend radius: 4900 mm      | r/D = 103.162 is outside                          | 0.5 to 100 bores",
+                "bend radius: 300 mm      | bend radius: 3 m          | the bends at the ends of stretch 2 need 3 m of its 2 m | bends that fit",
+                "via: [[9, 2, 6]]         | via: [[9, 2, 6], [9, 2, 4]] | it turns back on itself at the end of stretch 1 | bends that fit",
+                // ranges in the unit that was typed
+                "set: 8.5 inHg            | set: 40 inHg              | outside what is sensible here                     | 0.01 kPa to 100 kPa (0.002953 to 29.53 inHg)",
                 // absurd sizes
                 "length: 25 ft            | length: 250 ft            | outside what is sensible                          | 0.5 m to 60 m",
                 "bend radius: 300 mm      | bend radius: -300 mm      | outside what is sensible                          | 5 mm to 5 m",
@@ -189,7 +256,8 @@ class FaultsTest {
     void a_spoilt_file_names_place_reason_and_remedy(String good, String spoilt, String message, String remedy) {
         assertThat(GOOD).contains(good);
         String text = GOOD.replaceFirst(
-                java.util.regex.Pattern.quote(good), java.util.regex.Matcher.quoteReplacement(nothing(spoilt)));
+                java.util.regex.Pattern.quote(good),
+                java.util.regex.Matcher.quoteReplacement(nothing(spoilt).replace("~", "\n")));
         List<Fault> faults = faults(text);
         assertThat(faults).anySatisfy(fault -> {
             assertThat(fault.text()).contains(message).contains(nothing(remedy));

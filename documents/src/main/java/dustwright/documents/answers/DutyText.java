@@ -186,5 +186,8 @@ final class DutyText {
             table.row(Lines.plain(node.id()), plain(node.pressure()), plain(node.vacuum()));
         }
         lines.gap().table(table);
+        if (duty.nodes().stream().anyMatch(node -> node.vacuum().pascals() < 0)) {
+            lines.text("  ", "Below zero: above the barometer.");
+        }
     }
 }

@@ -6,6 +6,7 @@ import dustwright.documents.report.Digest;
 import dustwright.documents.report.Verdict;
 import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
+import dustwright.documents.writing.StepFigures;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.OneUserVelocity;
 import dustwright.engine.StateAnswer;
@@ -191,7 +192,10 @@ public final class TextAnswers {
     }
 
     private void solved(StateAnswer answer) {
-        lines.head("Set " + answer.state().name() + ": " + Wording.openInlets(answer.state()));
+        lines.head(
+                study.plant().inlets().isEmpty()
+                        ? "As held and fed; the plant has no inlets"
+                        : "Set " + answer.state().name() + ": " + Wording.openInlets(answer.state()));
         if (answer.duty() instanceof Outcome.NotSolved<DutyPoint> not) {
             lines.text("  ", "No answer. " + not.why());
         } else if (answer.duty() instanceof Outcome.Solved<DutyPoint> solved) {
@@ -248,12 +252,13 @@ public final class TextAnswers {
 
     private void step(int n, Step step) {
         lines.head(n + ". " + step.equation() + "   " + step.formula());
+        StepFigures figures = new StepFigures(step);
         for (Term input : step.inputs()) {
-            lines.text("     ", input.symbol() + " = " + Show.si(input.value()) + "   " + input.meaning());
+            lines.text("     ", input.symbol() + " = " + figures.input(input) + "   " + input.meaning());
         }
         Term result = step.result();
         String reader = show.full(result.value());
-        String si = Show.si(result.value());
+        String si = figures.result();
         lines.text(
                 "   ",
                 "→ " + result.symbol() + " = " + si + (reader.equals(si) ? "" : " (" + reader + ")") + "   "

@@ -1,11 +1,12 @@
 package dustwright.documents.control;
 
+import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.Wording;
 import dustwright.engine.interlock.DeviceFault;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Property;
 import dustwright.engine.interlock.Story;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -18,17 +19,25 @@ public final class ProofText {
                     + " design aid: the risk assessment sets what must be reached, and tests on the finished panel show whether it is. Local code,"
                     + " the authority having jurisdiction and a licensed engineer decide.";
 
+    private static final int NARROWEST = 60;
+    private static final String FURTHER = "  ";
+
     private final StringBuilder text = new StringBuilder();
 
-    private ProofText() {}
+    private final int width;
+
+    private ProofText(int width) {
+        this.width = Math.max(width, NARROWEST);
+    }
 
     /**
      * The proof in lines.
      *
      * @param logic whether each property is also printed in logic
+     * @param width signs in a line
      */
-    public static String of(Proof proof, boolean logic) {
-        ProofText writer = new ProofText();
+    public static String of(Proof proof, boolean logic, int width) {
+        ProofText writer = new ProofText(width);
         writer.head(proof);
         for (Property.Kind kind : Property.Kind.values()) {
             writer.kind(proof, kind, logic);
@@ -40,8 +49,8 @@ public final class ProofText {
     }
 
     /** The table of device faults in lines. */
-    public static String faults(Map<DeviceFault, Set<String>> table) {
-        ProofText writer = new ProofText();
+    public static String faults(Map<DeviceFault, Set<String>> table, int width) {
+        ProofText writer = new ProofText(width);
         writer.line("");
         writer.line("One device breaks at any time and stays broken: what it defeats, and how it is noticed");
         table.forEach((fault, lost) -> {
@@ -54,15 +63,10 @@ public final class ProofText {
 
     private void head(Proof proof) {
         line(proof.sequence().title());
-        line(String.format(
-                Locale.ROOT,
-                "%,d states, all of them visited; %,d scans carried out; up to %d event%s and %d bad contact%s in one scan",
-                proof.states(),
-                proof.scans(),
-                proof.mostEvents(),
-                proof.mostEvents() == 1 ? "" : "s",
-                proof.mostBad(),
-                proof.mostBad() == 1 ? "" : "s"));
+        line(grouped(proof.states()) + " states, all of them visited; " + grouped(proof.scans())
+                + " scans carried out; up to "
+                + Wording.counted(proof.mostEvents(), "event", "events") + " and "
+                + Wording.counted(proof.mostBad(), "bad contact", "bad contacts") + " in one scan");
         long hold = proof.verdicts().stream().filter(Proof.Verdict::holds).count();
         line(hold + " of " + proof.verdicts().size() + " properties hold");
     }
@@ -116,7 +120,25 @@ public final class ProofText {
         }
     }
 
+    /** A count in thousands as on paper, with a space a terminal shows. */
+    private static String grouped(long count) {
+        return Figures.count(count).replace('\u202F', ' ');
+    }
+
+    /** A line wrapped at spaces; what follows is set in a little further than its beginning. */
     private void line(String line) {
-        text.append(line).append('\n');
+        String indent = " ".repeat(line.length() - line.stripLeading().length());
+        StringBuilder out = new StringBuilder(indent);
+        boolean empty = true;
+        for (String word : line.stripLeading().split(" ", -1)) {
+            if (!empty && out.length() + 1 + word.length() > width) {
+                text.append(out.toString().stripTrailing()).append('\n');
+                out = new StringBuilder(indent).append(FURTHER);
+                empty = true;
+            }
+            out.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        text.append(out.toString().stripTrailing()).append('\n');
     }
 }

@@ -3,6 +3,7 @@ package dustwright.documents.report;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
+import dustwright.documents.writing.StepFigures;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
@@ -151,20 +152,24 @@ final class FindingPages {
             Element numbers = Element.of("span")
                     .add(Element.of("span", "formula", step.formula()), Element.of("br"))
                     .add(Element.of("span", "cap", inputs(step)));
-            table.row(step.equation(), numbers, result(step.result()), Parts.source(step.source()));
+            table.row(step.equation(), numbers, result(step), Parts.source(step.source()));
         }
         return table.element("steps");
     }
 
     private String inputs(Step step) {
+        StepFigures figures = new StepFigures(step);
         return step.inputs().stream()
-                .map(t -> t.symbol() + " = " + Show.si(t.value()) + " (" + t.meaning() + ")")
+                .map(t -> t.symbol() + " = " + figures.input(t) + " (" + t.meaning() + ")")
                 .collect(Collectors.joining("; "));
     }
 
-    private Element result(Term result) {
+    private Element result(Step step) {
+        Term result = step.result();
         return Element.of("span")
-                .add(Element.of("b").with("class", "value").text(result.symbol() + " = " + Show.si(result.value())))
+                .add(Element.of("b")
+                        .with("class", "value")
+                        .text(result.symbol() + " = " + new StepFigures(step).result()))
                 .add(Element.of("br"), Element.of("span", "cap", result.meaning()));
     }
 }

@@ -165,9 +165,9 @@ public final class Show {
         return full(FreeAirFlow.of(air));
     }
 
-    /** In SI with five figures, as it stands in a calculation. */
-    public static String si(Quantity quantity) {
-        return joined(Figures.significant(quantity.si(), 5), quantity.siSymbol());
+    /** In SI with so many figures, as it stands in a calculation. */
+    static String si(Quantity quantity, int figures) {
+        return joined(Figures.significant(quantity.si(), figures), quantity.siSymbol());
     }
 
     /** A margin in per cent, signed, with as many decimals as it needs to fall in its class as printed. */

@@ -14,6 +14,7 @@ public final class QuantityText {
             "\\s*(?:([0-9]{1,4})[ -])?\\s*([0-9]{1,4})/([0-9]{1,4})(?![0-9.])\\s*(.*)|\\s*([-+]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]{1,3})?)\\s*(.*)",
             Pattern.DOTALL);
     private static final int LONGEST = 80;
+    private static final double STANDARD_BAROMETER_Pa = 101_325;
 
     private static final List<Dimension> NEVER_NEGATIVE = List.of(
             Dimension.ABSOLUTE_PRESSURE,
@@ -99,7 +100,7 @@ public final class QuantityText {
                 return quantity(number, unit.get());
             }
         }
-        Optional<Read.Bad> ambiguous = ambiguous(unitText);
+        Optional<Read.Bad> ambiguous = ambiguous(number, unitText, expected);
         if (ambiguous.isPresent()) {
             return ambiguous.get();
         }
@@ -125,7 +126,7 @@ public final class QuantityText {
         return quantity instanceof Price price ? price.in(currency) : quantity;
     }
 
-    private static Optional<Read.Bad> ambiguous(String unitText) {
+    private static Optional<Read.Bad> ambiguous(double number, String unitText, List<Dimension> expected) {
         String plain = Units.spelling(unitText).toLowerCase(Locale.ROOT);
         return switch (plain) {
             case "cfm", "ft3/min", "[cft_i]/min" ->
@@ -135,11 +136,25 @@ public final class QuantityText {
                         Optional.of("scfm for free air, acfm for actual flow")));
             case "psig", "barg", "kpag", "inhgg" ->
                 Optional.of(new Read.Bad(
-                        unitText
-                                + " is counted from the barometer upward; a vacuum is written as a positive number below it",
-                        Optional.of("for example 12 inHg for a vacuum, 80 kPa abs for an absolute pressure")));
+                        unitText + " is counted from the barometer upward"
+                                + (expected.contains(Dimension.ABSOLUTE_PRESSURE)
+                                        ? "; a pressure is entered from perfect vacuum"
+                                        : "; a vacuum is written as a positive number below it"),
+                        expected.contains(Dimension.ABSOLUTE_PRESSURE)
+                                ? absolute(number, plain)
+                                : Optional.of(
+                                        "for example 12 inHg for a vacuum, 80 kPa abs for an absolute pressure")));
             default -> Optional.empty();
         };
+    }
+
+    /** The same pressure from perfect vacuum, at the standard barometer. */
+    private static Optional<String> absolute(double number, String gauge) {
+        String symbol =
+                gauge.equals("kpag") ? "kPa" : gauge.equals("inhgg") ? "inHg" : gauge.substring(0, gauge.length() - 1);
+        return Units.find(symbol, Dimension.PRESSURE_DIFFERENCE)
+                .map(unit -> plain(Math.round((number + unit.fromSi(STANDARD_BAROMETER_Pa)) * 10) / 10.0) + " " + symbol
+                        + " abs, with a barometer of 101.325 kPa; add the site's own");
     }
 
     private static Read wrongKind(double number, Unit found, List<Dimension> expected) {

@@ -82,12 +82,24 @@ final class ChangeLines {
         inputs.add(new Term("m", "dust a container takes", new Mass(line.container_kg())));
         inputs.add(new Term("t_c", "time of a change", new Duration(line.change_s())));
         inputs.add(new Term("weeks", "gone through", new Ratio(flow.weeks())));
+        counted(inputs);
         return new Step(
                 "DIS-3",
-                "d(receiver)/dt = in − out, d(container)/dt = out, straight from event to event",
+                "dR/dt = in − out, dC/dt = out, followed from event to event: a count over the weeks, no single formula",
                 inputs,
                 new Term("result", meaning, value),
                 EVENTS);
+    }
+
+    /** What was counted in the weeks gone through; any figure of a week is one of these over the weeks. */
+    private void counted(List<Term> inputs) {
+        inputs.add(
+                new Term("n_change", "changes counted", new Ratio(flow.changes().size())));
+        inputs.add(new Term("n_high", "times the receiver reached its high level", new Ratio(flow.highLevels())));
+        inputs.add(new Term("t_change", "waited for changes", new Duration(flow.waitedForChange_s())));
+        inputs.add(new Term("t_high", "waited for the receiver", new Duration(flow.waitedForLevel_s())));
+        inputs.add(new Term("m_asked", "dust there was to pick up", new Mass(flow.asked_kg())));
+        inputs.add(new Term("m_in", "dust that came in", new Mass(flow.collected_kg())));
     }
 
     private void figure(String what, String name, Quantity value, String meaning) {
@@ -155,11 +167,21 @@ final class ChangeLines {
                                 new Term("t_work", "work lost", work),
                                 new Term("users", "who vacuum at once", new Ratio(users)),
                                 new Term("t", "time they wait", new Duration(flow.waited_s() / flow.weeks())))));
-        figure(
+        Mass left = new Mass(Math.max(0, flow.asked_kg() - flow.collected_kg()) / flow.weeks());
+        writing.known(
                 "left",
                 "Dust left on the floor, a week",
-                new Mass(Math.max(0, flow.asked_kg() - flow.collected_kg()) / flow.weeks()),
-                "what the waiting time would have brought");
+                left,
+                List.of(
+                        events(new Mass(flow.collected_kg()), "dust that came in, all weeks"),
+                        step(
+                                "DIS-8",
+                                "m = (m_asked − m_in) / weeks",
+                                MASS_BALANCE,
+                                new Term("m", "what the waiting time would have brought", left),
+                                new Term("m_asked", "dust there was to pick up", new Mass(flow.asked_kg())),
+                                new Term("m_in", "dust that came in", new Mass(flow.collected_kg())),
+                                new Term("weeks", "gone through", new Ratio(flow.weeks())))));
     }
 
     // ---- the receiver during a change

@@ -69,7 +69,9 @@ final class HopperLines {
                         cone.outlet(),
                         new Limit<>(
                                 diameter(widest), widest.get(widest.size() - 1).source()),
-                        widest)));
+                        Writing.statedThen(
+                                Writing.stated("B_out", "outlet of the hopper", cone.outlet(), Source.entered()),
+                                widest))));
     }
 
     private static Length diameter(List<Step> steps) {

@@ -423,7 +423,9 @@ final class RotaryValveSheet {
                                 Side.AT_LEAST,
                                 throat,
                                 new Limit<>(least.result().value(), least.source()),
-                                List.of(least))));
+                                Writing.statedThen(
+                                        Writing.stated("B_in", "inlet opening of the valve", throat, Source.entered()),
+                                        List.of(least)))));
         build.tipGap()
                 .ifPresent(gap -> writing.words(
                         "tip-gap",

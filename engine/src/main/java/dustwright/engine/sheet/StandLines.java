@@ -170,7 +170,7 @@ final class StandLines {
                 Side.AT_LEAST,
                 room,
                 new Limit<>(top, GEOMETRY),
-                steps);
+                Writing.statedThen(Writing.stated("h_room", "headroom of the stand", room, Source.entered()), steps));
         bag.spout().ifPresent(spout -> {
             double gap_m = room.metres() - top.metres();
             if (gap_m >= 0) {

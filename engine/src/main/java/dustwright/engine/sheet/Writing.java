@@ -103,8 +103,23 @@ final class Writing {
                 .filter(entry -> entry.answer() instanceof Answer.Known known
                         && known.value().equals(value))
                 .findFirst()
-                .map(entry -> entry.derivation().steps())
+                .map(entry -> entry.derivation().steps().isEmpty()
+                        ? List.of(stated(
+                                "x", entry.name(), value, entry.derivation().limitSource()))
+                        : entry.derivation().steps())
                 .orElse(List.of());
+    }
+
+    /** A value that is as stated, and nothing to compute. */
+    static Step stated(String symbol, String name, Quantity value, Source source) {
+        return step("stated", symbol + " as stated", source, new Term(symbol, name, value));
+    }
+
+    /** A stated value, and the steps to what it is held against. */
+    static List<Step> statedThen(Step stated, List<Step> steps) {
+        List<Step> all = new ArrayList<>(List.of(stated));
+        all.addAll(steps);
+        return all;
     }
 
     static Step step(String equation, String formula, Source source, Term result, Term... inputs) {

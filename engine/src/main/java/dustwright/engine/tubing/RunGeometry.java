@@ -1,6 +1,8 @@
 package dustwright.engine.tubing;
 
 import dustwright.engine.quantity.Length;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -60,6 +62,10 @@ public record RunGeometry(Length developed, Length straight, List<Bend> bends, d
             double leg_m = corners.get(n - 1).distanceTo(corners.get(n)).metres();
             double angle_rad =
                     n + 1 < corners.size() ? turn_rad(corners.get(n - 1), corners.get(n), corners.get(n + 1)) : 0;
+            if (angle_rad > Math.PI - STRAIGHT_JOINT_rad) {
+                throw new IllegalArgumentException(
+                        "run " + run + ": it turns back on itself at the end of stretch " + n);
+            }
             boolean bend = angle_rad > STRAIGHT_JOINT_rad;
             double tangent_m = bend ? BendLoss.tangent_m(angle_rad, radius_m) : 0;
             double left_m = leg_m - tangentBefore_m - tangent_m;
@@ -77,6 +83,14 @@ public record RunGeometry(Length developed, Length straight, List<Bend> bends, d
         return new RunGeometry(new Length(developed_m), new Length(straight_m), bends, fittingsK);
     }
 
+    /** Metres to the millimetre. */
+    private static String millimetres(double length_m) {
+        return BigDecimal.valueOf(length_m)
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
     /** Change of direction at a corner [rad], 0 to π, by atan2 so that small and square angles keep their digits. */
     public static double turn_rad(Position before, Position corner, Position after) {
         double ax = corner.x_m() - before.x_m();
@@ -92,8 +106,8 @@ public record RunGeometry(Length developed, Length straight, List<Bend> bends, d
     }
 
     private static String doNotFit(String run, int stretch, double leg_m, double tangents_m) {
-        return "run " + run + ": the bends at the ends of stretch " + stretch + " need " + (float) tangents_m
-                + " m of its " + (float) leg_m
+        return "run " + run + ": the bends at the ends of stretch " + stretch + " need " + millimetres(tangents_m)
+                + " m of its " + millimetres(leg_m)
                 + " m from corner to corner; use a smaller bend radius or move the corners";
     }
 }

@@ -49,7 +49,7 @@ final class Amounts {
     static final Amount VACUUM = amount(Dimension.PRESSURE_DIFFERENCE, "0.01 kPa", "100 kPa", "7 inHg");
     static final Amount CURVE_VACUUM = amount(Dimension.PRESSURE_DIFFERENCE, "0 kPa", "100 kPa", "5 inHg");
     static final Amount LOSS_PRESSURE = amount(Dimension.PRESSURE_DIFFERENCE, "0 kPa", "30 kPa", "4 inH2O");
-    static final Amount ABSOLUTE = amount(Dimension.ABSOLUTE_PRESSURE, "1 kPa abs", "10 bar abs", "80 kPa abs");
+    static final Amount ABSOLUTE = amount(Dimension.ABSOLUTE_PRESSURE, "1 kPa abs", "100 bar abs", "80 kPa abs");
     static final Amount FREE_AIR = amount(Dimension.FREE_AIR_FLOW, "0.1 m3/h free", "100000 m3/h free", "100 scfm");
     static final Amount ACTUAL_FLOW = amount(Dimension.ACTUAL_FLOW, "1 m3/h", "100000 m3/h", "450 acfm");
     static final Amount CURVE_FLOW = amount(Dimension.ACTUAL_FLOW, "0 m3/h", "100000 m3/h", "300 acfm");

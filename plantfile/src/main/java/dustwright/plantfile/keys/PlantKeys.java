@@ -138,7 +138,10 @@ public final class PlantKeys {
                             "0.1 mm",
                             Source.commonPractice(),
                             "Roughness of the inside: 0.1 mm for a smooth bore, about 1 mm for a convoluted one (common practice, no source)."),
-                    Key.optional("friction", FRICTION, "Stated Darcy friction factor, instead of a roughness."),
+                    Key.optional(
+                            "friction",
+                            FRICTION,
+                            "Stated Darcy friction factor (four times Fanning's), instead of a roughness."),
                     Key.optional("corrugation", PITCH, "Pitch of annular corrugations, instead of a roughness.")),
             WALL);
 
