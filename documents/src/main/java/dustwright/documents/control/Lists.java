@@ -43,7 +43,7 @@ public final class Lists {
                 signals(sequence),
                 alarms(sequence),
                 times(sequence),
-                safetyFunctions());
+                safetyFunctions(sequence));
     }
 
     /** Inputs and outputs with their tags; letters after ISA-5.1. */
@@ -222,12 +222,16 @@ public final class Lists {
      * Safety functions with the level a risk of the stated kind would ask for, and what reaches it by the simplified method of ISO 13849-1. Severity,
      * exposure and avoidance are our assumption for a screening; bag-full and high-level stops protect product and plant and are not among them.
      */
-    public static Rows safetyFunctions() {
-        List<List<String>> rows = List.of(
-                function("Emergency stop", Severity.S2, Exposure.F1, Avoidance.P1),
-                function("Guard of the rotary valve", Severity.S2, Exposure.F1, Avoidance.P2),
-                function("No start without a deliberate START", Severity.S2, Exposure.F1, Avoidance.P1),
-                function("Vacuum relief", Severity.S1, Exposure.F2, Avoidance.P1));
+    public static Rows safetyFunctions(Sequence sequence) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(function("Emergency stop", Severity.S2, Exposure.F1, Avoidance.P1));
+        for (Sequence.Input input : sequence.inputs()) {
+            if (input.name().equals("guard_shut")) {
+                rows.add(function(capital(input.words()), Severity.S2, Exposure.F1, Avoidance.P2));
+            }
+        }
+        rows.add(function("No start without a deliberate START", Severity.S2, Exposure.F1, Avoidance.P1));
+        rows.add(function("Vacuum relief", Severity.S1, Exposure.F2, Avoidance.P1));
         return new Rows(
                 "Safety functions",
                 "A screening by the simplified method of ISO 13849-1: the risk assessment sets the level, a validation on the finished panel"
@@ -240,6 +244,10 @@ public final class Lists {
                         "Reached by (category, diagnostic coverage, MTTFd)",
                         "Reached here"),
                 rows);
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static List<String> function(String name, Severity severity, Exposure exposure, Avoidance avoidance) {

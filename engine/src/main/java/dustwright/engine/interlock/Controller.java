@@ -23,7 +23,7 @@ public final class Controller {
     private final Sequence sequence;
     private final ScanProgram program;
     private final Map<String, Integer> places = new HashMap<>();
-    private final List<Line> lines = new ArrayList<>();
+    private final List<ScanLine> lines = new ArrayList<>();
     private final int firstScanPlace;
     private boolean[] values = new boolean[64];
     private boolean[] before = new boolean[64];
@@ -100,7 +100,7 @@ public final class Controller {
         }
         System.arraycopy(values, 0, before, 0, values.length);
         values[firstScanPlace] = firstScan;
-        for (Line line : lines) {
+        for (ScanLine line : lines) {
             line.carryOut(values, sinceLast_ms);
         }
         changed = firstScan || !java.util.Arrays.equals(before, values);
@@ -118,7 +118,7 @@ public final class Controller {
      */
     public long quiet_ms() {
         long quiet_ms = changed ? 0 : Long.MAX_VALUE;
-        for (Line line : lines) {
+        for (ScanLine line : lines) {
             quiet_ms = Math.min(quiet_ms, line.quiet_ms(values));
         }
         return quiet_ms;
@@ -131,7 +131,7 @@ public final class Controller {
                 values[placeOf(statement.name())] = program.startOn().contains(statement.name());
             }
         }
-        lines.forEach(Line::forget);
+        lines.forEach(ScanLine::forget);
         firstScan = true;
     }
 
@@ -171,26 +171,26 @@ public final class Controller {
                 .toList();
     }
 
-    private Line line(Statement statement) {
+    private ScanLine line(Statement statement) {
         int to = placeOf(statement.name());
         if (statement instanceof Statement.Assign assign) {
-            return new Assigning(to, term(assign.value()));
+            return new ScanLine.Assigning(to, term(assign.value()));
         }
         if (statement instanceof Statement.Delay delay) {
-            return new Timing(to, term(delay.run()), term(delay.run()).inverted(), time_ms(delay.timer()));
+            return new ScanLine.Timing(to, term(delay.run()), term(delay.run()).inverted(), time_ms(delay.timer()));
         }
         if (statement instanceof Statement.Sum sum) {
-            return new Timing(to, term(sum.run()), term(sum.forget()), time_ms(sum.timer()));
+            return new ScanLine.Timing(to, term(sum.run()), term(sum.forget()), time_ms(sum.timer()));
         }
         Statement.Count count = (Statement.Count) statement;
-        return new Counting(to, term(count.event()), term(count.forget()), count.limit());
+        return new ScanLine.Counting(to, term(count.event()), term(count.forget()), count.limit());
     }
 
     private long time_ms(String timer) {
         return Math.round(1000 * sequence.timer(timer).time_s());
     }
 
-    private Term term(Expr expr) {
+    private ScanLine.Term term(Expr expr) {
         if (expr instanceof Expr.Constant constant) {
             return values -> constant.value();
         }
@@ -202,129 +202,14 @@ public final class Controller {
             return term(not.of()).inverted();
         }
         boolean all = expr instanceof Expr.And;
-        Term[] terms = expr.terms().stream().map(this::term).toArray(Term[]::new);
+        ScanLine.Term[] terms = expr.terms().stream().map(this::term).toArray(ScanLine.Term[]::new);
         return values -> {
-            for (Term term : terms) {
+            for (ScanLine.Term term : terms) {
                 if (term.of(values) != all) {
                     return !all;
                 }
             }
             return all;
         };
-    }
-
-    /** A condition ready to be asked. */
-    private interface Term {
-        boolean of(boolean[] values);
-
-        default Term inverted() {
-            return values -> !of(values);
-        }
-    }
-
-    /** A line ready to be carried out. */
-    private abstract static class Line {
-        final int to;
-
-        Line(int to) {
-            this.to = to;
-        }
-
-        abstract void carryOut(boolean[] values, long sinceLast_ms);
-
-        void forget() {}
-
-        /** Time for which it stays as it is while what it reads stays as it is [ms]. */
-        long quiet_ms(boolean[] values) {
-            return Long.MAX_VALUE;
-        }
-    }
-
-    private static final class Assigning extends Line {
-        private final Term value;
-
-        Assigning(int to, Term value) {
-            super(to);
-            this.value = value;
-        }
-
-        @Override
-        void carryOut(boolean[] values, long sinceLast_ms) {
-            values[to] = value.of(values);
-        }
-    }
-
-    /** Time counts from the scan in which the condition is first true. */
-    private static final class Timing extends Line {
-        private final Term run;
-        private final Term forget;
-        private final long time_ms;
-        private long counted_ms;
-        private boolean ran;
-
-        Timing(int to, Term run, Term forget, long time_ms) {
-            super(to);
-            this.run = run;
-            this.forget = forget;
-            this.time_ms = time_ms;
-        }
-
-        @Override
-        void carryOut(boolean[] values, long sinceLast_ms) {
-            boolean runs = run.of(values);
-            if (forget.of(values)) {
-                counted_ms = 0;
-                ran = false;
-            } else {
-                counted_ms = Math.min(time_ms, counted_ms + (runs && ran ? sinceLast_ms : 0));
-                ran = runs;
-            }
-            values[to] = !forget.of(values) && counted_ms >= time_ms;
-        }
-
-        @Override
-        void forget() {
-            counted_ms = 0;
-            ran = false;
-        }
-
-        @Override
-        long quiet_ms(boolean[] values) {
-            return ran && counted_ms < time_ms ? time_ms - counted_ms : Long.MAX_VALUE;
-        }
-    }
-
-    private static final class Counting extends Line {
-        private final Term event;
-        private final Term forget;
-        private final int limit;
-        private int counted;
-
-        Counting(int to, Term event, Term forget, int limit) {
-            super(to);
-            this.event = event;
-            this.forget = forget;
-            this.limit = limit;
-        }
-
-        @Override
-        void carryOut(boolean[] values, long sinceLast_ms) {
-            if (forget.of(values)) {
-                counted = 0;
-            } else if (event.of(values)) {
-                counted = Math.min(limit, counted + 1);
-            }
-            values[to] = counted >= limit;
-        }
-
-        @Override
-        void forget() {
-            counted = 0;
-        }
-
-        @Override
-        long quiet_ms(boolean[] values) {
-            return counted < limit && event.of(values) ? 0 : Long.MAX_VALUE;
-        }
     }
 }
