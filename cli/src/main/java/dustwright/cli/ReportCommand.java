@@ -76,7 +76,7 @@ final class ReportCommand implements Callable<Integer> {
         Plant plant = reading.plant();
         UnitSystem system = units == null ? reading.units() : OutputOptions.units(units);
         PaperSize size = paper(system);
-        Study study = Asking.study(plant, states, spec.commandLine().getErr()).withCurves();
+        Study study = Asking.study(plant, states, spec.commandLine().getErr(), Study::withSheetsAndCurves);
         Report report = Report.of(
                 study, new Show(system), new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION));
         try {

@@ -11,6 +11,7 @@ import dustwright.engine.PressureProfile;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.States;
 import dustwright.engine.Study;
+import dustwright.engine.Trial;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
@@ -138,6 +139,34 @@ class ExamplesTest {
     }
 
     /** The report draws them; where they cross is where the network was solved, but for the chords between seventeen points. */
+    /** As the head of its file says: the bleed carries the far stretch but starves three users. */
+    @Test
+    void in_the_room_with_one_main_a_bleed_raises_the_velocity_and_starves_the_tools() {
+        Study study = study("bakery-one-main").withCurves();
+        Trial bleed = study.trials().stream()
+                .filter(t -> t.change() instanceof Trial.Change.OpenBleed)
+                .findFirst()
+                .orElseThrow();
+        assertThat(bleed.run()).isEqualTo("HP1");
+        Finding before = study.worstFirst().get(0);
+        assertThat(bleed.there().orElseThrow().margin()).isGreaterThan(before.margin());
+        assertThat(bleed.tightest().orElseThrow().code()).isEqualTo(FindingCode.TOOL_FLOW);
+        assertThat(bleed.tightest().orElseThrow().fails()).isTrue();
+    }
+
+    /** Opened at its slowest run, the ring is a tree: all air of the one user passes the drop and one side of the main. */
+    @Test
+    void the_ring_opened_where_it_is_slowest_carries_the_dust_of_that_user() {
+        List<Trial> trials = study("supplement-ring").withCurves().trials();
+        assertThat(trials).extracting(Trial::change).containsExactly(new Trial.Change.OpenLoop());
+        assertThat(trials.get(0).there().orElseThrow().holds()).isTrue();
+    }
+
+    @Test
+    void nothing_is_tried_where_no_dust_settles() {
+        assertThat(study("bakery").withCurves().trials()).isEmpty();
+    }
+
     /** In a loop main the largest flow is not the way past the slowest run. */
     @ParameterizedTest
     @MethodSource("stated")

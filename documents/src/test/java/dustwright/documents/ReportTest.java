@@ -50,7 +50,7 @@ final class ReportTest {
                 .contains("Velocity with one user")
                 .contains("the slowest stretch is run MA1")
                 .contains("2 assumptions, 1 override")
-                .contains("What would help:")
+                .contains("What would help at run MA1:")
                 .contains("No answer for set all closed, filter dirty.")
                 .contains("not yet checked");
     }

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -28,6 +29,7 @@ import java.util.stream.Stream;
  * @param oneUser slowest one-user velocity per run that carries dust, in the order of the plant file; empty if no single user was asked
  * @param charts system against producer, one per station, in the state with the worst margin; empty until {@link #withCurves()}
  * @param profiles along the path of the open inlet with the worst margin; empty until {@link #withCurves()}
+ * @param trials what one change would do where dust settles worst; empty until {@link #withCurves()}
  * @param sheets what each piece of equipment comes to; empty until {@link #withSheets()}
  * @param weeks the dust's way over ordinary weeks, by station where it is known; empty until {@link #withSheets()}
  */
@@ -37,12 +39,13 @@ public record Study(
         List<OneUserVelocity> oneUser,
         List<OperatingChart> charts,
         List<PressureProfile> profiles,
+        List<Trial> trials,
         List<Sheet> sheets,
         List<DustWeek> weeks) {
     /** Fewer states than this are not worth a thread of their own. */
     private static final int LEAST_SHARE = 16;
 
-    /** A study in which no week of a station was gone through. */
+    /** A study in which nothing was tried and no week of a station gone through. */
     public Study(
             Plant plant,
             List<StateAnswer> states,
@@ -50,7 +53,7 @@ public record Study(
             List<OperatingChart> charts,
             List<PressureProfile> profiles,
             List<Sheet> sheets) {
-        this(plant, states, oneUser, charts, profiles, sheets, List.of());
+        this(plant, states, oneUser, charts, profiles, List.of(), sheets, List.of());
     }
 
     public Study {
@@ -58,6 +61,7 @@ public record Study(
         oneUser = List.copyOf(oneUser);
         charts = List.copyOf(charts);
         profiles = List.copyOf(profiles);
+        trials = List.copyOf(trials);
         sheets = List.copyOf(sheets);
         weeks = List.copyOf(weeks);
     }
@@ -128,6 +132,7 @@ public record Study(
                 oneUser,
                 worst.map(w -> OperatingChart.of(plant, w)).orElse(List.of()),
                 worst.map(w -> PressureProfile.of(plant, w)).orElse(List.of()),
+                worst.map(w -> Trial.of(plant, w)).orElse(List.of()),
                 sheets,
                 weeks);
     }
@@ -141,7 +146,24 @@ public record Study(
         List<DustWeek> weeks = plant.stations().stream()
                 .flatMap(station -> DustWeek.of(plant, station, ways).stream())
                 .toList();
-        return new Study(plant, states, oneUser, charts, profiles, Sheets.of(plant, solved, ways, weeks), weeks);
+        return new Study(
+                plant, states, oneUser, charts, profiles, trials, Sheets.of(plant, solved, ways, weeks), weeks);
+    }
+
+    /** The same study with both, found side by side. */
+    public Study withSheetsAndCurves() {
+        CompletableFuture<Study> curves = CompletableFuture.supplyAsync(this::withCurves);
+        Study sheets = withSheets();
+        Study drawn = curves.join();
+        return new Study(
+                plant,
+                states,
+                oneUser,
+                drawn.charts(),
+                drawn.profiles(),
+                drawn.trials(),
+                sheets.sheets(),
+                sheets.weeks());
     }
 
     /** Where the dust goes in the sets of the plant file, which need not be those asked. */

@@ -1,6 +1,7 @@
 package dustwright.documents.drawing;
 
 import dustwright.documents.writing.Element;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -39,11 +40,39 @@ public record Scene(double width, double height, String title, List<Layer> layer
                 .with("font-family", FACE)
                 .add(Element.of("title").text(title));
         for (Layer layer : layers) {
-            svg.add(Element.of("g")
-                    .with("data-layer", layer.name())
-                    .addAll(layer.shapes().stream().map(Scene::element).toList()));
+            svg.add(Element.of("g").with("data-layer", layer.name()).addAll(elements(layer.shapes())));
         }
         return svg;
+    }
+
+    /** One element each, but one for all lines in a row that look the same: a plant has hundreds of them. */
+    private static List<Element> elements(List<Shape> shapes) {
+        List<Element> elements = new ArrayList<>();
+        for (int from = 0; from < shapes.size(); ) {
+            int to = from + 1;
+            while (to < shapes.size() && alike(shapes.get(from), shapes.get(to))) {
+                to++;
+            }
+            elements.add(to == from + 1 ? element(shapes.get(from)) : together(shapes.subList(from, to)));
+            from = to;
+        }
+        return elements;
+    }
+
+    private static boolean alike(Shape a, Shape b) {
+        return a instanceof Shape.Path one
+                && b instanceof Shape.Path other
+                && !one.closed()
+                && !other.closed()
+                && one.line().equals(other.line())
+                && one.fill().equals(Ink.NONE)
+                && other.fill().equals(Ink.NONE);
+    }
+
+    private static Element together(List<Shape> alike) {
+        String outlines = alike.stream().map(s -> outline((Shape.Path) s)).collect(Collectors.joining());
+        Shape.Path first = (Shape.Path) alike.get(0);
+        return drawn(Element.of("path").with("d", outlines), first.line(), first.fill());
     }
 
     /** The drawing as a file of its own. */

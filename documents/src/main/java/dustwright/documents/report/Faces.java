@@ -8,6 +8,7 @@ import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -42,24 +43,27 @@ final class Faces {
 
     /** Rules of a style sheet that carry both weights inside, cut down to the signs a text uses. */
     static String embedded(CharSequence text) {
-        Set<Integer> signs = new HashSet<>();
-        text.codePoints().forEach(signs::add);
-        for (int sign = ' '; sign <= '~'; sign++) {
-            signs.add(sign);
-        }
-        return rule("normal", regular(), signs) + rule("bold", bold(), signs);
+        return rule("normal", subset(regular(), text)) + rule("bold", subset(bold(), text));
     }
 
-    private static String rule(String weight, InputStream face, Set<Integer> signs) {
+    private static String rule(String weight, byte[] face) {
+        return "@font-face { font-family: \"" + FAMILY + "\"; font-weight: " + weight
+                + "; src: url(data:font/ttf;base64," + Base64.getEncoder().encodeToString(face)
+                + ") format(\"truetype\"); }\n";
+    }
+
+    /** A face with the signs of a text and the plain ones, without tables that set scripts and ligatures. */
+    static byte[] subset(InputStream face, CharSequence text) {
         try (face;
                 TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(face.readAllBytes()))) {
             TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
+            Set<Integer> signs = new HashSet<>();
+            text.codePoints().forEach(signs::add);
+            IntStream.rangeClosed(' ', '~').forEach(signs::add);
             subsetter.addAll(signs);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             subsetter.writeToStream(out);
-            return "@font-face { font-family: \"" + FAMILY + "\"; font-weight: " + weight
-                    + "; src: url(data:font/ttf;base64," + Base64.getEncoder().encodeToString(out.toByteArray())
-                    + ") format(\"truetype\"); }\n";
+            return out.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

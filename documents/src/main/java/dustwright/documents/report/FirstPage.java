@@ -6,16 +6,18 @@ import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.OneUserVelocity;
+import dustwright.engine.Trial;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Side;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What the trade looks for first: the verdict, velocity with one user piece by piece, what fails, what the page rests on. */
 final class FirstPage {
-    private static final int WORST_RUNS = 5;
+    private static final int WORST_RUNS = 3;
 
     private final Digest digest;
     private final Show show;
@@ -103,8 +105,7 @@ final class FirstPage {
                     .map(f -> "With most users on, set " + set + ", the slowest stretch is " + f.where() + ": "
                             + Wording.valueAndLimit(f, show) + " (" + Show.margin(f) + ").")
                     .orElse("With most users on, set " + set + ", no transport velocity is asked.");
-            page.add(Element.of("h2").text("Slowest stretch with most users on"));
-            page.add(Parts.paragraph("", sentence));
+            page.add(Parts.paragraph("after", sentence));
         });
     }
 
@@ -147,8 +148,21 @@ final class FirstPage {
         if (fails) {
             Finding worst = lettered.get(0).worst();
             page.add(Element.of("p")
-                    .add(Element.of("b").text("What would help: "))
+                    .add(Element.of("b").text("What would help at " + worst.where() + ": "))
                     .text(worst.code().remedy()));
+            trials(page);
+        }
+    }
+
+    private void trials(List<Element> page) {
+        List<Trial> trials = digest.study().trials();
+        if (!trials.isEmpty()) {
+            Trial first = trials.get(0);
+            String tried = trials.stream().map(t -> Wording.trial(t, show)).collect(Collectors.joining(" "));
+            page.add(Element.of("p")
+                    .add(Element.of("b").text("Tried: "))
+                    .text("one change for run " + first.run() + ", set " + first.state()
+                            + " solved once more, no other set. " + tried));
         }
     }
 

@@ -1,13 +1,12 @@
 package dustwright.documents.report;
 
-import com.openhtmltopdf.extend.FSSupplier;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.EnumSet;
 import java.util.Set;
@@ -38,7 +37,7 @@ public final class ReportPdf {
 
     /** Writes well-formed markup; the stream is left open. */
     static void write(String paper, OutputStream out) throws IOException {
-        PdfRendererBuilder builder = builder();
+        PdfRendererBuilder builder = builder(paper);
         builder.withHtmlContent(paper, null);
         builder.toStream(out);
         builder.run();
@@ -53,7 +52,7 @@ public final class ReportPdf {
 
     private static void loadWriter() {
         try {
-            PdfRendererBuilder builder = builder();
+            PdfRendererBuilder builder = builder("");
             builder.withHtmlContent("<html><body><p>x</p>" + SOME_DRAWING + "</body></html>", null);
             builder.toStream(OutputStream.nullOutputStream());
             builder.run();
@@ -62,17 +61,17 @@ public final class ReportPdf {
         }
     }
 
-    private static PdfRendererBuilder builder() {
+    private static PdfRendererBuilder builder(String text) {
         XRLog.setLoggingEnabled(false);
         LIBRARY.setLevel(Level.SEVERE);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useSVGDrawer(new BatikSVGDrawer());
-        face(builder, Faces::regular, NORMAL);
-        face(builder, Faces::bold, BOLD);
+        face(builder, Faces.subset(Faces.regular(), text), NORMAL);
+        face(builder, Faces.subset(Faces.bold(), text), BOLD);
         return builder;
     }
 
-    private static void face(PdfRendererBuilder builder, FSSupplier<InputStream> file, int weight) {
-        builder.useFont(file, Faces.FAMILY, weight, FontStyle.NORMAL, true, EVERYWHERE);
+    private static void face(PdfRendererBuilder builder, byte[] face, int weight) {
+        builder.useFont(() -> new ByteArrayInputStream(face), Faces.FAMILY, weight, FontStyle.NORMAL, true, EVERYWHERE);
     }
 }

@@ -1,5 +1,6 @@
 package dustwright.documents.writing;
 
+import dustwright.engine.Trial;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
@@ -231,6 +232,36 @@ public final class Wording {
             case COMMON_PRACTICE -> "practice";
             case OWN_READING -> "our reading";
         };
+    }
+
+    /** "Tube T2 (2 in) in this run alone: 21 m/s there, least 15.2 (+38 %); the set holds." */
+    public static String trial(Trial trial, Show show) {
+        String change = change(trial.change(), show);
+        if (trial.there().isEmpty() || trial.tightest().isEmpty()) {
+            return change + ": no answer.";
+        }
+        Finding there = trial.there().orElseThrow();
+        Finding tightest = trial.tightest().orElseThrow();
+        String where = there.where().id().equals(trial.run())
+                ? ""
+                : " in " + there.where().id() + ", the slowest left,";
+        String velocity = valueAndLimit(there, show) + where + " (" + Show.margin(there) + ")";
+        String set = tightest.holds()
+                ? "all holds in this set"
+                : tightest.where().equals(there.where()) && tightest.code() == there.code()
+                        ? "still the worst"
+                        : "worst then: " + claim(tightest) + " (" + Show.margin(tightest) + ")";
+        return change + ": " + velocity + ", " + set + ".";
+    }
+
+    private static String change(Trial.Change change, Show show) {
+        if (change instanceof Trial.Change.SmallerTube smaller) {
+            return "Tube " + smaller.tube() + " (" + show.bore(smaller.bore()) + " " + show.boreUnit() + ") in "
+                    + (smaller.everyRun() ? "every run of its size" : "this run alone");
+        }
+        return change instanceof Trial.Change.OpenBleed bleed
+                ? "Far-end bleed " + bleed.bleed() + " open"
+                : "The loop opened here";
     }
 
     /** "1 set", "3 sets". */

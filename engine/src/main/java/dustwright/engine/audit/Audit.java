@@ -12,9 +12,10 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.tubing.Run;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Re-checks a solved state from its result records alone, with code that shares nothing with the solver: mass balance at every
@@ -26,8 +27,8 @@ public final class Audit {
 
     private final Plant plant;
     private final DutyPoint duty;
-    private final Map<String, Double> pressure_Pa = new TreeMap<>();
-    private final Map<String, Double> inflow_kgPerS = new TreeMap<>();
+    private final Map<String, Double> pressure_Pa = new HashMap<>();
+    private final Map<String, Double> inflow_kgPerS = new LinkedHashMap<>();
     private double greatest_kgPerS;
 
     private Audit(Plant plant, DutyPoint duty) {

@@ -8,12 +8,13 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.tubing.JunctionLoss;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /** What the converging junctions of a state should cost, found again from the flows of the result. */
 final class JunctionAudit {
@@ -24,7 +25,7 @@ final class JunctionAudit {
     private final DutyPoint duty;
     private final double rt_JPerKg;
     /** Angle at which a run enters the run it joins [rad], by run. */
-    private final Map<String, Double> wyes = new TreeMap<>();
+    private final Map<String, Double> wyes = new HashMap<>();
 
     JunctionAudit(Plant plant, DutyPoint duty) {
         this.plant = plant;
@@ -35,13 +36,13 @@ final class JunctionAudit {
 
     /** Loss in pressure squared by {@link LegAudit#key}; legs without one are left out. */
     Map<String, Double> expected() {
-        Map<String, List<LegResult>> around = new TreeMap<>();
+        Map<String, List<LegResult>> around = new LinkedHashMap<>();
         for (LegResult leg : duty.legs()) {
             around.computeIfAbsent(leg.from(), id -> new ArrayList<>()).add(leg);
             around.computeIfAbsent(leg.to(), id -> new ArrayList<>()).add(leg);
         }
         Set<String> disturbed = otherStreams();
-        Map<String, Double> losses = new TreeMap<>();
+        Map<String, Double> losses = new HashMap<>();
         around.forEach((node, legs) -> {
             if (!disturbed.contains(node)) {
                 join(node, legs, losses);
@@ -52,7 +53,7 @@ final class JunctionAudit {
 
     /** Points where something besides tubing lets air in or out, or holds the pressure. */
     private Set<String> otherStreams() {
-        Set<String> nodes = new TreeSet<>();
+        Set<String> nodes = new HashSet<>();
         plant.held().stream()
                 .filter(h -> !(h instanceof Held.Supply s && s.into().kgPerSecond() == 0))
                 .forEach(h -> nodes.add(h.point()));

@@ -3,8 +3,10 @@ package dustwright.engine.network;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.plant.Plant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +22,7 @@ public final class DutyPointSolver {
     private static final int ROUND_LIMIT = 300;
 
     private final Network net;
+    private final Set<String> inletIds = new HashSet<>();
     private final NetworkState unknowns;
     private final List<StationEnd> ends = new ArrayList<>();
     private final NewtonSolver newton;
@@ -29,6 +32,7 @@ public final class DutyPointSolver {
     /** A solver for the states of one compiled plant. */
     public DutyPointSolver(Network net) {
         this.net = net;
+        net.inlets.forEach(inlet -> inletIds.add(inlet.id()));
         unknowns = new NetworkState(net);
         net.stations.forEach(station -> ends.add(new StationEnd(net, station)));
         dust = new DustLoad(net);
@@ -107,8 +111,8 @@ public final class DutyPointSolver {
     }
 
     private Optional<String> unknownName(State state) {
-        return missing("inlet", state.open(), this::isInlet)
-                .or(() -> missing("inlet", state.feeding(), this::isInlet))
+        return missing("inlet", state.open(), inletIds::contains)
+                .or(() -> missing("inlet", state.feeding(), inletIds::contains))
                 .or(() -> missing("far-end bleed valve", state.openBleeds(), this::isBleed))
                 .or(() -> missing("station", state.ventedStations(), this::isStation))
                 .or(() -> missing("vacuum producer", state.runningProducers(), this::isProducer));
@@ -121,10 +125,6 @@ public final class DutyPointSolver {
             }
         }
         return Optional.empty();
-    }
-
-    private boolean isInlet(String id) {
-        return net.inlets.stream().anyMatch(i -> i.id().equals(id));
     }
 
     private boolean isBleed(String id) {
