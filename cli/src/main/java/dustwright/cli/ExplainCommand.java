@@ -29,7 +29,8 @@ import picocli.CommandLine.Spec;
         description = {
             "",
             "FINDING is a number from the list that verify prints (1 is the worst), or words that all occur in the name of a",
-            "finding or of a figure on a sheet, such as \"velocity N3\" or \"fill REC\". Each figure can be checked by hand.",
+            "finding or of a figure on a sheet, such as \"velocity N3\" or \"fill REC\"; a figure's whole id, such as \"load/REC\",",
+            "names that figure. Each figure can be checked by hand.",
             "",
             "  dustwright explain examples/bakery/plant.yaml 1",
             "  dustwright explain examples/bakery/plant.yaml \"tool_flow A1\" --open A1,A7",
@@ -60,7 +61,7 @@ final class ExplainCommand implements Callable<Integer> {
         Reading.Read reading = plantArgument.read();
         Plant plant = reading.plant();
         Study study = Asking.study(plant, states, spec.commandLine().getErr());
-        Optional<Finding> finding = finding(study.worstPerPlace());
+        Optional<Finding> finding = isFigure(study) ? Optional.empty() : finding(study.worstPerPlace());
         if (finding.isEmpty()) {
             print(figure(study, output.units(reading)));
             return ExitCode.HOLDS;
@@ -98,7 +99,9 @@ final class ExplainCommand implements Callable<Integer> {
     private String figure(Study study, UnitSystem units) {
         for (Sheet sheet : study.sheets()) {
             for (Entry entry : sheet.entries()) {
-                if (meant(entry.id() + " " + entry.name() + " " + sheet.title())) {
+                boolean meant =
+                        isFigure(study) ? isIdOf(entry) : meant(entry.id() + " " + entry.name() + " " + sheet.title());
+                if (meant) {
                     return output.json()
                             ? JsonAnswers.figure(study, sheet, entry)
                             : TextAnswers.figure(study, sheet, entry, units, Terminal.width());
@@ -116,6 +119,17 @@ final class ExplainCommand implements Callable<Integer> {
                                 .map(f -> "  " + f.id())
                                 .collect(Collectors.joining("\n"))
                         + "\nThe command sheet prints all figures.");
+    }
+
+    /** A figure's own id names that figure, whatever findings hold the same words. */
+    private boolean isFigure(Study study) {
+        return study.sheets().stream()
+                .flatMap(sheet -> sheet.entries().stream())
+                .anyMatch(this::isIdOf);
+    }
+
+    private boolean isIdOf(Entry entry) {
+        return entry.id().equalsIgnoreCase(asked.strip());
     }
 
     private boolean meant(String name) {

@@ -185,6 +185,37 @@ class OperationSheetsTest {
         assertThat(((Answer.Unknown) answer(one, "sound-1m/REC")).why()).contains("P2");
     }
 
+    // ---- what a container takes
+
+    /** By hand: 1.8 m³ at 1200 kg/m³ would be 2160 kg; the cement example's bag holds 0.9 m³, so 1080 kg, marked for 1000 kg. */
+    @Test
+    void a_level_probe_lets_in_what_the_volume_weighs_and_changes_follow_from_that() {
+        Study byProbe = study(with(cement, "stop: scale", "stop: level probe"));
+        assertThat(value(byProbe, "fill-cement/REC")).isCloseTo(0.9 * 1200, within(1e-9));
+        assertThat(entry(byProbe, "fill-cement/REC").orElseThrow().name()).contains("above its safe working load");
+        assertThat(byProbe.weeks().get(0).line().container_kg()).isCloseTo(1080, within(1e-9));
+        assertThat(study(cement).weeks().get(0).line().container_kg()).isCloseTo(1000, within(1e-9));
+    }
+
+    @Test
+    void a_marked_load_below_the_empty_bag_is_refused() {
+        Reading light = PlantReader.read(with(bakery, "safe working load: 500 kg", "safe working load: 2 kg"));
+        assertThat(light).isInstanceOf(Reading.Faults.class);
+        assertThat(light.toString()).contains("safe working load").contains("empty");
+    }
+
+    // ---- energy
+
+    /** Both pumps of the cement example are coupled directly and start star-delta, so no belt and no drive takes its share. */
+    @Test
+    void a_machine_coupled_directly_without_a_drive_has_no_drive_to_lose_energy_in() {
+        double asStated = value(study(cement), "energy-REC");
+        assertThat(value(study(with(cement, "drive efficiency: 0.95", "drive efficiency: 0.5")), "energy-REC"))
+                .isEqualTo(asStated);
+        String undescribed = cement.replace("coupled: direct, ", "");
+        assertThat(value(study(undescribed), "energy-REC") / asStated).isCloseTo(1 / 0.95, within(1e-9));
+    }
+
     // ---- what is not known
 
     @Test

@@ -62,6 +62,13 @@ class RefusalsTest {
         assertThat(err.toString()).contains(expected);
     }
 
+    /** The finding CONTAINER_LOAD of REC holds the same words. */
+    @Test
+    void explain_by_a_figures_id_answers_that_figure() {
+        assertThat(run("explain", BAKERY, "load/REC")).isEqualTo(ExitCode.HOLDS);
+        assertThat(out.toString()).contains("Safe working load").doesNotContain("stops filling", "Not too heavy");
+    }
+
     @Test
     @Timeout(value = 60, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     void a_pipe_is_no_plant_file(@TempDir Path folder) throws IOException, InterruptedException {

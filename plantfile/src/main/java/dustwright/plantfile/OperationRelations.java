@@ -1,6 +1,7 @@
 package dustwright.plantfile;
 
 import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.Money;
 import dustwright.engine.quantity.Price;
 import java.util.ArrayList;
@@ -49,6 +50,17 @@ final class OperationRelations {
         if (scale && lines.key(container.path() + ".safe working load").isEmpty()) {
             fault(container, "stop", "a scale that has no load to stop at", "\"safe working load\" beside it");
         }
+        container
+                .find("safe working load", Mass.class)
+                .filter(load -> container
+                        .find("empty", Mass.class)
+                        .filter(empty -> load.compareTo(empty) <= 0)
+                        .isPresent())
+                .ifPresent(load -> fault(
+                        container,
+                        "safe working load",
+                        "a load that is not above the mass of the empty container",
+                        "the marked mass of dust, above \"empty\""));
     }
 
     private void shifts(Section shifts) {

@@ -153,10 +153,13 @@ final class BaggingSheet {
     }
 
     private String firstLimit(Density loose) {
-        return container
-                .safeWorkingLoad()
-                .map(load -> byLevel_kg(loose) <= load.kilograms() ? "level first" : "load first")
-                .orElse("to the level");
+        if (container.safeWorkingLoad().isEmpty()) {
+            return "to the level";
+        }
+        if (byLevel_kg(loose) <= container.safeWorkingLoad().get().kilograms()) {
+            return "level first";
+        }
+        return container.stop() == Container.Stop.SCALE ? "load first" : "to the level, above its safe working load";
     }
 
     private double byLevel_kg(Density loose) {
@@ -167,10 +170,10 @@ final class BaggingSheet {
         Term volume = new Term("V", "volume that fills", container.fills());
         Term density = new Term("ρ_B", "loose bulk density", loose);
         Optional<Mass> load = container.safeWorkingLoad();
-        if (load.isEmpty()) {
+        if (load.isEmpty() || container.stop() == Container.Stop.LEVEL_PROBE) {
             return step(
                     "BAG-4",
-                    "m = V ρ_B",
+                    "m = V ρ_B at the level probe",
                     MASS_BALANCE,
                     new Term("m", "dust in one fill", mass(loose)),
                     volume,
@@ -190,11 +193,16 @@ final class BaggingSheet {
         return new Mass(taken_kg(container, loose.kgPerCubicMetre()));
     }
 
-    /** Dust a container takes [kg] (equation BAG-4), by its level alone where no load is stated. */
+    /** Dust a container takes [kg] (equation BAG-4). */
     static double taken_kg(Container container, double loose_kgPerM3) {
-        double volume_m3 = container.fills().cubicMetres();
+        return taken_kg(container, container.fills().cubicMetres(), loose_kgPerM3);
+    }
+
+    /** The same of another volume: a scale stops at the load; a level probe lets in what the volume weighs, whatever that is. */
+    static double taken_kg(Container container, double volume_m3, double loose_kgPerM3) {
         return container
                 .safeWorkingLoad()
+                .filter(load -> container.stop() == Container.Stop.SCALE)
                 .map(load ->
                         BagFill.fill(volume_m3, loose_kgPerM3, load.kilograms()).mass_kg())
                 .orElseGet(() -> volume_m3 * loose_kgPerM3);
@@ -211,25 +219,14 @@ final class BaggingSheet {
         if (densest.isEmpty() || load.isEmpty()) {
             return;
         }
-        boolean scale = container.stop() == Container.Stop.SCALE;
-        Mass atStop = scale ? mass(densest.get()) : new Mass(byLevel_kg(densest.get()));
-        Step step = scale
-                ? filled(densest.get())
-                : step(
-                        "BAG-4",
-                        "m = V ρ_B at the level probe",
-                        MASS_BALANCE,
-                        new Term("m", "dust when the filling stops", atStop),
-                        new Term("V", "volume that fills", container.fills()),
-                        new Term("ρ_B", "loose bulk density of the densest dust", densest.get()));
         writing.asked(
                 FindingCode.CONTAINER_LOAD,
                 Place.Kind.CONTAINER,
                 Sheet.ANY_SET,
                 Side.AT_MOST,
-                atStop,
+                mass(densest.get()),
                 new Limit<>(load.get(), LOAD_GOVERNS),
-                List.of(step));
+                List.of(filled(densest.get())));
     }
 
     private void drums() {

@@ -284,10 +284,7 @@ final class ChangeLines {
         double share = bag.get().shareWithoutInflation().get().value();
         double volume_m3 = container.volume().cubicMetres() * (inflated ? BagFill.notInflated_m3(1, share) : 1);
         double loose_kgPerM3 = dust.loose().kgPerCubicMetre();
-        double other_kg = container
-                .safeWorkingLoad()
-                .map(load -> Math.min(load.kilograms(), volume_m3 * loose_kgPerM3))
-                .orElse(volume_m3 * loose_kgPerM3);
+        double other_kg = BaggingSheet.taken_kg(container, volume_m3, loose_kgPerM3);
         DustFlow other = Discharge.over(dust.line().withContainer(other_kg), dust.week(), flow.weeks(), 0);
         double more = inflated
                 ? other.changesPerWeek() - flow.changesPerWeek()

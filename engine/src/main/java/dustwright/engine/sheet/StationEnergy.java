@@ -17,6 +17,7 @@ import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
+import dustwright.engine.producer.Coupling;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.ElectricalEnergy;
@@ -97,8 +98,8 @@ final class StationEnergy {
     }
 
     private Step energy(String when, Power power, double hours, Ratio efficiency) {
-        double drive = costs.driveEfficiency().value();
-        double energy_kWh = Energy.annual_kWh(power.watts(), efficiency.value(), drive, hours);
+        Ratio drive = driveEfficiency();
+        double energy_kWh = Energy.annual_kWh(power.watts(), efficiency.value(), drive.value(), hours);
         return step(
                 "CST-11",
                 "E = P h / (η_motor η_drive)",
@@ -107,7 +108,30 @@ final class StationEnergy {
                 new Term("P", "shaft power " + when, power),
                 new Term("h", "hours of a year " + when, new Duration(hours * HOUR_s)),
                 new Term("η_motor", "efficiency of the motors", efficiency),
-                new Term("η_drive", "efficiency of belts and drive", costs.driveEfficiency()));
+                new Term("η_drive", driveWords(), drive));
+    }
+
+    /** Mean of the running producers, weighted alike: 1 of one that its motor turns directly, without a frequency drive. */
+    private Ratio driveEfficiency() {
+        return new Ratio(running().stream()
+                .mapToDouble(p -> turnsDirectly(p) ? 1 : costs.driveEfficiency().value())
+                .average()
+                .orElse(costs.driveEfficiency().value()));
+    }
+
+    private String driveWords() {
+        long direct = running().stream().filter(StationEnergy::turnsDirectly).count();
+        if (direct == 0) {
+            return "efficiency of belts and drive";
+        }
+        return direct == running().size()
+                ? "directly coupled, no frequency drive: nothing is lost in either"
+                : "efficiency of belts and drive, mean of the machines; 1 where directly coupled without a frequency drive";
+    }
+
+    private static boolean turnsDirectly(VacuumProducer producer) {
+        return !producer.driven()
+                && producer.coupling().filter(Coupling.Direct.class::isInstance).isPresent();
     }
 
     private static Step sum(Step loaded, Step unloaded) {
