@@ -3,6 +3,8 @@ package dustwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.States;
 import dustwright.engine.Study;
@@ -12,6 +14,7 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.DustWeek;
 import dustwright.engine.sheet.Entry;
@@ -217,6 +220,34 @@ class OperationSheetsTest {
     }
 
     // ---- what is not known
+
+    @Test
+    void what_is_left_out_of_the_cost_is_named() {
+        assertThat(((Answer.Words) answer(study(bakery), "left-out")).text())
+                .contains("work lost")
+                .doesNotContain("Containers");
+        assertThat(entry(study(cement), "left/REC").orElseThrow().name()).contains("stated as picked up", "no cost");
+        Study study = study(withoutDensity());
+        assertThat(answer(study, "container-cost")).isInstanceOf(Answer.Unknown.class);
+        assertThat(((Answer.Words) answer(study, "left-out")).text()).contains("Containers", "Work of changes");
+        assertThat(entry(study, "life-cycle-cost").orElseThrow().name()).contains("of what has a price");
+    }
+
+    @Test
+    void a_limit_that_is_asked_and_cannot_be_judged_is_not_known() {
+        Study study =
+                study(with(withoutDensity(), "transport factor: 1\n", "transport factor: 1\n  container life: 7 d\n"));
+        Finding life = finding(study, FindingCode.CONTAINER_LIFE);
+        assertThat(life.decided()).isFalse();
+        assertThat(life.holds()).isFalse();
+        assertThat(Wording.valueAndLimit(life, new Show(UnitSystem.SI))).contains("no figure known", "bulk density");
+        assertThat(finding(study, FindingCode.SOCK_VELOCITY).unjudged()).isTrue();
+    }
+
+    private static String withoutDensity() {
+        return with(
+                bakery, ", +class: very fine light dust, +bulk density: 550 kg/m3", ", class: very fine light dust");
+    }
 
     @Test
     void what_is_not_stated_stays_unknown_and_says_what_to_enter() {

@@ -60,7 +60,7 @@ final class DustChecks {
                 Side.AT_MOST,
                 all,
                 new MassFlow(0),
-                -Double.MIN_VALUE,
+                Finding.NOT_KNOWN,
                 new Derivation(List.of(step), NO_PASS));
     }
 }

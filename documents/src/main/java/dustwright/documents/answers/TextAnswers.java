@@ -229,7 +229,8 @@ public final class TextAnswers {
         lines.gap();
         lines.text(
                 "",
-                (finding.holds() ? "If it did not hold: " : "") + finding.code().meaning());
+                (finding.holds() || finding.unjudged() ? "If it did not hold: " : "")
+                        + finding.code().meaning());
         if (!finding.holds()) {
             lines.text("", "What would help: " + finding.code().remedy());
         }

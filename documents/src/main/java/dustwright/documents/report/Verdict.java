@@ -49,7 +49,9 @@ public record Verdict(String word, String reason) {
         String least = "least margin " + Show.margin(tightest) + ": " + Wording.claim(tightest) + ", "
                 + Wording.valueAndLimit(tightest, show) + ".";
         if (!digest.undecided().isEmpty()) {
-            String airAlone = tightest.decided() ? " For air alone all holds in " + sets + ", " + least : "";
+            boolean air = digest.undecided().stream().anyMatch(f -> !f.unjudged());
+            String rest = air ? " For air alone all holds in " : " What can be judged holds in ";
+            String airAlone = tightest.decided() ? rest + sets + ", " + least : "";
             return new Verdict("Not known.", unknown(digest, show).strip() + airAlone + noAnswer(study));
         }
         return solved < all

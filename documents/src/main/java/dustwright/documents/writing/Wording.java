@@ -38,6 +38,9 @@ public final class Wording {
     /** What goes wrong in the plant when this finding fails, what is right when it holds, and where. */
     public static String claim(Finding finding) {
         String where = finding.where().toString();
+        if (finding.unjudged()) {
+            return "Not known whether it holds: " + holding(finding.code()) + " " + where;
+        }
         return (finding.holds() ? holding(finding.code()) : failing(finding.code())) + " " + where;
     }
 
@@ -147,6 +150,11 @@ public final class Wording {
 
     /** "2 264 ft/min, least 3 000": value, then limit in the same unit. */
     public static String valueAndLimit(Finding finding, Show show) {
+        if (finding.unjudged()) {
+            return "asked at " + limitWord(finding.side()) + " "
+                    + show.pair(finding).limitFull() + ", no figure known. "
+                    + finding.derivation().steps().get(0).formula().replaceFirst("\\.$", "");
+        }
         if (!finding.decided()) {
             return show.full(finding.value()) + " fed, " + ENTER_PARTICLES;
         }

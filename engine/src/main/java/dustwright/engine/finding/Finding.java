@@ -1,6 +1,7 @@
 package dustwright.engine.finding;
 
 import dustwright.engine.quantity.Quantity;
+import java.util.List;
 
 /**
  * One checked requirement: what, where, value against limit, margin, in which state, and how it was found.
@@ -21,6 +22,9 @@ public record Finding(
         Quantity limit,
         double margin,
         Derivation derivation) {
+    /** Margin of what nobody can decide: short of the limit by no known amount, so the least that is none. */
+    public static final double NOT_KNOWN = -Double.MIN_VALUE;
+
     public Finding {
         if (value.dimension() != limit.dimension()) {
             throw new IllegalArgumentException(id + ": value and limit measure different things");
@@ -40,13 +44,34 @@ public record Finding(
         return new Finding(id, code, where, state, side, value, limit, side.margin(value.si(), limit.si()), derivation);
     }
 
+    /** A limit that is asked and cannot be judged; no pass and no failure. */
+    public static Finding unjudged(
+            FindingCode code, Place where, String state, Side side, Quantity limit, Source limitSource, String why) {
+        Step step = new Step("stated", why, List.of(), new Term("limit", "what is asked", limit), limitSource);
+        return new Finding(
+                code + "/" + where.id() + "/" + state,
+                code,
+                where,
+                state,
+                side,
+                limit,
+                limit,
+                NOT_KNOWN,
+                new Derivation(List.of(step), limitSource));
+    }
+
     public boolean holds() {
         return margin >= 0;
     }
 
     /** False where an entry is missing without which nobody can say whether it holds: that is no pass and no failure. */
     public boolean decided() {
-        return code != FindingCode.DUST_LOSS;
+        return margin != NOT_KNOWN;
+    }
+
+    /** True where a limit is asked whose figure is not known: the value is the limit again, and the first step says what to enter. */
+    public boolean unjudged() {
+        return !decided() && code != FindingCode.DUST_LOSS;
     }
 
     /** True where a control stops at the limit itself, as a scale does at the safe working load: the margin is nothing by design. */

@@ -17,6 +17,7 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Shifts;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Frequency;
 import dustwright.engine.quantity.Mass;
@@ -170,7 +171,9 @@ final class ChangeLines {
         Mass left = new Mass(Math.max(0, flow.asked_kg() - flow.collected_kg()) / flow.weeks());
         writing.known(
                 "left",
-                "Dust left on the floor, a week",
+                plant.operation().shifts().orElseThrow().cleaning() instanceof Shifts.Cleaning.PickedUp
+                        ? "Left on the floor of what is stated as picked up, a week; no cost counts it"
+                        : "Dust left on the floor, a week",
                 left,
                 List.of(
                         events(new Mass(flow.collected_kg()), "dust that came in, all weeks"),

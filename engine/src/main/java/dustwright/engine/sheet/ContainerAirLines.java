@@ -61,7 +61,7 @@ final class ContainerAirLines {
         }
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
         if (loose_kgPerM3.isEmpty()) {
-            writing.unknown(
+            noSock(
                     "sock",
                     "Air through the vent sock",
                     load.rate_kgPerS() > 0
@@ -216,8 +216,17 @@ final class ContainerAirLines {
                 .ventSock()
                 .ifPresentOrElse(
                         area -> through(governing, flow, area),
-                        () -> writing.unknown(
+                        () -> noSock(
                                 "sock-velocity", "Velocity through the vent sock", "Enter the area of \"vent sock\"."));
+    }
+
+    private void noSock(String what, String name, String why) {
+        writing.unknown(what, name, why);
+        plant.operation()
+                .asked()
+                .sockVelocity()
+                .ifPresent(limit ->
+                        writing.unjudged(FindingCode.SOCK_VELOCITY, Place.Kind.CONTAINER, Side.AT_MOST, limit, why));
     }
 
     private static List<Step> with(List<Step> steps, Step last) {

@@ -54,6 +54,12 @@ final class DischargeSheet {
             new ChangeLines(plant, station.container().orElseThrow(), week.get(), writing).write();
         } else {
             writing.unknown("changes", "Changes a week", why(shifts));
+            plant.operation()
+                    .asked()
+                    .containerLife()
+                    .filter(limit -> station.container().isPresent())
+                    .ifPresent(limit -> writing.unjudged(
+                            FindingCode.CONTAINER_LIFE, Place.Kind.CONTAINER, Side.AT_LEAST, limit, why(shifts)));
         }
         return writing.sheet("discharge", "Dust over the week", Place.Kind.CONTAINER);
     }

@@ -38,6 +38,11 @@ public record DustWeek(
         return governing.name();
     }
 
+    /** Whether waiting leaves dust on the floor that was to be picked up: more than rounding. */
+    public boolean leaves() {
+        return flow.asked_kg() - flow.collected_kg() > 1e-9 * flow.asked_kg();
+    }
+
     /** Absent where shifts, dust, its density or the container are not stated. */
     public static Optional<DustWeek> of(Plant plant, Station station, DustWays ways) {
         StationDust load = ways.to(station);

@@ -68,6 +68,7 @@ final class RunningCostSheet {
         upkeep();
         year();
         lifeCycle();
+        leftOut();
         return writing.sheet("running-cost", "Running cost", Place.Kind.PLANT);
     }
 
@@ -81,7 +82,7 @@ final class RunningCostSheet {
             String name = "Energy of " + station.id() + ", a year";
             if (outcome instanceof Outcome.NotSolved<List<Step>> why) {
                 writing.unknown(what, name, why.why());
-                unpriced.add("energy");
+                unpriced.add(name);
                 return Optional.empty();
             }
             List<Step> steps = ((Outcome.Solved<List<Step>>) outcome).value();
@@ -129,6 +130,7 @@ final class RunningCostSheet {
             return;
         }
         if (shifts().isEmpty()) {
+            missing("air-cost", "Compressed air, a year", "shifts", "the usage");
             return;
         }
         Price price = costs.compressedAir().get();
@@ -172,6 +174,17 @@ final class RunningCostSheet {
     // ---- containers and work
 
     private void changes() {
+        List<String> unknown = plant.stations().stream()
+                .filter(s -> s.container().isPresent() && DustWeek.at(s, weeks).isEmpty())
+                .map(Station::id)
+                .toList();
+        if (!unknown.isEmpty()) {
+            String why = "How many containers " + String.join(", ", unknown)
+                    + " fills in a week is not known: its sheet of the week's dust says what to enter.";
+            notCounted("container-cost", "Containers, a year", why);
+            notCounted("labour-cost", "Work of changes, a year", why);
+            return;
+        }
         List<Term> perStation = new ArrayList<>();
         double change_s = 0;
         for (Station station : plant.stations()) {
@@ -288,7 +301,15 @@ final class RunningCostSheet {
     }
 
     private void missing(String what, String name, String key) {
-        writing.unknown(what, name, "Enter \"" + key + "\" of the costs.");
+        missing(what, name, key, "the costs");
+    }
+
+    private void missing(String what, String name, String key, String of) {
+        notCounted(what, name, "Enter \"" + key + "\" of " + of + ".");
+    }
+
+    private void notCounted(String what, String name, String why) {
+        writing.unknown(what, name, why);
         unpriced.add(name);
     }
 
@@ -334,5 +355,19 @@ final class RunningCostSheet {
         overYears.forEach(part -> value.yearly(part.cost(), part.growth()));
         once.forEach(value::once);
         writing.known("life-cycle-cost", "Life-cycle cost, present value" + note(), value.total(), value.steps());
+    }
+
+    /** What has no price here is named, so that nobody takes the sum for the whole. */
+    private void leftOut() {
+        List<String> names = new ArrayList<>(unpriced);
+        if (weeks.stream().anyMatch(week -> week.flow().waited_s() > 0)) {
+            names.add("work lost while users wait");
+        }
+        if (weeks.stream().anyMatch(DustWeek::leaves)) {
+            names.add("picking up what the wait leaves on the floor");
+        }
+        if (!names.isEmpty()) {
+            writing.words("left-out", "Not in these sums", String.join("; ", names), List.of(), DEFINITION);
+        }
     }
 }

@@ -98,6 +98,12 @@ final class Writing {
                 new Derivation(steps, limit.source())));
     }
 
+    /** A limit that is asked and whose figure is not known. */
+    void unjudged(FindingCode code, Place.Kind part, Side side, Limit<? extends Quantity> limit, String why) {
+        findings.add(Finding.unjudged(
+                code, new Place(part, station), Sheet.ANY_SET, side, limit.value(), limit.source(), why));
+    }
+
     private List<Step> stepsTo(Quantity value) {
         return entries.stream()
                 .filter(entry -> entry.answer() instanceof Answer.Known known
