@@ -92,8 +92,8 @@ class FrictionTest {
     void outside_its_range_an_author_refuses_and_names_symbol_value_and_limits() {
         assertThatThrownBy(() -> Friction.haaland(100, 1e-4))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessageContaining("Re = 100.0")
-                .hasMessageContaining("2300.0 to 1.0E9");
+                .hasMessageContaining("Re = 100 ")
+                .hasMessageContaining("2300 to 1000000000");
         assertThatThrownBy(() -> Friction.colebrook(1e5, 0.2)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> Friction.laminar(1e5)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> Friction.churchill(Double.NaN, 0)).isInstanceOf(OutOfRangeException.class);
