@@ -4,6 +4,7 @@ import dustwright.engine.conveying.CarryingVelocity;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.conveying.Particle;
+import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.conveying.SolidsDrop;
 import dustwright.engine.conveying.SolidsPath;
 import dustwright.engine.finding.Source;
@@ -23,7 +24,7 @@ import java.util.List;
 /** The lines of a calculation sheet that say what dust adds to a piece, beside those of the air. */
 final class SolidsWorkings {
     static final Source LEAST_DROP = Source.ownReading(
-            "least drop of air and dust together in a rising piece; below it one drop has two flows and the lower one chokes");
+            "least drop of air and dust together where a piece rises; below it one drop has two flows and the lower one chokes");
     private static final Source RHODES =
             Source.published("Rhodes, Introduction to Particle Technology, pneumatic transport");
     private static final Source MOMENTUM =
@@ -226,20 +227,42 @@ final class SolidsWorkings {
         };
     }
 
-    /** The velocity of least drop. */
-    void leastDrop(LegResult leg, SolidsDrop drop) {
+    /** Velocity at the foot of the rise, and that of least drop there. */
+    void leastDrop(LegResult leg, RiserFoot.Found foot) {
+        if (foot.rise().before() > 0) {
+            boolean forward = leg.flow().kgPerSecond() >= 0;
+            air.add(
+                    "CON-45",
+                    "p_f = √(p_1² − s (p_1² − p_2²))",
+                    List.of(
+                            new Term("p_1", "pressure upstream", forward ? leg.pressureFrom() : leg.pressureTo()),
+                            new Term(
+                                    "s",
+                                    "share of the tube before the rise",
+                                    new Ratio(foot.rise().before())),
+                            new Term("p_2", "pressure downstream", forward ? leg.pressureTo() : leg.pressureFrom())),
+                    new Term("p_f", "pressure at the foot of the rise", foot.pressure()),
+                    LEAST_DROP);
+        }
+        air.velocity(leg, foot.pressure(), foot.gas(), "_f", "at the foot of the rise");
         air.add(
-                "CON-42",
-                "at v_0: d/dv [ (f L/D + ΣK) ρ v²/2 + Δps(v) ] = 0",
+                "CON-44",
+                "at v_0: d/dv [ f ρ_f v²/(2 D) + Δps(v) per metre of the rise ] = 0",
                 List.of(
-                        new Term("L/D", "length over bore, bends' share included", new Ratio(leg.frictionLength())),
-                        new Term("ΣK", "loss coefficients on this bore", new Ratio(leg.k())),
-                        new Term("Δz", "height lifted", new Length(drop.path().lift_m())),
+                        new Term("f", "friction factor", new Ratio(leg.frictionFactor())),
+                        new Term(
+                                "ρ_f",
+                                "air density at the foot of the rise",
+                                new Density(plant.site()
+                                        .air()
+                                        .density_kgPerM3(foot.pressure().pascals()))),
+                        new Term("D", "bore", leg.bore()),
+                        new Term(
+                                "i",
+                                "height over length where it is steepest",
+                                new Ratio(foot.rise().sine())),
                         new Term("m_s", "dust", leg.dust())),
-                new Term(
-                        "v_0",
-                        "velocity of least drop",
-                        drop.leastDropVelocity().orElseThrow()),
+                new Term("v_0", "velocity of least drop", foot.leastDrop()),
                 LEAST_DROP);
     }
 

@@ -2,7 +2,7 @@ package dustwright.engine;
 
 import dustwright.engine.conveying.CarryingVelocity;
 import dustwright.engine.conveying.Dust;
-import dustwright.engine.conveying.SolidsDrop;
+import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
@@ -156,27 +156,26 @@ final class TubeChecks {
         return workings.air().steps();
     }
 
-    /** How far the air of a rising piece is from the velocity of least drop, in the stream that is nearest. */
+    /** How far the air at the foot of a rise is from the velocity of least drop, in the stream that is nearest. */
     private Optional<Finding> nearChoking(LegResult leg) {
-        Optional<SolidsDrop> nearest = leg.streams().stream()
-                .flatMap(stream -> stream.drop().stream())
-                .filter(drop -> drop.leastDropVelocity().isPresent())
-                .max(Comparator.comparing(drop -> drop.leastDropVelocity().orElseThrow()));
-        return nearest.map(drop -> finding(
+        Optional<RiserFoot.Found> nearest = leg.streams().stream()
+                .flatMap(stream -> stream.foot().stream())
+                .max(Comparator.comparing(RiserFoot.Found::leastDrop));
+        return nearest.map(foot -> finding(
                 FindingCode.NEAR_CHOKING,
                 leg,
                 Side.AT_LEAST,
-                drop.gasVelocity(),
-                drop.leastDropVelocity().orElseThrow(),
-                () -> nearChokingSteps(leg, drop),
+                foot.gas(),
+                foot.leastDrop(),
+                () -> nearChokingSteps(leg, foot),
                 SolidsWorkings.LEAST_DROP));
     }
 
-    private List<Step> nearChokingSteps(LegResult leg, SolidsDrop drop) {
+    private List<Step> nearChokingSteps(LegResult leg, RiserFoot.Found foot) {
         SolidsWorkings workings = new SolidsWorkings(plant);
         workings.air().inflow(duty, leg);
         workings.air().legLaw(duty, leg);
-        workings.leastDrop(leg, drop);
+        workings.leastDrop(leg, foot);
         return workings.air().steps();
     }
 

@@ -1,9 +1,14 @@
 package dustwright.plantfile;
 
+import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.producer.LeastPower;
+import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.RotationalSpeed;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -51,6 +56,9 @@ final class ProducerRelations {
             fault(producer, "seal water", "seal water on a machine that has none", "\"kind: liquid ring\"");
         }
         List<Section> curve = producer.sections("curve");
+        for (int i = 0; i < curve.size(); i++) {
+            power(producer, curve.get(i), i);
+        }
         for (int i = 1; i < curve.size(); i++) {
             falls(producer, curve.get(i), curve.get(i - 1), i);
         }
@@ -74,6 +82,28 @@ final class ProducerRelations {
                     "hold",
                     "a drive that holds a vacuum without its range of speed",
                     "\"speed range: [700 rpm, 2200 rpm]\"");
+        }
+    }
+
+    /** No machine moves air on less than the work of slow, cooled compression to the atmosphere (equation PRD-29). */
+    private void power(Section producer, Section point, int index) {
+        Optional<Power> shaft = point.find("power", Power.class);
+        Optional<ActualVolumeFlow> flow = point.find("flow", ActualVolumeFlow.class);
+        Optional<PressureDifference> vacuum = point.find("vacuum", PressureDifference.class);
+        if (shaft.isEmpty() || flow.isEmpty() || vacuum.isEmpty()) {
+            return;
+        }
+        double least_W = LeastPower.of(flow.get(), vacuum.get()).watts();
+        if (shaft.get().watts() < least_W) {
+            fault(
+                    producer,
+                    "curve[" + index + "]",
+                    String.format(
+                            Locale.ROOT,
+                            "less shaft power than the air of this point takes: %.2f kW (%.2f hp) at least",
+                            least_W / 1000,
+                            least_W / MotorRating.HORSEPOWER_W),
+                    "\"power\" at the shaft, of this flow and vacuum, from the maker's curve");
         }
     }
 

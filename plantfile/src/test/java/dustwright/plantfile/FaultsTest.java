@@ -235,6 +235,7 @@ class FaultsTest {
                 "full: 11 inHg            | full: 8 inHg              | does not lie above                                | ",
                 "clean: 1 inH2O           | clean: 5 inH2O            | does not lie above                                | clean below normal",
                 "flow: 200 acfm           | flow: 400 acfm            | the curve turns back here                         | flow falling, vacuum rising",
+                "vacuum: 2 inHg, power: 3 hp | vacuum: 2 inHg, power: 1 hp | less shaft power than the air of this point takes: 0.93 kW (1.24 hp) | shaft",
                 "speed: 1860 rpm          | speed: 2400 rpm           | the speed lies outside its own range              | ",
                 "hold: 7 inHg             | speed: 3000 rpm, hold: 7 inHg | not valid YAML                                | ",
                 "tools:                   | toolz:                    | there is no tool called                           | describes none",

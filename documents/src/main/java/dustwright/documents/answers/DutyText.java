@@ -39,7 +39,7 @@ final class DutyText {
         }
         if (!duty.dilute()) {
             String where = duty.legs().stream()
-                    .filter(LegResult::held)
+                    .filter(LegResult::chokesOnDust)
                     .map(DutyText::piece)
                     .collect(Collectors.joining(", "));
             lines.text(

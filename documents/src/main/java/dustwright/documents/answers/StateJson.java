@@ -121,6 +121,12 @@ final class StateJson {
                     drop.leastDropVelocity().ifPresent(v -> json.si("leastDropVelocity_mPerS", v));
                     json.bool("held", drop.held());
                 }));
+        stream.foot()
+                .ifPresent(foot -> json.object("riserFoot", () -> {
+                    json.si("pressure_Pa", foot.pressure());
+                    json.si("gasVelocity_mPerS", foot.gas());
+                    json.si("leastDropVelocity_mPerS", foot.leastDrop());
+                }));
     }
 
     private static void law(JsonText json, CarryingVelocity.Weighed one) {

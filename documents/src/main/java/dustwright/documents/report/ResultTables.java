@@ -142,7 +142,7 @@ final class ResultTables {
                 Table.number("K", ""));
         for (LegResult leg : duty.legs()) {
             table.row(
-                    piece(leg) + (leg.choked() ? ", choked" : "") + (leg.held() ? ", no dilute flow" : ""),
+                    piece(leg) + (leg.choked() ? ", choked" : "") + (leg.chokesOnDust() ? ", no dilute flow" : ""),
                     leg.from() + " → " + leg.to(),
                     show.bore(leg.bore()),
                     show.freeAir(leg.flow()),

@@ -1,6 +1,8 @@
 package dustwright.documents.writing;
 
+import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.conveying.SolidsDrop;
+import dustwright.engine.network.DustStream;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.quantity.PressureDifference;
 import java.util.List;
@@ -12,10 +14,12 @@ public final class DustWords {
     private static final String UNKNOWN = "unknown";
 
     private final List<SolidsDrop> drops;
+    private final List<DustStream> streams;
     private final Show show;
 
     public DustWords(LegResult leg, Show show) {
         this.show = show;
+        streams = leg.streams();
         drops = leg.streams().stream().flatMap(stream -> stream.drop().stream()).toList();
     }
 
@@ -47,11 +51,11 @@ public final class DustWords {
                         .sum()));
     }
 
-    /** How far the air is above the velocity of least drop; empty where nothing is lifted. */
+    /** How far the air at the foot of the rise is above the velocity of least drop; empty where nothing is lifted. */
     public String aboveLeastDrop() {
-        OptionalDouble least = drops.stream()
-                .flatMap(drop -> drop.distanceToLeastDrop().stream())
-                .mapToDouble(Double::doubleValue)
+        OptionalDouble least = streams.stream()
+                .flatMap(stream -> stream.foot().stream())
+                .mapToDouble(RiserFoot.Found::distance)
                 .min();
         return least.isPresent() ? Show.margin(least.getAsDouble()) : "";
     }

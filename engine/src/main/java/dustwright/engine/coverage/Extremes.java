@@ -358,14 +358,14 @@ final class Extremes {
             Carried carried = new Carried(dust::carryingVelocity_mPerS, shallow_Pa, deep_Pa);
             offer(carried, pair, bests.leastCarried, velocity_mPerS, inlet_Pa, undershoot);
         }
-        double mean_Pa = 0.5 * (inlet_Pa + Math.sqrt(grid.squared(pair.least)));
+        double foot_Pa = dust.foot_Pa(inlet_Pa, Math.sqrt(grid.squared(pair.least)));
         double near = undershoot(pair.drawn.least(pair.out), pair.least, pair.shallow);
         Carried lifted = new Carried(
                 dust::leastDropVelocity_mPerS,
-                0.5 * (shallow_Pa + Math.sqrt(grid.squared(pair.shallow))),
-                0.5 * (deep_Pa + Math.sqrt(grid.squared(pair.deep))));
-        double mean_mPerS = velocity_mPerS * inlet_Pa / mean_Pa;
-        offer(lifted, pair, bests.nearestChoking, mean_mPerS, mean_Pa, Math.min(undershoot, near));
+                dust.foot_Pa(shallow_Pa, Math.sqrt(grid.squared(pair.shallow))),
+                dust.foot_Pa(deep_Pa, Math.sqrt(grid.squared(pair.deep))));
+        double foot_mPerS = velocity_mPerS * inlet_Pa / foot_Pa;
+        offer(lifted, pair, bests.nearestChoking, foot_mPerS, foot_Pa, Math.min(undershoot, near));
     }
 
     private void byClass(int[] count, Pair pair, Best slowest, double velocity_mPerS, double undershoot) {

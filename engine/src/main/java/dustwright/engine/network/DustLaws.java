@@ -2,12 +2,17 @@ package dustwright.engine.network;
 
 import dustwright.engine.conveying.AirLoss;
 import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.Rise;
+import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.conveying.SolidsLoss;
 import dustwright.engine.conveying.SolidsPath;
 import dustwright.engine.network.Network.LegKind;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.tubing.Run;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** The law of every dust in every leg, either way, made when first asked for: a state touches few of them. */
@@ -15,6 +20,9 @@ final class DustLaws {
     private final Network net;
     /** By dust, twice by leg: forward, then against the drawn direction. */
     private final @Nullable SolidsLoss[][] laws;
+
+    /** By dust, way and leg. */
+    private final Map<Integer, Optional<RiserFoot>> feet = new ConcurrentHashMap<>();
 
     DustLaws(Network net) {
         this.net = net;
@@ -36,13 +44,34 @@ final class DustLaws {
         return law;
     }
 
+    /** The foot of the rise in a leg; empty where it lifts nothing. */
+    Optional<RiserFoot> foot(int dust, int leg, boolean forward) {
+        int side = forward ? leg : net.legCount + leg;
+        return feet.computeIfAbsent(dust * 2 * net.legCount + side, place -> makeFoot(dust, leg, forward));
+    }
+
+    private Optional<RiserFoot> makeFoot(int dust, int leg, boolean forward) {
+        if (net.legKind[leg] == LegKind.HOSE) {
+            return Optional.empty();
+        }
+        Dust carried = net.plant.dusts().get(dust);
+        return Rise.of(net.plant.run(net.legId[leg]), forward)
+                .map(rise -> new RiserFoot(
+                        rise,
+                        new Length(net.bore_m[leg]),
+                        carried.particle().orElseThrow(),
+                        net.air,
+                        airLoss(leg, 1 / net.bore_m[leg], 0),
+                        carried.levelFriction()));
+    }
+
     private SolidsLoss make(Dust dust, int leg, boolean forward) {
         return new SolidsLoss(
                 path(leg, forward),
                 new Length(net.bore_m[leg]),
                 dust.particle().orElseThrow(),
                 net.air,
-                airLoss(leg),
+                airLoss(leg, net.lengthOverBore[leg], net.k[leg]),
                 dust.levelFriction());
     }
 
@@ -57,10 +86,9 @@ final class DustLaws {
         return SolidsPath.of(run, forward);
     }
 
-    private AirLoss airLoss(int leg) {
+    private AirLoss airLoss(int leg, double lengthOverBore, double k) {
         return net.fixedFriction[leg] >= 0
-                ? AirLoss.fixed(net.fixedFriction[leg], net.lengthOverBore[leg], net.k[leg])
-                : AirLoss.rough(
-                        net.relativeRoughness[leg], net.bore_m[leg], net.air, net.lengthOverBore[leg], net.k[leg]);
+                ? AirLoss.fixed(net.fixedFriction[leg], lengthOverBore, k)
+                : AirLoss.rough(net.relativeRoughness[leg], net.bore_m[leg], net.air, lengthOverBore, k);
     }
 }

@@ -1,5 +1,6 @@
 package dustwright.engine.network;
 
+import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.conveying.SolidsLoss.Found;
 import dustwright.engine.network.Network.InletParts;
 import dustwright.engine.network.Network.LegKind;
@@ -214,7 +215,9 @@ final class DustLoad {
     }
 
     /** Every named dust in a leg, as results; to be asked after {@link #partAll}. */
-    List<DustStream> streams(int leg, double air_kgPerS, double density_kgPerM3) {
+    List<DustStream> streams(int leg, double air_kgPerS, double from_Pa, double to_Pa) {
+        boolean forward = air_kgPerS >= 0;
+        double density_kgPerM3 = (from_Pa + to_Pa) / 2 / net.rt_JPerKg;
         List<DustStream> streams = new ArrayList<>();
         double known_kgPerS = 0;
         for (int dust = 0; dust < kinds - 1; dust++) {
@@ -227,12 +230,28 @@ final class DustLoad {
                         net.plant.dusts().get(dust).id(),
                         new MassFlow(solids_kgPerS),
                         counts(dust)
-                                ? Optional.of(laws.of(dust, leg, air_kgPerS >= 0)
+                                ? Optional.of(laws.of(dust, leg, forward)
                                         .at(Math.abs(air_kgPerS), density_kgPerM3, solids_kgPerS, known_kgPerS))
+                                : Optional.empty(),
+                        counts(dust)
+                                ? foot(
+                                        dust,
+                                        leg,
+                                        air_kgPerS,
+                                        forward ? from_Pa : to_Pa,
+                                        forward ? to_Pa : from_Pa,
+                                        known_kgPerS)
                                 : Optional.empty()));
             }
         }
         return streams;
+    }
+
+    private Optional<RiserFoot.Found> foot(
+            int dust, int leg, double air_kgPerS, double upstream_Pa, double downstream_Pa, double known_kgPerS) {
+        return laws.foot(dust, leg, air_kgPerS >= 0)
+                .map(foot -> foot.at(
+                        Math.abs(air_kgPerS), upstream_Pa, downstream_Pa, flow_kgPerS[dust][leg], known_kgPerS));
     }
 
     /** All dust in a leg, named or not [kg/s]. */

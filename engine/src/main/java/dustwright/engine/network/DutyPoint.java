@@ -36,6 +36,6 @@ public record DutyPoint(
 
     /** True when every rising piece carries its dust on the dilute branch: only then is this a valid operating state. */
     public boolean dilute() {
-        return legs.stream().noneMatch(LegResult::held);
+        return legs.stream().noneMatch(LegResult::chokesOnDust);
     }
 }

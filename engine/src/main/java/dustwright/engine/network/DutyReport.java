@@ -122,7 +122,7 @@ final class DutyReport {
                 net.k[leg],
                 new PressureDifference(unknowns.junction[leg] / (2 * Math.sqrt(into))),
                 new MassFlow(dust.total_kgPerS(leg)),
-                dust.streams(leg, w, (from_Pa + to_Pa) / 2 / net.rt_JPerKg),
+                dust.streams(leg, w, from_Pa, to_Pa),
                 law.choked);
     }
 

@@ -4,6 +4,7 @@ import dustwright.engine.air.Air;
 import dustwright.engine.conveying.CarryingVelocity;
 import dustwright.engine.conveying.Conveyed;
 import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.conveying.SolidsLoss;
 import dustwright.engine.conveying.SolidsLoss.Found;
 import dustwright.engine.quantity.Density;
@@ -11,6 +12,7 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Viscosity;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a given load of dusts adds to the law of one leg (equation NET-12), for sweeps that carry whole curves through it. In pressure
@@ -38,7 +40,7 @@ public final class LegDust {
     private final Found found = new Found();
 
     /** One dust of known particles in the leg. */
-    record Part(Dust dust, SolidsLoss law, double solids_kgPerS) {}
+    record Part(Dust dust, SolidsLoss law, Optional<RiserFoot> foot, double solids_kgPerS) {}
 
     LegDust(List<Part> parts, Air air, double bore_m) {
         this.parts = List.copyOf(parts);
@@ -73,13 +75,23 @@ public final class LegDust {
         byMean = 2 * (sum.drop_Pa + density_kgPerM3 * sum.perDensity_PaM3PerKg);
     }
 
-    /** Greatest velocity of least drop of the dusts that are lifted here, at a mean pressure [m/s]; 0 where none is. */
-    public double leastDropVelocity_mPerS(double mean_Pa) {
+    /** Pressure at the foot of the rise here; upstream where nothing rises. */
+    public double foot_Pa(double upstream_Pa, double downstream_Pa) {
+        return parts.stream()
+                .flatMap(part -> part.foot().stream())
+                .findFirst()
+                .map(foot -> foot.rise().foot_Pa(upstream_Pa, downstream_Pa))
+                .orElse(upstream_Pa);
+    }
+
+    /** Greatest velocity of least drop of the dusts that are lifted here, at a pressure of the foot [m/s]; 0 where none is. */
+    public double leastDropVelocity_mPerS(double foot_Pa) {
         double greatest = 0;
         for (Part part : parts) {
-            greatest = Math.max(
-                    greatest,
-                    part.law().leastDropVelocity_mPerS(mean_Pa / rt_JPerKg, part.solids_kgPerS(), all_kgPerS));
+            if (part.foot().isPresent()) {
+                greatest = Math.max(
+                        greatest, part.foot().get().leastDropVelocity_mPerS(foot_Pa, part.solids_kgPerS(), all_kgPerS));
+            }
         }
         return greatest;
     }

@@ -1,5 +1,6 @@
 package dustwright.engine.network;
 
+import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.conveying.SolidsDrop;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Length;
@@ -77,6 +78,14 @@ public record LegResult(
     public boolean held() {
         return streams.stream()
                 .anyMatch(stream -> stream.drop().filter(SolidsDrop::held).isPresent());
+    }
+
+    /** Whether dust collapses in this piece: at the foot of a rise, or because it is held. */
+    public boolean chokesOnDust() {
+        return held()
+                || streams.stream()
+                        .anyMatch(stream ->
+                                stream.foot().filter(RiserFoot.Found::chokes).isPresent());
     }
 
     /** Pressure where the air is densest and slowest. */

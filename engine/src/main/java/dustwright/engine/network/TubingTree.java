@@ -336,7 +336,10 @@ public final class TubingTree {
         for (int dust = 0; dust < load_kgPerS.length; dust++) {
             if (load_kgPerS[dust] > 0 && dustLaws.known(dust)) {
                 parts.add(new LegDust.Part(
-                        network.plant.dusts().get(dust), dustLaws.of(dust, legNumber, forward), load_kgPerS[dust]));
+                        network.plant.dusts().get(dust),
+                        dustLaws.of(dust, legNumber, forward),
+                        dustLaws.foot(dust, legNumber, forward),
+                        load_kgPerS[dust]));
             }
         }
         return new LegDust(parts, network.air, network.bore_m[legNumber]);

@@ -95,7 +95,7 @@ class AuditTest {
 
     private static LegResult withMoreDust(LegResult leg) {
         List<DustStream> streams = leg.streams().stream()
-                .map(s -> new DustStream(s.dust(), new MassFlow(1.001 * s.flow().kgPerSecond()), s.drop()))
+                .map(s -> new DustStream(s.dust(), new MassFlow(1.001 * s.flow().kgPerSecond()), s.drop(), s.foot()))
                 .toList();
         return copy(leg, 1, 0, streams);
     }

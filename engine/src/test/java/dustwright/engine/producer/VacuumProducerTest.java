@@ -203,6 +203,24 @@ class VacuumProducerTest {
     }
 
     /** Invented curve through the duty of the published affinity rows: 1000 cfm and 80 inH2O at 30 hp and 3550 rpm. */
+    /** PRD-29 against the work dW = V dp of cooled compression, p V constant, summed over 100 000 steps of pressure. */
+    @Test
+    void no_machine_takes_less_than_slow_cooled_compression() {
+        double outlet = 101_325;
+        double inlet = outlet - 18_000;
+        double step = (outlet - inlet) / 100_000;
+        double work = 0;
+        for (int n = 0; n < 100_000; n++) {
+            work += 0.07 * inlet / (inlet + (n + 0.5) * step) * step;
+        }
+        assertClose(
+                "least power",
+                LeastPower.of(new ActualVolumeFlow(0.07), new PressureDifference(18_000))
+                        .watts(),
+                work,
+                1e-8);
+    }
+
     private static final CurveMachine CENTRIFUGAL = new CurveMachine(
             "multistage centrifugal",
             RotationalSpeed.ofRpm(1800),
