@@ -3,6 +3,8 @@ package dustwright.plantfile;
 import dustwright.engine.bagging.BagSupport;
 import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
+import dustwright.engine.hazard.BagType;
+import dustwright.engine.hazard.BagType.LinerType;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Duration;
@@ -51,6 +53,8 @@ final class ContainerBinder {
                 bag.find("spout", Length.class),
                 bag.find("loops", Length.class),
                 bag.find("liner", String.class).map(said -> word(BulkBag.Liner.values(), BulkBag.Liner::words, said)),
+                bag.find("type", String.class).map(BagType::valueOf),
+                bag.find("liner type", String.class).map(LinerType::valueOf),
                 bag.find("empty", Mass.class),
                 bag.find("use", String.class).map(said -> word(BagSupport.Use.values(), BagSupport.Use::words, said)),
                 bag.find("fill without inflation", Ratio.class),

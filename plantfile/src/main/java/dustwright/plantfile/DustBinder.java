@@ -5,6 +5,7 @@ import dustwright.engine.conveying.DustClass;
 import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.conveying.Particle;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.DustCard;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
@@ -52,7 +53,8 @@ final class DustBinder {
                 particle.map(p -> levelFriction(dust, p)).orElse(LevelFriction.YANG),
                 dust.find("combustible", Boolean.class),
                 ReceiverBinder.onCloth(dust),
-                ReceiverBinder.inHopper(dust));
+                ReceiverBinder.inHopper(dust),
+                dust.section("explosion").map(HazardBinder::card).orElse(DustCard.UNKNOWN));
     }
 
     private static Optional<Particle> particle(Section dust) {

@@ -53,6 +53,7 @@ final class ElectricalBinder {
         return new Panel(
                 p.find("area class", String.class).map(w -> named(AreaClass.values(), AreaClass::words, w)),
                 p.find("classified by", String.class),
+                p.find("enclosure", String.class),
                 p.find("exposure", String.class).map(w -> named(Exposure.values(), Exposure::words, w)),
                 named(Panel.Control.values(), Panel.Control::words, p.get("control", String.class)),
                 p.find("ambient", Temperature.class),

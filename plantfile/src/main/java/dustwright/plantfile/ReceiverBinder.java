@@ -1,5 +1,6 @@
 package dustwright.plantfile;
 
+import dustwright.engine.hazard.Protection;
 import dustwright.engine.producer.SafetyFilterRating;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Angle;
@@ -62,7 +63,8 @@ final class ReceiverBinder {
                         .map(h -> new Hopper(h.get("half angle", Angle.class), h.get("outlet", Length.class))),
                 inlet,
                 receiver.section("level probe").map(p -> probe(p, inlet.flatMap(ReceiverInlet::place))),
-                receiver.get("pre-separation", Ratio.class));
+                receiver.get("pre-separation", Ratio.class),
+                receiver.section("explosion").map(HazardBinder::protection).orElse(Protection.UNKNOWN));
     }
 
     private static Shell shell(Section shell) {

@@ -5,6 +5,7 @@ import dustwright.engine.plant.Point;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.ElectricResistance;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.LeakCoefficient;
 import dustwright.engine.quantity.Length;
@@ -60,7 +61,12 @@ final class TubingBinder {
 
     List<Hose> hoses() {
         return top.namedSections("hoses").stream()
-                .map(h -> new Hose(h.id(), h.get("bore", Length.class), h.get("length", Length.class), wall(h)))
+                .map(h -> new Hose(
+                        h.id(),
+                        h.get("bore", Length.class),
+                        h.get("length", Length.class),
+                        wall(h),
+                        h.find("resistance", ElectricResistance.class)))
                 .toList();
     }
 

@@ -87,6 +87,16 @@ public final class Wording {
             case CLEANING_TIME -> "Cleaning fits the shift:";
             case SOUND_AT_ONE_METRE -> "Quiet enough at 1 m:";
             case DAILY_EXPOSURE -> "Little enough noise for the operator of";
+            case DUSTS_TOGETHER -> "No dusts that must not meet, as far as stated, at";
+            case METAL_DRY -> "No light metal stated to come to";
+            case EXPLOSION_PROTECTION -> "A way out for an explosion is stated for";
+            case VENT_AREA -> "Vent no smaller than both methods in range ask on";
+            case INLET_ISOLATION -> "Isolation is stated on the main of";
+            case EXHAUST_INDOORS -> "No toxic or metal dust stated in air returned by";
+            case HOSE_RESISTANCE -> "Resistance within its limit:";
+            case BAG_STATIC -> "Bag type permitted by the ignition energies entered:";
+            case LINER_STATIC -> "Liner goes with the bag:";
+            case PANEL_AREA -> "Enclosure type goes with the area of";
             case BALANCE -> "In balance:";
         };
     }
@@ -134,6 +144,16 @@ public final class Wording {
             case CLEANING_TIME -> "Cleaning does not fit the shift:";
             case SOUND_AT_ONE_METRE -> "Too loud at 1 m:";
             case DAILY_EXPOSURE -> "Too much noise for the operator of";
+            case DUSTS_TOGETHER -> "Dusts that must not meet are collected at";
+            case METAL_DRY -> "Light metal comes to the dry";
+            case EXPLOSION_PROTECTION -> "No way out for an explosion in";
+            case VENT_AREA -> "Explosion vent too small on";
+            case INLET_ISOLATION -> "Flame can run back through the main from";
+            case EXHAUST_INDOORS -> "Air of toxic or metal dust comes back indoors from";
+            case HOSE_RESISTANCE -> "Charge does not get to ground through";
+            case BAG_STATIC -> "Bag type not permitted for a dust in";
+            case LINER_STATIC -> "Liner cancels the rating of";
+            case PANEL_AREA -> "Enclosure not for its area:";
             case BALANCE -> "Balance does not close in";
         };
     }

@@ -1,5 +1,6 @@
 package dustwright.engine.bagging;
 
+import dustwright.engine.hazard.BagType;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
@@ -15,6 +16,8 @@ import java.util.Optional;
  * @param size flat measures
  * @param spout length of its filling spout
  * @param loops length of its lifting loops
+ * @param type electrostatic type on its label
+ * @param linerType electrostatic type of its liner
  * @param empty mass of the empty bag with its liner
  * @param use how often it may be used
  * @param shareWithoutInflation share of its volume that fills when it is not inflated before [-]
@@ -24,6 +27,8 @@ public record BulkBag(
         Optional<Length> spout,
         Optional<Length> loops,
         Optional<Liner> liner,
+        Optional<BagType> type,
+        Optional<BagType.LinerType> linerType,
         Optional<Mass> empty,
         Optional<BagSupport.Use> use,
         Optional<Ratio> shareWithoutInflation,

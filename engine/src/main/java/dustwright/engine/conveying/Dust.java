@@ -1,6 +1,7 @@
 package dustwright.engine.conveying;
 
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.DustCard;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Velocity;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param combustible absent where nobody has tested it; it is then treated as combustible
  * @param onCloth what it is like on filter cloth
  * @param inHopper what it is like in a hopper
+ * @param card how it ignites and explodes
  */
 public record Dust(
         String id,
@@ -33,7 +35,8 @@ public record Dust(
         LevelFriction levelFriction,
         Optional<Boolean> combustible,
         ClothDust onCloth,
-        HopperDust inHopper) {
+        HopperDust inHopper,
+        DustCard card) {
 
     /** The largest piece that must pass: the largest lump, or a particle where no lump is stated; empty where neither is known. */
     public Optional<Length> largestPiece() {
@@ -63,6 +66,7 @@ public record Dust(
                 levelFriction,
                 Optional.empty(),
                 ClothDust.UNKNOWN,
-                HopperDust.UNKNOWN);
+                HopperDust.UNKNOWN,
+                DustCard.UNKNOWN);
     }
 }

@@ -3,7 +3,10 @@ package dustwright.engine.electrical;
 import dustwright.engine.finding.Source;
 import dustwright.engine.reference.ReferenceTable;
 import dustwright.engine.reference.ReferenceTable.Row;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A NEMA enclosure type. The comparison with IP codes goes one way: a type meets at least that IP, an IP never proves a type.
@@ -31,6 +34,31 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
                 row.text("outdoor").equals("yes"),
                 row.text("protects_against"),
                 row.text("ip_at_least"));
+    }
+
+    /** Word for a panel that clean air keeps dust out of, whatever its type. */
+    public static final String PURGED = "purged";
+
+    /** What a panel may be offered as: a type of the table, or purged. */
+    public static List<String> offered() {
+        return Stream.concat(TYPES.rows().stream().map(row -> row.text("nema_type")), Stream.of(PURGED))
+                .toList();
+    }
+
+    /**
+     * Whether a type does in an area, by the routes of {@link #forArea}: empty where a type alone does not say, as in zones, which ask for
+     * a certificate.
+     */
+    public static Optional<Boolean> suits(String type, AreaClass area) {
+        return switch (area) {
+            case CLASS_II_DIVISION_1, CLASS_II_GROUP_E -> Optional.of(type.equals("9") || type.equals(PURGED));
+            case CLASS_II_DIVISION_2 ->
+                Optional.of(List.of("3", "4", "4X", "9", "12", PURGED).contains(type));
+            case UNCLASSIFIED_DUSTY_INDOOR -> Optional.of(!type.equals("1"));
+            case UNCLASSIFIED_OUTDOOR ->
+                Optional.of(!List.of("1", "12", "13", "7", "9").contains(type));
+            case ZONE_20, ZONE_21, ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> Optional.empty();
+        };
     }
 
     /** Water and corrosion a panel must bear in an unclassified place. */

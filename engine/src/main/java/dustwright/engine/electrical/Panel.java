@@ -12,6 +12,7 @@ import java.util.Optional;
  *
  * @param area class of the place where the panel stands
  * @param classifiedBy who says so: person or document
+ * @param enclosure NEMA type as fitted or offered, or {@link Enclosure#PURGED}
  * @param exposure water and corrosion it must bear
  * @param control voltage of the control circuits
  * @param ambient hottest air around the panel
@@ -22,6 +23,7 @@ import java.util.Optional;
 public record Panel(
         Optional<AreaClass> area,
         Optional<String> classifiedBy,
+        Optional<String> enclosure,
         Optional<Exposure> exposure,
         Control control,
         Optional<Temperature> ambient,

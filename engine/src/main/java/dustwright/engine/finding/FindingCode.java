@@ -176,6 +176,46 @@ public enum FindingCode {
             "Daily noise exposure",
             "Over the shift the operator is exposed to more noise than asked.",
             "Fit a better silencer or a hood, stand further off, or stay there for less time."),
+    DUSTS_TOGETHER(
+            "Dusts that must not meet",
+            "Dusts are collected on one system that must be kept apart: together they burn, or burn worse.",
+            "Give each its own system, down to the tubing, or keep the dust out by procedure where a qualified person accepts that."),
+    METAL_DRY(
+            "Light metal in a dry receiver",
+            "Dust of a light metal comes to a dry receiver with a filter.",
+            "Use wet collection, or a dry collector outdoors after a special review; take no equipment from this program for it."),
+    EXPLOSION_PROTECTION(
+            "Way out for an explosion",
+            "The receiver takes combustible dust and an explosion in it has no way out that does not hurt people.",
+            "Set it outdoors with a vent, lead the vent outside by a duct, vent it flameless, or suppress or contain the explosion."),
+    VENT_AREA(
+            "Explosion vent",
+            "By at least one of two published methods the vent is smaller than this dust asks in this vessel.",
+            "Fit a larger vent, a stronger vessel or a smaller one; have the vent sized by a specialist with the standard and test data."),
+    INLET_ISOLATION(
+            "Isolation on the main",
+            "Nothing keeps the flame of an explosion in the receiver from running back to the people who hold hoses.",
+            "Fit an isolation device on the main that is tested for this dust."),
+    EXHAUST_INDOORS(
+            "Exhaust air indoors",
+            "Air that carried toxic or metal dust is returned to the room.",
+            "Lead the exhaust outdoors."),
+    HOSE_RESISTANCE(
+            "Hose against static",
+            "The hose's resistance is higher than charge may meet on its way to ground.",
+            "Use a conductive or dissipative hose, bonded at both cuffs, and measure it."),
+    BAG_STATIC(
+            "Bulk bag against static",
+            "This electrostatic type of bag is not permitted for the ignition energy of a dust that falls into it.",
+            "Use a type that the dust permits; see the sheet."),
+    LINER_STATIC(
+            "Liner against static",
+            "The liner cancels the electrostatic rating of the bag.",
+            "Use a liner type that goes with the bag, or none."),
+    PANEL_AREA(
+            "Panel in its area",
+            "The panel's enclosure is not for the class of the area where it stands.",
+            "Use equipment listed for the class, group and temperature, purge the panel, or move it out of the area."),
     BALANCE(
             "Balance check",
             "An independent check of mass balance and leg laws does not agree with the solver's result.",

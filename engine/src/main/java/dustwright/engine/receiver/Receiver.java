@@ -1,5 +1,6 @@
 package dustwright.engine.receiver;
 
+import dustwright.engine.hazard.Protection;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param inlet where and how tubing enters
  * @param probe high-level probe
  * @param preSeparation share of the dust that falls out before the cloth [-]; 0 is the prudent reading
+ * @param protection against a dust explosion
  */
 public record Receiver(
         Optional<Length> diameter,
@@ -26,7 +28,8 @@ public record Receiver(
         Optional<Hopper> hopper,
         Optional<ReceiverInlet> inlet,
         Optional<LevelProbe> probe,
-        Ratio preSeparation) {
+        Ratio preSeparation,
+        Protection protection) {
 
     /** Volume from the hopper's outlet up to the level probe (equation RCV-8); absent where one of its measures is not known. */
     public Optional<Volume> workingVolume() {
@@ -44,6 +47,7 @@ public record Receiver(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                new Ratio(0));
+                new Ratio(0),
+                Protection.UNKNOWN);
     }
 }

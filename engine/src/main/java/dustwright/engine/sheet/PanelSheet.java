@@ -8,6 +8,8 @@ import dustwright.engine.electrical.Instrument.Signal;
 import dustwright.engine.electrical.Panel;
 import dustwright.engine.electrical.PanelHeat;
 import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
@@ -36,6 +38,7 @@ final class PanelSheet {
     private final Panel panel;
     private final List<MotorUse> motors;
     private final List<Entry> entries = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
 
     private PanelSheet(Plant plant, Panel panel) {
         this.plant = plant;
@@ -65,7 +68,7 @@ final class PanelSheet {
         enclosure();
         ElectricPower control = control();
         heat(control);
-        return sheet(entries);
+        return new Sheet("panel", "Panel", new Place(Place.Kind.PANEL, ""), entries, findings);
     }
 
     private void ratings() {
@@ -104,8 +107,39 @@ final class PanelSheet {
                 "area", "Area class, by " + panel.classifiedBy().get(), area.words(), List.of(), Source.entered()));
         entries.add(Entry.words(id, name, route.acceptable(), List.of(), route.source()));
         entries.add(Entry.words("not-enclosure", "Does not do", route.notAcceptable(), List.of(), route.source()));
+        panel.enclosure().ifPresent(type -> offered(type, area));
         panel.exposure().ifPresent(this::exposure);
         purge(area);
+    }
+
+    /** What is fitted or offered, against the area. */
+    private void offered(String type, AreaClass area) {
+        Source source = Enclosure.forArea(area).source();
+        String name = "Enclosure offered";
+        String said = type.equals(Enclosure.PURGED) ? "purged" : "NEMA " + type;
+        Optional<Boolean> suits = Enclosure.suits(type, area);
+        if (suits.isEmpty()) {
+            entries.add(Entry.unknown(
+                    "enclosure-offered",
+                    name,
+                    said + ": a type says nothing in " + area.words()
+                            + "; ask for a certificate of category or EPL and group."));
+            return;
+        }
+        entries.add(Entry.words(
+                "enclosure-offered",
+                name,
+                said + (suits.get() ? "" : ": not for " + area.words() + ", see what does"),
+                List.of(),
+                source));
+        Writing judged = new Writing("");
+        judged.none(
+                FindingCode.PANEL_AREA,
+                Place.Kind.PANEL,
+                "panels whose type does not do here",
+                suits.get() ? 0 : 1,
+                source);
+        findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
     }
 
     private void exposure(Enclosure.Exposure exposure) {

@@ -17,9 +17,12 @@ public final class Sheets {
      * @param weeks the dust's way over the week, by station
      */
     public static List<Sheet> of(Plant plant, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
-        List<Sheet> sheets = new ArrayList<>(plant.stations().parallelStream()
+        List<Sheet> sheets = new ArrayList<>();
+        plant.dusts().forEach(dust -> sheets.add(DustCardSheet.of(dust)));
+        sheets.addAll(plant.stations().parallelStream()
                 .flatMap(station -> ofStation(plant, station, duties, ways, weeks).stream())
                 .toList());
+        Collecting.all(plant).forEach(here -> HazardSheet.of(plant, here).ifPresent(sheets::add));
         MotorUse.all(plant).forEach(use -> sheets.add(MotorSheet.of(plant, use)));
         if (!plant.stations().isEmpty()) {
             sheets.add(SupplySheet.of(plant));

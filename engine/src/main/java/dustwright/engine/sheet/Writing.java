@@ -11,6 +11,7 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -102,6 +103,24 @@ final class Writing {
     void unjudged(FindingCode code, Place.Kind part, Side side, Limit<? extends Quantity> limit, String why) {
         findings.add(Finding.unjudged(
                 code, new Place(part, station), Sheet.ANY_SET, side, limit.value(), limit.source(), why));
+    }
+
+    /** A finding that is about another place than the sheet's own. */
+    void add(Finding finding) {
+        findings.add(finding);
+    }
+
+    /** A conflict, counted: none may there be. */
+    void none(FindingCode code, Place.Kind part, String what, int count, Source source) {
+        Ratio number = new Ratio(count);
+        asked(
+                code,
+                part,
+                Sheet.ANY_SET,
+                Side.AT_MOST,
+                number,
+                new Limit<>(new Ratio(0), source),
+                List.of(step("HAZ-21", "N = 0", source, new Term("N", what, number))));
     }
 
     private List<Step> stepsTo(Quantity value) {

@@ -84,6 +84,7 @@ class ElectricalSheetsTest {
         return new Panel(
                 area,
                 by,
+                Optional.empty(),
                 Optional.of(Exposure.HOSED_DOWN),
                 Panel.Control.DC_24,
                 Optional.of(new Temperature(308.15)),

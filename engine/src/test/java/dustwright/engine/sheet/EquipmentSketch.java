@@ -2,6 +2,8 @@ package dustwright.engine.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.engine.bagging.BagSupport;
+import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
 import dustwright.engine.conveying.LevelFriction;
@@ -10,6 +12,9 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.BagType;
+import dustwright.engine.hazard.DustCard;
+import dustwright.engine.hazard.Protection;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.PlantSketch;
@@ -55,6 +60,8 @@ final class EquipmentSketch {
     SidePlace inlet = SidePlace.LEFT;
     SidePlace probe = SidePlace.REAR;
     boolean known = true;
+    DustCard card = DustCard.UNKNOWN;
+    Protection protection = Protection.UNKNOWN;
     Optional<RotaryValve> valve = Optional.empty();
     UnaryOperator<HopperDust> flow = dust -> dust;
 
@@ -79,7 +86,8 @@ final class EquipmentSketch {
                                 Optional.of(new CakeResistance(cake_perS)),
                                 Optional.of(false))
                         : ClothDust.UNKNOWN,
-                flow.apply(HopperDust.UNKNOWN));
+                flow.apply(HopperDust.UNKNOWN),
+                card);
         PlantSketch sketch = new PlantSketch()
                 .tube("T2", 0.0475, 4.5e-5)
                 .tube("T3", 0.0729, 4.5e-5)
@@ -98,6 +106,28 @@ final class EquipmentSketch {
                 .lobe("P", 0.2);
         valve.ifPresent(station::rotaryValve);
         return station.and().plant();
+    }
+
+    /** A bulk bag of which no more than its electrostatic type is known. */
+    static BulkBag bag(BagType type) {
+        return new BulkBag(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(type),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                new BulkBag.Stand(
+                        BagSupport.Base.ON_FLOOR_OR_PALLET,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     private Requirements asked() {
@@ -129,7 +159,8 @@ final class EquipmentSketch {
                 Optional.of(new ReceiverInlet(
                         Optional.of(inlet), Optional.of(new ReceiverInlet.Slot(new Length(0.065), new Length(0.15))))),
                 Optional.of(new LevelProbe(Optional.of(probe), Optional.of(new Length(0.9)))),
-                new Ratio(preSeparation));
+                new Ratio(preSeparation),
+                protection);
     }
 
     DutyPoint duty(Plant plant) {

@@ -85,6 +85,17 @@ final class Amounts {
     static final Amount REPOSE = amount(Dimension.ANGLE, "15 deg", "85 deg", "42 deg");
     static final Amount STRENGTH = amount(Dimension.STRESS, "0.001 kPa", "1000 kPa", "1.5 kPa");
     static final Amount CAKE = amount(Dimension.CAKE_RESISTANCE, "1000 1/s", "1e7 1/s", "100000 1/s");
+    static final Amount KST = amount(Dimension.EXPLOSION_CONSTANT, "0 bar.m/s", "2000 bar.m/s", "115 bar.m/s");
+    static final Amount EXPLOSION_PRESSURE = amount(Dimension.GAUGE_PRESSURE, "0.5 bar", "25 bar", "9 bar");
+    static final Amount IGNITION_ENERGY = amount(Dimension.SPARK_ENERGY, "0.01 mJ", "10 J", "50 mJ");
+    static final Amount IGNITION = amount(Dimension.TEMPERATURE, "50 degC", "1200 degC", "380 degC");
+    static final Amount EXPLOSIBLE = amount(Dimension.DENSITY, "1 g/m3", "2000 g/m3", "60 g/m3");
+    static final Amount VENT_PRESSURE = amount(Dimension.GAUGE_PRESSURE, "0.01 bar", "10 bar", "0.4 bar");
+    static final Amount VENT = amount(Dimension.AREA, "1 cm2", "100 m2", "0.5 m2");
+    static final Amount VESSEL_VOLUME = amount(Dimension.VOLUME, "10 L", "1000 m3", "2.4 m3");
+    static final Amount SLENDERNESS = amount(Dimension.RATIO, "1", "20", "1.8");
+    static final Amount DUCT = amount(Dimension.LENGTH, "0 m", "20 m", "1 m");
+    static final Amount HOSE_RESISTANCE = amount(Dimension.RESISTANCE, "0.1 ohm", "1e12 ohm", "1e5 ohm");
     static final Amount LUMP = amount(Dimension.LENGTH, "0.01 mm", "200 mm", "10 mm");
     static final Amount OUTLET = amount(Dimension.LENGTH, "20 mm", "2 m", "250 mm");
     static final Amount SLOT = amount(Dimension.LENGTH, "10 mm", "1 m", "75 mm");

@@ -7,6 +7,8 @@ import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.BagType;
+import dustwright.engine.hazard.BagType.LinerType;
 import dustwright.plantfile.keys.Shape.Keys;
 import dustwright.plantfile.keys.Shape.Parts;
 import dustwright.plantfile.keys.Shape.Word;
@@ -107,6 +109,14 @@ final class ContainerKeys {
                             Key.optional("loops", BAG_SIDE, "Length of the lifting loops."),
                             Key.optional(
                                     "liner", words(BulkBag.Liner.values(), BulkBag.Liner::words), "What lies inside."),
+                            Key.optional(
+                                    "type",
+                                    words(BagType.values(), BagType::name),
+                                    "Electrostatic type on its label, by IEC 61340-4-4."),
+                            Key.optional(
+                                    "liner type",
+                                    words(LinerType.values(), LinerType::name),
+                                    "Electrostatic type of the liner; `PLAIN` for ordinary film."),
                             Key.optional("empty", EMPTY_BAG, "Mass of the empty bag with its liner."),
                             Key.optional(
                                     "use",

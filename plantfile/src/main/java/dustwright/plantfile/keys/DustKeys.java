@@ -3,9 +3,14 @@ package dustwright.plantfile.keys;
 import static dustwright.plantfile.keys.Amounts.*;
 
 import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.DustCard.Sample;
+import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.receiver.AirToCloth;
 import dustwright.plantfile.keys.Shape.ListOf;
+import dustwright.plantfile.keys.Shape.Sourced;
 import dustwright.plantfile.keys.Shape.Word;
+import java.util.Arrays;
 import java.util.List;
 
 /** What a dust is like where it is filtered and stored. */
@@ -29,6 +34,39 @@ final class DustKeys {
                             CAKE,
                             "Specific resistance K2 of its cake: pressure drop over filtration velocity and dust per area; measure it on the cloth in use."),
                     Key.optional("sticky", new Shape.YesNo(), "Whether it cakes or smears.")),
+            List.of());
+
+    static final Group EXPLOSION = new Group(
+            "a dust's explosion card",
+            Place.Kind.DUST,
+            List.of(
+                    Key.optional(
+                            "family",
+                            new Word(Arrays.stream(DustFamily.values())
+                                    .map(DustFamily::words)
+                                    .toList()),
+                            "What it is made of: it decides the group, and with what it must not be collected."),
+                    Key.optional("kst", new Sourced(KST), "Explosion constant Kst."),
+                    Key.optional(
+                            "pmax",
+                            new Sourced(EXPLOSION_PRESSURE),
+                            "Greatest explosion pressure, over the barometer."),
+                    Key.optional("mie", new Sourced(IGNITION_ENERGY), "Least ignition energy of a cloud."),
+                    Key.optional("mit", new Sourced(IGNITION), "Least ignition temperature of a cloud."),
+                    Key.optional("lit", new Sourced(IGNITION), "Least ignition temperature of a 5 mm layer."),
+                    Key.optional("mec", new Sourced(EXPLOSIBLE), "Least explosible concentration."),
+                    Key.optional("conductive", new Shape.YesNo(), "Whether its resistivity is 1 kohm m or less."),
+                    Key.optional("food", new Shape.YesNo(), "Whether it goes into food or touches it."),
+                    Key.optional("toxic", new Shape.YesNo(), "Whether it is toxic or sensitizing."),
+                    Key.otherwise(
+                            "sample",
+                            new Word(Arrays.stream(Sample.values())
+                                    .map(Sample::words)
+                                    .toList()),
+                            Sample.PUBLISHED.words(),
+                            Source.ownReading("nobody says that this dust was tested"),
+                            "Whose dust the values belong to: only a test of the own dust counts."),
+                    Key.optional("report", new Shape.Text(200), "Test report: laboratory, number, date.")),
             List.of());
 
     static final Group IN_HOPPER = new Group(

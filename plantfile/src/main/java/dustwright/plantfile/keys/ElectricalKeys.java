@@ -45,6 +45,10 @@ final class ElectricalKeys {
                             "area class",
                             words(Enclosure.AreaClass.values(), Enclosure.AreaClass::words),
                             "Class of the area where the panel stands, from the owner's classification drawing."),
+                    Key.optional(
+                            "enclosure",
+                            new Word(Enclosure.offered()),
+                            "NEMA type of the panel as fitted or offered, or `purged`."),
                     Key.optional("classified by", TITLE, "Who classified the area: person or document."),
                     Key.optional(
                             "exposure",

@@ -99,6 +99,10 @@ public final class PlantKeys {
                             "combustible",
                             new Shape.YesNo(),
                             "Whether it is combustible, by a test of this dust; absent, it is treated as combustible."),
+                    Key.optional(
+                            "explosion",
+                            new Shape.Keys(DustKeys.EXPLOSION),
+                            "How it ignites and explodes; what is left out is treated as the worst case and listed."),
                     Key.optional("on cloth", new Shape.Keys(DustKeys.ON_CLOTH), "What it is like on filter cloth."),
                     Key.optional("in hopper", new Shape.Keys(DustKeys.IN_HOPPER), "What it is like in a hopper.")),
             List.of(Choice.one(List.of(List.of("class"), List.of("minimum velocity")))));
@@ -142,7 +146,11 @@ public final class PlantKeys {
                             "friction",
                             FRICTION,
                             "Stated Darcy friction factor (four times Fanning's), instead of a roughness."),
-                    Key.optional("corrugation", PITCH, "Pitch of annular corrugations, instead of a roughness.")),
+                    Key.optional("corrugation", PITCH, "Pitch of annular corrugations, instead of a roughness."),
+                    Key.optional(
+                            "resistance",
+                            HOSE_RESISTANCE,
+                            "Electric resistance of the hose as used, measured from cuff to cuff.")),
             WALL);
 
     private static final Group TOOL = new Group(

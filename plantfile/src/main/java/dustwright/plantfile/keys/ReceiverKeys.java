@@ -4,6 +4,7 @@ import static dustwright.plantfile.keys.Amounts.*;
 
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.Protection;
 import dustwright.engine.receiver.AfterFilter;
 import dustwright.engine.receiver.AirToCloth;
 import dustwright.engine.receiver.FilterMedium;
@@ -83,6 +84,51 @@ public final class ReceiverKeys {
                     Key.optional("height", HEIGHT, "Height above the hopper's outlet.")),
             List.of());
 
+    /** Protection of a receiver against a dust explosion. */
+    public static final Group EXPLOSION = new Group(
+            "a receiver's explosion protection",
+            Place.Kind.RECEIVER,
+            List.of(
+                    Key.optional(
+                            "method",
+                            new Word(words(Protection.Method.values(), Protection.Method::words)),
+                            "What keeps an explosion in it from hurting people."),
+                    Key.optional(
+                            "standing",
+                            new Word(words(Protection.Standing.values(), Protection.Standing::words)),
+                            "Where the receiver stands."),
+                    Key.optional(
+                            "volume",
+                            VESSEL_VOLUME,
+                            "Volume the flame may fill; absent, cylinder and hopper where they are known."),
+                    Key.optional(
+                            "length to diameter",
+                            SLENDERNESS,
+                            "L/D for the vent; absent, the whole height over the diameter, which is prudent."),
+                    Key.optional("reduced pressure", VENT_PRESSURE, "Pressure it stands while it vents, Pred."),
+                    Key.optional("opens", VENT_PRESSURE, "Pressure at which the vent opens, Pstat."),
+                    Key.optional("vent area", VENT, "Area of all vents that are fitted or offered."),
+                    Key.otherwise(
+                            "vents",
+                            new Shape.Whole(1, 20),
+                            "1",
+                            Source.ownReading("no number stated: one vent reaches furthest"),
+                            "Number of vents."),
+                    Key.optional("vent duct", DUCT, "Length of the duct behind the vent."),
+                    Key.optional(
+                            "inlet isolation",
+                            new Word(words(Protection.Isolation.values(), Protection.Isolation::words)),
+                            "What keeps flame out of the main."),
+                    Key.optional(
+                            "exhaust",
+                            new Word(words(Protection.Exhaust.values(), Protection.Exhaust::words)),
+                            "Where the producers' air goes."),
+                    Key.optional(
+                            "rotary valve isolates",
+                            new Shape.YesNo(),
+                            "Whether the rotary valve was tested as an isolation device and stops on an explosion.")),
+            List.of());
+
     /** The vessel itself: a station without it has one of which nothing is stated. */
     public static final Group RECEIVER = new Group(
             "a receiver",
@@ -98,6 +144,7 @@ public final class ReceiverKeys {
                     Key.optional("hopper", new Keys(HOPPER), "Cone below the cylinder."),
                     Key.optional("inlet", new Keys(RECEIVER_INLET), "Where and how tubing enters."),
                     Key.optional("level probe", new Keys(LEVEL_PROBE), "Probe that tells a full receiver."),
+                    Key.optional("explosion", new Keys(EXPLOSION), "Protection against a dust explosion."),
                     Key.otherwise(
                             "pre-separation",
                             SEPARATED,

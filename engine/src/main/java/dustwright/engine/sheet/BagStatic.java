@@ -1,0 +1,118 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.bagging.BulkBag;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.hazard.BagType;
+import dustwright.engine.hazard.BagType.LinerType;
+import dustwright.engine.hazard.BagType.Surroundings;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Electrostatic type of a bulk bag and its liner against the dusts that fall into it. */
+final class BagStatic {
+    private final BulkBag bag;
+    private final Writing writing;
+
+    BagStatic(BulkBag bag, Writing writing) {
+        this.bag = bag;
+        this.writing = writing;
+    }
+
+    void write(List<Dust> burning) {
+        Set<BagType> permitted = Stream.of(BagType.values())
+                .filter(type -> burning.stream().allMatch(dust -> permits(type, dust)))
+                .collect(Collectors.toCollection(TreeSet::new));
+        writing.words(
+                "bag-permitted",
+                "Bag types that all combustible dusts here permit",
+                permitted.isEmpty()
+                        ? "none of A, B, C, D: ask a specialist"
+                        : permitted.stream().map(BagType::name).collect(Collectors.joining(", "))
+                                + "; for charging currents up to 3 µA; the bag's label and the measured ignition energy decide",
+                List.of(),
+                BagType.SOURCE);
+        bag.type()
+                .ifPresentOrElse(
+                        type -> type(type, burning),
+                        () -> writing.unknown(
+                                "bag-type",
+                                "Electrostatic type of the bag",
+                                "Not stated: enter \"type\" of the bag, A, B, C or D, as its label says."));
+    }
+
+    private static boolean permits(BagType type, Dust dust) {
+        return BagType.permitted(dust.card().ignitionOrWorst().joules(), Surroundings.DUST_ZONE)
+                .contains(type);
+    }
+
+    private void type(BagType type, List<Dust> burning) {
+        writing.words(
+                "bag-type",
+                "Electrostatic type of the bag",
+                "type " + type + ", " + type.words(),
+                List.of(),
+                BagType.SOURCE);
+        List<Dust> not = burning.stream().filter(dust -> !permits(type, dust)).toList();
+        if (!not.isEmpty()) {
+            writing.words(
+                    "bag-conflict",
+                    "The bag does not suit",
+                    not.stream().map(Dust::name).collect(Collectors.joining("; ")) + ": type " + type
+                            + " is not permitted for this ignition energy in a dust zone",
+                    List.of(),
+                    BagType.SOURCE);
+        }
+        writing.none(
+                FindingCode.BAG_STATIC,
+                Place.Kind.CONTAINER,
+                "dusts this bag must not take",
+                not.size(),
+                BagType.SOURCE);
+        if (type == BagType.C) {
+            writing.words(
+                    "bag-ground",
+                    "Ground of the bag",
+                    "every time before filling, interlocked with the filling where it can be; each point to its tab 100 MΩ or less by the"
+                            + " edition of 2018, 10 MΩ by that of 2012 and by stricter local rules",
+                    List.of(),
+                    BagType.SOURCE);
+        }
+        liner(type);
+    }
+
+    private void liner(BagType type) {
+        boolean lined = bag.liner().filter(liner -> liner != BulkBag.Liner.NONE).isPresent();
+        String suits = type.liners().isEmpty()
+                ? "none"
+                : type.liners().stream().map(LinerType::name).collect(Collectors.joining(", "));
+        if (!lined) {
+            return;
+        }
+        if (bag.linerType().isEmpty()) {
+            writing.unknown(
+                    "liner-type",
+                    "Electrostatic type of the liner",
+                    "A liner is stated, not its type: enter \"liner type\"; a plain liner cancels the rating of the bag. Type "
+                            + type + " takes: " + suits + ".");
+            return;
+        }
+        LinerType liner = bag.linerType().get();
+        writing.words(
+                "liner-type",
+                "Electrostatic type of the liner",
+                liner + ", " + liner.words(),
+                List.of(),
+                LinerType.SOURCE);
+        writing.none(
+                FindingCode.LINER_STATIC,
+                Place.Kind.CONTAINER,
+                "liners that cancel the bag's rating",
+                type.liners().contains(liner) ? 0 : 1,
+                LinerType.SOURCE);
+    }
+}

@@ -1,0 +1,154 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.finding.Derivation;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.hazard.Bonding;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.ElectricResistance;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.tubing.Fitting;
+import dustwright.engine.tubing.Hose;
+import dustwright.engine.tubing.Run;
+import dustwright.engine.tubing.RunGeometry;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What is to be bonded and measured, counted from the layout (equation HAZ-20). A coupling of thin-wall tube with a rubber sleeve is an
+ * insulator: each is bridged, or is of a tested conductive make.
+ */
+final class BondingPoints {
+    private static final Source PRACTICE = Source.commonPractice();
+    /** Tube as it is sold, 20 ft. */
+    private static final double STOCK_m = 6.096;
+
+    private final Plant plant;
+    private final Collecting collecting;
+    private final Writing writing;
+
+    BondingPoints(Plant plant, Collecting collecting, Writing writing) {
+        this.plant = plant;
+        this.collecting = collecting;
+        this.writing = writing;
+    }
+
+    void write() {
+        couplings();
+        equipment();
+        for (Bonding bonding : List.of(Bonding.METAL_JOINT, Bonding.METAL_PART, Bonding.LONG_HOSE, Bonding.PERSON)) {
+            writing.given(
+                    "resistance-" + bonding.name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    "Measured at commissioning and repeated, at most: " + bonding.words(),
+                    new ElectricResistance(bonding.limit_ohm()),
+                    bonding.source());
+        }
+        hoses();
+    }
+
+    private void couplings() {
+        double ends = 2.0 * collecting.runs().size();
+        double bends = 0;
+        double further = 0;
+        double fittings = 0;
+        boolean measured = false;
+        for (Run run : collecting.runs()) {
+            RunGeometry geometry = RunGeometry.of(run, plant.tube(run.tube()));
+            bends += geometry.bends().size();
+            int stretches = geometry.bends().size() + 1;
+            further += Math.max(0, Math.ceil(geometry.straight().metres() / STOCK_m) - stretches);
+            fittings += run.fittings().stream().mapToInt(Fitting::count).sum();
+            measured |= run.route() instanceof Run.Route.Measured;
+        }
+        Ratio all = new Ratio(ends + 2 * bends + further + 2 * fittings);
+        writing.known(
+                "couplings",
+                measured
+                        ? "Couplings to bridge, at least: runs by measured length do not show their bends"
+                        : "Couplings to bridge, counted from the layout",
+                all,
+                List.of(step(
+                        "HAZ-20",
+                        "N = 2 runs + 2 bends + further lengths + 2 fittings",
+                        PRACTICE,
+                        new Term("N", "couplings", all),
+                        new Term("runs", "runs of tubing", new Ratio(ends / 2)),
+                        new Term("bends", "bends", new Ratio(bends)),
+                        new Term("further", "stock lengths of 20 ft beyond the first, at least", new Ratio(further)),
+                        new Term("fittings", "fittings on runs", new Ratio(fittings)))));
+    }
+
+    private void equipment() {
+        double inlets = collecting.inlets().size();
+        double machines = collecting
+                .station()
+                .map(s -> 2.0
+                        + s.producers().size()
+                        + (s.rotaryValve().isPresent() ? 1 : 0)
+                        + (s.container().isPresent() ? 1 : 0))
+                .orElse(0.0);
+        Ratio all = new Ratio(inlets + machines);
+        writing.known(
+                "grounds",
+                "Inlets and machines with their own ground",
+                all,
+                List.of(step(
+                        "HAZ-20",
+                        "N = inlets + machines",
+                        PRACTICE,
+                        new Term("N", "grounds", all),
+                        new Term("inlets", "inlet valves; each hose adds two cuffs and its tool", new Ratio(inlets)),
+                        new Term(
+                                "machines",
+                                "receiver and its head, valve, container stand, producers; filter cages are further",
+                                new Ratio(machines)))));
+    }
+
+    private void hoses() {
+        List<String> used =
+                collecting.inlets().stream().map(i -> i.hose()).distinct().toList();
+        for (Hose hose : plant.hoses()) {
+            if (used.contains(hose.id())) {
+                hose(hose);
+            }
+        }
+    }
+
+    private void hose(Hose hose) {
+        String id = "hose-" + hose.id();
+        String name = "Hose " + hose.id() + ", end to end";
+        if (hose.resistance().isEmpty()) {
+            writing.unknown(
+                    id,
+                    name,
+                    "Not stated: enter \"resistance\" of the hose, measured from cuff to cuff. A wire in a plastic wall makes no"
+                            + " dissipative wall.");
+            return;
+        }
+        ElectricResistance measured = hose.resistance().get();
+        double perMetre = measured.ohms() / hose.length().metres();
+        String kind = perMetre < Bonding.CONDUCTIVE_HOSE_PER_METRE.limit_ohm()
+                ? "conductive"
+                : perMetre < Bonding.DISSIPATIVE_HOSE_PER_METRE.limit_ohm()
+                        ? "dissipative"
+                        : "neither conductive nor dissipative";
+        writing.given(id, name + ", " + kind, measured, Source.entered());
+        Step step = step(
+                "HAZ-20", "R as stated", Bonding.LONG_HOSE.source(), new Term("R", "hose from cuff to cuff", measured));
+        writing.add(Finding.of(
+                FindingCode.HOSE_RESISTANCE,
+                new Place(Place.Kind.HOSE, hose.id()),
+                Sheet.ANY_SET,
+                Side.AT_MOST,
+                measured,
+                new ElectricResistance(Bonding.LONG_HOSE.limit_ohm()),
+                new Derivation(List.of(step), Bonding.LONG_HOSE.source())));
+    }
+}

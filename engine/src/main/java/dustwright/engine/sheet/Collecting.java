@@ -1,0 +1,125 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.Place;
+import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.plant.Held;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.tubing.Inlet;
+import dustwright.engine.tubing.Run;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A station, or a point of held pressure where tubing leaves the plant file, with everything its tubing is joined to. Valves and flow are
+ * not asked: what is joined may be collected together.
+ */
+record Collecting(Place place, Optional<Station> station, List<Inlet> inlets, List<Run> runs, List<Dust> dusts) {
+    /** Two dusts that must not meet here, and why. */
+    record Clash(Dust one, Dust other, String why) {}
+
+    static List<Collecting> all(Plant plant) {
+        List<Collecting> all = new ArrayList<>();
+        for (Station station : plant.stations()) {
+            all.add(of(plant, new Place(Place.Kind.STATION, station.id()), Optional.of(station)));
+        }
+        for (Held held : plant.held()) {
+            boolean inStation = plant.stations().stream().anyMatch(s -> s.id().equals(held.point()));
+            if (held instanceof Held.Pressure && !inStation) {
+                all.add(of(plant, new Place(Place.Kind.POINT, held.point()), Optional.empty()));
+            }
+        }
+        return all;
+    }
+
+    private static Collecting of(Plant plant, Place place, Optional<Station> station) {
+        Set<String> joined = joined(plant, place.id());
+        List<Inlet> inlets =
+                plant.inlets().stream().filter(i -> joined.contains(i.id())).toList();
+        Set<String> dusts = new HashSet<>();
+        inlets.forEach(inlet -> inlet.dust().ifPresent(dusts::add));
+        return new Collecting(
+                place,
+                station,
+                inlets,
+                plant.runs().stream()
+                        .filter(r -> joined.contains(r.from()) || joined.contains(r.to()))
+                        .toList(),
+                plant.dusts().stream().filter(d -> dusts.contains(d.id())).toList());
+    }
+
+    private static Set<String> joined(Plant plant, String start) {
+        Map<String, List<String>> next = new HashMap<>();
+        for (Run run : plant.runs()) {
+            if (!run.from().equals(Run.STILL_AIR)) {
+                next.computeIfAbsent(run.from(), id -> new ArrayList<>()).add(run.to());
+                next.computeIfAbsent(run.to(), id -> new ArrayList<>()).add(run.from());
+            }
+        }
+        Set<String> joined = new HashSet<>(Set.of(start));
+        List<String> open = new ArrayList<>(List.of(start));
+        while (!open.isEmpty()) {
+            for (String id : next.getOrDefault(open.remove(open.size() - 1), List.of())) {
+                if (joined.add(id)) {
+                    open.add(id);
+                }
+            }
+        }
+        return joined;
+    }
+
+    /** Dusts that are combustible, or that nobody has found not to be. */
+    List<Dust> burning() {
+        return dusts.stream().filter(d -> d.combustible().orElse(true)).toList();
+    }
+
+    /** Dusts of a combustible light metal. */
+    List<Dust> lightMetals() {
+        return burning().stream()
+                .filter(d -> d.card().family().filter(DustFamily::lightMetal).isPresent())
+                .toList();
+    }
+
+    /** Combustible metal dusts. */
+    List<Dust> metals() {
+        return burning().stream()
+                .filter(d -> d.card().family().filter(DustFamily::metal).isPresent())
+                .toList();
+    }
+
+    List<Clash> clashes() {
+        List<Clash> clashes = new ArrayList<>();
+        for (int n = 0; n < dusts.size(); n++) {
+            for (int m = n + 1; m < dusts.size(); m++) {
+                Dust one = dusts.get(n);
+                Dust other = dusts.get(m);
+                one.card()
+                        .family()
+                        .flatMap(family -> other.card().family().flatMap(family::apartFrom))
+                        .ifPresent(why -> clashes.add(new Clash(one, other, why)));
+            }
+        }
+        return clashes;
+    }
+
+    /** Which inlets pick each dust up, in the order of the plant file. */
+    Map<Dust, List<String>> where() {
+        Map<Dust, List<String>> where = new LinkedHashMap<>();
+        for (Dust dust : dusts) {
+            where.put(
+                    dust,
+                    inlets.stream()
+                            .filter(i -> i.dust().filter(dust.id()::equals).isPresent())
+                            .map(Inlet::id)
+                            .toList());
+        }
+        return where;
+    }
+}

@@ -1,0 +1,315 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.hazard.BagType;
+import dustwright.engine.hazard.BagType.Surroundings;
+import dustwright.engine.hazard.CloudLaws;
+import dustwright.engine.hazard.DustCard;
+import dustwright.engine.hazard.DustCard.Sample;
+import dustwright.engine.hazard.DustCard.Stated;
+import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.MieStep;
+import dustwright.engine.hazard.StClass;
+import dustwright.engine.hazard.SurfaceLimit;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** How one dust ignites and explodes, from which sample, and what follows wherever it is. A screening: only a test of the own dust counts. */
+final class DustCardSheet {
+    private static final Source PRACTICE = Source.commonPractice();
+    private static final Source GROUPS = Source.published("NEC 500.6(B); IEC 60079-0");
+
+    private final Dust dust;
+    private final DustCard card;
+    private final Writing writing;
+
+    private DustCardSheet(Dust dust) {
+        this.dust = dust;
+        this.card = dust.card();
+        this.writing = new Writing(dust.id());
+    }
+
+    static Sheet of(Dust dust) {
+        return new DustCardSheet(dust).sheet();
+    }
+
+    private Sheet sheet() {
+        burns();
+        if (dust.combustible().orElse(true)) {
+            values();
+            group();
+            ignition();
+            surfaces();
+            layer();
+            if (metal()) {
+                metalWords();
+            }
+        }
+        hygiene();
+        writing.words(
+                "dust-caution",
+                "Before anybody relies on this",
+                "a list of questions for a dust hazard analysis, not the analysis: a qualified person signs it, test data of the own dust"
+                        + " go before any table, the authority having jurisdiction, insurer and local code decide",
+                List.of(),
+                PRACTICE);
+        return writing.sheet("dust-card", "Dust: " + dust.name(), Place.Kind.DUST);
+    }
+
+    private void burns() {
+        String name = "Combustible";
+        if (dust.combustible().isEmpty()) {
+            writing.unknown(
+                    "combustible",
+                    name,
+                    "Nobody has said: treated as combustible until somebody with a name finds otherwise; enter \"combustible\" and the"
+                            + " \"report\" of the test.");
+        } else if (!dust.combustible().get() && card.report().isEmpty()) {
+            writing.unknown(
+                    "combustible",
+                    name,
+                    "\"no\" is stated, but not by which test: enter the \"report\" under \"explosion\". A data sheet that does not classify"
+                            + " a product does not say that its dust can not burn.");
+        } else {
+            writing.words("combustible", name, dust.combustible().get() ? "yes" : "no", List.of(), Source.entered());
+        }
+        writing.words("sample", "Values belong to", sample(), List.of(), Source.entered());
+    }
+
+    private String sample() {
+        if (card.sample() == Sample.OWN) {
+            return card.sample().words() + card.report().map(r -> ": " + r).orElse(", but no test report is stated");
+        }
+        return card.sample().words() + ": they show what is plausible and are no property of this dust; have it tested";
+    }
+
+    private void values() {
+        value(
+                "kst",
+                "Explosion constant Kst",
+                card.kst(),
+                "Kst 800 bar m/s, the greatest that the vent equations are for");
+        card.kst().ifPresent(kst -> {
+            StClass st = StClass.of(kst.value().pascalMetresPerSecond());
+            writing.words(
+                    "st-class",
+                    "Explosion class",
+                    st.written() + ", " + st.words() + "; a ranking word, dusts of St 1 have killed",
+                    List.of(),
+                    StClass.SOURCE);
+        });
+        value(
+                "pmax",
+                "Greatest explosion pressure Pmax",
+                card.greatest(),
+                "12 bar, the greatest that the vent equations are for");
+        value("mie", "Least ignition energy MIE", card.ignition(), "1 mJ and less, like a gas");
+        value("mit", "Ignition temperature of a cloud MIT", card.cloud(), "no surface temperature is named");
+        value("lit", "Ignition temperature of a 5 mm layer LIT", card.layer(), "no surface temperature is named");
+        value(
+                "mec",
+                "Least explosible concentration MEC",
+                card.explosible(),
+                "any concentration in tubing and receiver may explode");
+    }
+
+    private <T extends Quantity> void value(String what, String name, Optional<Stated<T>> value, String worst) {
+        value.ifPresentOrElse(
+                v -> writing.given(what, name, v.value(), v.source()),
+                () -> writing.unknown(
+                        what,
+                        name,
+                        "Not tested. Meanwhile the worst case: " + worst + ". Enter \"" + what
+                                + "\" under \"explosion\"."));
+    }
+
+    private boolean metal() {
+        return card.family().filter(DustFamily::metal).isPresent();
+    }
+
+    private void group() {
+        if (card.family().isEmpty()) {
+            writing.unknown(
+                    "group",
+                    "Group",
+                    "Enter \"family\" under \"explosion\". Meanwhile the worst case: a conductive metal, Group E and IIIC.");
+            return;
+        }
+        String nec = card.family()
+                .flatMap(DustFamily::necGroup)
+                .map(g -> "Class II Group " + g)
+                .orElse("no group of Class II goes with this family");
+        boolean conductive = metal() || card.conductive().orElse(true);
+        String iec = conductive ? "IIIC, conductive" : "IIIB, not conductive";
+        String taken = metal() || card.conductive().isPresent() ? "" : " (resistivity not stated: the worse is taken)";
+        writing.words("group", "Group", nec + "; " + iec + taken, List.of(), GROUPS);
+    }
+
+    private void ignition() {
+        double mie_J = card.ignitionOrWorst().joules();
+        for (MieStep step : MieStep.of(mie_J)) {
+            writing.words(
+                    "static-" + step.name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    card.ignition().isPresent() ? "By its ignition energy" : "By the worst case of its ignition energy",
+                    step.words(),
+                    List.of(),
+                    step.source());
+        }
+        if (card.family().filter(DustFamily::lightMetal).isPresent()) {
+            writing.words(
+                    "bag-types",
+                    "Bulk bags it may be filled into",
+                    "none without a special review of the collector, whatever its ignition energy",
+                    List.of(),
+                    DustFamily.APART);
+            return;
+        }
+        Set<BagType> types = BagType.permitted(mie_J, Surroundings.DUST_ZONE);
+        writing.words(
+                "bag-types",
+                "Bulk bags it may be filled into, dust zone around the bag",
+                types.isEmpty()
+                        ? "none: below the scope of the table"
+                        : "type " + types.stream().map(BagType::name).collect(Collectors.joining(", ")),
+                List.of(),
+                BagType.SOURCE);
+    }
+
+    private void surfaces() {
+        List<Step> steps = new ArrayList<>();
+        card.cloud()
+                .ifPresent(cloud -> steps.add(step(
+                        "HAZ-11",
+                        "T = 2/3 MIT, both in °C",
+                        SurfaceLimit.IEC,
+                        new Term(
+                                "T_cloud",
+                                "greatest surface by the cloud",
+                                new Temperature(
+                                        SurfaceLimit.byCloud_K(cloud.value().kelvin()))),
+                        new Term("MIT", "ignition temperature of a cloud", cloud.value()))));
+        card.layer()
+                .ifPresent(layer -> steps.add(step(
+                        "HAZ-12",
+                        "T = LIT − 75 K",
+                        SurfaceLimit.IEC,
+                        new Term(
+                                "T_layer",
+                                "greatest surface by a 5 mm layer",
+                                new Temperature(
+                                        SurfaceLimit.byLayer_K(layer.value().kelvin()))),
+                        new Term("LIT", "ignition temperature of a layer", layer.value()))));
+        if (steps.size() < 2) {
+            writing.unknown(
+                    "surface",
+                    "Hottest surface it may touch, IEC",
+                    "The lower of two limits, by cloud and by layer: enter \"mit\" and \"lit\".");
+            return;
+        }
+        Step lower = steps.get(0).result().value().si()
+                        <= steps.get(1).result().value().si()
+                ? steps.get(0)
+                : steps.get(1);
+        writing.known(
+                "surface", "Hottest surface it may touch, IEC", lower.result().value(), List.of(lower));
+        if (card.family().filter(f -> f == DustFamily.ORGANIC).isPresent()) {
+            Temperature least = card.cloud().orElseThrow().value().kelvin()
+                            < card.layer().orElseThrow().value().kelvin()
+                    ? card.cloud().get().value()
+                    : card.layer().get().value();
+            Temperature limit = new Temperature(SurfaceLimit.organic_K(least.kelvin()));
+            writing.known(
+                    "surface-nec",
+                    "Highest temperature marking, NEC, organic dust that may dry out or char",
+                    limit,
+                    List.of(step(
+                            "HAZ-13",
+                            "T = min(T_ignition, 165 °C)",
+                            SurfaceLimit.NEC,
+                            new Term("T", "not above", limit),
+                            new Term("T_ignition", "lower of cloud and layer", least))));
+        }
+    }
+
+    private void layer() {
+        dust.looseBulkDensity().ifPresent(bulk -> {
+            Length depth = new Length(CloudLaws.layerDepth_m(bulk.kgPerCubicMetre()));
+            writing.known(
+                    "layer",
+                    "Settled dust that makes a room a hazard area",
+                    depth,
+                    List.of(step(
+                            "HAZ-15",
+                            "d = 1/32 in × 75 lb/ft³ / ρ_B",
+                            CloudLaws.LAYER,
+                            new Term("d", "depth, over more than 5 % of the floor", depth),
+                            new Term("ρ_B", "loose bulk density", bulk))));
+        });
+    }
+
+    private void metalWords() {
+        boolean light = card.family().filter(DustFamily::lightMetal).isPresent();
+        writing.words(
+                "metal-system",
+                "Metal dust",
+                "its own collection, apart from other metals, from rust and from other combustible dust",
+                List.of(),
+                DustFamily.APART);
+        if (light) {
+            writing.words(
+                    "metal-collection",
+                    "Light metal",
+                    "wet collection, hydrogen vented and sludge taken out daily, or a dry collector outdoors after a special review; this"
+                            + " program chooses no equipment for it",
+                    List.of(),
+                    DustFamily.APART);
+        }
+        writing.words(
+                "metal-fire",
+                "Metal fire",
+                "no water on burning metal; the extinguishing agent is chosen for the metal and stands beside the collector",
+                List.of(),
+                DustFamily.APART);
+        writing.words(
+                "metal-tools",
+                "Tools for metal dust",
+                "conductive and non-sparking, bonded through hose and valve",
+                List.of(),
+                DustFamily.APART);
+    }
+
+    private void hygiene() {
+        yesNo(
+                "toxic",
+                "Toxic or sensitizing",
+                card.toxic(),
+                "no air back into rooms without the owner's hygienist; an after-filter of H13 or better, and changing of bags and filters"
+                        + " without dust",
+                "not stated to be toxic");
+        yesNo(
+                "food",
+                "Food contact",
+                card.food(),
+                "materials for food contact where dust is used again; what a central system picks up from floors is waste",
+                "no food contact stated");
+    }
+
+    private void yesNo(String what, String name, Optional<Boolean> said, String yes, String no) {
+        said.ifPresentOrElse(
+                is -> writing.words(what, name, is ? yes : no, List.of(), is ? PRACTICE : Source.entered()),
+                () -> writing.unknown(what, name, "Not stated: enter \"" + what + "\" under \"explosion\"."));
+    }
+}

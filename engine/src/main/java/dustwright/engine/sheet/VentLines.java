@@ -1,0 +1,326 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.hazard.DustCard;
+import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.Explosion;
+import dustwright.engine.hazard.Protection;
+import dustwright.engine.hazard.VentEn14491;
+import dustwright.engine.hazard.VentNfpa68;
+import dustwright.engine.hazard.Vents;
+import dustwright.engine.plant.Limit;
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.ExplosionConstant;
+import dustwright.engine.quantity.Force;
+import dustwright.engine.quantity.GaugePressure;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.OutOfRangeException;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Volume;
+import dustwright.engine.receiver.Hopper;
+import dustwright.engine.receiver.Receiver;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** The explosion vent of a receiver by two published methods side by side, and what it throws out. Outside its range a method gives no number. */
+final class VentLines {
+    private static final Source OWN_SHAPE =
+            Source.ownReading("geometry; the whole vessel counts, and its whole height over its diameter");
+    private static final double FIREBALL_K = 8;
+    private static final double METAL_FIREBALL_K = 10;
+
+    private final Receiver receiver;
+    private final Protection stated;
+    private final Writing writing;
+
+    VentLines(Receiver receiver, Writing writing) {
+        this.receiver = receiver;
+        this.stated = receiver.protection();
+        this.writing = writing;
+    }
+
+    void write(List<Dust> burning) {
+        Optional<Volume> volume = stated.volume().or(this::volume);
+        Optional<Ratio> slenderness = stated.slenderness().or(this::slenderness);
+        if (volume.isEmpty()
+                || slenderness.isEmpty()
+                || stated.reduced().isEmpty()
+                || stated.opens().isEmpty()) {
+            writing.unknown(
+                    "vent",
+                    "Explosion vent",
+                    "Enter \"reduced pressure\" and \"opens\" under \"explosion\" of the receiver, and its diameter, straight side and"
+                            + " hopper, or \"volume\" and \"length to diameter\".");
+            return;
+        }
+        shape(volume.get(), slenderness.get());
+        List<Area> areas = new ArrayList<>();
+        List<Step> steps = new ArrayList<>();
+        for (Dust dust : burning) {
+            areas(dust, volume.get(), slenderness.get(), areas, steps);
+        }
+        Optional<Area> largest = areas.stream().max(Area::compareTo);
+        largest.ifPresent(area -> judged(area, volume.get(), burning, steps.get(areas.indexOf(area))));
+        writing.words(
+                "vent-limits",
+                "What the vent does not do",
+                "it protects this vessel only: without isolation the blast travels to people who hold hoses. Neither method credits the"
+                        + " vacuum. Strength of the vessel, recoil, fireball and the final area need a specialist and the standard itself, with"
+                        + " which these constants have not been compared",
+                List.of(),
+                Source.commonPractice());
+    }
+
+    private Optional<Volume> volume() {
+        return receiver.diameter()
+                .flatMap(d -> receiver.straightSide()
+                        .flatMap(side -> receiver.hopper()
+                                .map(h -> h.volumeUpTo(new Length(h.heightTo(d).metres() + side.metres()), d))));
+    }
+
+    private Optional<Ratio> slenderness() {
+        return receiver.diameter()
+                .flatMap(d -> receiver.straightSide()
+                        .map(side -> new Ratio(Math.max(
+                                1,
+                                (side.metres()
+                                                + receiver.hopper()
+                                                        .map(h -> cone_m(h, d))
+                                                        .orElse(0.0))
+                                        / d.metres()))));
+    }
+
+    private static double cone_m(Hopper hopper, Length diameter) {
+        return hopper.heightTo(diameter).metres();
+    }
+
+    private void shape(Volume volume, Ratio slenderness) {
+        if (stated.volume().isPresent()) {
+            writing.given("flame-volume", "Volume the flame may fill", volume);
+        } else {
+            writing.known(
+                    "flame-volume",
+                    "Volume the flame may fill, filters not taken off",
+                    volume,
+                    List.of(step(
+                            "HAZ-19",
+                            "V = π/4 D² H + π/12 h (D² + D d + d²)",
+                            OWN_SHAPE,
+                            new Term("V", "cylinder and cone", volume))));
+        }
+        if (stated.slenderness().isPresent()) {
+            writing.given("flame-slenderness", "Length over diameter", slenderness);
+        } else {
+            writing.known(
+                    "flame-slenderness",
+                    "Length over diameter, the prudent reading",
+                    slenderness,
+                    List.of(step(
+                            "HAZ-19",
+                            "L/D = max(1, (H + h)/D)",
+                            OWN_SHAPE,
+                            new Term("L/D", "whole height over diameter", slenderness))));
+        }
+    }
+
+    private void areas(Dust dust, Volume volume, Ratio slenderness, List<Area> areas, List<Step> steps) {
+        DustCard card = dust.card();
+        Explosion e = new Explosion(
+                volume.cubicMetres(),
+                card.kstOrWorst().pascalMetresPerSecond(),
+                card.greatestOrWorst().pascals(),
+                stated.opens().orElseThrow().pascals(),
+                stated.reduced().orElseThrow().pascals(),
+                slenderness.value());
+        boolean tested = card.kst().isPresent() && card.greatest().isPresent();
+        String of = dust.name() + (tested ? "" : ", worst case while not tested");
+        Optional<Area> en = area(
+                "vent-en-" + dust.id(),
+                "Vent area by EN 14491, " + of,
+                "HAZ-1",
+                VentEn14491.SOURCE,
+                e,
+                VentEn14491::area_m2,
+                steps);
+        Optional<Area> nfpa = area(
+                "vent-nfpa-" + dust.id(),
+                "Vent area by NFPA 68, " + of,
+                "HAZ-2",
+                VentNfpa68.SOURCE,
+                e,
+                VentNfpa68::area_m2,
+                steps);
+        en.ifPresent(areas::add);
+        nfpa.ifPresent(areas::add);
+        if (en.isPresent() && nfpa.isPresent()) {
+            differ(dust, e, en.get(), nfpa.get());
+        }
+        nfpa.ifPresent(bare -> duct(dust, e, bare, areas, steps));
+    }
+
+    private Optional<Area> area(
+            String what,
+            String name,
+            String equation,
+            Source source,
+            Explosion e,
+            ToDoubleFunction<Explosion> law,
+            List<Step> steps) {
+        try {
+            Area area = new Area(law.applyAsDouble(e));
+            Step step = step(
+                    equation,
+                    "A = f(V, Kst, Pmax, Pstat, Pred, L/D)",
+                    source,
+                    new Term("A", "vent area without duct, light panel", area),
+                    new Term("V", "volume the flame may fill", new Volume(e.volume_m3())),
+                    new Term("Kst", "explosion constant", new ExplosionConstant(e.kst_PaMPerS())),
+                    new Term("Pmax", "greatest explosion pressure", new GaugePressure(e.greatest_Pa())),
+                    new Term("Pstat", "the vent opens at", new GaugePressure(e.opens_Pa())),
+                    new Term("Pred", "the vessel stands", new GaugePressure(e.reduced_Pa())),
+                    new Term("L/D", "length over diameter", new Ratio(e.slenderness())));
+            steps.add(step);
+            writing.known(what, name, area, List.of(step));
+            return Optional.of(area);
+        } catch (OutOfRangeException outside) {
+            writing.unknown(what, name, "Outside the equation's range, so no number: " + outside.getMessage() + ".");
+            return Optional.empty();
+        }
+    }
+
+    private void differ(Dust dust, Explosion e, Area en, Area nfpa) {
+        Ratio ratio = new Ratio(nfpa.squareMetres() / en.squareMetres());
+        Ratio slenderEn = new Ratio(VentEn14491.slendernessFactor(e.reduced_Pa(), e.slenderness()));
+        Ratio slenderNfpa = new Ratio(VentNfpa68.slendernessFactor(e.reduced_Pa(), e.slenderness()));
+        writing.known(
+                "vent-ratio-" + dust.id(),
+                "Area by NFPA 68 over that by EN 14491; "
+                        + (ratio.value() > 1 ? "NFPA 68" : "EN 14491")
+                        + " governs. They are different expressions, and read slender vessels differently",
+                ratio,
+                List.of(step(
+                        "HAZ-2",
+                        "A_NFPA / A_EN",
+                        VentNfpa68.SOURCE,
+                        new Term("A_NFPA/A_EN", "ratio of areas", ratio),
+                        new Term("A_NFPA", "by NFPA 68", nfpa),
+                        new Term("A_EN", "by EN 14491", en),
+                        new Term("k_EN", "factor for L/D in EN 14491", slenderEn),
+                        new Term("k_NFPA", "factor for L/D in NFPA 68", slenderNfpa))));
+    }
+
+    private void duct(Dust dust, Explosion e, Area bare, List<Area> areas, List<Step> steps) {
+        if (stated.duct().isEmpty() || stated.duct().get().metres() == 0) {
+            return;
+        }
+        Length duct = stated.duct().get();
+        String what = "vent-duct-" + dust.id();
+        String name = "Vent area by NFPA 68 with its duct, " + dust.name();
+        OptionalDouble ducted = VentNfpa68.withDuct_m2(e, bare.squareMetres(), duct.metres(), VentNfpa68.NO_DUCT_K);
+        if (ducted.isEmpty()) {
+            writing.unknown(
+                    what,
+                    name,
+                    "No area is enough with this duct: shorten or widen it, or use another method than venting.");
+            return;
+        }
+        Area area = new Area(ducted.getAsDouble());
+        Step step = step(
+                "HAZ-10",
+                "A_f = A (1 + 1.18 E1^0.8 E2^0.4) √(K/1.5), K 1.5: the vent alone, bends and screens ask more",
+                VentNfpa68.SOURCE,
+                new Term("A_f", "vent area with duct", area),
+                new Term("A", "without duct", bare),
+                new Term("L_d", "length of the duct", duct));
+        steps.add(step);
+        areas.add(area);
+        writing.known(what, name, area, List.of(step));
+    }
+
+    private void judged(Area needed, Volume volume, List<Dust> burning, Step step) {
+        Area counted = stated.vent().orElse(needed);
+        double reduced_Pa = stated.reduced().orElseThrow().pascals();
+        stated.vent().ifPresent(fitted -> {
+            writing.given("vent-fitted", "Vent area fitted", fitted);
+            writing.asked(
+                    FindingCode.VENT_AREA,
+                    Place.Kind.RECEIVER,
+                    Sheet.ANY_SET,
+                    Side.AT_LEAST,
+                    fitted,
+                    new Limit<>(needed, step.source()),
+                    List.of(step));
+        });
+        writing.given(
+                "vent-strength",
+                "Pressure the vessel must stand while it vents, beside full vacuum",
+                stated.reduced().get());
+        Force recoil = new Force(Vents.recoil_N(counted.squareMetres(), reduced_Pa));
+        writing.known(
+                "vent-recoil",
+                "Recoil on vessel and frame",
+                recoil,
+                List.of(step(
+                        "HAZ-3",
+                        "F = 1.19 A Pred",
+                        Vents.EN_EFFECTS,
+                        new Term("F", "recoil", recoil),
+                        new Term("A", "vent area", counted),
+                        new Term("Pred", "the vessel stands", stated.reduced().get()))));
+        effects(counted, volume, burning, reduced_Pa);
+    }
+
+    private void effects(Area area, Volume volume, List<Dust> burning, double reduced_Pa) {
+        boolean metal = burning.stream()
+                .anyMatch(d -> d.card().family().map(DustFamily::metal).orElse(true));
+        double k = metal ? METAL_FIREBALL_K : FIREBALL_K;
+        Length fireball = new Length(Vents.fireball_m(volume.cubicMetres(), stated.vents(), k));
+        writing.known(
+                "vent-fireball",
+                "Reach of the fireball, nobody and nothing that burns within it",
+                fireball,
+                List.of(step(
+                        "HAZ-4",
+                        metal ? "D = 10 (V/n)^(1/3), a metal dust or family not stated" : "D = 8 (V/n)^(1/3)",
+                        Vents.NFPA_FIREBALL,
+                        new Term("D", "reach", fireball),
+                        new Term("V", "volume the flame may fill", volume),
+                        new Term("n", "vents", new Ratio(stated.vents())))));
+        Length flame = new Length(Vents.flame_m(volume.cubicMetres()));
+        writing.known(
+                "vent-flame",
+                "Length of a level flame",
+                flame,
+                List.of(step(
+                        "HAZ-5",
+                        "L = min(30 m, 10 V^(1/3))",
+                        Vents.EN_EFFECTS,
+                        new Term("L", "flame", flame),
+                        new Term("V", "volume the flame may fill", volume))));
+        PressureDifference outside =
+                new PressureDifference(Vents.outside_Pa(reduced_Pa, area.squareMetres(), volume.cubicMetres()));
+        writing.known(
+                "vent-outside",
+                "Greatest pressure outside, a quarter of the flame away",
+                outside,
+                List.of(step(
+                        "HAZ-6",
+                        "p = 0.2 Pred A^0.1 V^0.18",
+                        Vents.EN_EFFECTS,
+                        new Term("p", "over the barometer", outside),
+                        new Term("A", "vent area", area),
+                        new Term("V", "volume the flame may fill", volume))));
+    }
+}

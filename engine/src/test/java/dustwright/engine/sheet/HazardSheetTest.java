@@ -1,0 +1,274 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.EquipmentSketch.finding;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.electrical.Enclosure;
+import dustwright.engine.electrical.Enclosure.AreaClass;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.BagType;
+import dustwright.engine.hazard.DustCard;
+import dustwright.engine.hazard.DustCard.Sample;
+import dustwright.engine.hazard.DustCard.Stated;
+import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.Protection;
+import dustwright.engine.hazard.Protection.Exhaust;
+import dustwright.engine.hazard.Protection.Isolation;
+import dustwright.engine.hazard.Protection.Method;
+import dustwright.engine.hazard.Protection.Standing;
+import dustwright.engine.hazard.VentEn14491;
+import dustwright.engine.hazard.VentNfpa68;
+import dustwright.engine.network.PlantSketch;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.ExplosionConstant;
+import dustwright.engine.quantity.GaugePressure;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.SparkEnergy;
+import dustwright.engine.quantity.Volume;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Conflicts found, located and explained; what is not stated stays unknown; nothing is said to be safe. */
+class HazardSheetTest {
+    private static final double BAR_Pa = 100_000;
+
+    private static DustCard card(DustFamily family, double kst_bar, double pmax_bar, double mie_mJ) {
+        return new DustCard(
+                Optional.of(family),
+                Optional.of(new Stated<>(new ExplosionConstant(kst_bar * BAR_Pa), Source.entered())),
+                Optional.of(new Stated<>(new GaugePressure(pmax_bar * BAR_Pa), Source.entered())),
+                Optional.of(new Stated<>(new SparkEnergy(mie_mJ / 1000), Source.entered())),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(false),
+                Optional.of(true),
+                Optional.of(false),
+                Sample.PUBLISHED,
+                Optional.empty());
+    }
+
+    private static Protection protection(Method method, Standing standing, Isolation isolation, double vent_m2) {
+        return new Protection(
+                Optional.of(method),
+                Optional.of(standing),
+                Optional.of(new Volume(4.5)),
+                Optional.of(new Ratio(1)),
+                Optional.of(new GaugePressure(0.4 * BAR_Pa)),
+                Optional.of(new GaugePressure(0.1 * BAR_Pa)),
+                Optional.of(new Area(vent_m2)),
+                1,
+                Optional.empty(),
+                Optional.of(isolation),
+                Optional.of(Exhaust.INDOORS),
+                Optional.of(false));
+    }
+
+    private static EquipmentSketch flour() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.card = card(DustFamily.ORGANIC, 200, 9, 50);
+        sketch.protection = protection(Method.VENTING, Standing.OUTDOORS, Isolation.FLAP_VALVE, 0.35);
+        return sketch;
+    }
+
+    private static Finding found(List<Sheet> sheets, FindingCode code) {
+        return finding(sheets, code).orElseThrow(() -> new AssertionError("no finding " + code));
+    }
+
+    private static Answer answer(List<Sheet> sheets, String id) {
+        return sheets.stream()
+                .flatMap(sheet -> sheet.entries().stream())
+                .filter(entry -> entry.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no entry " + id))
+                .answer();
+    }
+
+    @Test
+    void both_vent_areas_stand_side_by_side_and_the_larger_one_governs() {
+        List<Sheet> sheets = flour().sheets();
+        double en = EquipmentSketch.value(sheets, "vent-en-flour").si();
+        double nfpa = EquipmentSketch.value(sheets, "vent-nfpa-flour").si();
+        assertThat(en).isCloseTo(0.30713, within(1e-4));
+        assertThat(nfpa).isCloseTo(0.30700, within(1e-4));
+        Finding vent = found(sheets, FindingCode.VENT_AREA);
+        assertThat(vent.holds()).isTrue();
+        assertThat(vent.limit().si()).isEqualTo(Math.max(en, nfpa));
+        assertThat(vent.derivation().steps().get(0).source()).isEqualTo(VentEn14491.SOURCE);
+        EquipmentSketch small = flour();
+        small.protection = protection(Method.VENTING, Standing.OUTDOORS, Isolation.FLAP_VALVE, 0.3);
+        assertThat(found(small.sheets(), FindingCode.VENT_AREA).fails()).isTrue();
+        assertThat(VentNfpa68.SOURCE.text()).contains("not yet compared");
+    }
+
+    @Test
+    void outside_the_range_there_is_no_number_and_no_finding() {
+        EquipmentSketch sketch = flour();
+        sketch.card = card(DustFamily.MAGNESIUM, 508, 17.5, 40);
+        List<Sheet> sheets = sketch.sheets();
+        for (String method : List.of("en", "nfpa")) {
+            assertThat(EquipmentSketch.answer(sheets, "vent-" + method + "-flour"))
+                    .isInstanceOfSatisfying(
+                            Answer.Unknown.class,
+                            unknown -> assertThat(unknown.why())
+                                    .contains("Outside the equation's range", "Pmax = 17.5 bar"));
+        }
+        assertThat(finding(sheets, FindingCode.VENT_AREA)).isEmpty();
+    }
+
+    @Test
+    void an_untested_dust_gets_the_worst_case_and_says_so() {
+        EquipmentSketch sketch = flour();
+        sketch.card = DustCard.UNKNOWN;
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(answer(sheets, "kst/flour"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class,
+                        unknown -> assertThat(unknown.why()).contains("worst case", "Kst 800", "\"kst\""));
+        assertThat(answer(sheets, "bag-types/flour")).isEqualTo(new Answer.Words("type C, D"));
+        assertThat(EquipmentSketch.value(sheets, "vent-nfpa-flour").si()).isGreaterThan(1);
+        assertThat(sheets.stream()
+                        .flatMap(s -> s.entries().stream())
+                        .filter(e -> e.id().equals("vent-nfpa-flour/REC"))
+                        .map(Entry::name))
+                .singleElement()
+                .asString()
+                .contains("worst case while not tested");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "VENTING,INDOORS,FLAP_VALVE,EXPLOSION_PROTECTION",
+        "NONE,OUTDOORS,FLAP_VALVE,EXPLOSION_PROTECTION",
+        "VENTING,OUTDOORS,NONE,INLET_ISOLATION"
+    })
+    void a_receiver_without_a_way_out_or_without_isolation(
+            Method method, Standing standing, Isolation isolation, FindingCode code) {
+        assertThat(found(flour().sheets(), code).holds()).isTrue();
+        EquipmentSketch sketch = flour();
+        sketch.protection = protection(method, standing, isolation, 0.35);
+        Finding conflict = found(sketch.sheets(), code);
+        assertThat(conflict.fails()).isTrue();
+        assertThat(conflict.where()).isEqualTo(new Place(Place.Kind.RECEIVER, "REC"));
+    }
+
+    @Test
+    void metal_comes_with_its_own_system_isolation_and_no_air_back() {
+        EquipmentSketch sketch = flour();
+        sketch.card = card(DustFamily.ALUMINIUM, 415, 12, 50);
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(found(sheets, FindingCode.METAL_DRY).fails()).isTrue();
+        assertThat(found(sheets, FindingCode.EXHAUST_INDOORS).fails()).isTrue();
+        for (String id : List.of("metal-apart", "metal-isolation", "metal-wet")) {
+            assertThat(EquipmentSketch.answer(sheets, id)).isInstanceOf(Answer.Words.class);
+        }
+        assertThat(answer(sheets, "group/flour")).isEqualTo(new Answer.Words("Class II Group E; IIIC, conductive"));
+    }
+
+    @Test
+    void aluminium_and_rust_on_one_system_are_found_with_their_inlets() {
+        Plant plant = twoDusts(DustFamily.ALUMINIUM, DustFamily.RUST);
+        List<Sheet> sheets = sheets(plant);
+        Finding together = found(sheets, FindingCode.DUSTS_TOGETHER);
+        assertThat(together.fails()).isTrue();
+        assertThat(together.where()).isEqualTo(new Place(Place.Kind.STATION, "REC"));
+        assertThat(answer(sheets, "clash-one-other/REC"))
+                .isInstanceOfSatisfying(
+                        Answer.Words.class, words -> assertThat(words.text()).contains("thermite", "from A and B"));
+        assertThat(found(sheets(twoDusts(DustFamily.ORGANIC, DustFamily.MINERAL)), FindingCode.DUSTS_TOGETHER)
+                        .holds())
+                .isTrue();
+    }
+
+    private static List<Sheet> sheets(Plant plant) {
+        return EquipmentSketch.sheets(plant, List.of());
+    }
+
+    private static Plant twoDusts(DustFamily one, DustFamily other) {
+        Dust sketched = flour().plant().dusts().get(0);
+        PlantSketch sketch = new PlantSketch()
+                .tube("T2", 0.0475, 4.5e-5)
+                .dust(with("one", card(one, 100, 8, 50), sketched))
+                .dust(with("other", card(other, 100, 8, 50), sketched))
+                .points("J")
+                .inlet("A", "one", 0.01)
+                .inlet("B", "other", 0.01)
+                .run("RA", "A", "J", "T2", 20, 1)
+                .run("RB", "B", "J", "T2", 12, 1)
+                .run("M", "J", "REC", "T2", 15, 1);
+        return sketch.station("REC").cloth(8, 40_000).lobe("P", 0.2).and().plant();
+    }
+
+    private static Dust with(String id, DustCard card, Dust like) {
+        return new Dust(
+                id,
+                id,
+                like.dustClass(),
+                like.minimumVelocity(),
+                like.basis(),
+                like.looseBulkDensity(),
+                like.tappedBulkDensity(),
+                like.particle(),
+                like.levelFriction(),
+                like.combustible(),
+                like.onCloth(),
+                like.inHopper(),
+                card);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"A,50,true", "B,50,false", "C,50,false", "D,2,false", "B,3,true", "A,2000,true"})
+    void a_bag_of_a_type_the_dust_does_not_permit(BagType type, double mie_mJ, boolean conflict) {
+        Writing writing = new Writing("REC");
+        Dust dust = with(
+                "flour",
+                card(DustFamily.ORGANIC, 115, 9, mie_mJ),
+                flour().plant().dusts().get(0));
+        new BagStatic(EquipmentSketch.bag(type), writing).write(List.of(dust));
+        Finding bag = found(List.of(writing.sheet("hazard", "", Place.Kind.STATION)), FindingCode.BAG_STATIC);
+        assertThat(bag.fails()).isEqualTo(conflict);
+        assertThat(bag.where()).isEqualTo(new Place(Place.Kind.CONTAINER, "REC"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "12,CLASS_II_DIVISION_1,false",
+        "9,CLASS_II_DIVISION_1,true",
+        "12,CLASS_II_DIVISION_2,true",
+        "3R,CLASS_II_DIVISION_2,false",
+        "4,CLASS_II_GROUP_E,false",
+        "purged,CLASS_II_DIVISION_1,true"
+    })
+    void a_general_panel_does_not_do_in_class_ii(String type, AreaClass area, boolean suits) {
+        assertThat(Enclosure.suits(type, area)).contains(suits);
+        assertThat(Enclosure.suits(type, AreaClass.ZONE_21)).isEmpty();
+    }
+
+    @Test
+    void couplings_are_counted_from_runs_bends_lengths_and_fittings() {
+        List<Sheet> sheets = flour().sheets();
+        // three measured runs of 20, 12 and 15 m: two ends each, and pieces of 20 ft beyond the first: 3 + 1 + 2
+        assertThat(EquipmentSketch.value(sheets, "couplings").si()).isEqualTo(6 + 3 + 1 + 2);
+        assertThat(EquipmentSketch.value(sheets, "grounds").si()).isEqualTo(2 + 2 + 1);
+    }
+
+    @Test
+    void no_sheet_says_that_anything_is_safe() {
+        for (Sheet sheet : flour().sheets()) {
+            for (Entry entry : sheet.entries()) {
+                String said = entry.name() + " " + entry.answer();
+                assertThat(said.toLowerCase(Locale.ROOT)).doesNotContain(" is safe", "safe to ", "not hazardous");
+            }
+        }
+    }
+}
