@@ -261,7 +261,13 @@ final class VentLines {
                     Side.AT_LEAST,
                     fitted,
                     new Limit<>(needed, step.source()),
-                    List.of(step));
+                    List.of(
+                            step,
+                            step(
+                                    "stated",
+                                    "A_v as stated",
+                                    Source.entered(),
+                                    new Term("A_v", "vent area fitted", fitted))));
         });
         writing.given(
                 "vent-strength",
