@@ -55,7 +55,9 @@ expect 2 "a number without a unit" verify "$(spoilt 's/altitude: 40 m/altitude: 
 expect 2 'did you mean "altitude"' verify "$(spoilt 's/altitude:/altitute:/')"
 expect 2 "where a vacuum or pressure difference belongs" verify "$(spoilt 's/set: 8.5 inHg/set: 8.5 inHg abs/')"
 expect 2 "steers how text is shown" verify "$(spoilt 's/^  name: .*/  name: "a\\u202Eb"/')"
-expect 2 "the file is empty" verify /dev/null
+expect 2 "it is no ordinary file" verify /dev/null
+: >"$out/empty.yaml"
+expect 2 "the file is empty" verify "$out/empty.yaml"
 printf 'a: &a [x]\nb: [*a, *a]\n' >"$out/bomb.yaml"
 expect 2 "without anchors" verify "$out/bomb.yaml"
 head -c 40000000 /dev/zero | tr '\0' '#' >"$out/large.yaml"
