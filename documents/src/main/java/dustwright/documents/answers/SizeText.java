@@ -72,7 +72,7 @@ public final class SizeText {
         Design best = sizing.best().get();
         double gap = sizing.gap().orElse(0.0);
         String sure = gap < 5e-7
-                ? "No design that holds is cheaper."
+                ? "No design that holds was found or left to be cheaper, on the grounds named below."
                 : "A design that holds may be cheaper by at most " + Figures.fixed(100 * gap, 1) + " %"
                         + (sizing.stopped().isEmpty() ? "." : ": " + sizing.stopped() + ".");
         return "Cheapest sizes found: " + money(best.cost())
@@ -194,11 +194,7 @@ public final class SizeText {
         lines.text(
                 "  ",
                 "Counted: price of what is open to choice"
-                        + (sizing.best()
-                                        .flatMap(b -> b.running().isPresent()
-                                                ? java.util.Optional.of(b)
-                                                : java.util.Optional.empty())
-                                        .isPresent()
+                        + (sizing.best().filter(b -> b.running().isPresent()).isPresent()
                                 ? ", energy of the design sets at today's price over the years of the comparison."
                                 : ". Energy is not counted: it takes \"shifts\" of the usage, \"electricity\", \"interest\" and"
                                         + " \"years\" of the costs, and \"feed\" of the inlets."));
