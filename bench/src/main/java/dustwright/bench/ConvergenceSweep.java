@@ -20,9 +20,6 @@ import java.util.Locale;
 public final class ConvergenceSweep {
     private static final String[] KINDS = {"trees", "loops", "trees with wyes", "loops with wyes"};
 
-    /** Steep losses of streams about to turn, in loops with wyes; known and counted apart. */
-    private static final String TURNING = "whose stream is about to turn";
-
     private ConvergenceSweep() {}
 
     /** Runs the sweep; ends with status 1 if any plant was not solved or not clean. */
@@ -30,7 +27,6 @@ public final class ConvergenceSweep {
         int count = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100_000;
         boolean dusty = List.of(arguments).contains("dusty");
         List<String> failures = new ArrayList<>();
-        List<String> turned = new ArrayList<>();
         long[] plants = new long[KINDS.length];
         long[] steps = new long[KINDS.length];
         int[] mostSteps = new int[KINDS.length];
@@ -42,8 +38,7 @@ public final class ConvergenceSweep {
             Outcome<DutyPoint> outcome = DutyPointSolver.solve(random.plant(), random.state());
             plants[kind]++;
             if (outcome instanceof Outcome.NotSolved<DutyPoint> not) {
-                boolean turning = kind == 3 && not.why().contains(TURNING);
-                (turning ? turned : failures).add("seed " + seed + ": " + not.why());
+                failures.add("seed " + seed + ": " + not.why());
                 continue;
             }
             DutyPoint duty = ((Outcome.Solved<DutyPoint>) outcome).value();
@@ -68,8 +63,6 @@ public final class ConvergenceSweep {
         System.out.println("worst leg error over the barometer's square: " + worstLegError);
         System.out.println("not solved or not clean: " + failures.size());
         failures.forEach(System.out::println);
-        System.out.println("loops with wyes refused, as a joining stream is about to turn: " + turned.size());
-        turned.forEach(System.out::println);
         System.exit(failures.isEmpty() ? 0 : 1);
     }
 

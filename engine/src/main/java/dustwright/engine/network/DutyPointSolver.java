@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class DutyPointSolver {
     private static final int ROUND_LIMIT = 300;
+    /** Rounds after which junction losses that still move are taken together. */
+    private static final int HUNT_EVERY = 60;
 
     private final Network net;
     private final Set<String> inletIds = new HashSet<>();
@@ -74,6 +76,7 @@ public final class DutyPointSolver {
     }
 
     private @Nullable String converge(Reach reach) {
+        boolean joined = true;
         for (int round = 0; round < ROUND_LIMIT; round++) {
             newton.equations().pin(reach.resting);
             @Nullable String reason = newton.solve();
@@ -85,8 +88,12 @@ public final class DutyPointSolver {
             if (reason != null) {
                 return (round > 0 && dust.any() ? "solved without dust, not with what is fed: " : "") + reason;
             }
-            boolean joined = junctions.settled(unknowns);
+            joined = junctions.settled(unknowns);
             boolean parted = dust.settled(unknowns);
+            if (!joined && (round + 1) % HUNT_EVERY == 0) {
+                new JunctionHunt(net, unknowns, newton, junctions).end();
+                junctions.clear(); // how losses answered before says nothing of now
+            }
             if (joined && parted) {
                 if (!climb()) {
                     return null;
@@ -95,7 +102,7 @@ public final class DutyPointSolver {
             }
         }
         return "losses of joining streams, dust and held vacuums did not settle in " + ROUND_LIMIT + " rounds; "
-                + (junctions.settled(unknowns) ? dust.worst() : junctions.worst());
+                + (joined ? dust.worst() : junctions.worst());
     }
 
     private boolean climb() {

@@ -10,7 +10,7 @@ import java.util.Arrays;
  */
 final class JunctionRounds {
     /** Losses have settled when they change by no more than this, over ambient squared [-]. */
-    private static final double TOLERANCE = 1e-12;
+    static final double TOLERANCE = 1e-12;
 
     private static final double LEAST_SHARE = 1e-4;
     private static final double MOST_SHARE = 3;
@@ -59,6 +59,16 @@ final class JunctionRounds {
             lastChange[leg] = change;
         }
         return false;
+    }
+
+    /** Wanted less used loss of every leg, at the flows. */
+    double[] gaps(NetworkState state) {
+        junctions.losses(state.active, state.flow, wanted);
+        double[] gap = new double[wanted.length];
+        for (int leg = 0; leg < wanted.length; leg++) {
+            gap[leg] = wanted[leg] - state.junction[leg];
+        }
+        return gap;
     }
 
     private double share(int leg, double gap) {

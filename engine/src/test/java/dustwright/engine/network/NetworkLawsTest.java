@@ -58,6 +58,17 @@ class NetworkLawsTest {
         });
     }
 
+    /** Around streams about to turn, losses of neighbouring junctions answer each other so steeply that taking them in turn never ends. */
+    @TestFactory
+    Stream<DynamicTest> junction_losses_that_hunt_each_other_settle() {
+        return IntStream.of(3143, 9559, 30791, 32375, 45751, 70487, 86167, 90207)
+                .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> {
+                    RandomPlants.Case random = RandomPlants.wyesInLoops(seed, legs(seed));
+                    DutyPoint duty = solved(random.plant(), random.state());
+                    assertThat(Audit.of(random.plant(), duty)).isEmpty();
+                }));
+    }
+
     /** Air only, K ≥ 0, no wyes: a monotone network. */
     @TestFactory
     Stream<DynamicTest> opening_one_more_inlet_raises_the_vacuum_nowhere() {
