@@ -1,6 +1,7 @@
 package dustwright.cli;
 
 import dustwright.documents.control.Lists;
+import dustwright.documents.control.ProjectExchange;
 import dustwright.documents.control.StateDiagram;
 import dustwright.documents.control.StructuredText;
 import dustwright.documents.control.Workbooks;
@@ -28,8 +29,9 @@ import picocli.CommandLine.Spec;
         description = {
             "",
             "Into FOLDER: control.html and control.pdf (operations in sentences, steps, matrix, signals, alarms, times, shop test),",
-            "control.xlsx (the tables), sequence.st (Structured Text after IEC 61131-3), steps.svg, model.pml (for SPIN). All of it is",
-            "made from the sequence; none of it is a certified safety design.",
+            "control.xlsx (the tables), sequence.st (Structured Text after IEC 61131-3), sequence.xml (the same block as PLCopen TC6 XML),",
+            "steps.svg, model.pml (for SPIN). All of it is made from the sequence, the same bytes each time; none of it is a certified",
+            "safety design.",
             "",
             "  dustwright export examples/bakery/plant.yaml --out bakery-control",
             ""
@@ -55,6 +57,7 @@ final class ExportCommand implements Callable<Integer> {
             NewFile.write(folder.resolve("control.pdf"), out -> report.pdf(PaperSize.A4, out));
             NewFile.write(folder.resolve("control.xlsx"), out -> Workbooks.write(Lists.all(sequence), out));
             text("sequence.st", StructuredText.of(sequence));
+            text("sequence.xml", ProjectExchange.of(sequence));
             text("steps.svg", StateDiagram.svg(sequence).markup());
             text("model.pml", Promela.of(sequence, Optional.empty()));
         } catch (IOException fault) {
@@ -64,7 +67,7 @@ final class ExportCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .println("Written to " + folder.toAbsolutePath()
-                        + ": control.html, control.pdf, control.xlsx, sequence.st, steps.svg, model.pml");
+                        + ": control.html, control.pdf, control.xlsx, sequence.st, sequence.xml, steps.svg, model.pml");
         return ExitCode.HOLDS;
     }
 

@@ -4,6 +4,7 @@ import dustwright.engine.interlock.Expr;
 import dustwright.engine.interlock.ScanProgram;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.interlock.Statement;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -66,6 +67,14 @@ public final class StructuredText {
             "sr",
             "rs");
 
+    /** What the block is called. */
+    static final String NAME = "station_sequence";
+
+    /** What the block asks of whoever uses it. */
+    static final String REVIEW =
+            "For review. Code made from it must be tested on the real controller before use. Emergency stop, guard and fire contact take"
+                    + " power away by their own wiring; this block reads a copy.";
+
     private final Sequence sequence;
     private final ScanProgram program;
     private final StringBuilder text = new StringBuilder();
@@ -92,83 +101,118 @@ public final class StructuredText {
         return id(input.filter().isPresent() ? input.name() + "_contact" : input.name());
     }
 
+    /**
+     * Variables that are declared together.
+     *
+     * @param kind VAR_INPUT, VAR_OUTPUT or VAR
+     * @param retained whether they keep their values without power
+     */
+    record Section(String kind, boolean retained, List<Variable> variables) {}
+
+    /** A variable with its type and what it stands for; no words for what only the block itself uses. */
+    record Variable(String name, String type, String words) {}
+
     private void write() {
         line("(* " + sequence.title().replace("*)", "* )") + " *)");
-        line(
-                "(* For review. Code made from it must be tested on the real controller before use. Emergency stop, guard and fire contact");
-        line("   take power away by their own wiring; this block reads a copy. *)");
-        line("FUNCTION_BLOCK station_sequence");
-        inputs();
-        outputs();
-        variables();
-        forgetWithoutPower();
-        program.all().forEach(this::statement);
+        line("(* " + REVIEW + " *)");
+        line("FUNCTION_BLOCK " + NAME);
+        for (Section section : sections()) {
+            line(section.kind() + (section.retained() ? " RETAIN" : ""));
+            section.variables()
+                    .forEach(v -> line("  " + v.name() + " : " + v.type() + ";"
+                            + (v.words().isEmpty() ? "" : " (* " + v.words().replace("*)", "* )") + " *)")));
+            line("END_VAR");
+        }
+        writeBody();
         line("END_FUNCTION_BLOCK");
     }
 
-    private void inputs() {
-        line("VAR_INPUT");
-        line("  first_scan : BOOL; (* true in the first scan after power returned *)");
-        line("  cycle : TIME; (* time since the scan before *)");
+    private void writeBody() {
+        forgetWithoutPower();
+        program.all().forEach(this::statement);
+    }
+
+    /** What the block does in every scan, without its declarations. */
+    static String body(Sequence sequence) {
+        StructuredText writer = new StructuredText(sequence);
+        writer.writeBody();
+        return writer.text.toString();
+    }
+
+    /** The block's declarations. */
+    static List<Section> sections(Sequence sequence) {
+        return new StructuredText(sequence).sections();
+    }
+
+    private List<Section> sections() {
+        return List.of(
+                new Section("VAR_INPUT", false, inputs()),
+                new Section("VAR_OUTPUT", false, shown(false)),
+                new Section("VAR_OUTPUT", true, shown(true)),
+                new Section("VAR", true, inner(true)),
+                new Section("VAR", false, inner(false)));
+    }
+
+    private List<Variable> inputs() {
+        List<Variable> inputs = new ArrayList<>();
+        inputs.add(new Variable("first_scan", "BOOL", "true in the first scan after power returned"));
+        inputs.add(new Variable("cycle", "TIME", "time since the scan before"));
         sequence.inputs()
-                .forEach(i -> line("  " + contact(i) + " : BOOL; (* " + i.tag() + " " + i.words() + ": 1 " + i.good()
-                        + ", 0 " + i.bad() + " *)"));
+                .forEach(i ->
+                        inputs.add(bool(contact(i), i.tag() + " " + i.words() + ": 1 " + i.good() + ", 0 " + i.bad())));
         sequence.buttons()
-                .forEach(b -> line("  " + id(b.name()) + " : BOOL; (* " + b.tag() + " " + b.words() + ", contact "
-                        + (b.opensWhenPressed() ? "opens" : "closes") + " when pressed *)"));
-        line("END_VAR");
+                .forEach(b -> inputs.add(bool(
+                        id(b.name()),
+                        b.tag() + " " + b.words() + ", contact " + (b.opensWhenPressed() ? "opens" : "closes")
+                                + " when pressed")));
+        return inputs;
     }
 
-    private void outputs() {
-        line("VAR_OUTPUT");
-        sequence.outputs()
-                .forEach(o -> line("  " + id(o.name()) + " : BOOL; (* " + o.tag() + " " + o.words() + ": 1 " + o.on()
-                        + ", 0 " + o.off() + " *)"));
-        sequence.lamps()
-                .forEach(l -> line("  " + id(l.name()) + " : BOOL; (* " + l.tag() + " lamp " + l.colour() + " "
-                        + l.words() + " *)"));
-        sequence.causes().forEach(c -> {
-            if (!program.kept().contains(c.name())) {
-                line("  " + id(c.name()) + " : BOOL; (* message " + c.message() + " *)");
-            }
-        });
-        line("END_VAR");
-        line("VAR_OUTPUT RETAIN");
-        sequence.causes().forEach(c -> {
-            if (program.kept().contains(c.name())) {
-                line("  " + id(c.name()) + " : BOOL; (* message " + c.message() + " *)");
-            }
-        });
-        line("END_VAR");
+    /** What leaves the block: outputs, lamps, messages. */
+    private List<Variable> shown(boolean retained) {
+        List<Variable> shown = new ArrayList<>();
+        if (!retained) {
+            sequence.outputs()
+                    .forEach(o -> shown.add(
+                            bool(id(o.name()), o.tag() + " " + o.words() + ": 1 " + o.on() + ", 0 " + o.off())));
+            sequence.lamps()
+                    .forEach(l -> shown.add(bool(id(l.name()), l.tag() + " lamp " + l.colour() + " " + l.words())));
+        }
+        sequence.causes().stream()
+                .filter(c -> program.kept().contains(c.name()) == retained)
+                .forEach(c -> shown.add(bool(id(c.name()), "message " + c.message())));
+        return shown;
     }
 
-    private void variables() {
+    private List<Variable> inner(boolean retained) {
         Set<String> shown = new LinkedHashSet<>();
         sequence.outputs().forEach(o -> shown.add(o.name()));
         sequence.lamps().forEach(l -> shown.add(l.name()));
         sequence.causes().forEach(c -> shown.add(c.name()));
-        List<Statement> inner =
-                program.all().stream().filter(s -> !shown.contains(s.name())).toList();
-        line("VAR RETAIN");
-        inner.stream()
-                .filter(s -> program.kept().contains(s.name()))
-                .forEach(s -> line("  " + id(s.name()) + " : BOOL;"));
-        line("END_VAR");
-        line("VAR");
-        inner.stream()
-                .filter(s -> !program.kept().contains(s.name()))
-                .forEach(s -> line("  " + id(s.name()) + " : BOOL;"));
-        for (Statement statement : program.all()) {
-            if (statement instanceof Statement.Delay) {
-                line("  t_" + statement.name() + " : TON;");
-            } else if (statement instanceof Statement.Sum) {
-                line("  c_" + statement.name() + " : TIME;");
-                line("  r_" + statement.name() + " : BOOL;");
-            } else if (statement instanceof Statement.Count) {
-                line("  n_" + statement.name() + " : INT;");
-            }
+        List<Variable> inner = new ArrayList<>();
+        program.all().stream()
+                .map(Statement::name)
+                .filter(n -> !shown.contains(n) && program.kept().contains(n) == retained)
+                .forEach(n -> inner.add(bool(id(n), "")));
+        if (!retained) {
+            program.all().forEach(s -> inner.addAll(clocks(s)));
         }
-        line("END_VAR");
+        return inner;
+    }
+
+    private static List<Variable> clocks(Statement statement) {
+        String name = statement.name();
+        if (statement instanceof Statement.Delay) {
+            return List.of(new Variable("t_" + name, "TON", ""));
+        }
+        if (statement instanceof Statement.Sum) {
+            return List.of(new Variable("c_" + name, "TIME", ""), bool("r_" + name, ""));
+        }
+        return statement instanceof Statement.Count ? List.of(new Variable("n_" + name, "INT", "")) : List.of();
+    }
+
+    private static Variable bool(String name, String words) {
+        return new Variable(name, "BOOL", words);
     }
 
     private void forgetWithoutPower() {

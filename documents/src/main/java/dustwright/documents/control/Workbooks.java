@@ -2,7 +2,16 @@ package dustwright.documents.control;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Collections;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -13,12 +22,47 @@ public final class Workbooks {
             "Matrix, lists and program are documents for review; code made from them must be tested on the real controller before use."
                     + " Colours and alarms follow conventions that the plant's own standard may override.";
 
+    private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:[a-z]+>");
+
     private static final int WIDEST = 48;
 
     private Workbooks() {}
 
-    /** Writes the tables; the stream is left open. */
+    /** Writes the tables, the same bytes for the same tables; the stream is left open. */
     public static void write(List<Lists.Rows> tables, OutputStream out) throws IOException {
+        Path dated = Files.createTempFile("workbook", ".xlsx");
+        try {
+            try (OutputStream file = Files.newOutputStream(dated)) {
+                writeDated(tables, file);
+            }
+            try (ZipFile parts = new ZipFile(dated.toFile())) {
+                withoutTimes(parts, out);
+            }
+        } finally {
+            Files.delete(dated);
+        }
+    }
+
+    /** The parts of the workbook in a new archive, without the time at which it was made. */
+    private static void withoutTimes(ZipFile parts, OutputStream out) throws IOException {
+        ZipOutputStream written = new ZipOutputStream(out);
+        for (ZipEntry part : Collections.list(parts.entries())) {
+            byte[] content = parts.getInputStream(part).readAllBytes();
+            if (part.getName().equals("docProps/core.xml")) {
+                content = CREATED.matcher(new String(content, StandardCharsets.UTF_8))
+                        .replaceAll("")
+                        .getBytes(StandardCharsets.UTF_8);
+            }
+            ZipEntry entry = new ZipEntry(part.getName());
+            entry.setTimeLocal(LocalDateTime.of(1980, 1, 1, 0, 0));
+            written.putNextEntry(entry);
+            written.write(content);
+            written.closeEntry();
+        }
+        written.finish();
+    }
+
+    private static void writeDated(List<Lists.Rows> tables, OutputStream out) throws IOException {
         Workbook book = new Workbook(out, "dustwright", "1.0");
         about(book.newWorksheet("Read first"), tables);
         for (Lists.Rows table : tables) {

@@ -46,6 +46,17 @@ class ControlPapersTest {
     }
 
     @Test
+    void a_workbook_made_later_is_the_same_to_the_byte() throws Exception {
+        ByteArrayOutputStream first = new ByteArrayOutputStream();
+        Workbooks.write(Lists.all(SEQUENCE), first);
+        Thread.sleep(2100); // times in an archive are whole even seconds
+        ByteArrayOutputStream second = new ByteArrayOutputStream();
+        Workbooks.write(Lists.all(SEQUENCE), second);
+
+        assertThat(second.toByteArray()).isEqualTo(first.toByteArray());
+    }
+
+    @Test
     void the_list_of_signals_holds_every_contact_button_output_and_lamp_once() {
         Set<String> tags = new HashSet<>();
         Lists.signals(SEQUENCE)

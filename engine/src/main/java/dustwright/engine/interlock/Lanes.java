@@ -1,72 +1,132 @@
 package dustwright.engine.interlock;
 
+import java.util.Arrays;
+
 /** Carries out 64 scans at once: bit i of every long belongs to scan i. */
 final class Lanes {
     private final Circuit circuit;
+    /** Values by literal, so that the inverted ones stand there too. */
     private final long[] values;
-    private final long[] rows;
+
+    private final long[] differing;
+    private final int[] differs;
 
     Lanes(Circuit circuit) {
         this.circuit = circuit;
-        values = new long[circuit.firstGate + circuit.gates()];
-        rows = new long[64 * circuit.words()];
+        values = new long[2 * (circuit.firstGate + circuit.gates())];
+        set(0, 0);
+        differing = new long[circuit.next.length];
+        differs = new int[circuit.next.length];
     }
 
     /** The same state in every lane. */
     void setState(long[] states, int at) {
         for (int i = 0; i < circuit.memory.size(); i++) {
-            values[1 + i] = -((states[at + (i >> 6)] >>> (i & 63)) & 1);
+            set(1 + i, -((states[at + (i >> 6)] >>> (i & 63)) & 1));
+        }
+    }
+
+    /** One state after another from an array, one to each lane. */
+    void setStates(long[] states, int at, int lanes) {
+        int words = circuit.words();
+        for (int i = 0; i < circuit.memory.size(); i++) {
+            long column = 0;
+            for (int lane = 0; lane < lanes; lane++) {
+                column |= (states[at + lane * words + (i >> 6)] >>> (i & 63) & 1) << lane;
+            }
+            set(1 + i, column);
         }
     }
 
     /** For each choice the lanes in which it is made. */
     void setChoices(long[] masks) {
-        System.arraycopy(masks, 0, values, 1 + circuit.memory.size(), masks.length);
+        for (int c = 0; c < masks.length; c++) {
+            set(1 + circuit.memory.size() + c, masks[c]);
+        }
+    }
+
+    private void set(int number, long value) {
+        values[2 * number] = value;
+        values[2 * number + 1] = ~value;
     }
 
     void evaluate() {
         int[] left = circuit.left;
         int[] right = circuit.right;
         long[] v = values;
-        int at = circuit.firstGate;
+        int at = 2 * circuit.firstGate;
         for (int g = 0; g < left.length; g++) {
-            int a = left[g];
-            int b = right[g];
-            v[at++] = (v[a >> 1] ^ -(a & 1L)) & (v[b >> 1] ^ -(b & 1L));
+            long value = v[left[g]] & v[right[g]];
+            v[at] = value;
+            v[at + 1] = ~value;
+            at += 2;
         }
     }
 
     long value(int literal) {
-        return values[literal >> 1] ^ -(literal & 1L);
+        return values[literal];
     }
 
-    /** Turns the memory's columns into one state per lane. */
-    void nextStates() {
-        for (int w = 0; w < circuit.words(); w++) {
-            for (int i = 0; i < 64; i++) {
-                int bit = w * 64 + i;
-                rows[w * 64 + i] = bit < circuit.next.length ? value(circuit.next[bit]) : 0;
-            }
-            transpose(rows, w * 64);
+    /** Lanes in which memory is true as it was set; none when there is no such memory. */
+    long memory(String name) {
+        Integer bit = circuit.memoryByName.get(name);
+        return bit == null ? 0 : values[2 * (1 + bit)];
+    }
+
+    /** The states the lanes lead to become those they stand in. */
+    void advance() {
+        for (int i = 0; i < circuit.next.length; i++) {
+            differing[i] = value(circuit.next[i]);
+        }
+        for (int i = 0; i < differing.length; i++) {
+            set(1 + i, differing[i]);
         }
     }
 
     /** The state a lane leads to. */
     void state(int lane, long[] into, int at) {
-        for (int w = 0; w < circuit.words(); w++) {
-            into[at + w] = rows[w * 64 + lane];
+        Arrays.fill(into, at, at + circuit.words(), 0);
+        for (int i = 0; i < circuit.next.length; i++) {
+            into[at + (i >> 6)] |= (value(circuit.next[i]) >>> lane & 1) << (i & 63);
         }
     }
 
-    /** Bit j of row i becomes bit i of row j; halves are exchanged, then quarters, and so on. */
-    static void transpose(long[] rows, int at) {
-        long mask = 0x00000000FFFFFFFFL;
-        for (int width = 32; width != 0; width >>= 1, mask ^= mask << width) {
-            for (int k = 0; k < 64; k = ((k | width) + 1) & ~width) {
-                long swap = ((rows[at + k] >>> width) ^ rows[at + (k | width)]) & mask;
-                rows[at + k] ^= swap << width;
-                rows[at + (k | width)] ^= swap;
+    /**
+     * The different states the first lanes lead to. Few bits differ between the lanes of one state, so lanes are told apart by those bits alone.
+     *
+     * @param used how many lanes count
+     * @param into gets the states one after another, in the order of the first lane that leads to each
+     * @param first gets that lane
+     * @return how many there are
+     */
+    int states(int used, long[] into, int[] first) {
+        int words = circuit.words();
+        long valid = used == 64 ? -1L : (1L << used) - 1;
+        long[] common = new long[words];
+        int count = 0;
+        for (int i = 0; i < circuit.next.length; i++) {
+            long column = value(circuit.next[i]) & valid;
+            if (column == valid) {
+                common[i >> 6] |= 1L << (i & 63);
+            } else if (column != 0) {
+                differing[count] = column;
+                differs[count++] = i;
             }
         }
+        int distinct = 0;
+        for (long left = valid; left != 0; distinct++) {
+            int lane = Long.numberOfTrailingZeros(left);
+            int at = distinct * words;
+            System.arraycopy(common, 0, into, at, words);
+            long same = left;
+            for (int d = 0; d < count; d++) {
+                long bit = differing[d] >>> lane & 1;
+                into[at + (differs[d] >> 6)] |= bit << (differs[d] & 63);
+                same &= ~(differing[d] ^ -bit);
+            }
+            first[distinct] = lane;
+            left &= ~same;
+        }
+        return distinct;
     }
 }

@@ -1,9 +1,9 @@
 package dustwright.engine.interlock;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Whether service can be regained: from every state that was visited, with all contacts good from now on, probes clear, every running time
@@ -49,98 +49,107 @@ final class Recovery {
         return circuit.choices.indexOf(name);
     }
 
-    private boolean is(long[] state, int at, String name) {
-        Integer bit = circuit.memoryByName.get(name);
-        return bit != null && (state[at + (bit >> 6)] >>> (bit & 63) & 1) == 1;
-    }
-
     /** Moves that lead to the first state without a way back; told as a story. */
     Story deadEnd(Sequence sequence, World world, Circuit drawn, Search.Result found) {
         if (!circuit.memoryByName.containsKey("in_vacuuming")) {
             return Story.NONE;
         }
         Lanes lanes = new Lanes(circuit);
-        int words = circuit.words();
-        for (int s = 0; s < result.states(); s++) {
-            if (!returns(lanes, Arrays.copyOfRange(result.visited().bits, s * words, (s + 1) * words))) {
-                return Story.told(sequence, world, java.util.Optional.empty(), drawn, found.way(s), -1);
+        for (int s = 0; s < result.states(); s += 64) {
+            long lost = lost(lanes, s, Math.min(64, result.states() - s));
+            if (lost != 0) {
+                List<boolean[]> way = found.way(s + Long.numberOfTrailingZeros(lost));
+                return Story.told(sequence, world, Optional.empty(), drawn, way, -1);
             }
         }
         return Story.NONE;
     }
 
-    private boolean returns(Lanes lanes, long[] from) {
-        long[] state = from.clone();
+    /** Which of some states do not lead back. */
+    private long lost(Lanes lanes, int from, int count) {
+        lanes.setStates(result.visited().bits, from * circuit.words(), count);
+        long lost = count == 64 ? -1L : (1L << count) - 1;
         for (int scan = 0; scan < PATIENCE; scan++) {
-            if (is(state, 0, "in_vacuuming")) {
-                return true;
+            lost &= ~lanes.memory("in_vacuuming");
+            if (lost == 0) {
+                return 0;
             }
-            step(lanes, state, helpful(state));
+            lanes.setChoices(helpful(lanes));
+            lanes.evaluate();
+            lanes.advance();
         }
-        return false;
+        return lost;
     }
 
     /** All well, times out, and one button as the lamps ask for it. */
-    private long[] helpful(long[] state) {
+    private long[] helpful(Lanes lanes) {
         long[] choices = allTimes.clone();
-        press(choices, containerProbe, is(state, 0, "t_container_covered"));
-        press(choices, receiverProbe, is(state, 0, "t_receiver_covered"));
-        boolean held = is(state, 0, "start");
-        boolean tripped = is(state, 0, "in_tripped");
-        boolean lock = is(state, 0, "container_lock");
-        boolean hold = is(state, 0, "container_hold");
+        press(choices, containerProbe, lanes.memory("t_container_covered"));
+        press(choices, receiverProbe, lanes.memory("t_receiver_covered"));
+        long tripped = lanes.memory("in_tripped");
+        long lock = lanes.memory("container_lock");
+        long hold = lanes.memory("container_hold");
         press(choices, reset, tripped);
-        press(choices, change, !tripped && hold && !lock);
-        press(choices, placed, !tripped && lock);
-        press(choices, start, held || (!tripped && !lock && !hold));
+        press(choices, change, ~tripped & hold & ~lock);
+        press(choices, placed, ~tripped & lock);
+        press(choices, start, lanes.memory("start") | (~tripped & ~lock & ~hold));
         return choices;
     }
 
-    private static void press(long[] choices, int choice, boolean pressed) {
+    private static void press(long[] choices, int choice, long pressed) {
         if (choice >= 0) {
-            choices[choice] = pressed ? -1L : 0;
+            choices[choice] = pressed;
         }
-    }
-
-    private void step(Lanes lanes, long[] state, long[] choices) {
-        lanes.setState(state, 0);
-        lanes.setChoices(choices);
-        lanes.evaluate();
-        lanes.nextStates();
-        lanes.state(0, state, 0);
     }
 
     /** Steps that follow each other for ever while nothing happens; empty when there are none. */
     List<String> timelessLoop(Sequence sequence) {
         Lanes lanes = new Lanes(circuit);
-        int words = circuit.words();
-        long[] nothing = new long[circuit.choices.size()];
+        lanes.setChoices(new long[circuit.choices.size()]);
         int longest = sequence.steps().size() + 2;
-        for (int s = 0; s < result.states(); s++) {
-            long[] state = Arrays.copyOfRange(result.visited().bits, s * words, (s + 1) * words);
-            int changes = 0;
-            LinkedHashSet<String> passed = new LinkedHashSet<>();
-            for (int scan = 0; scan <= longest; scan++) {
-                String before = inStep(sequence, state);
-                step(lanes, state, nothing);
-                if (inStep(sequence, state).equals(before)) {
-                    break;
-                }
-                passed.add(before);
-                changes++;
+        for (int s = 0; s < result.states(); s += 64) {
+            int count = Math.min(64, result.states() - s);
+            lanes.setStates(result.visited().bits, s * circuit.words(), count);
+            long moving = count == 64 ? -1L : (1L << count) - 1;
+            for (int scan = 0; scan <= longest && moving != 0; scan++) {
+                List<Long> before = inSteps(sequence, lanes);
+                lanes.evaluate();
+                lanes.advance();
+                moving &= changed(before, inSteps(sequence, lanes));
             }
-            if (changes > longest) {
-                return new ArrayList<>(passed);
+            if (moving != 0) {
+                return around(sequence, lanes, s + Long.numberOfTrailingZeros(moving), longest);
             }
         }
         return List.of();
     }
 
-    private String inStep(Sequence sequence, long[] state) {
+    private static long changed(List<Long> before, List<Long> after) {
+        long changed = 0;
+        for (int i = 0; i < before.size(); i++) {
+            changed |= before.get(i) ^ after.get(i);
+        }
+        return changed;
+    }
+
+    private static List<Long> inSteps(Sequence sequence, Lanes lanes) {
         return sequence.steps().stream()
-                .map(Sequence.Step::name)
-                .filter(n -> is(state, 0, "in_" + n))
-                .findFirst()
-                .orElse("");
+                .map(s -> lanes.memory("in_" + s.name()))
+                .toList();
+    }
+
+    /** The steps one state goes through. */
+    private List<String> around(Sequence sequence, Lanes lanes, int state, int scans) {
+        lanes.setState(result.visited().bits, state * circuit.words());
+        Set<String> passed = new LinkedHashSet<>();
+        for (int scan = 0; scan <= scans; scan++) {
+            sequence.steps().stream()
+                    .map(Sequence.Step::name)
+                    .filter(n -> lanes.memory("in_" + n) != 0)
+                    .forEach(passed::add);
+            lanes.evaluate();
+            lanes.advance();
+        }
+        return List.copyOf(passed);
     }
 }

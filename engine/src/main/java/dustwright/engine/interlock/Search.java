@@ -170,6 +170,7 @@ final class Search {
         Found found = new Found();
         Lanes lanes = new Lanes(circuit);
         long[] seen = new long[64 * words];
+        int[] lane = new int[64];
         for (int s = from; s < to; s++) {
             lanes.setState(states, s * words);
             for (int block = 0; block < moves.blocks(); block++) {
@@ -178,13 +179,10 @@ final class Search {
                 int used = moves.used(block);
                 found.scans += used;
                 judge(lanes, used, s, block, found);
-                lanes.nextStates();
-                int distinct = 0;
-                for (int lane = 0; lane < used; lane++) {
-                    lanes.state(lane, seen, distinct * words);
-                    if (isNewHere(seen, distinct) && find(seen, distinct * words) < 0) {
-                        found.add(seen, distinct * words, s, block * 64 + lane);
-                        distinct++;
+                int distinct = lanes.states(used, seen, lane);
+                for (int d = 0; d < distinct; d++) {
+                    if (find(seen, d * words) < 0) {
+                        found.add(seen, d * words, s, block * 64 + lane[d]);
                     }
                 }
             }
@@ -201,16 +199,6 @@ final class Search {
                 found.brokenBy[p] = (block * 64 + Long.numberOfTrailingZeros(bad));
             }
         }
-    }
-
-    /** Whether no earlier lane of this block led to the same state; only the newest few are compared. */
-    private boolean isNewHere(long[] seen, int at) {
-        for (int i = at - 1; i >= 0 && i >= at - 8; i--) {
-            if (Arrays.equals(seen, i * words, (i + 1) * words, seen, at * words, (at + 1) * words)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private int find(long[] source, int at) {
