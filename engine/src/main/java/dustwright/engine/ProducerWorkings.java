@@ -2,6 +2,7 @@ package dustwright.engine;
 
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.producer.Drive;
@@ -130,7 +131,7 @@ final class ProducerWorkings {
             }
         } else {
             workings.add(
-                    "stated",
+                    Step.STATED,
                     "n as stated, or by belt or coupling as its sheet shows",
                     List.of(),
                     speed,

@@ -154,7 +154,7 @@ final class Workings {
     private void arrives(DutyPoint duty, LegResult leg, AbsolutePressure end) {
         String point = FlowPath.downstreamEnd(leg);
         Term arrived = new Term(
-                "p(" + point + ")",
+                "p_j",
                 "static pressure at " + point + SOLUTION + ": so flow and pressures fit",
                 duty.pressureAt(point));
         List<Term> terms = new ArrayList<>(List.of(new Term("p2", "static pressure at the end of " + leg.id(), end)));
@@ -162,12 +162,7 @@ final class Workings {
         if (junction) {
             terms.add(new Term("Δpj", "loss at the junction", leg.junctionLoss()));
         }
-        add(
-                "NET-23",
-                "p(" + point + ")" + (junction ? "² = p2² − 2 p(" + point + ") Δpj" : " = p2"),
-                terms,
-                arrived,
-                ISOTHERMAL);
+        add("NET-23", junction ? "p_j² = p2² − 2 p_j Δpj" : "p_j = p2", terms, arrived, ISOTHERMAL);
     }
 
     private static String upstream(LegResult leg) {
@@ -326,7 +321,7 @@ final class Workings {
         Term bore = new Term("D", "bore", leg.bore());
         Term factor = new Term("f", "Darcy friction factor", new Ratio(leg.frictionFactor()));
         if (wall instanceof Wall.FixedFactor) {
-            add("stated", "f as stated", List.of(), factor, Source.entered());
+            add(Step.STATED, "f as stated", List.of(), factor, Source.entered());
         } else if (wall instanceof Wall.Corrugated corrugated) {
             add(
                     "TUB-22",

@@ -12,7 +12,7 @@ import java.util.function.ToDoubleFunction;
 /** The first week at a station: dust in the container over dust in the receiver, and between them when users vacuum. */
 public final class WeekChart {
     private static final double LEFT = 88;
-    private static final double RIGHT = Scene.PAGE_WIDTH - 36;
+    private static final double RIGHT = Scene.PAGE_WIDTH - 44;
     private static final double CONTAINER_TOP = 14;
     private static final double CONTAINER_BOTTOM = 108;
     private static final double WORK = 122;

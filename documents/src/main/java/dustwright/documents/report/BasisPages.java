@@ -9,11 +9,16 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.ReasonedOverride;
 import dustwright.engine.plant.Requirements;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** What the report rests on: assumptions, overrides, equations, reference state, and what it does not say. */
 final class BasisPages {
+    /** By family, then by number: NET-5 before NET-20. */
+    private static final Comparator<String> EQUATION_ORDER = Comparator.comparing(BasisPages::family)
+            .thenComparingInt(id -> Integer.parseInt(id.substring(family(id).length())));
+
     private final Digest digest;
     private final Show show;
     private final Plant plant;
@@ -51,6 +56,8 @@ final class BasisPages {
         Map<String, Step> byId = new LinkedHashMap<>();
         digest.study().worstPerPlace().stream()
                 .flatMap(f -> f.derivation().steps().stream())
+                .filter(step -> !step.equation().equals(Step.STATED))
+                .sorted(Comparator.comparing(Step::equation, EQUATION_ORDER))
                 .forEach(step -> byId.putIfAbsent(step.equation() + step.formula(), step));
         Table table = Table.of(
                 Table.sized("Equation", "eq"),
@@ -66,6 +73,10 @@ final class BasisPages {
         Element section = Parts.section("equations", "12  Equations");
         return section.add(
                 table.isEmpty() ? Parts.paragraph("", "No finding, so no equation.") : table.element("wide"));
+    }
+
+    private static String family(String equation) {
+        return equation.substring(0, equation.lastIndexOf('-') + 1);
     }
 
     Element reach() {

@@ -47,7 +47,7 @@ public record Finding(
     /** A limit that is asked and cannot be judged; no pass and no failure. */
     public static Finding unjudged(
             FindingCode code, Place where, String state, Side side, Quantity limit, Source limitSource, String why) {
-        Step step = new Step("stated", why, List.of(), new Term("limit", "what is asked", limit), limitSource);
+        Step step = new Step(Step.STATED, why, List.of(), new Term("limit", "what is asked", limit), limitSource);
         return new Finding(
                 code + "/" + where.id() + "/" + state,
                 code,

@@ -12,6 +12,9 @@ import java.util.List;
  * @param source the published source of the formula
  */
 public record Step(String equation, String formula, List<Term> inputs, Term result, Source source) {
+    /** In place of an equation's id: the figure is not computed but stated. */
+    public static final String STATED = "stated";
+
     public Step {
         inputs = List.copyOf(inputs);
     }

@@ -264,7 +264,7 @@ final class VentLines {
                     List.of(
                             step,
                             step(
-                                    "stated",
+                                    Step.STATED,
                                     "A_v as stated",
                                     Source.entered(),
                                     new Term("A_v", "vent area fitted", fitted))));

@@ -137,7 +137,7 @@ final class Writing {
 
     /** A value that is as stated, and nothing to compute. */
     static Step stated(String symbol, String name, Quantity value, Source source) {
-        return step("stated", symbol + " as stated", source, new Term(symbol, name, value));
+        return step(Step.STATED, symbol + " as stated", source, new Term(symbol, name, value));
     }
 
     /** A stated value, and the steps to what it is held against. */
