@@ -215,9 +215,11 @@ public record Study(
                 sheets.stream().flatMap(s -> s.findings().stream()));
     }
 
-    /** All findings, smallest margin first; equal margins in the order of states. */
+    /** All findings, smallest margin first; equal margins in the order of states. Conflicts that were looked for and not found come last. */
     public List<Finding> worstFirst() {
-        return findings().sorted(Comparator.comparingDouble(Finding::margin)).toList();
+        return findings()
+                .sorted(Comparator.comparingDouble(f -> f.counted() && f.holds() ? Double.MAX_VALUE : f.margin()))
+                .toList();
     }
 
     /**

@@ -5,6 +5,7 @@ import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.BagType.LinerType;
+import dustwright.engine.hazard.BagType.Vapour;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Duration;
@@ -55,6 +56,7 @@ final class ContainerBinder {
                 bag.find("liner", String.class).map(said -> word(BulkBag.Liner.values(), BulkBag.Liner::words, said)),
                 bag.find("type", String.class).map(BagType::valueOf),
                 bag.find("liner type", String.class).map(LinerType::valueOf),
+                word(Vapour.values(), Vapour::words, bag.get("vapour", String.class)),
                 bag.find("empty", Mass.class),
                 bag.find("use", String.class).map(said -> word(BagSupport.Use.values(), BagSupport.Use::words, said)),
                 bag.find("fill without inflation", Ratio.class),

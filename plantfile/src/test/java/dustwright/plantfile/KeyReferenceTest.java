@@ -38,6 +38,16 @@ class KeyReferenceTest {
         assertThat(Files.readString(page)).isEqualTo(expected);
     }
 
+    @Test
+    void the_page_of_published_dusts_shows_the_library() throws IOException {
+        Path page = PAGE.resolveSibling("published-dusts.md");
+        String expected = part(Files.readString(page), "tables", PublishedDustPage.markdown());
+        if (Boolean.getBoolean("dustwright.update")) {
+            Files.writeString(page, expected);
+        }
+        assertThat(Files.readString(page)).isEqualTo(expected);
+    }
+
     private static String part(String page, String name, String content) {
         String begin = "<!-- begin " + name + " -->\n";
         String end = "<!-- end " + name + " -->\n";

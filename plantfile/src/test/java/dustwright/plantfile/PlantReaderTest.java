@@ -12,6 +12,9 @@ import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.DustCard;
+import dustwright.engine.hazard.PublishedDust;
 import dustwright.engine.plant.Costs;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Operation;
@@ -230,6 +233,7 @@ class PlantReaderTest {
                         "leak 3e-9 kg/(s.Pa)",
                         "pre-separation 0 %",
                         "hot and moist no",
+                        "vapour none",
                         "slip at 1 psi 130 rpm",
                         "mechanical efficiency 0.9",
                         "idle loss 0 W",
@@ -394,5 +398,23 @@ class PlantReaderTest {
                     String.join("\n", faults.faults().stream().map(Fault::text).toList()));
         }
         return ((Reading.Read) reading).plant();
+    }
+
+    @Test
+    void a_published_dust_stands_in_for_what_is_not_tested_and_each_value_is_an_assumption() {
+        String text = TEXT.replace(
+                "class: very fine light dust",
+                "class: very fine light dust, explosion: {kst: 130 bar.m/s, explodes like: \"Starch, wheat\", ignites like: Wheat flour}");
+        DustCard card = plant(text).dusts().get(0).card();
+        assertThat(card.kst().orElseThrow().value().pascalMetresPerSecond()).isEqualTo(130e5);
+        assertThat(card.kst().orElseThrow().source()).isEqualTo(Source.entered());
+        assertThat(card.greatest().orElseThrow().value().pascals()).isEqualTo(9.9e5);
+        assertThat(card.ignition().orElseThrow().value().joules()).isEqualTo(50e-3);
+        // the lower of 30 and 50 g/m³
+        assertThat(card.explosible().orElseThrow().value().kgPerCubicMetre()).isEqualTo(0.03);
+        assertThat(plant(text).assumptions())
+                .filteredOn(a -> a.what().contains(PublishedDust.WARNING))
+                .extracting(a -> a.what().replaceAll(",.*", ""))
+                .containsExactly("pmax 990.0 kPa", "mie 50.0 mJ", "mit 380.0 °C", "lit 360.0 °C", "mec 0.030 kg/m³");
     }
 }

@@ -54,6 +54,9 @@ public enum MarginClass {
 
     /** Class of a finding, which may not be known. */
     public static MarginClass of(Finding finding) {
+        if (finding.counted() && finding.holds()) {
+            return AMPLE;
+        }
         return finding.decided() ? of(finding.margin()) : UNKNOWN;
     }
 

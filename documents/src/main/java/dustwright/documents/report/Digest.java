@@ -41,7 +41,7 @@ public final class Digest {
     public List<Group> lettered() {
         boolean anyFails = anyDoubt();
         return groups.stream()
-                .filter(g -> anyFails ? g.failing() > 0 : !g.worst().stopsAtLimit())
+                .filter(g -> anyFails ? g.failing() > 0 : !g.worst().nothingByDesign())
                 .limit(MOST_LETTERS)
                 .toList();
     }
@@ -59,7 +59,7 @@ public final class Digest {
     Optional<Finding> tightest() {
         return groups.stream()
                 .map(Group::worst)
-                .filter(f -> f.decided() && !f.stopsAtLimit())
+                .filter(f -> f.decided() && !f.nothingByDesign())
                 .findFirst();
     }
 

@@ -2,6 +2,7 @@ package dustwright.documents.writing;
 
 import dustwright.documents.drawing.MarginClass;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
@@ -167,6 +168,9 @@ public final class Show {
 
     /** In SI with so many figures, as it stands in a calculation. */
     static String si(Quantity quantity, int figures) {
+        if (quantity instanceof Count count) {
+            return Figures.count((long) count.number());
+        }
         return joined(Figures.significant(quantity.si(), figures), quantity.siSymbol());
     }
 
@@ -183,8 +187,11 @@ public final class Show {
         return (margin < 0 ? "just below 0" : "just above 0") + SPACE + "%";
     }
 
-    /** The margin of a finding, or that it is not known. */
+    /** The margin of a finding, or that it is not known; of conflicts that are counted, whether there are any. */
     public static String margin(Finding finding) {
+        if (finding.counted() && finding.decided()) {
+            return finding.holds() ? "none" : "found";
+        }
         return finding.decided() ? margin(finding.margin()) : "not known";
     }
 

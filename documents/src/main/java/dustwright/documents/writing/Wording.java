@@ -38,6 +38,9 @@ public final class Wording {
     /** What goes wrong in the plant when this finding fails, what is right when it holds, and where. */
     public static String claim(Finding finding) {
         String where = finding.where().toString();
+        if (finding.code() == FindingCode.DUST_CARD && !finding.holds()) {
+            return failing(finding.code()) + " " + where;
+        }
         if (finding.unjudged()) {
             return "Not known whether it holds: " + holding(finding.code()) + " " + where;
         }
@@ -88,10 +91,13 @@ public final class Wording {
             case SOUND_AT_ONE_METRE -> "Quiet enough at 1 m:";
             case DAILY_EXPOSURE -> "Little enough noise for the operator of";
             case DUSTS_TOGETHER -> "No dusts that must not meet, as far as stated, at";
+            case DUST_CARD -> "All values known of";
             case METAL_DRY -> "No light metal stated to come to";
             case EXPLOSION_PROTECTION -> "A way out for an explosion is stated for";
             case VENT_AREA -> "Vent no smaller than both methods in range ask on";
             case INLET_ISOLATION -> "Isolation is stated on the main of";
+            case RETURN_ISOLATION -> "Isolation is stated on the return air of";
+            case FILTER_STATIC -> "Elements go with the ignition energies entered:";
             case EXHAUST_INDOORS -> "No toxic or metal dust stated in air returned by";
             case HOSE_RESISTANCE -> "Resistance within its limit:";
             case BAG_STATIC -> "Bag type permitted by the ignition energies entered:";
@@ -145,10 +151,13 @@ public final class Wording {
             case SOUND_AT_ONE_METRE -> "Too loud at 1 m:";
             case DAILY_EXPOSURE -> "Too much noise for the operator of";
             case DUSTS_TOGETHER -> "Dusts that must not meet are collected at";
+            case DUST_CARD -> "Values missing of";
             case METAL_DRY -> "Light metal comes to the dry";
             case EXPLOSION_PROTECTION -> "No way out for an explosion in";
             case VENT_AREA -> "Explosion vent too small on";
             case INLET_ISOLATION -> "Flame can run back through the main from";
+            case RETURN_ISOLATION -> "Flame can come back with the return air of";
+            case FILTER_STATIC -> "Elements hold charge in";
             case EXHAUST_INDOORS -> "Air of toxic or metal dust comes back indoors from";
             case HOSE_RESISTANCE -> "Charge does not get to ground through";
             case BAG_STATIC -> "Bag type not permitted for a dust in";
@@ -170,6 +179,14 @@ public final class Wording {
 
     /** "2 264 ft/min, least 3 000": value, then limit in the same unit. */
     public static String valueAndLimit(Finding finding, Show show) {
+        if (finding.unjudged() && finding.counted()) {
+            return finding.derivation().steps().get(0).formula().replaceFirst("\\.$", "");
+        }
+        if (finding.counted() && finding.decided()) {
+            return finding.holds()
+                    ? "none found"
+                    : Figures.count((long) finding.value().si()) + " found, none may be";
+        }
         if (finding.unjudged()) {
             return "asked at " + limitWord(finding.side()) + " "
                     + show.pair(finding).limitFull() + ", no figure known. "

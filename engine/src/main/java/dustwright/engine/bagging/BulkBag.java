@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param loops length of its lifting loops
  * @param type electrostatic type on its label
  * @param linerType electrostatic type of its liner
+ * @param vapour flammable gas or vapour about it
  * @param empty mass of the empty bag with its liner
  * @param use how often it may be used
  * @param shareWithoutInflation share of its volume that fills when it is not inflated before [-]
@@ -29,6 +30,7 @@ public record BulkBag(
         Optional<Liner> liner,
         Optional<BagType> type,
         Optional<BagType.LinerType> linerType,
+        BagType.Vapour vapour,
         Optional<Mass> empty,
         Optional<BagSupport.Use> use,
         Optional<Ratio> shareWithoutInflation,

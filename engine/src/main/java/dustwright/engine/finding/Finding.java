@@ -1,5 +1,6 @@
 package dustwright.engine.finding;
 
+import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
 import java.util.List;
 
@@ -74,9 +75,14 @@ public record Finding(
         return !decided() && code != FindingCode.DUST_LOSS;
     }
 
-    /** True where a control stops at the limit itself, as a scale does at the safe working load: the margin is nothing by design. */
-    public boolean stopsAtLimit() {
-        return code == FindingCode.CONTAINER_LOAD && margin == 0;
+    /** True where conflicts are counted and none may be there. */
+    public boolean counted() {
+        return side == Side.AT_MOST && limit.dimension() == Dimension.COUNT && limit.si() == 0;
+    }
+
+    /** True where the margin is nothing by design: a scale stops at the safe working load, or a conflict was looked for and not found. */
+    public boolean nothingByDesign() {
+        return margin == 0 && (code == FindingCode.CONTAINER_LOAD || counted());
     }
 
     /** True when it is known not to hold. */

@@ -180,6 +180,12 @@ public enum FindingCode {
             "Dusts that must not meet",
             "Dusts are collected on one system that must be kept apart: together they burn, or burn worse.",
             "Give each its own system, down to the tubing, or keep the dust out by procedure where a qualified person accepts that."),
+    DUST_CARD(
+            "Values of a combustible dust",
+            "Values that protection, equipment and bags are chosen by are not known for this dust. Meanwhile the worst case is taken for each:"
+                    + " what is chosen by it may be dearer than needed, or not to be had.",
+            "Have the own dust tested and enter the values with their report; a published dust named under \"published\" shows only what is"
+                    + " plausible."),
     METAL_DRY(
             "Light metal in a dry receiver",
             "Dust of a light metal comes to a dry receiver with a filter.",
@@ -196,6 +202,14 @@ public enum FindingCode {
             "Isolation on the main",
             "Nothing keeps the flame of an explosion in the receiver from running back to the people who hold hoses.",
             "Fit an isolation device on the main that is tested for this dust."),
+    RETURN_ISOLATION(
+            "Isolation on the return air",
+            "Air is led back into a room and nothing keeps flame and smoke of an explosion from coming with it.",
+            "Fit an isolation device on the return duct that is tested for this dust, or lead the air outdoors."),
+    FILTER_STATIC(
+            "Filter elements against static",
+            "The filter elements do not carry charge away, and a dust here is easily ignited.",
+            "Fit elements of a static-dissipative make, bonded to the tube sheet and to ground."),
     EXHAUST_INDOORS(
             "Exhaust air indoors",
             "Air that carried toxic or metal dust is returned to the room.",

@@ -64,6 +64,31 @@ public enum BagType {
                 : EnumSet.of(B, C, D);
     }
 
+    /** Flammable gas or vapour about the bag, in gas zone 1 or 2. */
+    public enum Vapour {
+        NONE("none", Surroundings.DUST_ZONE),
+        GROUP_IIA_OR_IIB("group IIA or IIB", Surroundings.GAS_OR_SENSITIVE_DUST),
+        GROUP_IIC("group IIC", Surroundings.GAS_IIC);
+
+        private final String words;
+        private final Surroundings around;
+
+        Vapour(String words, Surroundings around) {
+            this.words = words;
+            this.around = around;
+        }
+
+        /** As the plant file says it. */
+        public String words() {
+            return words;
+        }
+
+        /** What is around a bag that takes combustible dust: the dust zone about its spout, and this vapour. */
+        public Surroundings around() {
+            return around;
+        }
+    }
+
     /** Liner types that leave this bag its rating; none for type A, which has none. */
     public Set<LinerType> liners() {
         return switch (this) {

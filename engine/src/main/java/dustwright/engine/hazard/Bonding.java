@@ -10,9 +10,13 @@ public enum Bonding {
             Source.fromMemory("NFPA 77; IEC TS 60079-32-1; NFPA 652 (2019) 9.4.7")),
     METAL_JOINT("a sound joint of metal to metal, as a target", 10, Source.fromMemory("NFPA 77; IEC TS 60079-32-1")),
     BAG_TYPE_C(
-            "bulk bag of type C, any point to its ground tab; 10 MΩ in the edition of 2012 and where a local rule says so",
+            "bulk bag of type C, any point to its ground tab, edition of 2018",
             1e8,
             Source.published("IEC 61340-4-4:2018")),
+    BAG_TYPE_C_STRICT(
+            "bulk bag of type C, any point to its ground tab, edition of 2012 and stricter local rules",
+            1e7,
+            Source.published("IEC 61340-4-4:2012 by the abstract of its successor; TRGS 727")),
     PERSON("a person through shoes and floor", 1e8, Source.fromMemory("IEC TS 60079-32-1; IEC 61340-4-5")),
     LONG_HOSE(
             "a hose longer than 2 m, end to end, also where a wire is fitted",

@@ -7,6 +7,16 @@ public final class CloudLaws {
     /** Depth of a layer that makes a room a dust hazard area. */
     public static final Source LAYER = Source.fromMemory("NFPA 654 (2013, 2017), 6.1");
 
+    /** Depth that the American rule for grain handling acts on, 1/8 in [m]. */
+    public static final double GRAIN_LAYER_m = 0.003175;
+    /** Where it comes from. */
+    public static final Source GRAIN = Source.fromMemory("29 CFR 1910.272(j)(2)(ii), priority housekeeping areas");
+    /** Share of the least explosible concentration that a stream without a monitor is kept below [-]. */
+    public static final double DESIGN_SHARE = 0.25;
+    /** Where it comes from. */
+    public static final Source DILUTION =
+            Source.fromMemory("NFPA 69, concentration reduction: 25 % of MEC without a monitor");
+
     private static final double INCH_m = 0.0254;
     private static final double POUND_PER_CUBIC_FOOT_kgPerM3 = 0.45359237 / (0.3048 * 0.3048 * 0.3048);
 
@@ -55,6 +65,15 @@ public final class CloudLaws {
      */
     public static double relaxation_s(double resistance_ohm, double capacitance_F) {
         return resistance_ohm * capacitance_F;
+    }
+
+    /**
+     * Dust in the air that carries it [kg/m³] (equation HAZ-18).
+     *
+     * @example concentration_kgPerM3(200, 500) = 0.4
+     */
+    public static double concentration_kgPerM3(double dust_kgPerS, double air_m3PerS) {
+        return dust_kgPerS / air_m3PerS;
     }
 
     /**

@@ -4,9 +4,13 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.GaugePressure;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.SparkEnergy;
 import dustwright.engine.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -22,6 +26,11 @@ import java.util.Optional;
  * @param conductive whether its resistivity is 1 kΩ m or less
  * @param food whether it goes into food again or touches it
  * @param toxic whether it is toxic or sensitizing
+ * @param hygiene dust class of what is picked up
+ * @param sampleSize median size of the sample the values are of
+ * @param moisture of that sample, by mass
+ * @param severity published dust that stands in where Kst, Pmax or MEC is not tested
+ * @param sensitivity published dust that stands in where MIE, MIT, LIT or MEC is not tested
  * @param report test report: laboratory, number, date
  */
 public record DustCard(
@@ -35,7 +44,12 @@ public record DustCard(
         Optional<Boolean> conductive,
         Optional<Boolean> food,
         Optional<Boolean> toxic,
+        Optional<Hygiene> hygiene,
+        Optional<Length> sampleSize,
+        Optional<Ratio> moisture,
         Sample sample,
+        Optional<PublishedDust> severity,
+        Optional<PublishedDust> sensitivity,
         Optional<String> report) {
     /** Nothing known. */
     public static final DustCard UNKNOWN = new DustCard(
@@ -49,7 +63,12 @@ public record DustCard(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Sample.PUBLISHED,
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty());
 
     /** A value with where it comes from. */
@@ -71,6 +90,57 @@ public record DustCard(
             return words;
         }
     }
+
+    /** Class of a dust by what it does to lungs, and of the filter that air returned to a room has passed. */
+    public enum Hygiene {
+        L("light: filters that let through less than 1 %"),
+        M("medium: filters that let through less than 0.1 %"),
+        H("high: filters that let through less than 0.005 %, and changing of bags and filters without dust");
+
+        /** Where the classes come from. */
+        public static final Source SOURCE = Source.fromMemory("EN IEC 60335-2-69, Annex AA, dust classes");
+
+        private final String words;
+
+        Hygiene(String words) {
+            this.words = words;
+        }
+
+        /** What the class asks for. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** What is not known of a combustible dust, each with what stands in for it meanwhile; empty where the card is whole. */
+    public List<Missing> missing() {
+        List<Missing> missing = new ArrayList<>();
+        ask(missing, family, "family", "family", "a conductive metal, Group E and IIIC");
+        ask(missing, kst, "kst", "Kst", "800 bar m/s, the greatest that the vent equations are for");
+        ask(missing, greatest, "pmax", "Pmax", "12 bar, the greatest that the vent equations are for");
+        ask(missing, ignition, "mie", "MIE", "1 mJ and less, like a gas");
+        ask(missing, cloud, "mit", "MIT", "no surface is named that it may touch");
+        ask(missing, layer, "lit", "LIT", "no surface is named that it may lie on");
+        ask(missing, explosible, "mec", "MEC", "any concentration in tubing and receiver may explode");
+        ask(missing, conductive, "conductive", "resistivity", "it conducts, Group IIIC");
+        ask(missing, toxic, "toxic", "toxicity", "toxic wherever its air comes back indoors");
+        return missing;
+    }
+
+    private static void ask(List<Missing> missing, Optional<?> value, String key, String name, String worst) {
+        if (value.isEmpty()) {
+            missing.add(new Missing(key, name, worst));
+        }
+    }
+
+    /**
+     * A value that nobody has stated.
+     *
+     * @param key as the plant file calls it
+     * @param name as people call it
+     * @param worst what is taken meanwhile
+     */
+    public record Missing(String key, String name, String worst) {}
 
     /** Greatest explosion constant either vent equation is published for: stands in while none is known. */
     public static final ExplosionConstant WORST_KST = new ExplosionConstant(800e5);

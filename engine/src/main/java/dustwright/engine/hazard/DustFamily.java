@@ -13,6 +13,7 @@ public enum DustFamily {
     RUST("rust or iron oxide", Kind.OXIDE),
     CARBONACEOUS("carbonaceous", Kind.CARBON),
     ORGANIC("organic", Kind.ORGANIC),
+    FLYINGS("fibres and flyings", Kind.FLYINGS),
     OXIDIZER("oxidizer", Kind.OXIDIZER),
     MINERAL("mineral", Kind.INERT);
 
@@ -25,6 +26,7 @@ public enum DustFamily {
         OXIDE,
         CARBON,
         ORGANIC,
+        FLYINGS,
         OXIDIZER,
         INERT
     }
@@ -52,14 +54,32 @@ public enum DustFamily {
         return kind == Kind.LIGHT_METAL;
     }
 
-    /** Group of the National Electrical Code in Class II; empty where the family as such does not burn. */
+    /** Class and group of the National Electrical Code; empty where the family as such does not burn. */
     public Optional<String> necGroup() {
         return switch (kind) {
-            case LIGHT_METAL, METAL -> Optional.of("E");
-            case CARBON -> Optional.of("F");
-            case ORGANIC -> Optional.of("G");
+            case LIGHT_METAL, METAL -> Optional.of("Class II Group E");
+            case CARBON -> Optional.of("Class II Group F");
+            case ORGANIC -> Optional.of("Class II Group G");
+            case FLYINGS -> Optional.of("Class III");
             case OXIDE, OXIDIZER, INERT -> Optional.empty();
         };
+    }
+
+    /**
+     * Group of the international system.
+     *
+     * @param conducts whether its resistivity is 1 kΩ m or less; not asked of metals, which conduct
+     */
+    public String iecGroup(boolean conducts) {
+        if (kind == Kind.FLYINGS) {
+            return "IIIA";
+        }
+        return metal() || conducts ? "IIIC" : "IIIB";
+    }
+
+    /** Whether it is named for what cannot burn: mineral or oxide. */
+    public boolean inert() {
+        return kind == Kind.INERT || kind == Kind.OXIDE;
     }
 
     /** Why two dusts must not be collected together; empty where these rules know no reason. */
@@ -83,7 +103,7 @@ public enum DustFamily {
     }
 
     private boolean fuel() {
-        return kind == Kind.ORGANIC || kind == Kind.CARBON;
+        return kind == Kind.ORGANIC || kind == Kind.CARBON || kind == Kind.FLYINGS;
     }
 
     private static boolean thermite(DustFamily metal, DustFamily oxide) {

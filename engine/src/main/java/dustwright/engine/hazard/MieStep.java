@@ -45,6 +45,15 @@ public enum MieStep {
         return words;
     }
 
+    /** From which ignition energy: "At 500 mJ and less". */
+    public String from() {
+        if (limit_J == Double.POSITIVE_INFINITY) {
+            return "At any ignition energy";
+        }
+        long limit_mJ = Math.round(limit_J * 1000);
+        return included ? "At " + limit_mJ + " mJ and less" : "Below " + limit_mJ + " mJ";
+    }
+
     /** Where the step comes from. */
     public Source source() {
         if (guidance) {

@@ -1,9 +1,11 @@
 package dustwright.engine.hazard;
 
 import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.ClothLoad;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
 import java.util.Optional;
 
@@ -14,10 +16,9 @@ import java.util.Optional;
  * @param slenderness length over diameter [-]
  * @param reduced greatest pressure the vented vessel stands, Pred
  * @param opens pressure at which the vent opens, Pstat
- * @param vent area of all vents that are fitted
- * @param vents number of vents
- * @param duct length of the duct behind the vent
+ * @param vent what closes its opening, and what lies behind
  * @param isolation on the main that enters the receiver
+ * @param returnIsolation on the duct that leads its air back into a room
  * @param exhaust where the producer's air goes
  * @param valveIsolates whether the rotary valve was tested as an isolation device and stops on an explosion
  */
@@ -28,10 +29,9 @@ public record Protection(
         Optional<Ratio> slenderness,
         Optional<GaugePressure> reduced,
         Optional<GaugePressure> opens,
-        Optional<Area> vent,
-        int vents,
-        Optional<Length> duct,
+        Vent vent,
         Optional<Isolation> isolation,
+        Optional<Isolation> returnIsolation,
         Optional<Exhaust> exhaust,
         Optional<Boolean> valveIsolates) {
     /** Nothing known. */
@@ -42,12 +42,41 @@ public record Protection(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty(),
-            1,
+            Vent.UNKNOWN,
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
+
+    /**
+     * The vents of a receiver.
+     *
+     * @param area of all vents that are fitted
+     * @param count number of vents
+     * @param duct length of the duct behind the vent
+     * @param moving greater of the axial and the tangential velocity of the air in the vessel
+     * @param panel mass of the vent's panel over its area
+     * @param hinged whether the panel swings on a hinge
+     * @param share of the volume that can hold dust enough to explode
+     */
+    public record Vent(
+            Optional<Area> area,
+            int count,
+            Optional<Length> duct,
+            Optional<Velocity> moving,
+            Optional<ClothLoad> panel,
+            Optional<Boolean> hinged,
+            Optional<Ratio> share) {
+        /** Nothing known. */
+        public static final Vent UNKNOWN = new Vent(
+                Optional.empty(),
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
 
     /** What keeps an explosion in the receiver from hurting people. */
     public enum Method {

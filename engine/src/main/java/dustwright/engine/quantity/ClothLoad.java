@@ -1,6 +1,6 @@
 package dustwright.engine.quantity;
 
-/** Dust on each area of cloth [kg/m²]. */
+/** Mass over area: dust on cloth, a panel [kg/m²]. */
 public record ClothLoad(double kgPerSquareMetre) implements Quantity, Comparable<ClothLoad> {
     public ClothLoad {
         Finite.atLeastZero("ClothLoad", kgPerSquareMetre);

@@ -33,6 +33,7 @@ public sealed interface Quantity
                 Viscosity,
                 GasConstant,
                 Ratio,
+                Count,
                 ElectricCurrent,
                 Voltage,
                 SupplyFrequency,

@@ -149,7 +149,7 @@ public enum UnitSystem {
                 .findFirst()
                 .orElseGet(() -> new Display(
                         new Unit(quantity.dimension().siSymbol(), quantity.dimension(), 1, 0, List.of()),
-                        -1,
+                        quantity.dimension() == Dimension.COUNT ? 0 : -1,
                         Double.POSITIVE_INFINITY));
     }
 

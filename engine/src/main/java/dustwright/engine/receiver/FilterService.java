@@ -11,14 +11,16 @@ import java.util.Optional;
  * @param fibre of the elements fitted, a name of {@link FilterMedium}; absent where none is chosen yet
  * @param hotAndMoist whether the air is warm and damp
  * @param application name in the factor method's list; absent where not stated
+ * @param dissipative whether the elements carry charge away; absent where not stated
  */
 public record FilterService(
         Optional<Temperature> continuous,
         Optional<Temperature> surge,
         Optional<String> fibre,
         boolean hotAndMoist,
-        Optional<String> application) {
+        Optional<String> application,
+        Optional<Boolean> dissipative) {
     /** Site air, nothing chosen. */
-    public static final FilterService USUAL =
-            new FilterService(Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.empty());
+    public static final FilterService USUAL = new FilterService(
+            Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.empty(), Optional.empty());
 }

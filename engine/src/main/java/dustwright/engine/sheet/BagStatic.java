@@ -29,25 +29,23 @@ final class BagStatic {
                 .collect(Collectors.toCollection(TreeSet::new));
         writing.words(
                 "bag-permitted",
-                "Bag types that all combustible dusts here permit",
+                "Bag types that all combustible dusts here permit, " + around().words(),
                 permitted.isEmpty()
                         ? "none of A, B, C, D: ask a specialist"
                         : permitted.stream().map(BagType::name).collect(Collectors.joining(", "))
                                 + "; for charging currents up to 3 µA; the bag's label and the measured ignition energy decide",
                 List.of(),
                 BagType.SOURCE);
-        bag.type()
-                .ifPresentOrElse(
-                        type -> type(type, burning),
-                        () -> writing.unknown(
-                                "bag-type",
-                                "Electrostatic type of the bag",
-                                "Not stated: enter \"type\" of the bag, A, B, C or D, as its label says."));
+        bag.type().ifPresentOrElse(type -> type(type, burning), this::noType);
     }
 
-    private static boolean permits(BagType type, Dust dust) {
-        return BagType.permitted(dust.card().ignitionOrWorst().joules(), Surroundings.DUST_ZONE)
+    private boolean permits(BagType type, Dust dust) {
+        return BagType.permitted(dust.card().ignitionOrWorst().joules(), around())
                 .contains(type);
+    }
+
+    private Surroundings around() {
+        return bag.vapour().around();
     }
 
     private void type(BagType type, List<Dust> burning) {
@@ -63,7 +61,8 @@ final class BagStatic {
                     "bag-conflict",
                     "The bag does not suit",
                     not.stream().map(Dust::name).collect(Collectors.joining("; ")) + ": type " + type
-                            + " is not permitted for this ignition energy in a dust zone",
+                            + " is not permitted for this ignition energy (" + energies(not) + ") in: "
+                            + around().words(),
                     List.of(),
                     BagType.SOURCE);
         }
@@ -85,6 +84,26 @@ final class BagStatic {
         liner(type);
     }
 
+    private void noType() {
+        String why = "Enter \"type\" of the bag, A, B, C or D, as its label says; without a label it is a type A.";
+        writing.unknown("bag-type", "Electrostatic type of the bag", why);
+        writing.notSaid(FindingCode.BAG_STATIC, Place.Kind.CONTAINER, BagType.SOURCE, why);
+    }
+
+    private static String energies(List<Dust> dusts) {
+        return dusts.stream()
+                .map(d -> d.card()
+                        .ignition()
+                        .map(mie -> java.math.BigDecimal.valueOf(mie.value().joules() * 1000)
+                                        .round(new java.math.MathContext(3))
+                                        .stripTrailingZeros()
+                                        .toPlainString()
+                                + " mJ")
+                        .orElse("not tested, 1 mJ and less taken"))
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
     private void liner(BagType type) {
         boolean lined = bag.liner().filter(liner -> liner != BulkBag.Liner.NONE).isPresent();
         String suits = type.liners().isEmpty()
@@ -94,11 +113,11 @@ final class BagStatic {
             return;
         }
         if (bag.linerType().isEmpty()) {
-            writing.unknown(
-                    "liner-type",
-                    "Electrostatic type of the liner",
+            String why =
                     "A liner is stated, not its type: enter \"liner type\"; a plain liner cancels the rating of the bag. Type "
-                            + type + " takes: " + suits + ".");
+                            + type + " takes: " + suits + ".";
+            writing.unknown("liner-type", "Electrostatic type of the liner", why);
+            writing.notSaid(FindingCode.LINER_STATIC, Place.Kind.CONTAINER, LinerType.SOURCE, why);
             return;
         }
         LinerType liner = bag.linerType().get();

@@ -12,8 +12,8 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.hazard.Bonding;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.ElectricResistance;
-import dustwright.engine.quantity.Ratio;
 import dustwright.engine.tubing.Fitting;
 import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Run;
@@ -67,7 +67,7 @@ final class BondingPoints {
             fittings += run.fittings().stream().mapToInt(Fitting::count).sum();
             measured |= run.route() instanceof Run.Route.Measured;
         }
-        Ratio all = new Ratio(ends + 2 * bends + further + 2 * fittings);
+        Count all = new Count(ends + 2 * bends + further + 2 * fittings);
         writing.known(
                 "couplings",
                 measured
@@ -79,10 +79,10 @@ final class BondingPoints {
                         "N = 2 runs + 2 bends + further lengths + 2 fittings",
                         PRACTICE,
                         new Term("N", "couplings", all),
-                        new Term("runs", "runs of tubing", new Ratio(ends / 2)),
-                        new Term("bends", "bends", new Ratio(bends)),
-                        new Term("further", "stock lengths of 20 ft beyond the first, at least", new Ratio(further)),
-                        new Term("fittings", "fittings on runs", new Ratio(fittings)))));
+                        new Term("runs", "runs of tubing", new Count(ends / 2)),
+                        new Term("bends", "bends", new Count(bends)),
+                        new Term("further", "stock lengths of 20 ft beyond the first, at least", new Count(further)),
+                        new Term("fittings", "fittings on runs", new Count(fittings)))));
     }
 
     private void equipment() {
@@ -94,7 +94,7 @@ final class BondingPoints {
                         + (s.rotaryValve().isPresent() ? 1 : 0)
                         + (s.container().isPresent() ? 1 : 0))
                 .orElse(0.0);
-        Ratio all = new Ratio(inlets + machines);
+        Count all = new Count(inlets + machines);
         writing.known(
                 "grounds",
                 "Inlets and machines with their own ground",
@@ -104,11 +104,11 @@ final class BondingPoints {
                         "N = inlets + machines",
                         PRACTICE,
                         new Term("N", "grounds", all),
-                        new Term("inlets", "inlet valves; each hose adds two cuffs and its tool", new Ratio(inlets)),
+                        new Term("inlets", "inlet valves; each hose adds two cuffs and its tool", new Count(inlets)),
                         new Term(
                                 "machines",
                                 "receiver and its head, valve, container stand, producers; filter cages are further",
-                                new Ratio(machines)))));
+                                new Count(machines)))));
     }
 
     private void hoses() {
@@ -125,11 +125,17 @@ final class BondingPoints {
         String id = "hose-" + hose.id();
         String name = "Hose " + hose.id() + ", end to end";
         if (hose.resistance().isEmpty()) {
-            writing.unknown(
-                    id,
-                    name,
-                    "Not stated: enter \"resistance\" of the hose, measured from cuff to cuff. A wire in a plastic wall makes no"
-                            + " dissipative wall.");
+            String why =
+                    "Enter \"resistance\" of the hose, measured from cuff to cuff: a wire in a plastic wall makes no dissipative wall.";
+            writing.unknown(id, name, why);
+            writing.add(Finding.unjudged(
+                    FindingCode.HOSE_RESISTANCE,
+                    new Place(Place.Kind.HOSE, hose.id()),
+                    Sheet.ANY_SET,
+                    Side.AT_MOST,
+                    new ElectricResistance(Bonding.LONG_HOSE.limit_ohm()),
+                    Bonding.LONG_HOSE.source(),
+                    why));
             return;
         }
         ElectricResistance measured = hose.resistance().get();

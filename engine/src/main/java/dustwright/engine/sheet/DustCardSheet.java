@@ -3,6 +3,7 @@ package dustwright.engine.sheet;
 import static dustwright.engine.sheet.Writing.step;
 
 import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
@@ -15,6 +16,7 @@ import dustwright.engine.hazard.DustCard.Sample;
 import dustwright.engine.hazard.DustCard.Stated;
 import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.hazard.MieStep;
+import dustwright.engine.hazard.PublishedDust;
 import dustwright.engine.hazard.StClass;
 import dustwright.engine.hazard.SurfaceLimit;
 import dustwright.engine.quantity.Length;
@@ -49,6 +51,7 @@ final class DustCardSheet {
     private Sheet sheet() {
         burns();
         if (dust.combustible().orElse(true)) {
+            published();
             values();
             group();
             ignition();
@@ -78,15 +81,60 @@ final class DustCardSheet {
                     "Nobody has said: treated as combustible until somebody with a name finds otherwise; enter \"combustible\" and the"
                             + " \"report\" of the test.");
         } else if (!dust.combustible().get() && card.report().isEmpty()) {
-            writing.unknown(
-                    "combustible",
-                    name,
-                    "\"no\" is stated, but not by which test: enter the \"report\" under \"explosion\". A data sheet that does not classify"
-                            + " a product does not say that its dust can not burn.");
+            boolean inert = card.family().filter(DustFamily::inert).isPresent();
+            String why =
+                    "\"no\" is stated, but not by which test: enter the \"report\" under \"explosion\". A data sheet that does not"
+                            + " classify a product does not say that its dust can not burn.";
+            writing.unknown("combustible", name, why);
+            if (!inert) {
+                writing.notSaid(FindingCode.DUST_CARD, Place.Kind.DUST, PRACTICE, why);
+            }
         } else {
             writing.words("combustible", name, dust.combustible().get() ? "yes" : "no", List.of(), Source.entered());
         }
         writing.words("sample", "Values belong to", sample(), List.of(), Source.entered());
+    }
+
+    /** What stands in for missing tests, and whether what is stated is plausible beside it. */
+    private void published() {
+        List<String> names = new ArrayList<>();
+        card.severity().ifPresent(d -> names.add("explodes like " + d.name() + size(d)));
+        card.sensitivity().ifPresent(d -> names.add("ignites like " + d.name()));
+        if (names.isEmpty()) {
+            return;
+        }
+        writing.words(
+                "published",
+                "Published dusts that stand in",
+                String.join("; ", names) + ": " + PublishedDust.WARNING,
+                List.of(),
+                Source.entered());
+        card.severity().ifPresent(d -> {
+            beside("kst", "Kst", card.kst(), d.kst());
+            beside("pmax", "Pmax", card.greatest(), d.greatest());
+        });
+        card.sensitivity().ifPresent(d -> beside("mie", "MIE", card.ignition(), d.ignition()));
+    }
+
+    private static String size(PublishedDust dust) {
+        return dust.size_um().isEmpty() ? "" : ", median " + dust.size_um() + " µm";
+    }
+
+    private <T extends Quantity> void beside(
+            String what, String name, Optional<Stated<T>> stated, Optional<Stated<T>> published) {
+        if (stated.isEmpty() || published.isEmpty() || stated.equals(published)) {
+            return;
+        }
+        double ratio = stated.get().value().si() / published.get().value().si();
+        boolean near = Math.abs(ratio - 1) <= PublishedDust.BAND;
+        writing.words(
+                "plausible-" + what,
+                name + " beside the published one",
+                near
+                        ? "within 20 %: plausible"
+                        : "off by more than 20 %: samples of one dust differ by more; look once at unit, size, moisture and purity",
+                List.of(),
+                published.get().source());
     }
 
     private String sample() {
@@ -97,11 +145,7 @@ final class DustCardSheet {
     }
 
     private void values() {
-        value(
-                "kst",
-                "Explosion constant Kst",
-                card.kst(),
-                "Kst 800 bar m/s, the greatest that the vent equations are for");
+        value("kst", "Explosion constant Kst", card.kst());
         card.kst().ifPresent(kst -> {
             StClass st = StClass.of(kst.value().pascalMetresPerSecond());
             writing.words(
@@ -111,29 +155,58 @@ final class DustCardSheet {
                     List.of(),
                     StClass.SOURCE);
         });
-        value(
-                "pmax",
-                "Greatest explosion pressure Pmax",
-                card.greatest(),
-                "12 bar, the greatest that the vent equations are for");
-        value("mie", "Least ignition energy MIE", card.ignition(), "1 mJ and less, like a gas");
-        value("mit", "Ignition temperature of a cloud MIT", card.cloud(), "no surface temperature is named");
-        value("lit", "Ignition temperature of a 5 mm layer LIT", card.layer(), "no surface temperature is named");
-        value(
-                "mec",
-                "Least explosible concentration MEC",
-                card.explosible(),
-                "any concentration in tubing and receiver may explode");
+        value("pmax", "Greatest explosion pressure Pmax", card.greatest());
+        value("mie", "Least ignition energy MIE", card.ignition());
+        value("mit", "Ignition temperature of a cloud MIT", card.cloud());
+        value("lit", "Ignition temperature of a 5 mm layer LIT", card.layer());
+        value("mec", "Least explosible concentration MEC", card.explosible());
+        ofSample("sample-size", "Median size of the sample", "sample size", card.sampleSize());
+        ofSample("sample-moisture", "Moisture of the sample", "sample moisture", card.moisture());
+        missing();
     }
 
-    private <T extends Quantity> void value(String what, String name, Optional<Stated<T>> value, String worst) {
+    private <T extends Quantity> void value(String what, String name, Optional<Stated<T>> value) {
         value.ifPresentOrElse(
                 v -> writing.given(what, name, v.value(), v.source()),
                 () -> writing.unknown(
                         what,
                         name,
-                        "Not tested. Meanwhile the worst case: " + worst + ". Enter \"" + what
+                        "Not tested. Meanwhile the worst case: " + worst(what) + ". Enter \"" + what
                                 + "\" under \"explosion\"."));
+    }
+
+    private String worst(String key) {
+        return card.missing().stream()
+                .filter(m -> m.key().equals(key))
+                .map(DustCard.Missing::worst)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Fine and dry dust burns worst: values of a coarse or damp sample are no values of what lies in the filter. */
+    private void ofSample(String what, String name, String key, Optional<? extends Quantity> value) {
+        value.ifPresentOrElse(
+                v -> writing.given(what, name, v),
+                () -> writing.unknown(
+                        what,
+                        name,
+                        "Enter \"" + key
+                                + "\" under \"explosion\": fine and dry dust burns worst, and what settles in the filter is finer"
+                                + " than what lies on the floor."));
+    }
+
+    /** One finding for all that is not known: each with what stands in for it. */
+    private void missing() {
+        List<String> all = new ArrayList<>();
+        if (dust.combustible().isEmpty()) {
+            all.add("whether it is combustible: meanwhile it is");
+        }
+        card.missing().forEach(m -> all.add(m.name() + ": meanwhile " + m.worst()));
+        if (all.isEmpty()) {
+            writing.none(FindingCode.DUST_CARD, Place.Kind.DUST, "values missing", 0, Source.entered());
+        } else {
+            writing.notSaid(FindingCode.DUST_CARD, Place.Kind.DUST, PRACTICE, String.join("; ", all) + ".");
+        }
     }
 
     private boolean metal() {
@@ -148,13 +221,14 @@ final class DustCardSheet {
                     "Enter \"family\" under \"explosion\". Meanwhile the worst case: a conductive metal, Group E and IIIC.");
             return;
         }
-        String nec = card.family()
-                .flatMap(DustFamily::necGroup)
-                .map(g -> "Class II Group " + g)
-                .orElse("no group of Class II goes with this family");
-        boolean conductive = metal() || card.conductive().orElse(true);
-        String iec = conductive ? "IIIC, conductive" : "IIIB, not conductive";
-        String taken = metal() || card.conductive().isPresent() ? "" : " (resistivity not stated: the worse is taken)";
+        DustFamily family = card.family().get();
+        String nec = family.necGroup().orElse("no group of Class II goes with this family");
+        String group = family.iecGroup(card.conductive().orElse(true));
+        String iec = group
+                + (group.equals("IIIC") ? ", conductive" : group.equals("IIIB") ? ", not conductive" : ", fibres");
+        String taken = metal() || card.conductive().isPresent() || group.equals("IIIA")
+                ? ""
+                : " (resistivity not stated: the worse is taken)";
         writing.words("group", "Group", nec + "; " + iec + taken, List.of(), GROUPS);
     }
 
@@ -163,7 +237,7 @@ final class DustCardSheet {
         for (MieStep step : MieStep.of(mie_J)) {
             writing.words(
                     "static-" + step.name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                    card.ignition().isPresent() ? "By its ignition energy" : "By the worst case of its ignition energy",
+                    step.from() + (card.ignition().isPresent() ? "" : ", while not tested"),
                     step.words(),
                     List.of(),
                     step.source());
@@ -225,11 +299,25 @@ final class DustCardSheet {
                 : steps.get(1);
         writing.known(
                 "surface", "Hottest surface it may touch, IEC", lower.result().value(), List.of(lower));
+        lowerOf(card.cloud().orElseThrow().value(), card.layer().orElseThrow().value());
+    }
+
+    /** The American rules start from the lower of both temperatures. */
+    private void lowerOf(Temperature cloud, Temperature layer) {
+        Temperature least = cloud.kelvin() < layer.kelvin() ? cloud : layer;
+        Term lower = new Term("T_ignition", "lower of cloud and layer", least);
+        Temperature byCode = new Temperature(SurfaceLimit.fireCode_K(least.kelvin()));
+        writing.known(
+                "surface-fire-code",
+                "Hottest outer surface, US model fire code",
+                byCode,
+                List.of(step(
+                        "HAZ-23",
+                        "T = 80 % of T_ignition, both in °C",
+                        SurfaceLimit.FIRE_CODE,
+                        new Term("T", "below", byCode),
+                        lower)));
         if (card.family().filter(f -> f == DustFamily.ORGANIC).isPresent()) {
-            Temperature least = card.cloud().orElseThrow().value().kelvin()
-                            < card.layer().orElseThrow().value().kelvin()
-                    ? card.cloud().get().value()
-                    : card.layer().get().value();
             Temperature limit = new Temperature(SurfaceLimit.organic_K(least.kelvin()));
             writing.known(
                     "surface-nec",
@@ -240,7 +328,15 @@ final class DustCardSheet {
                             "T = min(T_ignition, 165 °C)",
                             SurfaceLimit.NEC,
                             new Term("T", "not above", limit),
-                            new Term("T_ignition", "lower of cloud and layer", least))));
+                            lower)));
+            writing.words(
+                    "surface-code",
+                    "Temperature code for that marking",
+                    SurfaceLimit.temperatureCode(limit.kelvin())
+                            .map(code -> code + " or a cooler one")
+                            .orElse("none of the codes is cool enough"),
+                    List.of(),
+                    SurfaceLimit.CODES_SOURCE);
         }
     }
 
@@ -258,6 +354,13 @@ final class DustCardSheet {
                             new Term("d", "depth, over more than 5 % of the floor", depth),
                             new Term("ρ_B", "loose bulk density", bulk))));
         });
+        if (card.family().filter(f -> f == DustFamily.ORGANIC).isPresent()) {
+            writing.given(
+                    "layer-grain",
+                    "The same in grain handling, US, priority areas",
+                    new Length(CloudLaws.GRAIN_LAYER_m),
+                    CloudLaws.GRAIN);
+        }
     }
 
     private void metalWords() {
@@ -298,13 +401,13 @@ final class DustCardSheet {
                 card.toxic(),
                 "no air back into rooms without the owner's hygienist; an after-filter of H13 or better, and changing of bags and filters"
                         + " without dust",
-                "not stated to be toxic");
+                "stated not to be");
         yesNo(
                 "food",
                 "Food contact",
                 card.food(),
                 "materials for food contact where dust is used again; what a central system picks up from floors is waste",
-                "no food contact stated");
+                "stated not to touch food");
     }
 
     private void yesNo(String what, String name, Optional<Boolean> said, String yes, String no) {

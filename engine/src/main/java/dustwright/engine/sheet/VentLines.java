@@ -9,6 +9,7 @@ import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
+import dustwright.engine.hazard.CloudLaws;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.hazard.Explosion;
@@ -18,6 +19,8 @@ import dustwright.engine.hazard.VentNfpa68;
 import dustwright.engine.hazard.Vents;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.Count;
+import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.Force;
 import dustwright.engine.quantity.GaugePressure;
@@ -31,7 +34,6 @@ import dustwright.engine.receiver.Receiver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The explosion vent of a receiver by two published methods side by side, and what it throws out. Outside its range a method gives no number. */
@@ -58,11 +60,11 @@ final class VentLines {
                 || slenderness.isEmpty()
                 || stated.reduced().isEmpty()
                 || stated.opens().isEmpty()) {
-            writing.unknown(
-                    "vent",
-                    "Explosion vent",
+            String why =
                     "Enter \"reduced pressure\" and \"opens\" under \"explosion\" of the receiver, and its diameter, straight side and"
-                            + " hopper, or \"volume\" and \"length to diameter\".");
+                            + " hopper, or \"volume\" and \"length to diameter\".";
+            writing.unknown("vent", "Explosion vent", why);
+            writing.notSaid(FindingCode.VENT_AREA, Place.Kind.RECEIVER, VentEn14491.SOURCE, why);
             return;
         }
         shape(volume.get(), slenderness.get());
@@ -72,12 +74,18 @@ final class VentLines {
             areas(dust, volume.get(), slenderness.get(), areas, steps);
         }
         Optional<Area> largest = areas.stream().max(Area::compareTo);
-        largest.ifPresent(area -> judged(area, volume.get(), burning, steps.get(areas.indexOf(area))));
+        largest.ifPresentOrElse(
+                area -> judged(area, volume.get(), burning, steps.get(areas.indexOf(area))),
+                () -> writing.notSaid(
+                        FindingCode.VENT_AREA,
+                        Place.Kind.RECEIVER,
+                        VentEn14491.SOURCE,
+                        "Neither method gives a number for this dust in this vessel: take another method than venting, or a specialist."));
         writing.words(
                 "vent-limits",
                 "What the vent does not do",
                 "it protects this vessel only: without isolation the blast travels to people who hold hoses. Neither method credits the"
-                        + " vacuum. Strength of the vessel, recoil, fireball and the final area need a specialist and the standard itself, with"
+                        + " vacuum; EN 14491 is for a light panel, 0.5 kg/m² and less, or one of tested efficiency. Strength of the vessel, recoil, fireball and the final area need a specialist and the standard itself, with"
                         + " which these constants have not been compared",
                 List.of(),
                 Source.commonPractice());
@@ -150,30 +158,57 @@ final class VentLines {
                 "vent-en-" + dust.id(),
                 "Vent area by EN 14491, " + of,
                 "HAZ-1",
+                "A = [3.264e-5 Pmax Kst Pred^−0.569 + 0.27 (Pstat − 0.1) Pred^−0.5] V^0.753 k, pressures in bar, k = 1 + (0.758 − 4.305"
+                        + " log10 Pred) log10 L/D",
                 VentEn14491.SOURCE,
                 e,
                 VentEn14491::area_m2,
                 steps);
+        en.ifPresent(areas::add);
+        List<Step> nfpaSteps = new ArrayList<>();
         Optional<Area> nfpa = area(
                 "vent-nfpa-" + dust.id(),
                 "Vent area by NFPA 68, " + of,
                 "HAZ-2",
+                "A = 1e-4 (1 + 1.54 Pstat^(4/3)) Kst V^(3/4) √(Pmax/Pred − 1) k, pressures in bar, k = 1 + 0.6 (L/D − 2)^0.75 exp(−0.95"
+                        + " Pred²) above L/D 2",
                 VentNfpa68.SOURCE,
                 e,
                 VentNfpa68::area_m2,
-                steps);
-        en.ifPresent(areas::add);
-        nfpa.ifPresent(areas::add);
+                nfpaSteps);
         if (en.isPresent() && nfpa.isPresent()) {
             differ(dust, e, en.get(), nfpa.get());
         }
-        nfpa.ifPresent(bare -> duct(dust, e, bare, areas, steps));
+        nfpa.flatMap(bare -> new VentCorrections(dust, e, stated.vent(), writing).apply(bare, nfpaSteps))
+                .ifPresent(area -> {
+                    areas.add(area);
+                    steps.add(nfpaSteps.get(nfpaSteps.size() - 1));
+                });
+        rise(dust, e);
+    }
+
+    /** Why isolation has to be quick, and why nobody runs from it. */
+    private void rise(Dust dust, Explosion e) {
+        Duration time = new Duration(e.greatest_Pa() / CloudLaws.rise_PaPerS(e.kst_PaMPerS(), e.volume_m3()));
+        writing.known(
+                "rise-" + dust.id(),
+                "Time from nothing to Pmax at the steepest rate, vessel shut, " + dust.name(),
+                time,
+                List.of(step(
+                        "HAZ-14",
+                        "t = Pmax V^(1/3) / Kst",
+                        Source.published("cube-root law, ASTM E1226, EN 14034-2"),
+                        new Term("t", "time", time),
+                        new Term("Pmax", "greatest explosion pressure", new GaugePressure(e.greatest_Pa())),
+                        new Term("V", "volume the flame may fill", new Volume(e.volume_m3())),
+                        new Term("Kst", "explosion constant", new ExplosionConstant(e.kst_PaMPerS())))));
     }
 
     private Optional<Area> area(
             String what,
             String name,
             String equation,
+            String formula,
             Source source,
             Explosion e,
             ToDoubleFunction<Explosion> law,
@@ -182,7 +217,7 @@ final class VentLines {
             Area area = new Area(law.applyAsDouble(e));
             Step step = step(
                     equation,
-                    "A = f(V, Kst, Pmax, Pstat, Pred, L/D)",
+                    formula,
                     source,
                     new Term("A", "vent area without duct, light panel", area),
                     new Term("V", "volume the flame may fill", new Volume(e.volume_m3())),
@@ -221,38 +256,19 @@ final class VentLines {
                         new Term("k_NFPA", "factor for L/D in NFPA 68", slenderNfpa))));
     }
 
-    private void duct(Dust dust, Explosion e, Area bare, List<Area> areas, List<Step> steps) {
-        if (stated.duct().isEmpty() || stated.duct().get().metres() == 0) {
-            return;
-        }
-        Length duct = stated.duct().get();
-        String what = "vent-duct-" + dust.id();
-        String name = "Vent area by NFPA 68 with its duct, " + dust.name();
-        OptionalDouble ducted = VentNfpa68.withDuct_m2(e, bare.squareMetres(), duct.metres(), VentNfpa68.NO_DUCT_K);
-        if (ducted.isEmpty()) {
-            writing.unknown(
-                    what,
-                    name,
-                    "No area is enough with this duct: shorten or widen it, or use another method than venting.");
-            return;
-        }
-        Area area = new Area(ducted.getAsDouble());
-        Step step = step(
-                "HAZ-10",
-                "A_f = A (1 + 1.18 E1^0.8 E2^0.4) √(K/1.5), K 1.5: the vent alone, bends and screens ask more",
-                VentNfpa68.SOURCE,
-                new Term("A_f", "vent area with duct", area),
-                new Term("A", "without duct", bare),
-                new Term("L_d", "length of the duct", duct));
-        steps.add(step);
-        areas.add(area);
-        writing.known(what, name, area, List.of(step));
-    }
-
     private void judged(Area needed, Volume volume, List<Dust> burning, Step step) {
-        Area counted = stated.vent().orElse(needed);
+        Area counted = stated.vent().area().orElse(needed);
         double reduced_Pa = stated.reduced().orElseThrow().pascals();
-        stated.vent().ifPresent(fitted -> {
+        Optional<Area> offered = stated.vent().area();
+        if (offered.isEmpty()) {
+            writing.unjudged(
+                    FindingCode.VENT_AREA,
+                    Place.Kind.RECEIVER,
+                    Side.AT_LEAST,
+                    new Limit<>(needed, step.source()),
+                    "Enter \"vent area\" under \"explosion\" of the receiver.");
+        }
+        offered.ifPresent(fitted -> {
             writing.given("vent-fitted", "Vent area fitted", fitted);
             writing.asked(
                     FindingCode.VENT_AREA,
@@ -292,7 +308,8 @@ final class VentLines {
         boolean metal = burning.stream()
                 .anyMatch(d -> d.card().family().map(DustFamily::metal).orElse(true));
         double k = metal ? METAL_FIREBALL_K : FIREBALL_K;
-        Length fireball = new Length(Vents.fireball_m(volume.cubicMetres(), stated.vents(), k));
+        Length fireball =
+                new Length(Vents.fireball_m(volume.cubicMetres(), stated.vent().count(), k));
         writing.known(
                 "vent-fireball",
                 "Reach of the fireball, nobody and nothing that burns within it",
@@ -303,7 +320,7 @@ final class VentLines {
                         Vents.NFPA_FIREBALL,
                         new Term("D", "reach", fireball),
                         new Term("V", "volume the flame may fill", volume),
-                        new Term("n", "vents", new Ratio(stated.vents())))));
+                        new Term("n", "vents", new Count(stated.vent().count())))));
         Length flame = new Length(Vents.flame_m(volume.cubicMetres()));
         writing.known(
                 "vent-flame",

@@ -9,9 +9,9 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Limit;
+import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Quantity;
-import dustwright.engine.quantity.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -105,6 +105,11 @@ final class Writing {
                 code, new Place(part, station), Sheet.ANY_SET, side, limit.value(), limit.source(), why));
     }
 
+    /** A conflict that is looked for and about which nobody can say: why, and what to enter. */
+    void notSaid(FindingCode code, Place.Kind part, Source source, String why) {
+        unjudged(code, part, Side.AT_MOST, new Limit<>(new Count(0), source), why);
+    }
+
     /** A finding that is about another place than the sheet's own. */
     void add(Finding finding) {
         findings.add(finding);
@@ -112,14 +117,14 @@ final class Writing {
 
     /** A conflict, counted: none may there be. */
     void none(FindingCode code, Place.Kind part, String what, int count, Source source) {
-        Ratio number = new Ratio(count);
+        Count number = new Count(count);
         asked(
                 code,
                 part,
                 Sheet.ANY_SET,
                 Side.AT_MOST,
                 number,
-                new Limit<>(new Ratio(0), source),
+                new Limit<>(new Count(0), source),
                 List.of(step("HAZ-21", "N = 0", source, new Term("N", what, number))));
     }
 

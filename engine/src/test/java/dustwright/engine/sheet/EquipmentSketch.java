@@ -117,6 +117,7 @@ final class EquipmentSketch {
                 Optional.empty(),
                 Optional.of(type),
                 Optional.empty(),
+                BagType.Vapour.NONE,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -95,6 +95,11 @@ final class Amounts {
     static final Amount VESSEL_VOLUME = amount(Dimension.VOLUME, "10 L", "1000 m3", "2.4 m3");
     static final Amount SLENDERNESS = amount(Dimension.RATIO, "1", "20", "1.8");
     static final Amount DUCT = amount(Dimension.LENGTH, "0 m", "20 m", "1 m");
+    static final Amount VESSEL_AIR = amount(Dimension.VELOCITY, "0 m/s", "56 m/s", "5 m/s");
+    static final Amount PANEL_MASS = amount(Dimension.CLOTH_LOAD, "0.1 kg/m2", "200 kg/m2", "10 kg/m2");
+    static final Amount CLOUD_SHARE = amount(Dimension.RATIO, "1 %", "100 %", "50 %");
+    static final Amount SAMPLE_SIZE = amount(Dimension.LENGTH, "0.0001 mm", "1 mm", "0.03 mm");
+    static final Amount MOISTURE = amount(Dimension.RATIO, "0 %", "50 %", "5 %");
     static final Amount HOSE_RESISTANCE = amount(Dimension.RESISTANCE, "0.1 ohm", "1e12 ohm", "1e5 ohm");
     static final Amount LUMP = amount(Dimension.LENGTH, "0.01 mm", "200 mm", "10 mm");
     static final Amount OUTLET = amount(Dimension.LENGTH, "20 mm", "2 m", "250 mm");

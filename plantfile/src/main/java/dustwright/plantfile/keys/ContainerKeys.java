@@ -9,6 +9,7 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.BagType.LinerType;
+import dustwright.engine.hazard.BagType.Vapour;
 import dustwright.plantfile.keys.Shape.Keys;
 import dustwright.plantfile.keys.Shape.Parts;
 import dustwright.plantfile.keys.Shape.Word;
@@ -117,6 +118,12 @@ final class ContainerKeys {
                                     "liner type",
                                     words(LinerType.values(), LinerType::name),
                                     "Electrostatic type of the liner; `PLAIN` for ordinary film."),
+                            Key.otherwise(
+                                    "vapour",
+                                    words(Vapour.values(), Vapour::words),
+                                    Vapour.NONE.words(),
+                                    Source.ownReading("nobody says that flammable vapour is about the bag"),
+                                    "Flammable gas or vapour in zone 1 or 2 about the bag, by its group."),
                             Key.optional("empty", EMPTY_BAG, "Mass of the empty bag with its liner."),
                             Key.optional(
                                     "use",

@@ -4,8 +4,10 @@ import static dustwright.plantfile.keys.Amounts.*;
 
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustCard.Sample;
 import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.PublishedDust;
 import dustwright.engine.receiver.AirToCloth;
 import dustwright.plantfile.keys.Shape.ListOf;
 import dustwright.plantfile.keys.Shape.Sourced;
@@ -46,6 +48,14 @@ final class DustKeys {
                                     .map(DustFamily::words)
                                     .toList()),
                             "What it is made of: it decides the group, and with what it must not be collected."),
+                    Key.optional(
+                            "explodes like",
+                            new Word(PublishedDust.severities()),
+                            "Published dust that stands in for Kst, Pmax and MEC that are not tested: plausible values of another sample."),
+                    Key.optional(
+                            "ignites like",
+                            new Word(PublishedDust.sensitivities()),
+                            "Published dust that stands in for MIE, MIT, LIT and MEC that are not tested: plausible values of another sample."),
                     Key.optional("kst", new Sourced(KST), "Explosion constant Kst."),
                     Key.optional(
                             "pmax",
@@ -58,6 +68,14 @@ final class DustKeys {
                     Key.optional("conductive", new Shape.YesNo(), "Whether its resistivity is 1 kohm m or less."),
                     Key.optional("food", new Shape.YesNo(), "Whether it goes into food or touches it."),
                     Key.optional("toxic", new Shape.YesNo(), "Whether it is toxic or sensitizing."),
+                    Key.optional(
+                            "hygiene",
+                            new Word(Arrays.stream(DustCard.Hygiene.values())
+                                    .map(Enum::name)
+                                    .toList()),
+                            "Dust class L, M or H, by the owner's hygienist."),
+                    Key.optional("sample size", SAMPLE_SIZE, "Median size of the sample that the values are of."),
+                    Key.optional("sample moisture", MOISTURE, "Moisture of that sample, by mass."),
                     Key.otherwise(
                             "sample",
                             new Word(Arrays.stream(Sample.values())

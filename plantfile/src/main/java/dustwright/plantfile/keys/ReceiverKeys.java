@@ -116,9 +116,24 @@ public final class ReceiverKeys {
                             "Number of vents."),
                     Key.optional("vent duct", DUCT, "Length of the duct behind the vent."),
                     Key.optional(
+                            "air in vessel",
+                            VESSEL_AIR,
+                            "Greater of the axial and the tangential velocity of the air in the vessel: above 20 m/s the vent grows."),
+                    Key.optional(
+                            "panel", PANEL_MASS, "Mass of the vent's panel over its area: a heavy one opens late."),
+                    Key.optional("hinged", new Shape.YesNo(), "Whether the panel swings on a hinge."),
+                    Key.optional(
+                            "cloud share",
+                            CLOUD_SHARE,
+                            "Share of the volume that can hold dust enough to explode, where a specialist justifies less than all."),
+                    Key.optional(
                             "inlet isolation",
                             new Word(words(Protection.Isolation.values(), Protection.Isolation::words)),
                             "What keeps flame out of the main."),
+                    Key.optional(
+                            "return isolation",
+                            new Word(words(Protection.Isolation.values(), Protection.Isolation::words)),
+                            "What keeps flame out of the room that its air is returned to."),
                     Key.optional(
                             "exhaust",
                             new Word(words(Protection.Exhaust.values(), Protection.Exhaust::words)),
@@ -200,7 +215,11 @@ public final class ReceiverKeys {
                     Key.optional(
                             "application",
                             new Word(AirToCloth.applications()),
-                            "Application in the pulse-jet factor method's list.")),
+                            "Application in the pulse-jet factor method's list."),
+                    Key.optional(
+                            "dissipative",
+                            new Shape.YesNo(),
+                            "Whether the elements are of a static-dissipative make, bonded to the tube sheet.")),
             List.of(Choice.one(List.of(List.of("pressure drop"), List.of("resistance")))));
 
     static final Group SAFETY_FILTER = new Group(

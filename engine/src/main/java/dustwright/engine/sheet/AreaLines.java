@@ -1,0 +1,100 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.electrical.Enclosure;
+import dustwright.engine.electrical.Enclosure.AreaClass;
+import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.DustZone;
+import dustwright.engine.hazard.DustZone.At;
+import dustwright.engine.plant.Station;
+import java.util.List;
+
+/** Suggestions for the owner's classification drawing: zone, class and division of every place about a station, and what stands in them. */
+final class AreaLines {
+    private final Collecting here;
+    private final Writing writing;
+    private final boolean groupE;
+
+    AreaLines(Collecting here, Writing writing) {
+        this.here = here;
+        this.writing = writing;
+        this.groupE = here.burning().stream().anyMatch(AreaLines::mayBeMetal);
+    }
+
+    private static boolean mayBeMetal(Dust dust) {
+        return dust.card().family().map(DustFamily::metal).orElse(true);
+    }
+
+    void write() {
+        area("area-inside", At.DIRTY_SIDE);
+        here.station().ifPresent(this::station);
+        writing.words(
+                "area-room",
+                "Rooms where people vacuum",
+                "by what lies there: a layer over the hazard depth of the dust's own sheet makes the room Zone 22, "
+                        + DustZone.ZONE_22.american(groupE)
+                        + "; this system is there to keep it from becoming one",
+                List.of(),
+                DustZone.SOURCE);
+        writing.words(
+                "area-owner",
+                "Who classifies",
+                "the owner, by a drawing that a competent person makes; these are suggestions for it. Zones and divisions are not one to one"
+                        + (groupE ? "; hazardous quantities of a metal dust are Division 1" : ""),
+                List.of(),
+                DustZone.SOURCE);
+    }
+
+    private void station(Station station) {
+        area("area-around", At.AROUND_RECEIVER);
+        if (station.rotaryValve().isPresent()) {
+            area("area-valve", At.VALVE);
+        }
+        if (station.container().isPresent()) {
+            area("area-bag", At.FILLING);
+            area("area-around-bag", At.AROUND_FILLING);
+        }
+        area("area-clean", At.CLEAN_SIDE);
+        producers(station);
+        enclosures();
+    }
+
+    private void area(String what, At place) {
+        DustZone zone = place.zone();
+        writing.words(
+                what,
+                place.words(),
+                zone.written() + ", equipment of category " + zone.equipment() + "; " + zone.american(groupE),
+                List.of(),
+                place.source());
+    }
+
+    /** The producer draws clean air only: where it stands, and how hot it may get. */
+    private void producers(Station station) {
+        String behind = station.safetyFilter().isPresent()
+                ? "on the clean side, behind the filter and a safety filter that stops dust when a filter element breaks"
+                : "on the clean side, behind the filter. No safety filter is stated: a broken element lets dust through to it";
+        writing.words(
+                "producer-place",
+                "Place of the vacuum producer",
+                behind
+                        + "; outside the areas above, or its motor and instruments marked for them, and no surface hotter than the dust's own"
+                        + " sheet says",
+                List.of(),
+                Source.published("NFPA 652 (2016) 8.4.2.2, portable cleaners, as a guide, read in summaries"));
+    }
+
+    /** What a panel or a device must be in these areas, by the electrical tables. */
+    private void enclosures() {
+        AreaClass division = groupE ? AreaClass.CLASS_II_GROUP_E : AreaClass.CLASS_II_DIVISION_2;
+        Enclosure.Route route = Enclosure.forArea(division);
+        writing.words(
+                "enclosures",
+                "Panel and devices in " + division.words() + " about the station",
+                route.acceptable() + "; not: " + route.notAcceptable()
+                        + ". Better outside. The panel's own sheet holds it against its area",
+                List.of(),
+                route.source());
+    }
+}

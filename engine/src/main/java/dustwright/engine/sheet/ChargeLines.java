@@ -1,0 +1,144 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.Writing.step;
+
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Term;
+import dustwright.engine.hazard.Bonding;
+import dustwright.engine.hazard.CloudLaws;
+import dustwright.engine.hazard.MieStep;
+import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.ElectricResistance;
+import dustwright.engine.quantity.SparkEnergy;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Charge: what an object that is not bonded can store against what ignites the dust, how fast a bonded one loses it, filter elements. */
+final class ChargeLines {
+    /** Objects that are charged where they are not bonded. */
+    private enum Loose {
+        TOOL("tool or wand", 20, 15),
+        DRUM("metal drum, hopper flange or filter cage", 100, 10),
+        PERSON("person", 200, 10);
+
+        private final String words;
+        private final double capacitance_pF;
+        private final double voltage_kV;
+
+        Loose(String words, double capacitance_pF, double voltage_kV) {
+            this.words = words;
+            this.capacitance_pF = capacitance_pF;
+            this.voltage_kV = voltage_kV;
+        }
+
+        double stored_J() {
+            return CloudLaws.spark_J(capacitance_pF * 1e-12, voltage_kV * 1e3);
+        }
+    }
+
+    private static final Source TYPICAL =
+            Source.fromMemory("IEC TS 60079-32-1; NFPA 77: typical capacitances and voltages");
+    private static final double BONDED_pF = 100;
+
+    private final Collecting here;
+    private final Writing writing;
+
+    ChargeLines(Collecting here, Writing writing) {
+        this.here = here;
+        this.writing = writing;
+    }
+
+    void write() {
+        SparkEnergy least = here.burning().stream()
+                .map(d -> d.card().ignitionOrWorst())
+                .min(Comparator.comparingDouble(SparkEnergy::joules))
+                .orElseThrow();
+        for (Loose loose : Loose.values()) {
+            stored(loose, least);
+        }
+        relaxation();
+        filling();
+        here.station().ifPresent(station -> elements(station, least));
+    }
+
+    private void stored(Loose loose, SparkEnergy least) {
+        SparkEnergy stored = new SparkEnergy(loose.stored_J());
+        String against = stored.joules() >= least.joules()
+                ? "it can ignite what is collected here"
+                : "below the ignition energy taken here, still to be bonded";
+        writing.known(
+                "spark-" + loose.name().toLowerCase(Locale.ROOT),
+                "Spark from a " + loose.words + " that is not bonded: " + against,
+                stored,
+                List.of(step(
+                        "HAZ-16",
+                        String.format(
+                                Locale.ROOT,
+                                "W = C U²/2, C %.0f pF, U %.0f kV",
+                                loose.capacitance_pF,
+                                loose.voltage_kV),
+                        TYPICAL,
+                        new Term("W", "energy stored", stored),
+                        new Term("MIE", "least ignition energy here, or its worst case", least))));
+    }
+
+    private void relaxation() {
+        ElectricResistance limit = new ElectricResistance(Bonding.METAL_PART.limit_ohm());
+        Duration time = new Duration(CloudLaws.relaxation_s(limit.ohms(), BONDED_pF * 1e-12));
+        writing.known(
+                "relaxation",
+                "Time in which a part bonded within its limit loses its charge to 37 %",
+                time,
+                List.of(step(
+                        "HAZ-17",
+                        "τ = R C, C 100 pF",
+                        TYPICAL,
+                        new Term("τ", "time", time),
+                        new Term("R", "greatest resistance of a conductive part to ground", limit))));
+    }
+
+    private void filling() {
+        writing.words(
+                "charge-filling",
+                "Charge on filling",
+                "dust that falls into bag or drum carries charge with it: the heap of an insulating dust keeps it for minutes and can discharge"
+                        + " over its surface (cone discharge) whatever bag it is in; below 10 mJ a specialist is asked before filling",
+                List.of(),
+                Source.fromMemory("IEC TS 60079-32-1, cone discharges; limit of 10 mJ from memory"));
+    }
+
+    private void elements(Station station, SparkEnergy least) {
+        boolean asked = MieStep.of(least.joules()).contains(MieStep.PLASTICS)
+                || !here.metals().isEmpty();
+        String name = "Filter elements";
+        String why = asked
+                ? ": asked for by the ignition energy or the metal here"
+                : ": good practice for this ignition energy";
+        String bonded = "; every cage and clamp bonded to the tube sheet, and that to ground";
+        if (station.filter().service().dissipative().isEmpty()) {
+            String enter = "Enter \"dissipative\" of the filter, a make that carries charge away" + why + bonded + ".";
+            writing.unknown("filter-static", name, enter);
+            if (asked) {
+                writing.notSaid(FindingCode.FILTER_STATIC, Place.Kind.FILTER, MieStep.PLASTICS.source(), enter);
+            }
+            return;
+        }
+        boolean dissipative = station.filter().service().dissipative().get();
+        writing.words(
+                "filter-static",
+                name,
+                (dissipative ? "static-dissipative" : "not dissipative") + why + bonded,
+                List.of(),
+                MieStep.PLASTICS.source());
+        writing.none(
+                FindingCode.FILTER_STATIC,
+                Place.Kind.FILTER,
+                "filters that hold charge where dust is easily ignited",
+                asked && !dissipative ? 1 : 0,
+                MieStep.PLASTICS.source());
+    }
+}
