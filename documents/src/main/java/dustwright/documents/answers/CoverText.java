@@ -157,12 +157,12 @@ public final class CoverText {
     private void bounds() {
         double widening =
                 coverage.answers().stream().mapToDouble(Answer::widening).max().orElse(0);
-        if (coverage.answers().stream().anyMatch(a -> a.method() == Answer.Method.ENVELOPES)) {
+        if (coverage.answers().stream().anyMatch(a -> a.pruned().signum() > 0)) {
             lines.text(
                     "  ",
                     "Sets not solved are shown by bounds to be no worse than those that were. No margin listed can be"
                             + " lower by more than " + Show.margin(widening).replace("+", "")
-                            + " (decision record 0060).");
+                            + " (decision records 0060 and 0061).");
         }
     }
 

@@ -52,6 +52,7 @@ public record Answer(
     /** How it was found. */
     public enum Method {
         ENVELOPES("envelopes"),
+        BRANCHES("branch and bound"),
         EVERY_SET("every set"),
         NONE("nothing");
 
@@ -91,7 +92,7 @@ public record Answer(
 
     /** Sets that were not solved, because a bound shows that none of them is worse than those that were. */
     public BigInteger pruned() {
-        return method == Method.ENVELOPES
+        return method == Method.ENVELOPES || method == Method.BRANCHES
                 ? sets.subtract(BigInteger.valueOf(solved)).max(BigInteger.ZERO)
                 : BigInteger.ZERO;
     }

@@ -10,12 +10,14 @@ final class Best {
 
     /** Least of what a state beyond an extreme might have, were the argument of order not to hold. */
     double bound = Double.MAX_VALUE;
-    /** How far figures may be beyond, because tables stand for curves; the greatest of all pairs of counts. */
-    double pad;
+    /** The same where tables are off besides: a pair far from the extreme may be off by more than the extreme without harm. */
+    private double padded = Double.MAX_VALUE;
+    /** How far the figures of the least value may be off, because tables stand for curves. */
+    private double pad;
     /** Velocity foretold [m/s]. */
     double velocity_mPerS;
 
-    boolean offer(double offered, int in, int out, double u) {
+    boolean offer(double offered, int in, int out, double u, double off) {
         boolean better = !any || offered < value;
         if (better) {
             any = true;
@@ -23,8 +25,32 @@ final class Best {
             inside = in;
             outside = out;
             place = u;
+            pad = off;
         }
         return better;
+    }
+
+    /** Takes what states of one pair of counts may come to, if order fails, and if the tables are off as well. */
+    void bounded(double byOrder, double byTables) {
+        bound = Math.min(bound, byOrder);
+        padded = Math.min(padded, byTables);
+    }
+
+    /** Share by which a least figure of any pair may be lower than the bound by order, both said as the figure less 1. */
+    double padBelow() {
+        double below = bound > -1 ? 1 - (1 + padded) / (1 + bound) : 1;
+        return Math.max(pad, Math.min(1, below));
+    }
+
+    /** Share by which a greatest figure of any pair may be higher, both said as 1 less the figure. */
+    double padAbove() {
+        double above = bound < 1 ? (1 - padded) / (1 - bound) - 1 : 1;
+        return Math.max(pad, Math.min(1, above));
+    }
+
+    /** Share by which a greatest load per air may be higher, both said with the sign turned. */
+    double padHeavier() {
+        return Math.max(pad, Math.min(1, 1 - bound / padded));
     }
 
     /** Whether some state may be worse than the least value offered, by more than a share that does not count. */

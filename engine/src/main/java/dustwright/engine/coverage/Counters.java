@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * What is counted of the open inlets in a part of the plant: all of them, those of every zone with a limit that the part shares with
@@ -50,7 +51,7 @@ final class Counters {
      *
      * @param feeding ids of the inlets whose users pick up dust that counts, where they are open
      */
-    Counters(Plant plant, Map<String, Integer> limits, int most, Set<String> feeding) {
+    Counters(Plant plant, Map<String, Integer> limits, int most, Set<String> feeding, Box box) {
         this.most = most;
         dusts = plant.dusts().size();
         List<Inlet> inlets = plant.inlets();
@@ -89,17 +90,20 @@ final class Counters {
                     .orElse(-1);
         }
         feedOfInlet = new int[inlets.size()];
-        feed = feeding.isEmpty() ? List.of() : feedsOf(plant, feeding);
+        feed = feeding.isEmpty() ? List.of() : feedsOf(plant, feeding, box);
         feeds = feed.size();
         levelBits = feeds == 0 ? level_mPerS.length : 0;
     }
 
     /** Feeds in the order of the plant file. */
-    private List<Feed> feedsOf(Plant plant, Set<String> feeding) {
+    private List<Feed> feedsOf(Plant plant, Set<String> feeding, Box box) {
         List<String> ids = plant.dusts().stream().map(Dust::id).toList();
         List<Feed> found = new ArrayList<>();
         for (int n = 0; n < feedOfInlet.length; n++) {
             Inlet inlet = plant.inlets().get(n);
+            if (!box.mayOpen(n)) {
+                continue;
+            }
             boolean feedsHere = feeding.contains(inlet.id());
             int dust = feedsHere ? inlet.dust().map(ids::indexOf).orElse(-1) : -1;
             Feed own = new Feed(dust, dust < 0 ? 0 : inlet.feed().kgPerSecond(), levelOfInlet[n]);
@@ -109,6 +113,32 @@ final class Counters {
             feedOfInlet[n] = found.indexOf(own);
         }
         return List.copyOf(found);
+    }
+
+    /** Ways of feeding among inlets that are open in some sets and shut in others: only these make further counts. */
+    int freeFeeds(Box box) {
+        return (int) IntStream.range(0, feedOfInlet.length)
+                .filter(n -> feeds > 0 && box.free(n))
+                .map(n -> feedOfInlet[n])
+                .distinct()
+                .count();
+    }
+
+    /** An inlet that feeds as the fewest others do, of those that are free; where feeds are counted. */
+    int rarestFeed(Box box) {
+        int rarest = -1;
+        long fewest = Long.MAX_VALUE;
+        for (int n = 0; n < feedOfInlet.length; n++) {
+            int own = feedOfInlet[n];
+            long alike = IntStream.range(0, feedOfInlet.length)
+                    .filter(other -> box.free(other) && feedOfInlet[other] == own)
+                    .count();
+            if (box.free(n) && alike < fewest) {
+                rarest = n;
+                fewest = alike;
+            }
+        }
+        return rarest;
     }
 
     int length() {

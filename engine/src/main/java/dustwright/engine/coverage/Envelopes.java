@@ -10,10 +10,12 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The envelopes of a plant whose tubing is one tree per station: swept once from the inlets, then once per condition from the receivers. */
 final class Envelopes {
@@ -33,9 +35,10 @@ final class Envelopes {
     /**
      * Extremes of one condition.
      *
-     * @param objection why they may not be relied on, empty when they may
+     * @param objection why they may not be relied on
+     * @param objected number of the tree where that is so
      */
-    record Found(List<Extreme> extremes, String objection) {}
+    record Found(List<Extreme> extremes, Objection objection, int objected) {}
 
     private Envelopes(Plant plant, Question question, Counters counters, List<Inside> insides, Watch watch) {
         this.plant = plant;
@@ -62,17 +65,21 @@ final class Envelopes {
      * that follow "because".
      */
     static Outcome<Envelopes> of(
-            Plant plant, Network network, Question question, List<State> conditions, int intervals, Watch watch) {
+            Plant plant,
+            Network network,
+            Question question,
+            List<State> conditions,
+            int intervals,
+            Box box,
+            Watch watch) {
         Outcome<List<TubingTree>> forest = TubingTree.forest(network, conditions.get(0));
         if (forest instanceof Outcome.NotSolved<List<TubingTree>> none) {
             return new Outcome.NotSolved<>(none.why());
         }
         List<TubingTree> trees = ((Outcome.Solved<List<TubingTree>>) forest).value();
-        List<Integer> users = question.users();
-        int most = users.get(users.size() - 1);
-        Counters counters = new Counters(plant, question.atMost(), most, feeding(plant, conditions.get(0)));
-        if (counters.feeds > MOST_FEEDS) {
-            return new Outcome.NotSolved<>("its inlets feed in " + counters.feeds + " different ways");
+        Counters counters = counters(plant, question, conditions.get(0), box);
+        if (counters.freeFeeds(box) > MOST_FEEDS) {
+            return new Outcome.NotSolved<>("its inlets feed in " + counters.freeFeeds(box) + " different ways");
         }
         watch.expect(trees.stream().mapToInt(TubingTree::size).sum());
         List<Inside> insides = new ArrayList<>();
@@ -87,11 +94,30 @@ final class Envelopes {
                         Math.max(greatest, ((Outcome.Solved<Draw>) draw).value().greatest());
             }
             Grid grid = new Grid(intervals, greatest, tree.ambientSquared());
-            Inside inside = new Inside(tree, grid, counters, watch);
+            Inside inside = new Inside(tree, grid, counters, box, watch);
             inside.sweep();
             insides.add(inside);
         }
         return new Outcome.Solved<>(new Envelopes(plant, question, counters, insides, watch));
+    }
+
+    private static Counters counters(Plant plant, Question question, State condition, Box box) {
+        int most = question.users().get(question.users().size() - 1);
+        return new Counters(plant, question.atMost(), most, feeding(plant, condition), box);
+    }
+
+    /** Where a plant of trees has inlets that feed in too many ways: one that feeds as the fewest others do. */
+    static OptionalInt tooManyFeeds(Plant plant, Network network, Question question, State condition, Box box) {
+        Counters counters = counters(plant, question, condition, box);
+        boolean trees = TubingTree.forest(network, condition).match(f -> true, why -> false);
+        return trees && counters.freeFeeds(box) > MOST_FEEDS
+                ? OptionalInt.of(counters.rarestFeed(box))
+                : OptionalInt.empty();
+    }
+
+    /** Inlets on a branch of a tree, nearest to its root first. */
+    IntStream inletsBelow(int tree, int node) {
+        return insides.get(tree).tree.inletsBelow(node);
     }
 
     private Outside outside(int tree, Draw draw, boolean traced) {
@@ -127,7 +153,8 @@ final class Envelopes {
      */
     Found extremes(State condition, boolean kinkless) {
         List<Extreme> extremes = new ArrayList<>();
-        String objection = "";
+        Objection objection = Objection.NONE;
+        int objected = 0;
         watch.expect(insides.stream().mapToInt(i -> i.tree.size()).sum());
         for (int n = 0; n < insides.size(); n++) {
             Inside inside = insides.get(n);
@@ -137,10 +164,13 @@ final class Envelopes {
             Outside outside = outside(n, draw, true);
             double[] range = outside.receiver();
             List<Extreme> found = outside.sweep(range[0], range[1]);
-            objection = objection.isEmpty() ? outside.objection() : objection;
+            if (!objection.any() && outside.objection().any()) {
+                objection = outside.objection();
+                objected = n;
+            }
             extremes.addAll(kinkless ? withoutKinks(n, draw, range, found) : found);
         }
-        return new Found(extremes, objection);
+        return new Found(extremes, objection, objected);
     }
 
     /** What other trees may have open: it counts, though it draws from another station. */

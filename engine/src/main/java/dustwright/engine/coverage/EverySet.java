@@ -13,7 +13,12 @@ import java.util.TreeMap;
 final class EverySet implements ExactStates.Sets {
     private final List<int[]> sets = new ArrayList<>();
 
-    EverySet(Plant plant, Question question, int users) {
+    private final Box box;
+    private final int inlets;
+
+    EverySet(Plant plant, Question question, int users, Box box) {
+        this.box = box;
+        inlets = plant.inlets().size();
         Map<String, Integer> zone = new TreeMap<>();
         plant.inlets().forEach(inlet -> zone.putIfAbsent(inlet.zone(), zone.size()));
         int[] zoneOf = plant.inlets().stream().mapToInt(i -> zone.get(i.zone())).toArray();
@@ -24,17 +29,32 @@ final class EverySet implements ExactStates.Sets {
 
     private void collect(int[] zoneOf, int[] left, int[] set, int chosen, int from) {
         if (chosen == set.length) {
-            sets.add(set.clone());
+            if (allOpen(from)) {
+                sets.add(set.clone());
+            }
             return;
         }
         for (int inlet = from; inlet <= zoneOf.length - (set.length - chosen); inlet++) {
-            if (left[zoneOf[inlet]] > 0) {
+            if (left[zoneOf[inlet]] > 0 && box.mayOpen(inlet)) {
                 left[zoneOf[inlet]]--;
                 set[chosen] = inlet;
                 collect(zoneOf, left, set, chosen + 1, inlet + 1);
                 left[zoneOf[inlet]]++;
             }
+            if (!box.mayShut(inlet)) {
+                return; // no set of the box leaves it out
+            }
         }
+    }
+
+    /** Whether none of the inlets from one on must be open. */
+    private boolean allOpen(int from) {
+        for (int inlet = from; inlet < inlets; inlet++) {
+            if (!box.mayShut(inlet)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override

@@ -8,7 +8,7 @@ import java.util.List;
 /**
  * The worst of one measure at one place over all sets of so many users.
  *
- * @param place id of the run or the inlet; of the station for what it draws
+ * @param place id of the run or the inlet; of the station for what it draws, of the producer for what it takes
  * @param measure what is measured
  * @param users open inlets in all
  * @param value by the envelopes: air through a tool or hose [kg/s], 1 less the Mach number over that at which
@@ -51,7 +51,11 @@ record Extreme(
         /** Least air into the receiver: deepest vacuum. */
         LEAST_DRAWN,
         /** Most air into the receiver. */
-        MOST_DRAWN
+        MOST_DRAWN,
+        /** Shaft power of a producer, where it is greatest between both ends of what is drawn. */
+        MOST_POWER,
+        /** The same of its temperature rise. */
+        MOST_RISE
     }
 
     /** Whether this is the worst state of what is asked there. */
@@ -68,6 +72,8 @@ record Extreme(
                         || (where.kind() == Place.Kind.HOSE && where.id().equals("at " + place));
             case LEAST_DRAWN, MOST_DRAWN ->
                 where.kind() != Place.Kind.INLET && where.kind() != Place.Kind.HOSE && where.kind() != Place.Kind.RUN;
+            case MOST_POWER -> isProducer(finding, FindingCode.PRODUCER_POWER);
+            case MOST_RISE -> isProducer(finding, FindingCode.PRODUCER_TEMPERATURE);
             case FASTEST_HOSE, FASTEST_RUN -> false;
         };
     }
@@ -88,7 +94,7 @@ record Extreme(
             case HEAVIEST_RUN -> -(1 - pad) / value;
             case SLOWEST_RUN, LEAST_CARRIED_RUN, NEAREST_CHOKING_RUN -> share() * beyond * (1 - pad);
             case FASTEST_RUN, FASTEST_DUSTY_RUN -> share() * beyond * (1 + pad);
-            case LEAST_DRAWN, MOST_DRAWN -> 0;
+            case LEAST_DRAWN, MOST_DRAWN, MOST_POWER, MOST_RISE -> 0;
         };
     }
 
@@ -105,6 +111,12 @@ record Extreme(
 
     private Extreme withPad(double other) {
         return new Extreme(place, measure, users, value, open, beyond, other, velocity_mPerS);
+    }
+
+    private boolean isProducer(Finding finding, FindingCode code) {
+        return finding.code() == code
+                && finding.where().kind() == Place.Kind.PRODUCER
+                && finding.where().id().equals(place);
     }
 
     private boolean isRun(Finding finding, FindingCode code) {

@@ -40,12 +40,14 @@ final class Inside {
     private final int[] branchSize;
     private final Family[] out;
     private final At[] at;
+    private final Box box;
     private final Watch watch;
 
     /** Everything or some of what comes together at a node; who brings it, by part. */
     record At(Junction junction, List<Integer> who) {}
 
-    Inside(TubingTree tree, Grid grid, Counters counters, Watch watch) {
+    Inside(TubingTree tree, Grid grid, Counters counters, Box box, Watch watch) {
+        this.box = box;
         this.tree = tree;
         this.grid = grid;
         this.counters = counters;
@@ -93,6 +95,12 @@ final class Inside {
         double[] hose = tree.hasTool(number)
                 ? maps.outward(law, dust, sampled(u -> tree.tool_kgPerS(number, u)))
                 : maps.fromStillAir(law, dust);
+        if (!box.mayOpen(number)) {
+            return single(counters.none(), leak);
+        }
+        if (!box.mayShut(number)) {
+            return single(counters.one(number), hose);
+        }
         double[][] curves = {leak, hose};
         return new Family(List.of(counters.none(), counters.one(number)), curves, curves);
     }
@@ -214,6 +222,11 @@ final class Inside {
         return out[node];
     }
 
+    /** Whether the inlet at a node is open in some set. */
+    boolean mayOpen(int node) {
+        return inlet[node] != null && box.mayOpen(tree.inlet(node));
+    }
+
     int[] zonesBelow(int node) {
         return zonesBelow[node];
     }
@@ -235,7 +248,7 @@ final class Inside {
         Junction.Choice choice = some.junction().choose(count, u, greatest);
         for (int n = 0; n < some.who().size(); n++) {
             int who = some.who().get(n);
-            if (who == INLET && choice.count(n) == 1) {
+            if (who == INLET && inlet[node].counts().get(choice.count(n))[0] == 1) {
                 open.add(tree.inlet(node));
             } else if (who >= 0) {
                 traceBranch(who, choice.count(n), choice.place(n), greatest, open);

@@ -40,7 +40,7 @@ final class Looked {
     }
 
     /** The first reason, in the order of nodes, why answers may not be relied on; empty when they may. */
-    String objection(Spans spans) {
+    Objection objection(Spans spans) {
         for (int node = 0; node < atNode.length; node++) {
             String point = node == 0 ? tree.station() : tree.point(node);
             String found = first(
@@ -49,10 +49,10 @@ final class Looked {
                     atEnd[node].objection(spans.atEnd[node], node == 0 ? point : tree.run(node)),
                     atValve[node].objection(spans.atValve[node], "the hose of " + point));
             if (!found.isEmpty()) {
-                return found;
+                return new Objection(found, node);
             }
         }
-        return "";
+        return Objection.NONE;
     }
 
     private static String first(String... reasons) {

@@ -90,7 +90,7 @@ final class Outside {
     }
 
     /** Why the extremes may not be relied on; empty when they may. */
-    String objection() {
+    Objection objection() {
         return extremes.objection();
     }
 
@@ -132,7 +132,7 @@ final class Outside {
         protected void compute() {
             watch.goOn();
             int node = frame.node();
-            if (inside.inlet[node] != null) {
+            if (inside.mayOpen(node)) {
                 hose(frame);
             }
             List<Sweep> further = new ArrayList<>();

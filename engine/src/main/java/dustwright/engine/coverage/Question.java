@@ -33,29 +33,6 @@ public record Question(List<Integer> users, Map<String, Integer> atMost, List<St
 
     /** Number of sets of inlets with so many users that the zones allow. */
     public BigInteger sets(Plant plant, int count) {
-        Map<String, Integer> members = new TreeMap<>();
-        plant.inlets().forEach(inlet -> members.merge(inlet.zone(), 1, Integer::sum));
-        BigInteger[] ways = new BigInteger[count + 1];
-        java.util.Arrays.fill(ways, BigInteger.ZERO);
-        ways[0] = BigInteger.ONE;
-        for (Map.Entry<String, Integer> zone : members.entrySet()) {
-            int most = atMost.getOrDefault(zone.getKey(), zone.getValue());
-            for (int total = count; total >= 0; total--) {
-                BigInteger sum = BigInteger.ZERO;
-                for (int here = 0; here <= Math.min(Math.min(most, zone.getValue()), total); here++) {
-                    sum = sum.add(ways[total - here].multiply(choose(zone.getValue(), here)));
-                }
-                ways[total] = sum;
-            }
-        }
-        return ways[count];
-    }
-
-    private static BigInteger choose(int from, int count) {
-        BigInteger ways = BigInteger.ONE;
-        for (int n = 0; n < count; n++) {
-            ways = ways.multiply(BigInteger.valueOf(from - n)).divide(BigInteger.valueOf(n + 1L));
-        }
-        return ways;
+        return Box.all(plant).sets(plant, atMost, count);
     }
 }

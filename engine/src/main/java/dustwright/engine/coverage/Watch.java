@@ -17,6 +17,11 @@ final class Watch {
         this.share = share;
     }
 
+    /** The same, silent about parts of a step that is told of as a whole. */
+    Watch still() {
+        return new Watch(cancelled, part -> {});
+    }
+
     void expect(long steps) {
         done.set(0);
         all = Math.max(1, steps);

@@ -13,6 +13,8 @@ import java.util.List;
  * @param doubt why the verdict is open, or empty
  */
 record Widening(double greatest, String doubt) {
+    static final Widening NONE = new Widening(0, "");
+
     static Widening of(List<Worst> worst, List<Extreme> extremes, int users) {
         double greatest = 0;
         String doubt = "";

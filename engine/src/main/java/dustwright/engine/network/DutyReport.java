@@ -162,8 +162,6 @@ final class DutyReport {
         double flow_kgPerS = duty.flow_kgPerS();
         boolean passes = flow_kgPerS > 0;
         double difference_Pa = duty.unit().law().difference_Pa(inlet_Pa, flow_kgPerS);
-        double power_W = duty.running() ? duty.unit().law().shaftPower_W(inlet_Pa, flow_kgPerS, duty.speed_perS()) : 0;
-        double rise_K = passes ? duty.unit().law().rise_K(inlet_Pa, flow_kgPerS, duty.speed_perS()) : 0;
         return new ProducerResult(
                 duty.unit().producer().id(),
                 duty.running(),
@@ -174,8 +172,8 @@ final class DutyReport {
                 new AbsolutePressure(inlet_Pa),
                 new PressureDifference(net.ambient_Pa - inlet_Pa),
                 new PressureDifference(difference_Pa),
-                new Power(power_W),
-                new TemperatureRise(rise_K));
+                new Power(duty.power_W(inlet_Pa)),
+                new TemperatureRise(duty.rise_K(inlet_Pa)));
     }
 
     private MassFlow optionalFlow(int leg) {

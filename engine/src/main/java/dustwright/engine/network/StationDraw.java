@@ -1,10 +1,12 @@
 package dustwright.engine.network;
 
 import dustwright.engine.network.Network.StationParts;
+import java.util.List;
 
 /**
  * The air a station draws from its tubing at a pressure in the receiver, exactly: the suction pressure is found at which the line
- * through the filters carries what producers take and valves do not bring. Used to tabulate {@link MachineEnd}.
+ * through the filters carries what producers take and valves do not bring. Drives that hold a vacuum keep the suction there as long as
+ * their speed can; that needs a filter that loses something, else the receiver itself would be held. Used to tabulate {@link MachineEnd}.
  */
 final class StationDraw {
     private static final int STEP_LIMIT = 200;
@@ -21,6 +23,10 @@ final class StationDraw {
 
     private double flow_kgPerS;
     private double slope;
+    private double suction_Pa;
+    private double offered_kgPerS;
+    /** Whether drives hold the suction where it is, so that only the filters give. */
+    private boolean floating;
 
     // the last opening and suction balance asked
     private double opening_kgPerS;
@@ -36,6 +42,11 @@ final class StationDraw {
         vented = station.ventLeg() != Network.NONE && state.ventedStations().contains(station.id());
         linear = station.filter().squaredPressurePerFlow(state.filter(), network.rt_JPerKg);
         quadratic = station.safetyFilterLeg() == Network.NONE ? 0 : network.quadratic[station.safetyFilterLeg()];
+    }
+
+    /** Whether drives hold the pressure of the receiver itself, which is then no curve of flow over pressure. */
+    boolean holdsReceiver() {
+        return end.heldVacuums() > 0 && linear == 0 && quadratic == 0;
     }
 
     /** u in the receiver at which the station draws nothing any more. */
@@ -70,9 +81,12 @@ final class StationDraw {
         double receiver = network.ambientSquared * (1 - u * u);
         double suction = suction(receiver);
         double through = line_kgPerS(receiver - suction);
+        suction_Pa = Math.sqrt(suction);
+        offered_kgPerS = through + spare_kgPerS;
         double lineSlope = lineSlope(through);
-        double throughSlope =
-                Double.isInfinite(lineSlope) ? -spareSlope : lineSlope * spareSlope / (spareSlope - lineSlope);
+        double throughSlope = Double.isInfinite(lineSlope)
+                ? -spareSlope
+                : floating ? lineSlope : lineSlope * spareSlope / (spareSlope - lineSlope);
         if (Double.isInfinite(lineSlope)) {
             through = -spare_kgPerS;
         }
@@ -86,12 +100,30 @@ final class StationDraw {
         slope = -2 * network.ambientSquared * u * slopeBySquare;
     }
 
+    /** Shaft power [W] and temperature rise [K] of every producer where the draw stands, in the order of the plant file. */
+    List<double[]> producers() {
+        return end.duties(station.producers(), suction_Pa, offered_kgPerS).stream()
+                .map(duty -> new double[] {duty.power_W(suction_Pa), duty.rise_K(suction_Pa)})
+                .toList();
+    }
+
     /** P of the suction node; leaves the slope of what the producers and valves bring there. */
     private double suction(double receiver) {
-        bring(receiver);
         if (linear == 0 && quadratic == 0) {
+            bring(receiver);
             return receiver;
         }
+        for (int held = 0; held < end.heldVacuums(); held++) {
+            end.hold(held);
+            double p = end.heldSquared();
+            bringOnRung(Math.sqrt(p), p);
+            if (end.floatsOn(Math.sqrt(p), line_kgPerS(receiver - p) + spare_kgPerS)) {
+                floating = true;
+                return p;
+            }
+        }
+        floating = false;
+        bring(receiver);
         double low = 0;
         double high = spare_kgPerS > 0 ? network.ambientSquared * 4 : receiver;
         double p = high == receiver ? receiver * 0.98 : receiver * 1.001;
@@ -119,6 +151,11 @@ final class StationDraw {
     /** Air that producers (less) and valves (more) bring into the suction node. */
     private void bring(double suction) {
         double suction_Pa = Math.sqrt(suction);
+        end.followHeld(suction_Pa);
+        bringOnRung(suction_Pa, suction);
+    }
+
+    private void bringOnRung(double suction_Pa, double suction) {
         end.followRelief(suction_Pa);
         end.evaluate(suction_Pa);
         spare_kgPerS = end.inflow_kgPerS();

@@ -120,6 +120,31 @@ final class StationEnd {
         }
     }
 
+    /** Puts the drives between two held vacuums, where a suction pressure has them, for the same search. */
+    void followHeld(double suction_Pa) {
+        int reached = 0;
+        while (reached < heldVacuum_Pa.length && ambient_Pa - suction_Pa > heldVacuum_Pa[reached]) {
+            reached++;
+        }
+        rung = 2 * reached;
+    }
+
+    /** Number of vacuums that drives hold. */
+    int heldVacuums() {
+        return running.stream().anyMatch(Unit::holds) ? heldVacuum_Pa.length : 0;
+    }
+
+    /** Puts the drives on one of the held vacuums, shallowest first. */
+    void hold(int which) {
+        rung = 2 * which + 1;
+    }
+
+    /** Whether the drives that float can take what is offered at a suction pressure. */
+    boolean floatsOn(double suction_Pa, double offered_kgPerS) {
+        return offered_kgPerS >= floating_kgPerS(suction_Pa, false)
+                && offered_kgPerS <= floating_kgPerS(suction_Pa, true);
+    }
+
     double relief_kgPerS(double suction_Pa) {
         return relief.flow_kgPerS(ambient_Pa - suction_Pa);
     }
@@ -182,7 +207,15 @@ final class StationEnd {
     }
 
     /** Where one producer works. */
-    record Duty(Unit unit, boolean running, double flow_kgPerS, double speed_perS) {}
+    record Duty(Unit unit, boolean running, double flow_kgPerS, double speed_perS) {
+        double power_W(double inlet_Pa) {
+            return running ? unit.law().shaftPower_W(inlet_Pa, flow_kgPerS, speed_perS) : 0;
+        }
+
+        double rise_K(double inlet_Pa) {
+            return flow_kgPerS > 0 ? unit.law().rise_K(inlet_Pa, flow_kgPerS, speed_perS) : 0;
+        }
+    }
 
     /** Where the producers work, in the order of the plant file; floating ones share what is offered by the same part of their span. */
     List<Duty> duties(List<VacuumProducer> order, double suction_Pa, double offered_kgPerS) {

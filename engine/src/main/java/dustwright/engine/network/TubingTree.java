@@ -9,6 +9,7 @@ import dustwright.engine.tubing.Friction;
 import dustwright.engine.tubing.JunctionLoss;
 import dustwright.engine.tubing.Nozzle;
 import dustwright.engine.tubing.ToolCurve;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * The tubing of one station as a rooted tree of laws, for whoever reasons about all sets of open inlets at once. Node 0 is the receiver,
@@ -291,6 +293,20 @@ public final class TubingTree {
         return children.get(here);
     }
 
+    /** Inlets on the branch that ends in a node, as numbered in the plant, those nearer to it first. */
+    public IntStream inletsBelow(int here) {
+        IntStream.Builder found = IntStream.builder();
+        ArrayDeque<Integer> next = new ArrayDeque<>(List.of(here));
+        while (!next.isEmpty()) {
+            int at = next.removeFirst();
+            if (inlet(at) != NONE) {
+                found.add(inlet(at));
+            }
+            Arrays.stream(children(at)).forEach(next::addLast);
+        }
+        return found.build();
+    }
+
     /** Inlet at a node, as numbered in the plant, or {@link #NONE}. */
     public int inlet(int here) {
         return inlet.get(here);
@@ -409,10 +425,11 @@ public final class TubingTree {
         if (!end.anyRuns()) {
             return new Outcome.NotSolved<>("no producer of " + station.id() + " runs");
         }
-        if (end.holding()) {
-            return new Outcome.NotSolved<>("a drive of " + station.id() + " holds its vacuum");
+        StationDraw draw = new StationDraw(network, station, end, running);
+        if (draw.holdsReceiver()) {
+            return new Outcome.NotSolved<>("a drive of " + station.id() + " holds the vacuum of the receiver itself");
         }
-        return new Outcome.Solved<>(new Draw(new MachineEnd(new StationDraw(network, station, end, running))));
+        return new Outcome.Solved<>(new Draw(station, draw));
     }
 
     /** A station's draw over the place in its receiver, falling to nothing at {@link #greatest}. */
@@ -422,10 +439,25 @@ public final class TubingTree {
 
         private static final double JUMP = 1e-3;
 
+        private final List<String> producers;
+        private final StationDraw exact;
         private final MachineEnd end;
 
-        Draw(MachineEnd end) {
-            this.end = end;
+        Draw(StationParts station, StationDraw exact) {
+            producers = station.producers().stream().map(p -> p.id()).toList();
+            this.exact = exact;
+            end = new MachineEnd(exact);
+        }
+
+        /** Ids of the producers, in the order of the plant file. */
+        public List<String> producers() {
+            return producers;
+        }
+
+        /** Shaft power [W] and temperature rise [K] of every producer at a place in the receiver; from one thread. */
+        public List<double[]> heat(double place) {
+            exact.moveTo(place);
+            return exact.producers();
         }
 
         /** Place at which nothing is drawn any more. */
@@ -468,8 +500,9 @@ public final class TubingTree {
             int last = end.knots() - 2;
             for (int i = Math.min(last, end.interval(Math.min(from, end.greatest()))); i <= last; i++) {
                 double width = end.place(i + 1) - end.place(i);
-                double middle =
-                        3 * (end.flow_kgPerS(i + 1) - end.flow_kgPerS(i)) / width - end.slope(i) - end.slope(i + 1);
+                double middle = width < SLIVER
+                        ? end.slope(i) // within a sliver that holds a kink a difference of flows is rounding
+                        : 3 * (end.flow_kgPerS(i + 1) - end.flow_kgPerS(i)) / width - end.slope(i) - end.slope(i + 1);
                 least = Math.min(least, Math.min(middle, Math.min(end.slope(i), end.slope(i + 1))));
                 most = Math.max(most, Math.max(middle, Math.max(end.slope(i), end.slope(i + 1))));
                 if (end.place(i + 1) >= to) {

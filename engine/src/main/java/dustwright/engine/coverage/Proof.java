@@ -1,0 +1,291 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.coverage.Answer.Method;
+import dustwright.engine.coverage.Answer.Verdict;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.tubing.Hose;
+import dustwright.engine.tubing.Tube;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/** The work behind one coverage: which argument serves which number of users in which condition. */
+final class Proof {
+    /** Up to so many sets are solved one by one before any splitting. */
+    private static final long FEW_SETS = 1000;
+    /** Up to so many sets of a box are: to bound them takes as long. */
+    private static final long BOX_SETS = 150;
+
+    private final Plant plant;
+    private final Question question;
+    private final Judging judging;
+    private final Effort effort;
+    private final Network network;
+    private final Watch watch;
+
+    Proof(Plant plant, Question question, Judging judging, Effort effort) {
+        this.plant = plant;
+        this.question = question;
+        this.judging = judging;
+        this.effort = effort;
+        network = Network.compile(plant);
+        watch = new Watch(effort.cancelled(), effort.progress());
+    }
+
+    Coverage coverage() {
+        ForkJoinPool pool = new ForkJoinPool(effort.threads());
+        try {
+            return pool.submit(this::answers).join();
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private Coverage answers() {
+        Map<String, Outcome<Envelopes>> alike = new TreeMap<>();
+        List<Answer> answers = new ArrayList<>();
+        Optional<String> unfolded = Optional.empty();
+        for (State condition : question.conditions()) {
+            Outcome<Envelopes> envelopes = alike.computeIfAbsent(sweptAlike(condition), key -> envelopes(key));
+            unfolded = unfolded.or(() -> envelopes.match(e -> Optional.empty(), Optional::of));
+            Optional<Envelopes.Found> found =
+                    envelopes.match(e -> watched(() -> e.extremes(condition, false)), why -> Optional.empty());
+            for (int users : question.users()) {
+                answers.add(answer(envelopes, found, condition, users));
+            }
+        }
+        return new Coverage(question, answers, unfolded);
+    }
+
+    /** What the sweep from the inlets depends on. */
+    private String sweptAlike(State condition) {
+        return Envelopes.feeding(plant, condition) + " " + new TreeSet<>(condition.openBleeds());
+    }
+
+    private Outcome<Envelopes> envelopes(String alike) {
+        List<State> conditions = question.conditions().stream()
+                .filter(c -> sweptAlike(c).equals(alike))
+                .toList();
+        return watched(() ->
+                        Envelopes.of(plant, network, question, conditions, Envelopes.INTERVALS, Box.all(plant), watch))
+                .orElse(new Outcome.NotSolved<>("the work was cancelled"));
+    }
+
+    private Answer answer(Outcome<Envelopes> envelopes, Optional<Envelopes.Found> found, State condition, int users) {
+        String words = ExactStates.words(condition);
+        BigInteger sets = question.sets(plant, users);
+        if (sets.signum() == 0) {
+            return new Answer(
+                    users, words, Verdict.NO_SET, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), 0, "");
+        }
+        Optional<Answer> answer = watched(() -> {
+            for (Effort.Known known : effort.known()) {
+                if (known.users() == users && known.condition().equals(words)) {
+                    return again(known, condition, users, sets);
+                }
+            }
+            if (effort.count()) {
+                return bySets(condition, users, sets, "every set is to be counted");
+            }
+            if (found.isPresent() && !found.get().objection().any()) {
+                return byEnvelopes(found.get(), condition, users, sets);
+            }
+            String why = found.map(f -> f.objection().why()).orElse(envelopes.match(e -> "", reason -> reason));
+            return otherwise(condition, users, sets, why, Optional.empty());
+        });
+        return answer.orElse(new Answer(
+                users,
+                words,
+                Verdict.NOT_DONE,
+                sets,
+                Method.NONE,
+                0,
+                OptionalLong.empty(),
+                List.of(),
+                0,
+                "the work was cancelled"));
+    }
+
+    /** What an earlier run showed: its worst sets are solved once more. */
+    private Answer again(Effort.Known known, State condition, int users, BigInteger sets) {
+        List<String> ids = plant.inlets().stream().map(i -> i.id()).toList();
+        List<int[]> worst = known.worst().stream()
+                .map(open -> open.stream().mapToInt(ids::indexOf).toArray())
+                .toList();
+        watch.expect(worst.size());
+        Tally tally = new ExactStates(plant, network, condition, judging, watch)
+                .solve(ListedSets.of(worst), effort.threads());
+        return judged(tally, condition, users, sets, known.method(), Widening.NONE);
+    }
+
+    private Answer byEnvelopes(Envelopes.Found found, State condition, int users, BigInteger sets) {
+        Answer answer = bounded(found.extremes(), condition, users, sets);
+        if (answer.verdict() == Verdict.UNDECIDED) {
+            answer = finer(condition, users, sets).orElse(answer);
+        }
+        boolean ordered = found.extremes().stream().allMatch(e -> e.users() != users || e.beyond() == 1);
+        boolean open = answer.verdict() == Verdict.UNDECIDED;
+        return open || !ordered
+                ? otherwise(
+                        condition,
+                        users,
+                        sets,
+                        open ? answer.why() : "the order of some velocities is not sure",
+                        Optional.of(answer))
+                : answer;
+    }
+
+    /** Where envelopes over all sets do not serve: few sets one by one, many by branch and bound, else what is known already. */
+    private Answer otherwise(State condition, int users, BigInteger sets, String why, Optional<Answer> byEnvelopes) {
+        boolean mayList = sets.compareTo(BigInteger.valueOf(effort.mostStates())) <= 0;
+        if (mayList && sets.compareTo(BigInteger.valueOf(FEW_SETS)) <= 0) {
+            return bySets(condition, users, sets, why);
+        }
+        watch.expect(1);
+        Optional<Branches.Found> found =
+                new Branches(plant, network, question, condition, users, judging, effort, watch, BOX_SETS).find();
+        boolean closed = found.isPresent() && found.get().open().signum() == 0;
+        if (!closed && mayList) {
+            return bySets(condition, users, sets, why);
+        }
+        Optional<Answer> known = byEnvelopes.filter(answer -> answer.verdict() != Verdict.UNDECIDED);
+        if (!closed && known.isPresent()) {
+            return known.get();
+        }
+        return found.map(branches -> branched(branches, condition, users, sets, why))
+                .orElseGet(() -> byEnvelopes.orElseGet(() -> bySets(condition, users, sets, why)));
+    }
+
+    private Answer branched(Branches.Found found, State condition, int users, BigInteger sets, String why) {
+        String open = found.open().signum() == 0
+                ? ""
+                : "of " + found.open() + " sets nothing is shown, because " + found.why();
+        Widening widening = new Widening(found.widening(), open);
+        return judged(found.tally(), condition, users, sets, Method.BRANCHES, widening)
+                .because(why + "; so sets were split by which inlets are open, into " + found.boxes() + " boxes"
+                        + (open.isEmpty() ? "" : "; " + open));
+    }
+
+    private Answer bounded(List<Extreme> extremes, State condition, int users, BigInteger sets) {
+        ListedSets listed = ListedSets.of(extremes, users);
+        watch.expect(listed.size());
+        Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(listed, effort.threads());
+        return judged(tally, condition, users, sets, Method.ENVELOPES, Widening.of(tally.worst(), extremes, users));
+    }
+
+    /** The same with finer tables and no kinks in them, for this number of users only. */
+    private Optional<Answer> finer(State condition, int users, BigInteger sets) {
+        Question alone = new Question(List.of(users), question.atMost(), List.of(condition));
+        return Envelopes.of(plant, network, alone, List.of(condition), Envelopes.FINE_INTERVALS, Box.all(plant), watch)
+                .match(Optional::of, why -> Optional.<Envelopes>empty())
+                .map(envelopes -> envelopes.extremes(condition, true))
+                .filter(found -> !found.objection().any())
+                .map(found -> bounded(found.extremes(), condition, users, sets));
+    }
+
+    private Answer bySets(State condition, int users, BigInteger sets, String why) {
+        if (sets.compareTo(BigInteger.valueOf(effort.mostStates())) > 0) {
+            return new Answer(
+                    users,
+                    ExactStates.words(condition),
+                    Verdict.UNDECIDED,
+                    sets,
+                    Method.NONE,
+                    0,
+                    OptionalLong.empty(),
+                    List.of(),
+                    0,
+                    "no bound was used, because " + why + ", and " + sets
+                            + " sets are more than may be solved one by one");
+        }
+        EverySet every = new EverySet(plant, question, users, Box.all(plant));
+        watch.expect(every.size());
+        Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(every, effort.threads());
+        return judged(tally, condition, users, sets, Method.EVERY_SET, Widening.NONE)
+                .because(why);
+    }
+
+    private Answer judged(Tally tally, State condition, int users, BigInteger sets, Method method, Widening widening) {
+        boolean fails = tally.worst().stream().anyMatch(w -> w.finding().fails());
+        String doubt = users == 0 ? "" : unknownDust(condition).orElse("");
+        doubt = doubt.isEmpty() ? doubt(tally, method) : doubt;
+        doubt = doubt.isEmpty() && !fails ? widening.doubt() : doubt;
+        doubt = doubt.isEmpty() && method != Method.EVERY_SET && lumpMayStop()
+                ? "some dust has pieces wider than some bore, and only solving every set tells whether they come there"
+                : doubt;
+        Verdict verdict = fails ? Verdict.FAILS : doubt.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
+        boolean counted =
+                method == Method.EVERY_SET && BigInteger.valueOf(tally.solved()).equals(sets);
+        return new Answer(
+                users,
+                ExactStates.words(condition),
+                verdict,
+                sets,
+                method,
+                tally.solved(),
+                counted ? OptionalLong.of(tally.failing()) : OptionalLong.empty(),
+                tally.worst(),
+                widening.greatest(),
+                doubt);
+    }
+
+    /** Whether the largest piece of any dust is wider than the narrowest hose, tube or tool of the plant. */
+    private boolean lumpMayStop() {
+        double widest_m = plant.dusts().stream()
+                .flatMap(dust -> dust.largestPiece().stream())
+                .mapToDouble(Length::metres)
+                .max()
+                .orElse(0);
+        return Stream.of(
+                        plant.hoses().stream().map(Hose::bore),
+                        plant.tubes().stream().map(Tube::bore),
+                        plant.tools().stream().flatMap(tool -> tool.widest().stream()))
+                .flatMap(bores -> bores)
+                .anyMatch(bore -> bore.metres() < widest_m);
+    }
+
+    /** A dust whose loss is not known and that some set feeds: then nothing is shown to hold. */
+    private Optional<String> unknownDust(State condition) {
+        return plant.inlets().stream()
+                .filter(inlet -> condition.feeding().contains(inlet.id()) && plant.feedsUnknownLoss(inlet))
+                .findFirst()
+                .flatMap(inlet -> inlet.dust())
+                .map(dust ->
+                        "what dust " + dust + " costs is not known; enter \"particle size\" and \"particle density\"");
+    }
+
+    /** Why a set may be worse than the worst found, or have no answer; empty when not. */
+    private static String doubt(Tally tally, Method method) {
+        if (!tally.unsolved().isEmpty()) {
+            return "a state has no answer: " + tally.unsolved();
+        }
+        if (method == Method.EVERY_SET) {
+            return "";
+        }
+        return tally.gap() > 1
+                ? "an envelope and the solved state that makes it differ by more than its bound allows"
+                : "";
+    }
+
+    private <T> Optional<T> watched(Supplier<T> work) {
+        try {
+            watch.goOn();
+            return Optional.of(work.get());
+        } catch (CancellationException nobodyWantsIt) {
+            return Optional.empty();
+        }
+    }
+}
