@@ -88,6 +88,7 @@ public final class Wording {
             case RECEIVER_DURING_CHANGE -> "A change is over before it is full:";
             case CONTAINER_LIFE -> "Lasts as long as asked:";
             case CLEANING_TIME -> "Cleaning fits the shift:";
+            case HELD_AT_LEVEL -> "Nobody held at its high level:";
             case SOUND_AT_ONE_METRE -> "Quiet enough at 1 m:";
             case DAILY_EXPOSURE -> "Little enough noise for the operator of";
             case DUSTS_TOGETHER -> "No dusts that must not meet, as far as stated, at";
@@ -148,6 +149,7 @@ public final class Wording {
             case RECEIVER_DURING_CHANGE -> "Full before a change is over:";
             case CONTAINER_LIFE -> "Full sooner than asked:";
             case CLEANING_TIME -> "Cleaning does not fit the shift:";
+            case HELD_AT_LEVEL -> "Users held at its high level:";
             case SOUND_AT_ONE_METRE -> "Too loud at 1 m:";
             case DAILY_EXPOSURE -> "Too much noise for the operator of";
             case DUSTS_TOGETHER -> "Dusts that must not meet are collected at";

@@ -18,6 +18,7 @@ public final class BagFill {
     private static final Range DENSITY = new Range("a container's fill", "ρ_B", "kg/m³", 10, 20_000);
     private static final Range LOAD = new Range("a container's safe working load", "SWL", "kg", 1, 10_000);
     private static final Range RATE = new Range("the filling of a container", "ṁ", "kg/s", 1e-9, 1e3);
+    private static final Range DUST = new Range("the containers of a time", "M", "kg", 0, 1e9);
     private static final Range SHARE = new Range("a container's fill", "share", "-", 0.01, 1);
 
     private BagFill() {}
@@ -190,6 +191,24 @@ public final class BagFill {
     public static double changesPerWeek(double mass_kg, double dust_kgPerS, double collecting_s) {
         new Range("a week", "t", "s", 0, 604_800).check(collecting_s);
         return collecting_s / changeInterval_s(mass_kg, dust_kgPerS);
+    }
+
+    /**
+     * Bags more for the same dust because each fills short [-], not rounded (equation BAG-20).
+     *
+     * <pre>
+     * ΔN = M (1/m_short − 1/m)
+     * </pre>
+     *
+     * @param dust_kg M to be filled [kg]
+     * @param full_kg m an inflated bag takes, BAG-4 [kg]
+     * @param short_kg m_short one takes that is not inflated, BAG-7 and BAG-4 [kg], not above m
+     * @source mass balance
+     * @example moreForFillingShort(1000, 500, 400) = 0.5
+     */
+    public static double moreForFillingShort(double dust_kg, double full_kg, double short_kg) {
+        new Range("bags that fill short", "m_short/m", "-", 0, 1).check(LOAD.check(short_kg) / LOAD.check(full_kg));
+        return DUST.check(dust_kg) * (1 / short_kg - 1 / full_kg);
     }
 
     /**

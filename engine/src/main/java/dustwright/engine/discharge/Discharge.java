@@ -10,11 +10,14 @@ import dustwright.engine.quantity.Range;
  *
  * <pre>
  * d(receiver)/dt = in − out        d(container)/dt = out
- * in  = feed while users vacuum, at most out while the receiver stands at its high level
+ * in  = feed while users vacuum, at most out while the receiver stands at its high level; 0 when a stated mass is picked up
  * out = valve while dust lies over it, else in, at most the valve; 0 while a container is changed
  * </pre>
  */
 public final class Discharge {
+    /** Share of a stated mass, or of a container's, that is rounding: what is full at the end of work is changed after it [-]. */
+    private static final double SAME = 1e-12;
+
     private static final Range WEEKS = new Range("the dust's way", "weeks", "-", 1, 5200);
 
     private final DischargeLine line;
@@ -27,6 +30,10 @@ public final class Discharge {
     private boolean changing;
     private double changeLeft_s;
     private boolean high;
+    /** What is still to be picked up in this stretch, and how much of it is only rounding. */
+    private double left_kg;
+
+    private double rounding_kg;
 
     private Discharge(DischargeLine line, double drawnUntil_s) {
         this.line = line;
@@ -38,6 +45,7 @@ public final class Discharge {
     /** What ends a stretch of constant rates. */
     private enum Event {
         FEED_CHANGES,
+        PICKED_UP,
         CONTAINER_FULL,
         CONTAINER_CHANGED,
         HIGH_LEVEL,
@@ -64,7 +72,7 @@ public final class Discharge {
             double start_s = n * WorkWeek.WEEK_s;
             for (Stretch stretch : week.stretches()) {
                 discharge.goOn(0, start_s + stretch.from_s());
-                discharge.goOn(stretch.feed_kgPerS(), start_s + stretch.to_s());
+                discharge.clean(stretch, start_s + stretch.to_s());
             }
             discharge.goOn(0, start_s + WorkWeek.WEEK_s);
         }
@@ -72,15 +80,23 @@ public final class Discharge {
         return discharge.tally.flow(weeks, weeks * week.asked_kg(), discharge.container_kg, discharge.receiver_kg);
     }
 
-    /** With one feed up to a time. */
+    private void clean(Stretch stretch, double until_s) {
+        left_kg = stretch.goal_kg().orElse(Double.POSITIVE_INFINITY);
+        rounding_kg = SAME * stretch.goal_kg().orElse(0);
+        goOn(stretch.feed_kgPerS(), until_s);
+        tally.cleaned();
+    }
+
+    /** With one feed up to a time, or until nothing is left to pick up. */
     private void goOn(double feed_kgPerS, double until_s) {
         while (now_s < until_s) {
-            double offered = usersWait() ? 0 : feed_kgPerS;
+            double wanted = left_kg > rounding_kg ? feed_kgPerS : 0;
+            double offered = usersWait() ? 0 : wanted;
             double out = out_kgPerS(offered);
             double in = high ? Math.min(offered, out) : offered;
             mark(in > 0);
             Next next = next(in, out, until_s);
-            tally.went(in, feed_kgPerS, next.wait_s(), changing && usersWait());
+            tally.went(in, wanted, next.wait_s(), changing && usersWait());
             move(in, out, next);
             now_s = next.event() == Event.FEED_CHANGES ? until_s : now_s + next.wait_s();
         }
@@ -103,6 +119,9 @@ public final class Discharge {
 
     private Next next(double in, double out, double until_s) {
         Next next = new Next(Event.FEED_CHANGES, until_s - now_s);
+        if (in > 0) {
+            next = next.or(Event.PICKED_UP, left_kg / in);
+        }
         if (in > out) {
             next = next.or(Event.HIGH_LEVEL, (line.hopper_kg() - receiver_kg) / (in - out));
         } else if (out > in) {
@@ -126,8 +145,13 @@ public final class Discharge {
             }
             case RECEIVER_EMPTY -> went_kg = receiver_kg + came_kg;
             case HIGH_LEVEL -> came_kg = line.hopper_kg() - receiver_kg + went_kg;
+            case PICKED_UP -> {
+                came_kg = left_kg;
+                went_kg = in == out ? came_kg : went_kg;
+            }
             case FEED_CHANGES, CONTAINER_CHANGED -> {}
         }
+        left_kg -= came_kg;
         container_kg += went_kg;
         receiver_kg = Math.max(0, receiver_kg + (came_kg - went_kg));
         high = line.hopper_kg() == 0 || next.event() == Event.HIGH_LEVEL || (high && in >= out);
@@ -139,7 +163,11 @@ public final class Discharge {
                 tally.highLevel(changing);
             }
             case RECEIVER_EMPTY -> receiver_kg = 0;
-            case FEED_CHANGES -> {}
+            case FEED_CHANGES, PICKED_UP -> {
+                if (container_kg >= (1 - SAME) * line.container_kg()) {
+                    changeBegins(now_s + next.wait_s());
+                }
+            }
         }
         tally.came(came_kg, receiver_kg);
     }

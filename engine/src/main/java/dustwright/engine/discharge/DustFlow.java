@@ -14,6 +14,8 @@ import java.util.List;
  * @param changes start of each change [s]
  * @param waitedForChange_s time in which users waited because a container was changed [s]
  * @param waitedForLevel_s time in which users waited because the receiver stood at its high level [s]
+ * @param vacuumed_s time in which users vacuumed, as if at their full rate [s]
+ * @param longestWait_s most time users waited in one stretch of cleaning [s]
  * @param highest_kg most dust in the receiver [kg]
  * @param highLevels how many times it reached its high level
  * @param highDuringChange how many changes saw it there
@@ -29,6 +31,8 @@ public record DustFlow(
         List<Double> changes,
         double waitedForChange_s,
         double waitedForLevel_s,
+        double vacuumed_s,
+        double longestWait_s,
         double highest_kg,
         int highLevels,
         int highDuringChange,

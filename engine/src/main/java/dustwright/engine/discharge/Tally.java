@@ -10,6 +10,9 @@ final class Tally {
     private double removed_kg;
     private double waitedForChange_s;
     private double waitedForLevel_s;
+    private double vacuumed_s;
+    private double longestWait_s;
+    private double waitedBefore_s;
     private double highest_kg;
     private int highLevels;
     private int highDuringChange;
@@ -18,6 +21,7 @@ final class Tally {
 
     /** Users who bring in less than they would wait the rest of the time. */
     void went(double in_kgPerS, double feed_kgPerS, double span_s, boolean forChange) {
+        vacuumed_s += feed_kgPerS > 0 ? span_s * in_kgPerS / feed_kgPerS : 0;
         if (feed_kgPerS > in_kgPerS) {
             double waited_s = span_s * (1 - in_kgPerS / feed_kgPerS);
             if (forChange) {
@@ -26,6 +30,13 @@ final class Tally {
                 waitedForLevel_s += waited_s;
             }
         }
+    }
+
+    /** A stretch of cleaning is over. */
+    void cleaned() {
+        double waited_s = waitedForChange_s + waitedForLevel_s;
+        longestWait_s = Math.max(longestWait_s, waited_s - waitedBefore_s);
+        waitedBefore_s = waited_s;
     }
 
     void came(double came_kg, double receiver_kg) {
@@ -62,6 +73,8 @@ final class Tally {
                 changes,
                 waitedForChange_s,
                 waitedForLevel_s,
+                vacuumed_s,
+                longestWait_s,
                 highest_kg,
                 highLevels,
                 highDuringChange,

@@ -166,8 +166,16 @@ public enum FindingCode {
             "Use a larger container, inflate the bag before it fills, or lead the dust to a silo."),
     CLEANING_TIME(
             "Cleaning within the shift",
-            "What is to be picked up in a shift takes longer than the shift at the largest rate of dust.",
-            "Let more users work at once, or pick up at a greater rate."),
+            "What is to be picked up in a shift takes longer than the shift at the largest rate of dust, waiting for changes and for the"
+                    + " receiver included: some of it stays on the floor.",
+            "Let more users work at once or pick up at a greater rate; where users wait, change faster, go on during a change, or fit a"
+                    + " faster rotary valve."),
+    HELD_AT_LEVEL(
+            "Users held at the receiver's high level",
+            "More dust comes than the rotary valve discharges or the receiver holds during a change: it stands at its high level and the"
+                    + " users have to wait.",
+            "Turn the valve faster within its tip speed or fit a larger one, raise the level probe below inlet and filters, change faster,"
+                    + " or limit how much dust is picked up at once."),
     SOUND_AT_ONE_METRE(
             "Sound at 1 m",
             "The producers of this station are louder at 1 m than asked.",

@@ -138,7 +138,7 @@ final class AirUseSheet {
     }
 
     private Optional<List<Step>> pulsesOfWeek(List<Step> pulses) {
-        return load.vacuumingPerWeek_s(plant).map(vacuuming_s -> {
+        return CleaningHours.ofWeek(plant, load, week).map(hours -> {
             List<Step> steps = new ArrayList<>(pulses);
             steps.add(step(
                     "CST-16",
@@ -147,9 +147,9 @@ final class AirUseSheet {
                     new Term(
                             "V",
                             "free air of pulses in a week",
-                            new FreeAirVolume(result(pulses).si() * vacuuming_s)),
+                            new FreeAirVolume(result(pulses).si() * hours.vacuuming_s())),
                     new Term("Q", "free air while vacuum is on", result(pulses)),
-                    new Term("t", "vacuuming in a week", new Duration(vacuuming_s))));
+                    new Term("t", "vacuuming in a week, without waiting", new Duration(hours.vacuuming_s()))));
             return steps;
         });
     }

@@ -2,8 +2,6 @@ package dustwright.engine.sheet;
 
 import static dustwright.engine.sheet.Writing.step;
 
-import dustwright.engine.bagging.BagFill;
-import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
 import dustwright.engine.discharge.Discharge;
 import dustwright.engine.discharge.DischargeLine;
@@ -32,6 +30,8 @@ import java.util.Optional;
 /** Changes of containers in an ordinary week, and the work they cost. */
 final class ChangeLines {
     private static final Source MASS_BALANCE = Source.published("mass balance");
+    private static final Source NOBODY_HELD = Source.ownReading(
+            "a valve that takes what is fed, and a receiver that holds what a change brings, hold nobody");
     private static final Source EVENTS =
             Source.ownReading("mass balance from event to event; all clean together at the end of each shift");
 
@@ -76,7 +76,9 @@ final class ChangeLines {
                 .findFirst()
                 .ifPresent(s -> inputs.add(new Term("feed", "while users vacuum", new MassFlow(s.feed_kgPerS()))));
         inputs.add(new Term(
-                "t_week", "cleaning in a week", new Duration(dust.week().cleaning_s())));
+                "t_week",
+                "for cleaning in a week, at most",
+                new Duration(dust.week().cleaning_s())));
         line.valve_kgPerS()
                 .ifPresent(valve -> inputs.add(new Term("valve", "discharge of the full valve", new MassFlow(valve))));
         inputs.add(new Term("H", "dust the receiver holds to its high level", new Mass(line.hopper_kg())));
@@ -97,6 +99,7 @@ final class ChangeLines {
         inputs.add(
                 new Term("n_change", "changes counted", new Ratio(flow.changes().size())));
         inputs.add(new Term("n_high", "times the receiver reached its high level", new Ratio(flow.highLevels())));
+        inputs.add(new Term("t_vac", "users vacuumed", new Duration(flow.vacuumed_s())));
         inputs.add(new Term("t_change", "waited for changes", new Duration(flow.waitedForChange_s())));
         inputs.add(new Term("t_high", "waited for the receiver", new Duration(flow.waitedForLevel_s())));
         inputs.add(new Term("m_asked", "dust there was to pick up", new Mass(flow.asked_kg())));
@@ -148,11 +151,19 @@ final class ChangeLines {
                 "Vacuuming lost to changes, a week",
                 new Duration(flow.waitedForChange_s() / flow.weeks()),
                 "users wait while a container is changed");
-        figure(
-                "waited-level",
-                "Vacuuming lost to a high receiver, a week",
-                new Duration(flow.waitedForLevel_s() / flow.weeks()),
-                "users wait while the receiver stands at its high level");
+        Duration high = new Duration(flow.waitedForLevel_s() / flow.weeks());
+        String meaning = "users wait while the receiver stands at its high level";
+        figure("waited-level", "Vacuuming lost to a high receiver, a week", high, meaning);
+        if (high.seconds() > 0) {
+            writing.asked(
+                    FindingCode.HELD_AT_LEVEL,
+                    Place.Kind.RECEIVER,
+                    dust.set(),
+                    Side.AT_MOST,
+                    high,
+                    new Limit<>(new Duration(0), NOBODY_HELD),
+                    List.of(events(high, meaning)));
+        }
         int users = Math.max(1, plant.usage().simultaneousUsers());
         Duration work = new Duration(users * flow.waited_s() / flow.weeks());
         writing.known(
@@ -168,7 +179,7 @@ final class ChangeLines {
                                 new Term("t_work", "work lost", work),
                                 new Term("users", "who vacuum at once", new Ratio(users)),
                                 new Term("t", "time they wait", new Duration(flow.waited_s() / flow.weeks())))));
-        Mass left = new Mass(Math.max(0, flow.asked_kg() - flow.collected_kg()) / flow.weeks());
+        Mass left = new Mass(dust.leaves() ? (flow.asked_kg() - flow.collected_kg()) / flow.weeks() : 0);
         writing.known(
                 "left",
                 plant.operation().shifts().orElseThrow().cleaning() instanceof Shifts.Cleaning.PickedUp
@@ -276,36 +287,12 @@ final class ChangeLines {
 
     // ---- without inflation
 
-    /** Inflated bags, had they not been inflated; or the other way round. */
     private void notInflated() {
-        Optional<BulkBag> bag =
-                container.bag().filter(b -> b.shareWithoutInflation().isPresent());
-        if (bag.isEmpty()) {
-            return;
-        }
-        boolean inflated = bag.get().stand().inflation().isPresent();
-        double share = bag.get().shareWithoutInflation().get().value();
-        double volume_m3 = container.volume().cubicMetres() * (inflated ? BagFill.notInflated_m3(1, share) : 1);
-        double loose_kgPerM3 = dust.loose().kgPerCubicMetre();
-        double other_kg = BaggingSheet.taken_kg(container, volume_m3, loose_kgPerM3);
-        DustFlow other = Discharge.over(dust.line().withContainer(other_kg), dust.week(), flow.weeks(), 0);
-        double more = inflated
-                ? other.changesPerWeek() - flow.changesPerWeek()
-                : flow.changesPerWeek() - other.changesPerWeek();
-        Frequency extra = new Frequency(more / WorkWeek.WEEK_s);
-        writing.known(
-                "short-costs",
-                inflated ? "Not inflating would cost, bags a week" : "Not inflating costs, bags a week",
-                extra,
-                List.of(
-                        events(changes(flow), inflated ? "changes, inflated" : "changes, not inflated"),
-                        step(
-                                "BAG-7",
-                                "V_short = share V, and the weeks gone through again",
-                                EVENTS,
-                                new Term("ΔN", "more bags for not inflating them", extra),
-                                new Term("share", "stated share that fills", new Ratio(share)),
-                                new Term("m", "dust the other bag takes", new Mass(other_kg)),
-                                new Term("N", "its changes", changes(other)))));
+        FillsShort.of(container, dust).ifPresent(fills -> {
+            List<Step> steps = new ArrayList<>();
+            steps.add(events(fills.week(), "dust picked up in a week, mean of a year"));
+            steps.addAll(fills.steps());
+            writing.known("short-costs", fills.name() + ", bags a week", fills.more(), steps);
+        });
     }
 }

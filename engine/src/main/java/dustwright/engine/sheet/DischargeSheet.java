@@ -4,6 +4,7 @@ import static dustwright.engine.sheet.Writing.step;
 
 import dustwright.engine.bagging.BagFill;
 import dustwright.engine.conveying.Dust;
+import dustwright.engine.discharge.DustFlow;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -49,8 +50,8 @@ final class DischargeSheet {
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
         loose_kgPerM3.ifPresent(this::rates);
         Optional<Shifts> shifts = plant.operation().shifts();
+        shifts.filter(s -> load.cleaning_s().isPresent()).ifPresent(s -> cleaning(s, week.map(DustWeek::flow)));
         if (shifts.isPresent() && week.isPresent()) {
-            cleaning(shifts.get());
             new ChangeLines(plant, station.container().orElseThrow(), week.get(), writing).write();
         } else {
             writing.unknown("changes", "Changes a week", why(shifts));
@@ -169,28 +170,65 @@ final class DischargeSheet {
 
     // ---- cleaning
 
-    private void cleaning(Shifts shifts) {
+    /** A stated mass takes longer than its rate says where users have to wait, and they go on until it is picked up. */
+    private void cleaning(Shifts shifts, Optional<DustFlow> flow) {
         Duration needed = new Duration(load.cleaning_s().orElseThrow());
         if (shifts.cleaning() instanceof Shifts.Cleaning.Minutes) {
             writing.given("cleaning", "Cleaning in each shift", needed);
             return;
         }
         Mass picked = new Mass(load.mixed());
-        List<Step> steps = List.of(step(
+        Step byRate = step(
                 "DIS-1",
                 "t = m / ṁ",
                 MASS_BALANCE,
-                new Term("t", "cleaning in each shift", needed),
+                new Term("t", "cleaning in each shift, nobody waiting", needed),
                 new Term("m", "picked up in each shift", picked),
-                new Term("ṁ", "largest rate", new MassFlow(load.rate_kgPerS()))));
-        writing.known("cleaning", "Cleaning in each shift", needed, steps);
+                new Term("ṁ", "largest rate", new MassFlow(load.rate_kgPerS())));
+        writing.known("cleaning", "Cleaning in each shift, nobody waiting", needed, List.of(byRate));
+        Duration longest = new Duration(
+                needed.seconds() + flow.map(DustFlow::longestWait_s).orElse(0.0));
+        List<Step> steps =
+                flow.map(f -> List.of(byRate, longest(longest, needed, f))).orElse(List.of(byRate));
+        flow.ifPresent(f -> cleaningWithWaits(longest, steps, f));
         writing.asked(
                 FindingCode.CLEANING_TIME,
                 Place.Kind.USAGE,
                 load.set(),
                 Side.AT_MOST,
-                needed,
+                longest,
                 new Limit<>(shifts.length(), Source.entered()),
                 steps);
+    }
+
+    private static Step longest(Duration longest, Duration needed, DustFlow flow) {
+        return step(
+                "DIS-9",
+                "t_longest = t + t_wait",
+                MASS_BALANCE,
+                new Term("t_longest", "cleaning in the longest shift", longest),
+                new Term("t", "cleaning in each shift, nobody waiting (DIS-1)", needed),
+                new Term(
+                        "t_wait",
+                        "most that users wait in a shift, weeks gone through from event to event (DIS-3)",
+                        new Duration(flow.longestWait_s())));
+    }
+
+    private void cleaningWithWaits(Duration longest, List<Step> steps, DustFlow flow) {
+        writing.known("cleaning-longest", "Cleaning in the longest shift, with waiting", longest, steps);
+        Duration vacuuming = new Duration(flow.vacuumed_s() / flow.weeks());
+        Duration waiting = new Duration(flow.waited_s() / flow.weeks());
+        Duration week = new Duration(vacuuming.seconds() + waiting.seconds());
+        writing.known(
+                "cleaning-week",
+                "Cleaning in a week, with waiting",
+                week,
+                List.of(step(
+                        "DIS-9",
+                        "t = t_vac + t_wait",
+                        MASS_BALANCE,
+                        new Term("t", "cleaning in a week, mean of a year", week),
+                        new Term("t_vac", "users vacuum (DIS-3)", vacuuming),
+                        new Term("t_wait", "users wait (DIS-7)", waiting))));
     }
 }

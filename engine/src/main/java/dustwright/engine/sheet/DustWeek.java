@@ -92,6 +92,9 @@ public record DustWeek(
 
     private static WorkWeek week(Shifts shifts, StationDust load) {
         double shift_s = shifts.length().seconds();
+        if (shifts.cleaning() instanceof Shifts.Cleaning.PickedUp) {
+            return WorkWeek.ofPickUps(shifts.daysPerWeek(), shifts.perDay(), shift_s, load.mixed(), load.rate_kgPerS());
+        }
         return WorkWeek.ofShifts(
                 shifts.daysPerWeek(),
                 shifts.perDay(),

@@ -77,7 +77,7 @@ final class RunningCostSheet {
     private Optional<Step> energy() {
         List<Term> all = new ArrayList<>();
         for (Station station : plant.stations()) {
-            Outcome<List<Step>> outcome = new StationEnergy(plant, station, ways, costs).ofYear(duties);
+            Outcome<List<Step>> outcome = new StationEnergy(plant, station, ways, costs, weeks).ofYear(duties);
             String what = "energy-" + station.id();
             String name = "Energy of " + station.id() + ", a year";
             if (outcome instanceof Outcome.NotSolved<List<Step>> why) {
@@ -208,6 +208,41 @@ final class RunningCostSheet {
                 "DIS-6", "N = Σ N", perStation, new Term("N", "changes a year", new Ratio(perYear)), DEFINITION);
         containers(all);
         labour(all, change_s / perYear);
+        plant.stations().forEach(this::notInflated);
+    }
+
+    /** Bags and their changes for not inflating; said beside the sums and in none of them. */
+    private void notInflated(Station station) {
+        Optional<DustWeek> week = DustWeek.at(station, weeks);
+        Optional<FillsShort> fills =
+                week.flatMap(w -> FillsShort.of(station.container().orElseThrow(), w));
+        if (fills.isEmpty() || costs.container().isEmpty() || costs.labour().isEmpty()) {
+            return;
+        }
+        Money each = costs.container().get();
+        Price rate = costs.labour().get();
+        Duration change = new Duration(week.get().line().change_s());
+        Ratio bags = new Ratio(fills.get().more().perSecond()
+                * WorkWeek.WEEK_s
+                * week.get().flow().weeks());
+        Money cost = new Money(
+                bags.value() * each.amount() + LifeCycle.changeLabour(bags.value(), change.seconds(), rate.si() * 3600),
+                each.currency());
+        List<Step> steps = new ArrayList<>(fills.get().steps());
+        steps.add(step(
+                "CST-27",
+                "cost = N (price + t rate)",
+                DEFINITION,
+                new Term("cost", "bags and changes for not inflating, a year", cost),
+                new Term("N", "bags more in a year of " + week.get().flow().weeks() + " weeks (BAG-20)", bags),
+                new Term("price", "of one container", each),
+                new Term("t", "time of a change", change),
+                new Term("rate", "of labour", rate)));
+        writing.known(
+                "short-cost-" + station.id(),
+                fills.get().name() + ", a year" + (fills.get().inflated() ? "" : ", in the sums already"),
+                cost,
+                steps);
     }
 
     private void containers(Step changes) {

@@ -58,15 +58,6 @@ record StationDust(
         return new StationDust(set, rates, mix, cleaning_s);
     }
 
-    /** Vacuuming at the station in a week [s]; empty where no shifts are stated, or what is picked up has no rate. */
-    Optional<Double> vacuumingPerWeek_s(Plant plant) {
-        Optional<Shifts> shifts = plant.operation().shifts();
-        return shifts.flatMap(s -> (s.cleaning() instanceof Shifts.Cleaning.Minutes minutes
-                        ? Optional.of(minutes.each().seconds())
-                        : cleaning_s)
-                .map(each_s -> s.perWeek() * Math.min(each_s, s.length().seconds())));
-    }
-
     /** Name of the set with the largest rate; empty where no set has an answer. */
     String set() {
         return governing.map(DesignSet::name).orElse("");

@@ -41,8 +41,10 @@ final class StationEnergy {
     private final Station station;
     private final DustWays ways;
     private final Costs costs;
+    private final Optional<DustWeek> week;
 
-    StationEnergy(Plant plant, Station station, DustWays ways, Costs costs) {
+    StationEnergy(Plant plant, Station station, DustWays ways, Costs costs, List<DustWeek> weeks) {
+        this.week = DustWeek.at(station, weeks);
         this.plant = plant;
         this.station = station;
         this.ways = ways;
@@ -52,10 +54,10 @@ final class StationEnergy {
     /** Steps to the energy of a year, or why it is not known. */
     Outcome<List<Step>> ofYear(List<DutyPoint> duties) {
         Optional<Shifts> shifts = plant.operation().shifts();
-        Optional<Double> vacuuming_s = ways.to(station).vacuumingPerWeek_s(plant);
+        Optional<CleaningHours> hours = CleaningHours.ofWeek(plant, ways.to(station), week);
         Optional<Ratio> efficiency = motorEfficiency();
         List<Term> powers = powers(duties);
-        if (shifts.isEmpty() || vacuuming_s.isEmpty()) {
+        if (shifts.isEmpty() || hours.isEmpty()) {
             return new Outcome.NotSolved<>("Enter \"shifts\" of the usage, and \"feed\" of the inlets.");
         }
         if (efficiency.isEmpty()) {
@@ -65,7 +67,7 @@ final class StationEnergy {
             return new Outcome.NotSolved<>("No design set was solved.");
         }
         int weeks = shifts.get().weeksPerYear();
-        double loaded_h = weeks * vacuuming_s.get() / HOUR_s;
+        double loaded_h = weeks * hours.get().vacuuming_s() / HOUR_s;
         List<Step> steps = new ArrayList<>();
         Power mean = new Power(
                 powers.stream().mapToDouble(term -> term.value().si()).average().orElseThrow());
@@ -81,20 +83,29 @@ final class StationEnergy {
                 BALANCE,
                 new Term("h", "hours of a year while users vacuum", new Duration(loaded_h * HOUR_s)),
                 new Term("n", "weeks worked in a year", new Ratio(weeks)),
-                new Term("t", "vacuuming in a week", new Duration(vacuuming_s.get()))));
+                new Term(
+                        "t",
+                        "vacuuming in a week, without waiting",
+                        new Duration(hours.get().vacuuming_s()))));
         steps.add(energy("while users vacuum", mean, loaded_h, efficiency.get()));
-        if (shifts.get().producersRunOn()) {
-            double shift_h =
-                    weeks * shifts.get().perWeek() * shifts.get().length().seconds() / HOUR_s;
+        double unloaded_h = unloaded_h(shifts.get(), hours.get());
+        if (shifts.get().producersRunOn() || unloaded_h > 0) {
             Outcome<Power> unloaded = unloaded();
             if (unloaded instanceof Outcome.NotSolved<Power> why) {
                 return new Outcome.NotSolved<>("Power while unloaded: " + why.why());
             }
             Power power = ((Outcome.Solved<Power>) unloaded).value();
-            steps.add(energy("while unloaded", power, Math.max(0, shift_h - loaded_h), efficiency.get()));
+            steps.add(energy("while unloaded", power, unloaded_h, efficiency.get()));
             steps.add(sum(steps.get(steps.size() - 2), steps.get(steps.size() - 1)));
         }
         return new Outcome.Solved<>(steps);
+    }
+
+    /** Hours of a year in which producers turn and nobody vacuums: users wait, or the shift is not over. */
+    private static double unloaded_h(Shifts shifts, CleaningHours hours) {
+        double shifts_s = shifts.perWeek() * shifts.length().seconds();
+        double unloaded_s = shifts.producersRunOn() ? Math.max(0, shifts_s - hours.vacuuming_s()) : hours.waiting_s();
+        return shifts.weeksPerYear() * unloaded_s / HOUR_s;
     }
 
     private Step energy(String when, Power power, double hours, Ratio efficiency) {

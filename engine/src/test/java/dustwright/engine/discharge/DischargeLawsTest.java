@@ -80,6 +80,29 @@ class DischargeLawsTest {
         }
     }
 
+    /** Waiting included, cleaning ends with the stated mass or with the shift. */
+    @Test
+    void a_stated_mass_is_picked_up_wherever_the_waiting_fits_the_shift() {
+        for (int seed = 0; seed < PLANTS; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            DischargeLine line = line(random);
+            double feed_kgPerS = between(random, 1e-4, 0.5);
+            double shift_s = 8 * 3600;
+            double goal_kg = between(random, 0.01, 1.1) * feed_kgPerS * shift_s;
+            DustFlow flow = Discharge.over(line, WorkWeek.ofPickUps(5, 2, shift_s, goal_kg, feed_kgPerS), 2, 0);
+            boolean fits = goal_kg / feed_kgPerS + flow.longestWait_s() <= shift_s;
+            double left = 1 - flow.collected_kg() / flow.asked_kg();
+            assertThat(left).as("seed %d", seed).isGreaterThan(-1e-12);
+            assertThat(left <= 1e-12).as("seed %d, left %s", seed, left).isEqualTo(fits);
+            assertThat(Math.abs(flow.imbalance_kg()))
+                    .as("seed %d", seed)
+                    .isLessThanOrEqualTo(1e-9 * flow.collected_kg());
+            assertThat(flow.vacuumed_s() * feed_kgPerS)
+                    .as("seed %d", seed)
+                    .isCloseTo(flow.collected_kg(), org.assertj.core.data.Offset.offset(1e-9 * flow.collected_kg()));
+        }
+    }
+
     @Test
     void more_feed_never_fills_the_first_bag_later() {
         for (int seed = 0; seed < PLANTS; seed++) {

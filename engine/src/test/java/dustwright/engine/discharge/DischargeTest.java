@@ -73,6 +73,45 @@ class DischargeTest {
         assertThat(flow.receiver_kg()).as("emptied after work").isZero();
     }
 
+    /** 800 kg at 100 kg/h are 8 h of vacuuming; two changes of half an hour on the way make it 9 h. */
+    @Test
+    void a_stated_mass_is_picked_up_however_long_users_wait_while_the_stretch_lasts() {
+        DustFlow flow = Discharge.over(line(600, 50, 300, 30), picking(800), 1, 1);
+        assertClose("collected", flow.collected_kg(), 800, 1e-12);
+        assertClose("vacuumed", flow.vacuumed_s(), 8 * HOUR_s, 1e-12);
+        assertClose("waited", flow.waited_s(), HOUR_s, 1e-12);
+        assertThat(flow.longestWait_s()).isEqualTo(flow.waited_s());
+        DustFlow.Moment last = flow.line().stream()
+                .filter(m -> m.at_s() > 8.5 * HOUR_s)
+                .findFirst()
+                .orElseThrow();
+        assertClose("through after", last.at_s(), 9 * HOUR_s, 1e-12);
+        assertThat(last.collecting()).isFalse();
+    }
+
+    /** 950 kg would take 9.5 h and the waiting for three changes: two of half an hour leave 9 h, so 900 kg are in. */
+    @Test
+    void where_a_stretch_is_too_short_for_the_waiting_the_rest_stays() {
+        DustFlow flow = Discharge.over(line(600, 50, 300, 30), picking(950), 1, 0);
+        assertClose("collected", flow.collected_kg(), 900, 1e-12);
+        assertClose("asked", flow.asked_kg(), 950, 1e-12);
+        assertClose("vacuumed and waited", flow.vacuumed_s() + flow.waited_s(), 10 * HOUR_s, 1e-12);
+    }
+
+    /** Bag and stated mass are full at one time: nobody waits, as nothing is left to pick up. */
+    @Test
+    void a_change_after_the_last_kilogram_costs_no_waiting() {
+        WorkWeek week = WorkWeek.ofPickUps(5, 3, 8 * HOUR_s, 200, 100 / HOUR_s);
+        DustFlow flow = Discharge.over(line(600, 50, 1000, 30), week, 52, 0);
+        assertThat(flow.changes()).hasSizeBetween(52 * 3 - 1, 52 * 3);
+        assertThat(flow.waited_s()).isLessThan(1e-6);
+        assertClose("collected", flow.collected_kg(), 52 * 15 * 200.0, 1e-12);
+    }
+
+    private static WorkWeek picking(double goal_kg) {
+        return new WorkWeek(List.of(new Stretch(0, 10 * HOUR_s, 100 / HOUR_s, OptionalDouble.of(goal_kg))));
+    }
+
     @Test
     void without_a_valve_the_dust_is_in_the_container_at_once_and_users_wait_for_its_change() {
         DischargeLine drum = new DischargeLine(OptionalDouble.empty(), 0, 400, 30 * 60, true);

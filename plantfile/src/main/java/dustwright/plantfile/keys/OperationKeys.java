@@ -44,7 +44,7 @@ final class OperationKeys {
                     Key.optional(
                             "picked up",
                             new Shape.ListOf(new Keys(PICK_UP), 1),
-                            "Dust picked up in each shift, instead of a time."),
+                            "Dust picked up in each shift, instead of a time: from its start until it is picked up, waiting included, at most to its end."),
                     Key.otherwise(
                             "producers run",
                             new Shape.Word(List.of("while cleaning", "through the shift")),
