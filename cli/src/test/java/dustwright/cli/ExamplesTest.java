@@ -255,7 +255,7 @@ class ExamplesTest {
         return (Reading.Read) reading;
     }
 
-    private static Study study(String plant) {
+    static Study study(String plant) {
         return STUDIES.computeIfAbsent(plant, p -> {
             Plant read = read(p).plant();
             return Study.of(read, States.usual(read));

@@ -22,6 +22,7 @@ import dustwright.engine.quantity.GasConstant;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Velocity;
+import dustwright.engine.sheet.ProducerSteps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -133,7 +134,7 @@ final class StationChecks {
 
     private void vacuum(VacuumProducer producer, ProducerResult result, Place place) {
         Workings workings = new Workings(plant);
-        ProducerWorkings.vacuumLimit(workings, producer, ambient());
+        workings.addAll(ProducerSteps.vacuumLimit(producer, plant.site().air()));
         workings.vacuum(result.inletPressure(), "at the producer's inlet");
         findings.add(finding(
                 FindingCode.PRODUCER_VACUUM,
@@ -147,8 +148,8 @@ final class StationChecks {
 
     private void power(VacuumProducer producer, ProducerResult result, Place place) {
         Workings workings = new Workings(plant);
-        ProducerWorkings.powerLimit(workings, producer, ambient());
-        ProducerWorkings.add(workings, producer, result);
+        workings.addAll(ProducerSteps.powerLimit(producer, plant.site().air()));
+        workings.addAll(ProducerSteps.duty(producer, plant.site().air(), result));
         findings.add(finding(
                 FindingCode.PRODUCER_POWER,
                 place,
@@ -193,7 +194,7 @@ final class StationChecks {
             return;
         }
         Workings workings = new Workings(plant);
-        ProducerWorkings.speed(workings, producer, result);
+        workings.addAll(ProducerSteps.speed(producer, plant.site().air(), result));
         workings.vacuum(result.inletPressure(), "at the producer's inlet");
         findings.add(finding(
                 FindingCode.DRIVE_VACUUM,
@@ -212,7 +213,7 @@ final class StationChecks {
         double under =
                 Side.AT_LEAST.margin(result.speed().si(), producer.leastSpeed().si());
         Workings workings = new Workings(plant);
-        ProducerWorkings.speed(workings, producer, result);
+        workings.addAll(ProducerSteps.speed(producer, plant.site().air(), result));
         findings.add(finding(
                 FindingCode.PRODUCER_SPEED,
                 place,
@@ -225,7 +226,7 @@ final class StationChecks {
 
     private Workings duty(VacuumProducer producer, ProducerResult result) {
         Workings workings = new Workings(plant);
-        ProducerWorkings.add(workings, producer, result);
+        workings.addAll(ProducerSteps.duty(producer, plant.site().air(), result));
         return workings;
     }
 

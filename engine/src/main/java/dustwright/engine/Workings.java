@@ -61,6 +61,10 @@ final class Workings {
         return steps;
     }
 
+    void addAll(List<Step> more) {
+        steps.addAll(more);
+    }
+
     void add(String equation, String formula, List<Term> inputs, Term result, Source source) {
         steps.add(new Step(equation, formula, inputs, result, source));
     }

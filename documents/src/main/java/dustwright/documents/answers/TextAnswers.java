@@ -37,8 +37,12 @@ public final class TextAnswers {
     private final Lines lines;
 
     private TextAnswers(Study study, UnitSystem units, int width) {
+        this(study, new Show(units), width);
+    }
+
+    private TextAnswers(Study study, Show show, int width) {
         this.study = study;
-        this.show = new Show(units);
+        this.show = show;
         this.lines = new Lines(Math.max(width, NARROWEST));
     }
 
@@ -69,9 +73,9 @@ public final class TextAnswers {
         return text.footer().toString();
     }
 
-    /** One figure of a sheet step by step. */
+    /** One figure of a sheet step by step, in the units in which its sheet shows it. */
     public static String figure(Study study, Sheet sheet, Entry entry, UnitSystem units, int width) {
-        TextAnswers text = new TextAnswers(study, units, width);
+        TextAnswers text = new TextAnswers(study, Wording.across(sheet, new Show(units)), width);
         new SheetText(text.show, text.lines).head(sheet, entry);
         text.steps(entry.derivation());
         text.lines.gap().text("", "From: " + Wording.source(entry.derivation().limitSource()));

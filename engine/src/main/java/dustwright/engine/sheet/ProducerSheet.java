@@ -88,11 +88,7 @@ final class ProducerSheet {
 
     private void limits() {
         AbsolutePressure barometer = plant.site().air().ambient();
-        entries.add(Entry.given(
-                id("vacuum-limit"),
-                "Deepest vacuum at this site",
-                producer.vacuumLimit(barometer),
-                producer.sourceOf("deepest vacuum")));
+        entries.add(vacuumLimit(barometer));
         producer.sealVacuum(barometer)
                 .ifPresent(seal -> entries.add(Entry.known(
                         id("seal-vacuum"),
@@ -117,10 +113,25 @@ final class ProducerSheet {
         }
     }
 
+    /** As stated, or by the steps that carry it to the site. */
+    private Entry vacuumLimit(AbsolutePressure barometer) {
+        String name = "Deepest vacuum at this site";
+        List<Step> steps = ProducerSteps.vacuumLimit(producer, plant.site().air()).stream()
+                .filter(step -> step.result().value().equals(producer.vacuumLimit(barometer)))
+                .toList();
+        return steps.isEmpty()
+                ? Entry.given(
+                        id("vacuum-limit"), name, producer.vacuumLimit(barometer), producer.sourceOf("deepest vacuum"))
+                : Entry.known(id("vacuum-limit"), name, producer.vacuumLimit(barometer), steps);
+    }
+
     private void motorLoad(Run worst) {
         Power shaft = worst.result().shaftPower();
-        entries.add(
-                Entry.given(id("worst-power"), "Shaft power, set " + worst.set(), shaft, producer.sourceOf("motor")));
+        entries.add(Entry.known(
+                id("worst-power"),
+                "Shaft power, set " + worst.set(),
+                shaft,
+                ProducerSteps.power(producer, plant.site().air(), worst.result())));
         Ratio load =
                 new Ratio(MotorRating.load(shaft.watts(), producer.nameplate().watts()));
         Step step = new Step(
@@ -273,15 +284,19 @@ final class ProducerSheet {
                                 "held in every set",
                                 List.of(),
                                 Source.entered())
-                        : Entry.given(
+                        : Entry.known(
                                 id("held"),
                                 "Not held in every set: shallowest vacuum, set " + shallowest.set(),
                                 shallowest.result().vacuum(),
-                                Source.entered()));
+                                List.of(ProducerSteps.vacuum(plant.site().air(), shallowest.result()))));
     }
 
     private Entry speed(String what, String name, Run run) {
-        return Entry.given(id(what), name, run.result().speed(), Source.ownReading("the set's duty point"));
+        return Entry.known(
+                id(what),
+                name,
+                run.result().speed(),
+                ProducerSteps.speedFromSolution(producer, plant.site().air(), run.result()));
     }
 
     private String id(String what) {

@@ -39,9 +39,6 @@ import java.util.Optional;
 /** What a rotary valve discharges, lets up, and needs to turn. */
 final class RotaryValveSheet {
     private static final Source SIZING = Source.published("geometry; as in public sizing articles");
-    private static final Source MILLS =
-            Source.published("Mills, Pneumatic Conveying Design Guide: returning pockets, each full of air from below");
-    private static final Source NOZZLE = Source.published("Perry's Chemical Engineers' Handbook, flow through nozzles");
     private static final Source POWER = Source.published("definition of power");
 
     private final Arrivals arrivals;
@@ -221,47 +218,15 @@ final class RotaryValveSheet {
     private void leak(DustArrival arrival) {
         StationResult result = arrival.station();
         Air air = plant.site().air();
-        MassFlow clearance =
-                new MassFlow(valve.clearanceAir_kgPerS(result.receiver().pascals(), air));
-        MassFlow pockets = new MassFlow(valve.pocketAir_kgPerS(air));
-        Step gaps = step(
-                "RV-1",
-                "isentropic nozzle of Cd A from the room into the receiver",
-                NOZZLE,
-                new Term("w_gap", "air through the clearances", clearance),
-                new Term("A", "area of the gaps", valve.clearance()),
-                new Term("Cd", "discharge coefficient", new Ratio(valve.dischargeCoefficient())),
-                new Term("p_a", "site barometer", air.ambient()),
-                new Term("p", "static pressure in the receiver", result.receiver()));
-        Step returning = step(
-                "RV-2",
-                "w = V n ρ_a",
-                MILLS,
-                new Term("w_pocket", "air in the returning pockets", pockets),
-                new Term("V", "volume of all pockets", valve.swept()),
-                new Term("n", "speed of the rotor", valve.speed()),
-                new Term(
-                        "ρ_a",
-                        "density of the room's air",
-                        new Density(air.density_kgPerM3(air.ambient().pascals()))));
-        FreeAirFlow leak = FreeAirFlow.of(result.rotaryValve());
-        writing.known("leak-gaps", "Leak of its gaps, " + arrival.state(), FreeAirFlow.of(clearance), List.of(gaps));
-        writing.known("leak-pockets", "Leak of its returning pockets", FreeAirFlow.of(pockets), List.of(returning));
-        writing.known(
-                "leak",
-                "Leak in all, " + arrival.state(),
-                leak,
-                List.of(
-                        gaps,
-                        returning,
-                        step(
-                                "AIR-2",
-                                "Q = (w_gap + w_pocket)/ρ_ref, ρ_ref at 101 325 Pa, 20 °C, dry",
-                                Source.ownReading("reference state of free air: 101 325 Pa, 20 °C, dry"),
-                                new Term("Q", "free air that leaks up", leak),
-                                gaps.result(),
-                                returning.result())));
+        ValveAir leak = ValveAir.of(valve, air, result);
+        known("leak-gaps", "Leak of its gaps, " + arrival.state(), leak.throughGaps());
+        known("leak-pockets", "Leak of its returning pockets", leak.inPockets());
+        known("leak", "Leak in all, " + arrival.state(), leak.all());
         otherWays(result, air);
+    }
+
+    private void known(String what, String name, List<Step> steps) {
+        writing.known(what, name, steps.get(steps.size() - 1).result().value(), steps);
     }
 
     /** What other published ways make of the same gap: the choice is a factor of two. */

@@ -1,0 +1,106 @@
+package dustwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.documents.answers.TextAnswers;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Step;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.sheet.Answer;
+import dustwright.engine.sheet.Entry;
+import dustwright.engine.sheet.Sheet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every figure of every example's sheets can be explained, and is the same figure wherever it stands. */
+class FiguresTest {
+    /** What stands on a sheet as it was entered or as a table has it: the head of its id. All else is computed and shows how. */
+    private static final Set<String> STATED = Set.of(
+            "volume",
+            "load",
+            "seal",
+            "cleaning",
+            "kst",
+            "pmax",
+            "mie",
+            "mit",
+            "lit",
+            "mec",
+            "cloth",
+            "resistance",
+            "vent",
+            "hose",
+            "motor",
+            "service",
+            "short",
+            "vacuum",
+            "deepest",
+            "pre",
+            "relief",
+            "throat",
+            "upkeep",
+            "safety",
+            "sound",
+            "supply");
+
+    private static final Map<String, Study> STUDIES = new HashMap<>();
+
+    static List<String> plants() {
+        return ExamplesTest.stated().stream().map(ExamplesTest.Stated::plant).toList();
+    }
+
+    private static Study study(String plant) {
+        return STUDIES.computeIfAbsent(plant, p -> ExamplesTest.study(p).withSheets());
+    }
+
+    @ParameterizedTest
+    @MethodSource("plants")
+    void a_figure_that_nobody_entered_shows_how_it_was_found(String plant) {
+        for (Sheet sheet : study(plant).sheets()) {
+            for (Entry entry : sheet.entries()) {
+                List<Step> steps = entry.derivation().steps();
+                if (entry.answer() instanceof Answer.Known known && steps.isEmpty()) {
+                    assertThat(entry.id().split("[-/]")[0]).as(entry.id()).isIn(STATED);
+                } else if (entry.answer() instanceof Answer.Known known) {
+                    assertThat(steps.get(steps.size() - 1).result().value())
+                            .as(entry.id())
+                            .isEqualTo(known.value());
+                }
+            }
+        }
+    }
+
+    /** Without the spaces between thousands and before a unit, which terminal and paper set differently. */
+    private static String plain(String figure) {
+        return figure.replaceAll("[\\s\u00a0\u2009\u202f]", "").replace('\u2212', '-');
+    }
+
+    @ParameterizedTest
+    @MethodSource("plants")
+    void sheet_and_calculation_show_one_figure_in_one_unit(String plant) {
+        Study study = study(plant);
+        for (UnitSystem units : UnitSystem.values()) {
+            for (Sheet sheet : study.sheets()) {
+                Show show = Wording.across(sheet, new Show(units));
+                for (Entry entry : sheet.entries()) {
+                    if (entry.answer() instanceof Answer.Known known) {
+                        String figure = plain(show.full(known.value()));
+                        assertThat(TextAnswers.figure(study, sheet, entry, units, 400)
+                                        .lines()
+                                        .skip(1)
+                                        .map(FiguresTest::plain)
+                                        .findFirst())
+                                .as(entry.id())
+                                .hasValue(figure);
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,301 @@
+package dustwright.engine.sheet;
+
+import dustwright.engine.air.Air;
+import dustwright.engine.finding.Confidence;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.ProducerResult;
+import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.Machine;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.GasConstant;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Ratio;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The calculation of a vacuum producer's duty, step by step: speed, flow, power, temperature rise, and its limits. */
+public final class ProducerSteps {
+    private static final Source SLIP =
+            Source.fromMemory("slip law of lobe-type pumps: slip speed grows with √(Δp/1 psi) and"
+                    + " √(1.2041 kg/m³ / ρ); form confirmed in a public technical note, figure per machine");
+    private static final Source HOLDING =
+            Source.ownReading("the speed that holds the vacuum asked, else the nearer end of the range");
+    private static final Source POWER =
+            Source.published("rectangular indicator diagram of a displacement machine: displaced volume times"
+                    + " pressure difference (CAGI handbook, blowers, 2022)");
+    private static final Source ENERGY =
+            Source.published("first law: the work done on the air stays in it, cp 1005 J/(kg K)");
+
+    private static final Source BALANCE = Source.published("the machine works between its inlet and its outlet");
+    private static final Source BAROMETER = Source.published("the pressure ratio stays: Machine Design, Vacuum pumps");
+    private static final Source SEAL = Source.fromMemory(
+            "Ryans and Roper, Process Vacuum System Design and Operation; vapour pressure by IAPWS-IF97");
+    private static final Source SERVICE_FACTOR = Source.published("NEMA MG 1, definition of service factor");
+
+    private final VacuumProducer producer;
+    private final Air air;
+    private final List<Step> steps = new ArrayList<>();
+
+    private ProducerSteps(VacuumProducer producer, Air air) {
+        this.producer = producer;
+        this.air = air;
+    }
+
+    /** Flow, shaft power and temperature rise in a state. */
+    public static List<Step> duty(VacuumProducer producer, Air air, ProducerResult result) {
+        ProducerSteps writing = new ProducerSteps(producer, air);
+        writing.flowAndPower(result);
+        writing.rise(result);
+        return writing.steps;
+    }
+
+    /** Flow and shaft power in a state; the last step gives the power. */
+    static List<Step> power(VacuumProducer producer, Air air, ProducerResult result) {
+        ProducerSteps writing = new ProducerSteps(producer, air);
+        writing.flowAndPower(result);
+        return writing.steps;
+    }
+
+    /** How its speed comes about: as stated, by its belt, or by the drive that holds a vacuum; then the flow that goes with it. */
+    public static List<Step> speed(VacuumProducer producer, Air air, ProducerResult result) {
+        ProducerSteps writing = new ProducerSteps(producer, air);
+        writing.speed(result);
+        if (producer.drive() instanceof Drive.Holding
+                && producer.machine() instanceof Machine.LobePump lobe
+                && !result.checkValveShut()) {
+            writing.flow(lobe, result);
+        }
+        return writing.steps;
+    }
+
+    /** The same from the network's solution on; the last step gives the speed. */
+    static List<Step> speedFromSolution(VacuumProducer producer, Air air, ProducerResult result) {
+        ProducerSteps writing = new ProducerSteps(producer, air);
+        if (producer.machine() instanceof Machine.LobePump lobe && !result.checkValveShut()) {
+            writing.difference(result);
+            writing.turns(lobe, result);
+        } else {
+            writing.steps.add(vacuum(air, result));
+        }
+        writing.speed(result);
+        return writing.steps;
+    }
+
+    /** How a limit of vacuum comes about that is not simply stated: carried to the barometer, or left by the seal water. */
+    public static List<Step> vacuumLimit(VacuumProducer producer, Air air) {
+        ProducerSteps writing = new ProducerSteps(producer, air);
+        writing.vacuumLimit(air.ambient());
+        return writing.steps;
+    }
+
+    /** The motor's limit where its service factor raises it. */
+    public static List<Step> powerLimit(VacuumProducer producer, Air air) {
+        ProducerSteps writing = new ProducerSteps(producer, air);
+        writing.powerLimit(air.ambient());
+        return writing.steps;
+    }
+
+    private void add(String equation, String formula, List<Term> inputs, Term result, Source source) {
+        steps.add(new Step(equation, formula, inputs, result, source));
+    }
+
+    private void flowAndPower(ProducerResult result) {
+        if (producer.machine() instanceof Machine.LobePump lobe) {
+            difference(result);
+            flow(lobe, result);
+            power(lobe, result);
+        } else {
+            difference(result);
+            add(
+                    "PRD-4",
+                    "flow, vacuum and power from the machine's curve at its speed and inlet density",
+                    List.of(
+                            new Term("Q", "actual flow at its inlet", result.inletFlow()),
+                            new Term("Δp", "pressure difference, silencer included", result.difference()),
+                            new Term("n", "speed", result.speed())),
+                    new Term("P", "shaft power", result.shaftPower()),
+                    producer.sourceOf("curve"));
+        }
+    }
+
+    private void rise(ProducerResult result) {
+        if (producer.machine().sealWaterTakesTheHeat()) {
+            return;
+        }
+        add(
+                "PRD-3",
+                producer.machine() instanceof Machine.LobePump ? "ΔT = D n Δp / (w cp)" : "ΔT = P / (w cp)",
+                heating(result),
+                new Term("ΔT", "temperature rise of the air", result.rise()),
+                ENERGY);
+    }
+
+    private void vacuumLimit(AbsolutePressure barometer) {
+        if (producer.sourceOf("deepest vacuum").confidence() == Confidence.CATALOGUE) {
+            add(
+                    "PRD-6",
+                    "v = v_0 p_a / 101 325 Pa",
+                    List.of(
+                            new Term("v_0", "stated limit at sea level", producer.deepestVacuum()),
+                            new Term("p_a", "barometer", barometer)),
+                    new Term("v", "limit at the site", producer.deepestVacuumAt(barometer)),
+                    BAROMETER);
+        }
+        producer.sealVacuum(barometer)
+                .ifPresent(seal -> add(
+                        "PRD-11",
+                        "v = p_a − p_v",
+                        List.of(
+                                new Term("p_a", "barometer", barometer),
+                                new Term("T", "seal water", producer.sealWater().orElseThrow())),
+                        new Term("v", "deepest vacuum its seal water leaves", seal),
+                        SEAL));
+    }
+
+    private void powerLimit(AbsolutePressure barometer) {
+        if (producer.powerLimit(barometer).compareTo(producer.nameplate()) > 0) {
+            add(
+                    "ELE-3",
+                    "P = P_nameplate × service factor",
+                    List.of(
+                            new Term("P_nameplate", "nameplate", producer.nameplate()),
+                            new Term(
+                                    "sf",
+                                    "service factor",
+                                    new Ratio(producer.motor().serviceFactor()))),
+                    new Term("P", "limit of the motor", producer.powerLimit(barometer)),
+                    SERVICE_FACTOR);
+        }
+    }
+
+    private List<Term> heating(ProducerResult result) {
+        Term air = new Term("w", "air through the producer", result.flow());
+        if (producer.machine() instanceof Machine.LobePump lobe) {
+            return List.of(
+                    new Term("D", "displacement per turn", lobe.displacement()),
+                    new Term("n", "speed", result.speed()),
+                    new Term("Δp", "pressure difference, silencer included", result.difference()),
+                    air);
+        }
+        return List.of(new Term("P", "shaft power", result.shaftPower()), air);
+    }
+
+    private void speed(ProducerResult result) {
+        Term speed = new Term("n", "speed of the producer", result.speed());
+        if (producer.drive() instanceof Drive.Holding holding) {
+            boolean holds = holding.holds(result.vacuum());
+            add(
+                    "PRD-28",
+                    holds ? "n so that v = v_set" : "n = the end of its range nearer to v = v_set",
+                    List.of(
+                            new Term("v_set", "vacuum asked of the drive", holding.vacuum()),
+                            new Term("n_least", "least speed of the drive", holding.least()),
+                            new Term("n_greatest", "greatest speed of the drive", holding.greatest()),
+                            new Term("v", "vacuum at the producer's inlet", result.vacuum())),
+                    speed,
+                    HOLDING);
+        } else {
+            add(
+                    Step.STATED,
+                    "n as stated, or by belt or coupling as its sheet shows",
+                    List.of(),
+                    speed,
+                    producer.sourceOf("speed"));
+        }
+    }
+
+    /** Turns that move the air of the solution and what slips back. */
+    private void turns(Machine.LobePump lobe, ProducerResult result) {
+        Density inlet = density(result.inletPressure());
+        add(
+                "PRD-1",
+                "n = Q / D + n_s √(Δp/1 psi) √(1.2041 kg/m³ / ρ_in)",
+                List.of(
+                        new Term("Q", "actual flow at its inlet, by the network's solution", result.inletFlow()),
+                        new Term("D", "displacement per turn", lobe.displacement()),
+                        new Term("n_s", "slip speed at 1 psi", lobe.slipAtOnePsi()),
+                        new Term("Δp", "pressure difference, silencer included", result.difference()),
+                        new Term("ρ_in", "density at the producer's inlet", inlet)),
+                new Term("n", "speed that moves this air", result.speed()),
+                SLIP);
+    }
+
+    private void flow(Machine.LobePump lobe, ProducerResult result) {
+        Density inlet = density(result.inletPressure());
+        add(
+                "PRD-1",
+                "Q = D n − D n_s √(Δp/1 psi) √(1.2041 kg/m³ / ρ_in)",
+                List.of(
+                        new Term("D", "displacement per turn", lobe.displacement()),
+                        new Term("n", "speed", result.speed()),
+                        new Term("n_s", "slip speed at 1 psi", lobe.slipAtOnePsi()),
+                        new Term("Δp", "pressure difference, silencer included", result.difference()),
+                        new Term("ρ_in", "density at the producer's inlet", inlet)),
+                new Term("Q", "actual flow at its inlet", result.inletFlow()),
+                SLIP);
+    }
+
+    private void power(Machine.LobePump lobe, ProducerResult result) {
+        add(
+                "PRD-2",
+                "P = D n Δp / η + P_idle",
+                List.of(
+                        new Term("D", "displacement per turn", lobe.displacement()),
+                        new Term("n", "speed", result.speed()),
+                        new Term("Δp", "pressure difference, silencer included", result.difference()),
+                        new Term("η", "mechanical efficiency", new Ratio(lobe.mechanicalEfficiency())),
+                        new Term("P_idle", "idle loss", lobe.idleLoss())),
+                new Term("P", "shaft power", result.shaftPower()),
+                POWER);
+    }
+
+    /** Over the machine, from the pressures of the network's solution: what the silencer takes is the rest. */
+    private void difference(ProducerResult result) {
+        steps.add(vacuum(air, result));
+        add(
+                "PRD-30",
+                "Δp = v + Δp_silencer",
+                List.of(
+                        new Term("v", "vacuum at the producer's inlet", result.vacuum()),
+                        new Term(
+                                "Δp_silencer",
+                                "pressure over the barometer after it, in silencer and exhaust",
+                                new PressureDifference(result.difference().pascals()
+                                        - result.vacuum().pascals()))),
+                new Term("Δp", "pressure difference, silencer included", result.difference()),
+                BALANCE);
+    }
+
+    /** The vacuum at its inlet. */
+    static Step vacuum(Air air, ProducerResult result) {
+        return new Step(
+                "AIR-3",
+                "v = p_a − p_in",
+                List.of(
+                        new Term("p_a", "site barometer", air.ambient()),
+                        new Term(
+                                "p_in",
+                                "static pressure at the producer's inlet, by the network's solution",
+                                result.inletPressure())),
+                new Term("v", "vacuum at the producer's inlet", result.vacuum()),
+                Source.published("definition"));
+    }
+
+    private Density density(AbsolutePressure inlet) {
+        Density density = new Density(inlet.pascals() / air.rt());
+        add(
+                "AIR-1",
+                "ρ_in = p_in / (R T)",
+                List.of(
+                        new Term("p_in", "static pressure at the producer's inlet, by the network's solution", inlet),
+                        new Term("R", "gas constant of the moist air", new GasConstant(air.gasConstant_JPerKgK())),
+                        new Term("T", "air temperature", air.temperature())),
+                new Term("ρ_in", "density at the producer's inlet", density),
+                Source.published("ideal gas law"));
+        return density;
+    }
+}
