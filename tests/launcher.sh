@@ -30,7 +30,7 @@ expect 0 "inlet A1 alone" solve $bakery --open A1
 expect 0 "all inlets closed" solve $bakery --open none
 expect 0 "stands" solve $bakery --running none
 expect 1 "Does not hold here: Dust settles in run HP" solve examples/bakery-one-main/plant.yaml --open A1
-expect 0 "dustwright/verify/1" verify $bakery --open A1 --format json
+expect 0 "dustwright/verify/2" verify $bakery --open A1 --format json
 expect 1 "its air does not pass the tubing" explain examples/bakery-one-main/plant.yaml 1
 expect 0 "\$schema" schema plant
 expect 0 "_dustwright" completion

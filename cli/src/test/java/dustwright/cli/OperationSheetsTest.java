@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.StateAnswer;
@@ -279,6 +280,13 @@ class OperationSheetsTest {
         assertThat(life.holds()).isFalse();
         assertThat(Wording.valueAndLimit(life, new Show(UnitSystem.SI))).contains("no figure known", "bulk density");
         assertThat(finding(study, FindingCode.SOCK_VELOCITY).unjudged()).isTrue();
+        String json = JsonAnswers.verify(study);
+        String told = json.substring(json.lastIndexOf("\"id\" : \"" + life.id() + "\""));
+        assertThat(told.lines().limit(17))
+                .anyMatch(line -> line.contains("\"value\" : null"))
+                .anyMatch(line -> line.contains("\"limit\" : 604800"))
+                .anyMatch(line -> line.contains("\"margin\" : null"))
+                .anyMatch(line -> line.contains("\"decided\" : false"));
     }
 
     private static String withoutDensity() {

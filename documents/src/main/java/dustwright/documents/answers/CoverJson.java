@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** What coverage found: format {@code dustwright/cover/1}. */
+/** What coverage found: format {@code dustwright/cover/2}. */
 public final class CoverJson {
     private CoverJson() {}
 
@@ -49,7 +49,7 @@ public final class CoverJson {
         try (JsonParser parser = new JsonFactory().createParser(text)) {
             parser.nextToken();
             Object answer = value(parser);
-            if (!member(answer, "format").equals("dustwright/cover/1")) {
+            if (!member(answer, "format").equals(PlantJson.format("cover"))) {
                 throw new ClassCastException();
             }
             name = member(member(answer, "plant"), "name");
@@ -120,7 +120,7 @@ public final class CoverJson {
         json.bool("decided", remedy.decided());
         remedy.least().ifPresent(worst -> {
             json.text("least", worst.finding().id());
-            json.number("margin", worst.finding().margin());
+            FindingJson.margin(json, worst.finding());
         });
     }
 

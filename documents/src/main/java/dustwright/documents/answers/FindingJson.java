@@ -15,13 +15,26 @@ final class FindingJson {
         PlantJson.place(json, finding.where());
         json.text("state", finding.state());
         json.text("side", finding.side() == Side.AT_LEAST ? "at least" : "at most");
-        json.si("value", finding.value());
+        if (finding.unjudged()) {
+            json.nothing("value");
+        } else {
+            json.si("value", finding.value());
+        }
         json.si("limit", finding.limit());
         json.text("unit", finding.value().siSymbol());
         json.text("measures", finding.value().dimension().words());
-        json.number("margin", finding.margin());
+        margin(json, finding);
         json.bool("holds", finding.holds());
         json.bool("decided", finding.decided());
+    }
+
+    /** Null where nobody can say by how much it holds. */
+    static void margin(JsonText json, Finding finding) {
+        if (finding.decided()) {
+            json.number("margin", finding.margin());
+        } else {
+            json.nothing("margin");
+        }
     }
 
     static void withDerivation(JsonText json, Finding finding) {

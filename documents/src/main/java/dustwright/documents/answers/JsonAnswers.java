@@ -23,7 +23,7 @@ public final class JsonAnswers {
 
     private JsonAnswers() {}
 
-    /** Every requirement in every state, and the worst per place with its derivation: format {@code dustwright/verify/1}. */
+    /** Every requirement in every state, and the worst per place with its derivation: format {@code dustwright/verify/2}. */
     public static String verify(Study study) {
         return JsonText.of(json -> {
             PlantJson.head(json, "verify", study.plant());
@@ -35,7 +35,7 @@ public final class JsonAnswers {
         });
     }
 
-    /** Every pressure, flow and velocity of the states asked: format {@code dustwright/solve/1}. */
+    /** Every pressure, flow and velocity of the states asked: format {@code dustwright/solve/2}. */
     public static String solve(Study study) {
         return JsonText.of(json -> {
             PlantJson.head(json, "solve", study.plant());
@@ -46,7 +46,7 @@ public final class JsonAnswers {
         });
     }
 
-    /** One finding down to its sources: format {@code dustwright/explain/1}. */
+    /** One finding down to its sources: format {@code dustwright/explain/2}. */
     public static String explain(Study study, Finding finding) {
         return JsonText.of(json -> {
             PlantJson.head(json, "explain", study.plant());
@@ -60,7 +60,7 @@ public final class JsonAnswers {
         });
     }
 
-    /** Sheets of equipment: format {@code dustwright/sheet/1}. */
+    /** Sheets of equipment: format {@code dustwright/sheet/2}. */
     public static String sheet(Study study, List<Sheet> sheets) {
         return JsonText.of(json -> {
             PlantJson.head(json, "sheet", study.plant());

@@ -60,6 +60,11 @@ final class JsonText {
         write(() -> generator.writeNumberField(key, value));
     }
 
+    /** A figure nobody knows. */
+    void nothing(String key) {
+        write(() -> generator.writeNullField(key));
+    }
+
     void number(String key, double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(key + " is not a number");

@@ -5,16 +5,24 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.FreeAirFlow;
+import java.util.Set;
 
 /** What stands at the head of every answer: format, plant, reference state, site, what the answer rests on. */
 final class PlantJson {
     private static final double REFERENCE_PRESSURE_Pa = 101_325;
     private static final double REFERENCE_TEMPERATURE_K = 293.15;
 
+    private static final Set<String> SECOND_VERSION = Set.of("verify", "solve", "cover", "explain", "sheet");
+
     private PlantJson() {}
 
+    /** Name and version of an answer: the second version of those with findings says null where no figure is known. */
+    static String format(String answer) {
+        return "dustwright/" + answer + (SECOND_VERSION.contains(answer) ? "/2" : "/1");
+    }
+
     static void head(JsonText json, String answer, Plant plant) {
-        json.text("format", "dustwright/" + answer + "/1");
+        json.text("format", format(answer));
         json.object("plant", () -> {
             json.text("name", plant.name());
             json.text("note", plant.note());
