@@ -275,7 +275,7 @@ final class TreePlants {
                 new TemperatureRise(130),
                 RotationalSpeed.ofRpm(700),
                 RotationalSpeed.ofRpm(2200),
-                Optional.of(new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.156))),
+                Optional.of(new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.156), StatedLoss.State.SITE)),
                 false);
         return new Station(
                 "REC",
@@ -286,7 +286,7 @@ final class TreePlants {
                         new FilterResistance(10_000),
                         new FilterResistance(41_000),
                         new FilterResistance(62_000)),
-                Optional.of(new StatedLoss(new PressureDifference(500), new FreeAirFlow(0.165))),
+                Optional.of(new StatedLoss(new PressureDifference(500), new FreeAirFlow(0.165), StatedLoss.State.SITE)),
                 SafetyFilterRating.UNKNOWN,
                 Optional.of(relief),
                 Optional.empty(),

@@ -8,6 +8,7 @@ import dustwright.engine.producer.StatedLoss;
 import dustwright.engine.producer.VentValve;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.PressureDifference;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Makes stations: receiver, filter, valves and producers. */
@@ -33,7 +34,11 @@ final class StationBinder {
     }
 
     static StatedLoss statedLoss(Section loss) {
-        return new StatedLoss(loss.get("loss", PressureDifference.class), loss.get("at", FreeAirFlow.class));
+        return new StatedLoss(
+                loss.get("loss", PressureDifference.class),
+                loss.get("at", FreeAirFlow.class),
+                StatedLoss.State.valueOf(
+                        loss.get("stated for", String.class).replace(" air", "").toUpperCase(Locale.ROOT)));
     }
 
     private static ReliefValve relief(Section relief) {

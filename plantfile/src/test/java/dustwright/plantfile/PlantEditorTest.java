@@ -87,7 +87,7 @@ class PlantEditorTest {
         assertThat(done(PlantEditor.remove(TEXT, "plant.note")))
                 .isEqualTo(TEXT.replace("note: Invented demo plant., ", ""));
         assertThat(done(PlantEditor.remove(TEXT, "stations.REC.producers.P1.silencer")))
-                .isEqualTo(TEXT.replace("        silencer: {loss: 2 kPa, at: 330 scfm}\n", ""));
+                .isEqualTo(TEXT.replace("        silencer: {loss: 2 kPa, at: 330 scfm, stated for: site air}\n", ""));
         assertThat(done(PlantEditor.remove(TEXT, "overrides[0]")))
                 .isEqualTo(TEXT.replace("  - {set: runs.M1.length, to: 31 m, reason: as built, by: R.K.}\n", ""));
         String withoutProducer = done(PlantEditor.remove(TEXT, "stations.REC.producers.P2"));

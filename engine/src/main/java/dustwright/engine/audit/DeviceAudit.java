@@ -184,9 +184,12 @@ final class DeviceAudit {
     }
 
     /** Loss at ambient density [Pa]. */
-    private static double lossAt(StatedLoss loss, double flow_kgPerS) {
+    private double lossAt(StatedLoss loss, double flow_kgPerS) {
         double share = flow_kgPerS / loss.at().mass().kgPerSecond();
-        return loss.loss().pascals() * share * share;
+        double siteDensity = ambient_Pa / air.rt();
+        double thinner =
+                loss.state() == StatedLoss.State.STANDARD ? FreeAirFlow.REFERENCE_DENSITY_kgPerM3 / siteDensity : 1;
+        return loss.loss().pascals() * thinner * share * share;
     }
 
     private static double relief(ReliefValve valve, double vacuum_Pa) {

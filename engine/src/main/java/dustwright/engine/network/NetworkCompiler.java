@@ -180,7 +180,7 @@ final class NetworkCompiler {
 
     private NetworkLeg safetyFilter(Station station, StatedLoss loss, int clean, int suction) {
         NetworkLeg leg = leg(suctionNode(station), LegKind.SAFETY_FILTER, clean, suction);
-        leg.quadratic = loss.squaredPressurePerSquareFlow(air.ambient().pascals());
+        leg.quadratic = loss.squaredPressurePerSquareFlow(air);
         return leg;
     }
 

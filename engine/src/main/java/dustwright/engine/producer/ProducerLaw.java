@@ -28,7 +28,8 @@ public final class ProducerLaw {
         machine = producer.machine().law();
         ambient_Pa = air.ambient().pascals();
         rt_JPerKg = air.rt();
-        silencer_PaS2PerKg2 = producer.silencer().map(StatedLoss::perSquareFlow).orElse(0.0);
+        silencer_PaS2PerKg2 =
+                producer.silencer().map(loss -> loss.perSquareFlow(air)).orElse(0.0);
         least_perS = producer.leastSpeed().revolutionsPerSecond();
         greatest_perS = producer.greatestSpeed().revolutionsPerSecond();
     }

@@ -2,6 +2,7 @@ package dustwright.engine.sheet;
 
 import static dustwright.engine.sheet.Writing.step;
 
+import dustwright.engine.air.Air;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -30,17 +31,20 @@ final class SafetyFilterSheet {
     private SafetyFilterSheet() {}
 
     static Optional<Sheet> of(Plant plant, Station station, List<DutyPoint> duties) {
-        AbsolutePressure barometer = plant.site().air().ambient();
-        return station.safetyFilter().map(loss -> sheet(station, loss, barometer, duties));
+        Air air = plant.site().air();
+        return station.safetyFilter().map(loss -> sheet(station, loss, air, duties));
     }
 
-    private static Sheet sheet(Station station, StatedLoss loss, AbsolutePressure barometer, List<DutyPoint> duties) {
+    private static Sheet sheet(Station station, StatedLoss loss, Air air, List<DutyPoint> duties) {
         Writing writing = new Writing(station.id());
-        writing.given("safety-loss", "Stated pressure drop", loss.loss());
+        String state = loss.state() == StatedLoss.State.STANDARD
+                ? "standard air, 101 325 Pa, 20 °C, dry"
+                : "the site's own air";
+        writing.given("safety-loss", "Stated pressure drop, for " + state, loss.loss());
         writing.given("safety-loss-at", "Free air at which it holds", loss.at());
         duties.stream()
                 .max(Comparator.comparing(d -> result(d, station).throughFilter()))
-                .ifPresent(duty -> load(writing, station, loss, barometer, duty));
+                .ifPresent(duty -> load(writing, station, loss, air, duty));
         station.safetyRating()
                 .efficiencyClass()
                 .ifPresentOrElse(
@@ -52,8 +56,8 @@ final class SafetyFilterSheet {
         return writing.sheet("safety-filter", "Safety filter", Place.Kind.SAFETY_FILTER);
     }
 
-    private static void load(
-            Writing writing, Station station, StatedLoss loss, AbsolutePressure barometer, DutyPoint duty) {
+    private static void load(Writing writing, Station station, StatedLoss loss, Air air, DutyPoint duty) {
+        AbsolutePressure barometer = air.ambient();
         StationResult result = result(duty, station);
         FreeAirFlow through = FreeAirFlow.of(result.throughFilter());
         writing.known(
@@ -73,11 +77,16 @@ final class SafetyFilterSheet {
                 result.safetyFilterLoss(),
                 List.of(step(
                         "VLV-2",
-                        "p1 − p2 = √(p2² + 2 p_a Δp (w/w_at)²) − p2",
+                        "p1 − p2 = √(p2² + 2 p_a Δp (ρ_at/ρ_a) (w/w_at)²) − p2",
                         Source.commonPractice(),
                         new Term("p1 − p2", "pressure drop over the safety filter", result.safetyFilterLoss()),
                         new Term("p_a", "barometer", barometer),
                         new Term("Δp", "stated pressure drop", loss.loss()),
+                        new Term("ρ_at", "density of the air it is stated for", loss.density(air)),
+                        new Term(
+                                "ρ_a",
+                                "density of the site's air at the barometer",
+                                new Density(air.density_kgPerM3(barometer.pascals()))),
                         new Term("w", "air through the filters", result.throughFilter()),
                         new Term(
                                 "w_at",

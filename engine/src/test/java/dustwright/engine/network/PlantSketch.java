@@ -381,7 +381,7 @@ public final class PlantSketch {
         }
 
         private static StatedLoss loss(double loss_Pa, double at_m3PerS) {
-            return new StatedLoss(new PressureDifference(loss_Pa), new FreeAirFlow(at_m3PerS));
+            return new StatedLoss(new PressureDifference(loss_Pa), new FreeAirFlow(at_m3PerS), StatedLoss.State.SITE);
         }
 
         /** Back to the plant. */

@@ -159,7 +159,8 @@ class VacuumProducerTest {
 
     @Test
     void silencer_loss_belongs_to_the_pumps_pressure_difference() {
-        StatedLoss silencer = new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.16));
+        StatedLoss silencer =
+                new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.16), StatedLoss.State.SITE);
         for (Machine machine : List.of(LOBE, CENTRIFUGAL, CLAW)) {
             ProducerLaw law = new ProducerLaw(producer(machine, Optional.of(silencer)), AIR);
             double inlet_Pa = ATMOSPHERE_Pa - 4 * INHG_Pa;
@@ -173,9 +174,23 @@ class VacuumProducerTest {
         }
     }
 
+    /** A rating on standard air, 1.2041 kg/m³, at a barometer of 84 560 Pa and 20 °C dry: 1.2041/1.00486 as much at one mass flow. */
+    @Test
+    void a_loss_rated_on_standard_air_is_greater_where_the_air_is_thinner() {
+        Air thin = new Air(new AbsolutePressure(84_560), new Temperature(293.15), 287.05, 1.8134e-5);
+        StatedLoss rated =
+                new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.16), StatedLoss.State.STANDARD);
+        assertClose("standard", rated.atSite(thin).pascals(), 2000 * 101_325 / 84_560.0, 1e-4);
+        StatedLoss own = new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.16), StatedLoss.State.SITE);
+        assertThat(own.atSite(thin).pascals()).isEqualTo(2000);
+        double ratio = rated.squaredPressurePerSquareFlow(thin) / own.squaredPressurePerSquareFlow(thin);
+        assertClose("in the suction line", ratio, 101_325 / 84_560.0, 1e-4);
+    }
+
     @Test
     void slopes_are_those_of_the_flow() {
-        StatedLoss silencer = new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.16));
+        StatedLoss silencer =
+                new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.16), StatedLoss.State.SITE);
         SplittableRandom random = new SplittableRandom(3);
         for (Machine machine : List.of(LOBE, CENTRIFUGAL, CLAW)) {
             ProducerLaw law = new ProducerLaw(producer(machine, Optional.of(silencer)), AIR);

@@ -5,6 +5,7 @@ import static dustwright.plantfile.keys.Amounts.*;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.producer.StatedLoss;
 import dustwright.plantfile.keys.Group.Choice;
 import dustwright.plantfile.keys.Shape.Keys;
 import dustwright.plantfile.keys.Shape.Word;
@@ -22,8 +23,17 @@ final class ProducerKeys {
 
     /** A loss stated at one flow: of a safety filter, of a silencer. */
     static final List<Key> STATED_LOSS = List.of(
-            Key.required("loss", LOSS_PRESSURE, "Pressure drop at the stated flow, at the site's ambient density."),
-            Key.required("at", FREE_AIR, "Free air at which the loss holds."));
+            Key.required("loss", LOSS_PRESSURE, "Pressure drop at the stated flow, in the air it is stated for."),
+            Key.required("at", FREE_AIR, "Free air at which the loss holds."),
+            Key.otherwise(
+                    "stated for",
+                    new Word(Stream.of(StatedLoss.State.values())
+                            .map(StatedLoss.State::words)
+                            .toList()),
+                    StatedLoss.State.STANDARD.words(),
+                    Source.ownReading(
+                            "makers rate on 101 325 Pa, 20 °C, dry; thinner air loses more at the same mass flow"),
+                    "Air for which loss and flow hold: 101 325 Pa, 20 °C, dry, or the site's own at its barometer."));
 
     private static final Group SILENCER = new Group("a silencer", Place.Kind.SILENCER, STATED_LOSS, List.of());
 

@@ -228,6 +228,7 @@ public final class ReceiverKeys {
             List.of(
                     ProducerKeys.STATED_LOSS.get(0),
                     ProducerKeys.STATED_LOSS.get(1),
+                    ProducerKeys.STATED_LOSS.get(2),
                     Key.optional("class", new Word(AfterFilter.names()), "Class of EN 1822-1 or ISO 29463-1."),
                     Key.optional("greatest", FREE_AIR, "Greatest free air its maker allows.")),
             List.of());
