@@ -275,7 +275,8 @@ final class TreePlants {
                 new TemperatureRise(130),
                 RotationalSpeed.ofRpm(700),
                 RotationalSpeed.ofRpm(2200),
-                Optional.of(new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.156), StatedLoss.State.SITE)),
+                Optional.of(
+                        new StatedLoss(new PressureDifference(2000), new FreeAirFlow(0.156), StatedLoss.State.SITE)),
                 false);
         return new Station(
                 "REC",

@@ -33,7 +33,8 @@ class SpeedOnSupplyTest {
 
     /** The bakery with another producer on a supply of a frequency. */
     private static Plant plant(String producer, int hertz) {
-        String text = bakery.replaceFirst("(?s)P1: \\{model.*?330 scfm}}", "P1: {" + producer + "}")
+        String text = bakery.replaceFirst(
+                        "(?s)P1: \\{model.*?330 scfm, stated for: site air}}", "P1: {" + producer + "}")
                 .replaceFirst(
                         "volts: 480 V, hertz: 60 Hz",
                         hertz == 60 ? "volts: 480 V, hertz: 60 Hz" : "volts: 400 V, hertz: 50 Hz");

@@ -65,6 +65,7 @@ public final class Wording {
             case PRODUCER_SHUT -> "Check valve open at";
             case DRIVE_VACUUM -> "Vacuum held by the drive of";
             case SPEED_ON_SUPPLY -> "Speed as its supply gives it at";
+            case NAMEPLATE_CURRENT -> "No less current than its power takes at";
             case BELT_SPEED -> "Belt slow enough at";
             case AIR_TO_CLOTH -> "Enough cloth in";
             case CAN_VELOCITY -> "Air rises slowly enough in";
@@ -126,6 +127,7 @@ public final class Wording {
             case PRODUCER_SHUT -> "Check valve stays shut at";
             case DRIVE_VACUUM -> "Vacuum not held by the drive of";
             case SPEED_ON_SUPPLY -> "Not the speed its supply gives it at";
+            case NAMEPLATE_CURRENT -> "Less current than its power takes at";
             case BELT_SPEED -> "Belt too fast at";
             case AIR_TO_CLOTH -> "Too much air for the cloth of";
             case CAN_VELOCITY -> "Air rises too fast in";

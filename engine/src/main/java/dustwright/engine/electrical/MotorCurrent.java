@@ -109,6 +109,43 @@ public final class MotorCurrent {
     }
 
     /**
+     * Current of a single-phase motor from its shaft power [A] (equation ELE-37).
+     *
+     * <pre>
+     * I = P / (U cos φ η)
+     * </pre>
+     *
+     * @param shaft_W P [W]
+     * @param voltage_V U [V]
+     * @param powerFactor cos φ at that load [-]
+     * @param efficiency η at that load [-]
+     * @source definition of power factor
+     * @example onePhase_A(2200, 230, 0.9, 0.8) = 13.2850
+     */
+    public static double onePhase_A(double shaft_W, double voltage_V, double powerFactor, double efficiency) {
+        return POWER.check(shaft_W)
+                / (VOLTAGE.check(voltage_V) * FACTOR.check(powerFactor) * EFFICIENCY.check(efficiency));
+    }
+
+    /**
+     * Current below which no motor gives its shaft power [A] (equation ELE-36): without any loss and in phase with the voltage.
+     *
+     * <pre>
+     * I_least = P / (√3 U), one phase P / U
+     * </pre>
+     *
+     * @param shaft_W P [W]
+     * @param voltage_V U between lines [V]
+     * @param phases 1 or 3
+     * @source conservation of energy
+     * @example least_A(11185.5, 480, 3) = 13.4542
+     */
+    public static double least_A(double shaft_W, double voltage_V, int phases) {
+        double one_A = POWER.check(shaft_W) / VOLTAGE.check(voltage_V);
+        return phases == 3 ? one_A / Math.sqrt(3) : one_A;
+    }
+
+    /**
      * Electrical input of a motor [W] (equation ELE-7).
      *
      * <pre>

@@ -74,6 +74,12 @@ public enum FindingCode {
                     + " of this producer holds for another machine than the one that will run.",
             "Correct speed, sheaves, poles or frequency; on a supply of another frequency change the sheaves, or fit a drive and enter"
                     + " \"start: drive\"."),
+    NAMEPLATE_CURRENT(
+            "Current against the motor's power",
+            "Less current is stated than the nameplate's power takes from this supply even without any loss: current, power or voltage is"
+                    + " wrong, and overload and conductors would be sized on it.",
+            "Read current, power and voltage from one nameplate; a motor for two voltages states two currents, and a drive its rated input"
+                    + " current."),
     BELT_SPEED(
             "Speed of the belt",
             "The rim of the larger sheave runs faster than ordinary cast-iron sheaves may.",

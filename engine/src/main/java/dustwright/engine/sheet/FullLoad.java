@@ -34,7 +34,7 @@ record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why)
             return unknown("No supply is stated: enter \"supply: {volts: 480 V, hertz: 60 Hz}\" or what there is.");
         }
         if (supply.get().phases() != 3) {
-            return unknown("Single-phase motors are not screened.");
+            return onePhase(use, supply.get());
         }
         try {
             return supply.get().basis() == Supply.Basis.NEC ? nec(use, supply.get()) : iec(use, supply.get());
@@ -79,6 +79,41 @@ record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why)
     /** Rating under which the motor was looked up, where its table does not list the nameplate's. */
     Optional<Step> lookedUp() {
         return steps.stream().filter(step -> step.equation().equals(LISTED)).findFirst();
+    }
+
+    /** By its own plate on an IEC basis; the table of the National Electrical Code for one phase is not held here. */
+    private static FullLoad onePhase(MotorUse use, Supply supply) {
+        Motor motor = use.motor();
+        if (supply.basis() == Supply.Basis.NEC) {
+            return unknown(
+                    "Single-phase motors are not screened here: NEC table 430.248 gives the full-load current, and a"
+                            + " licensed person sizes conductor, overload, device and disconnect by it.");
+        }
+        if (motor.efficiency().isEmpty() || motor.powerFactor().isEmpty()) {
+            return unknown(
+                    "Single-phase: enter \"motor efficiency\" and \"power factor\"; a licensed person checks them"
+                            + " against the nameplate.");
+        }
+        return known(
+                "ELE-37",
+                "I = P / (U cos φ η)",
+                List.of(
+                        new Term("P", "nameplate", motor.nameplate()),
+                        new Term("U", "voltage", supply.volts()),
+                        new Term(
+                                "cos φ",
+                                "power factor",
+                                new Ratio(motor.powerFactor().get())),
+                        new Term(
+                                "η",
+                                "motor efficiency",
+                                new Ratio(motor.efficiency().get()))),
+                MotorCurrent.onePhase_A(
+                        motor.nameplate().watts(),
+                        supply.volts().volts(),
+                        motor.powerFactor().get(),
+                        motor.efficiency().get()),
+                Source.published("definition of power factor"));
     }
 
     private static FullLoad iec(MotorUse use, Supply supply) {

@@ -118,8 +118,9 @@ final class IecBranch {
         entries.add(Entry.unknown(
                 id("conductor"),
                 "Branch conductor, cross-section",
-                "The tables of IEC 60364-5-52 Annex B, or of IEC 60204-1 for wiring on the machine, decide by method of"
-                        + " installation, ambient and grouping."));
+                "Not screened here: the tables of IEC 60364-5-52 Annex B, or of IEC 60204-1 for wiring on the machine, decide by"
+                        + " method of installation, ambient and grouping. Have a licensed person choose it for the current above,"
+                        + " then check voltage drop and disconnection time."));
     }
 
     private static List<Step> with(FullLoad load, Step last) {

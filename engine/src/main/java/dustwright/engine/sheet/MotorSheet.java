@@ -6,6 +6,10 @@ import dustwright.engine.electrical.MotorCircuit.MotorType;
 import dustwright.engine.electrical.MotorCurrent;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.finding.Confidence;
+import dustwright.engine.finding.Derivation;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
@@ -31,6 +35,7 @@ final class MotorSheet {
     private final Optional<Supply> supply;
     private final FullLoad load;
     private final List<Entry> entries = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
 
     private MotorSheet(Plant plant, MotorUse use) {
         this.use = use;
@@ -44,9 +49,11 @@ final class MotorSheet {
         if (sheet.supply.isPresent()) {
             sheet.starting();
             sheet.branch();
+            sheet.stated("nameplate", use.motor().nameplateCurrent());
+            sheet.stated("drive input", use.motor().driveInput());
         }
         String title = use.turnsProducer() ? "Motor circuit" : "Motor circuit of rotary valve";
-        return new Sheet("motor/" + use.id(), title, use.place(), sheet.entries, List.of());
+        return new Sheet("motor/" + use.id(), title, use.place(), sheet.entries, sheet.findings);
     }
 
     private void nameplate() {
@@ -63,6 +70,37 @@ final class MotorSheet {
         entries.add(load.current()
                 .map(i -> Entry.known(id("full-load-current"), "Full-load current", i, load.steps()))
                 .orElseGet(() -> Entry.unknown(id("full-load-current"), "Full-load current", load.why())));
+    }
+
+    /** A stated current against the least that its power takes from this supply without any loss. */
+    private void stated(String what, Optional<ElectricCurrent> current) {
+        if (current.isEmpty()) {
+            return;
+        }
+        Motor motor = use.motor();
+        boolean three = supply.orElseThrow().phases() == 3;
+        ElectricCurrent least = new ElectricCurrent(MotorCurrent.least_A(
+                motor.nameplate().watts(),
+                supply.get().volts().volts(),
+                supply.get().phases()));
+        Step step = new Step(
+                "ELE-36",
+                three ? "I_least = P / (√3 U)" : "I_least = P / U",
+                List.of(
+                        new Term("P", "nameplate", motor.nameplate()),
+                        new Term("U", "voltage between lines", supply.get().volts())),
+                new Term("I_least", "without any loss, cos φ = η = 1", least),
+                Source.published("conservation of energy"));
+        Step asStated = new Step(
+                "stated", "I as stated", List.of(), new Term("I", what + " current", current.get()), Source.entered());
+        findings.add(Finding.of(
+                FindingCode.NAMEPLATE_CURRENT,
+                use.place(),
+                what + " current",
+                Side.AT_LEAST,
+                current.get(),
+                least,
+                new Derivation(List.of(step, asStated), Source.published("conservation of energy"))));
     }
 
     private void starting() {

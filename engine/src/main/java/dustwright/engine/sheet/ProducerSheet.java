@@ -219,8 +219,51 @@ final class ProducerSheet {
                         new Term("T_out", "air leaving the producer", leaving),
                         FIRST_LAW))));
         if (producer.machine() instanceof Machine.LobePump lobe) {
+            allHeatInTheAir(lobe, hottest);
             slip(lobe, hottest);
         }
+    }
+
+    /** The rise counts the work on the displaced air, slip included; loss of bearings and gears leaves by casing and oil. If none did. */
+    private void allHeatInTheAir(Machine.LobePump lobe, Run run) {
+        ProducerResult result = run.result();
+        double onAir_W = lobe.displacement().cubicMetres()
+                * result.speed().revolutionsPerSecond()
+                * result.difference().pascals();
+        TemperatureRise rise =
+                new TemperatureRise(result.rise().kelvin() * result.shaftPower().watts() / onAir_W);
+        Temperature site = plant.site().air().temperature();
+        Temperature leaving = new Temperature(site.kelvin() + rise.kelvin());
+        entries.add(Entry.known(
+                id("discharge-temperature-most"),
+                "If its mechanical loss heated the air too, in that set",
+                leaving,
+                List.of(
+                        new Step(
+                                "PRD-31",
+                                "ΔT_most = ΔT P / (D n Δp)",
+                                List.of(
+                                        new Term(
+                                                "ΔT",
+                                                "rise by the work on the displaced air, slip included",
+                                                result.rise()),
+                                        new Term(
+                                                "P",
+                                                "shaft power, mechanical and idle loss included",
+                                                result.shaftPower()),
+                                        new Term("D", "displacement per turn", lobe.displacement()),
+                                        new Term("n", "speed", result.speed()),
+                                        new Term("Δp", "pressure difference, silencer included", result.difference())),
+                                new Term("ΔT_most", "rise if no heat left by casing and oil", rise),
+                                FIRST_LAW),
+                        new Step(
+                                "PRD-23",
+                                "T_out = T + ΔT_most",
+                                List.of(
+                                        new Term("T", "air of the site", site),
+                                        new Term("ΔT_most", "rise if no heat left by casing and oil", rise)),
+                                new Term("T_out", "air leaving the producer, at most", leaving),
+                                FIRST_LAW))));
     }
 
     /** Volumetric efficiency, and what an isentropic reckoning would wrongly say of the heat. */

@@ -77,12 +77,13 @@ final class SupplySheet {
         for (MotorUse use : motors) {
             Optional<ElectricCurrent> input = use.driven() ? use.motor().driveInput() : Optional.empty();
             Optional<ElectricCurrent> current =
-                    input.or(() -> FullLoad.of(use, Optional.of(supply)).current());
+                    use.driven() ? input : FullLoad.of(use, Optional.of(supply)).current();
             if (current.isEmpty()) {
-                entries.add(Entry.unknown(
-                        "connected-current",
-                        "All motors together",
-                        "The full-load current of " + use.turned() + " is not known."));
+                notKnown(
+                        use.driven()
+                                ? "Of " + use.turned()
+                                        + " the supply sees the drive: enter its \"drive input current\"."
+                                : "The full-load current of " + use.turned() + " is not known.");
                 return;
             }
             terms.add(new Term(
@@ -106,6 +107,15 @@ final class SupplySheet {
         }
     }
 
+    private void notKnown(String why) {
+        entries.add(Entry.unknown("connected-current", "All motors together", why));
+        entries.add(Entry.unknown(
+                "main-disconnect",
+                supply.basis() == Supply.Basis.NEC ? "Main disconnect, least rating" : "Supply disconnector",
+                why));
+        entries.add(Entry.unknown("feeder", "Feeder and its device", why));
+    }
+
     /** On an IEC basis: what the disconnector must break; what it and the feeder must be, their tables decide. */
     private void disconnector(List<Term> terms) {
         double[] currents_A = terms.stream().mapToDouble(t -> t.value().si()).toArray();
@@ -123,7 +133,7 @@ final class SupplySheet {
         entries.add(Entry.unknown(
                 "feeder",
                 "Feeder and its device",
-                "The tables of IEC 60364-5-52 Annex B decide by method of installation, ambient and grouping, its device by"
+                "Not screened here: the tables of IEC 60364-5-52 Annex B decide by method of installation, ambient and grouping, its device by"
                         + " IEC 60364-4-43; it must carry all motors together."));
     }
 

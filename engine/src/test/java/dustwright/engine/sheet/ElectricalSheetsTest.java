@@ -10,6 +10,8 @@ import dustwright.engine.electrical.Motor;
 import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.electrical.Panel;
 import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -231,12 +233,53 @@ class ElectricalSheetsTest {
         assertThat(words(driven, "start/P1")).contains("by its drive");
         assertThat(unknown(driven, "conductor/P1")).contains("drive input current");
         assertThat(unknown(driven, "short-circuit/P1")).contains("maker");
-        assertThat(unknown(driven, "feeder-device")).contains("maker");
+        // what the branch does not know the feeder does not know either: never the motor's 21 A for the drive's
+        assertThat(unknown(driven, "connected-current")).contains("drive input current");
+        assertThat(unknown(driven, "feeder")).contains("drive input current");
         // 15 hp · (1/0.97 − 1) = 346 W of the drive on top of the control load
         assertThat(known(driven, "panel-heat") - known(driven, "control-load")).isCloseTo(345.9, within(0.2));
         // by hand: walls 5.5 · 2 · 15 = 165 W; the rest over 1.204 · 1005 · 15
         double air = (known(driven, "panel-heat") - 165) / (1.2041 * 1005 * 15);
         assertThat(known(driven, "panel-cooling")).isCloseTo(air, within(0.01 * air));
+    }
+
+    /** By hand: 15 hp are 11 185.5 W; over √3 · 480 V that is 13.45 A without any loss, so a plate of 2 A is another motor's. */
+    @ParameterizedTest
+    @CsvSource({"2, false", "13.4, false", "13.5, true", "18, true"})
+    void less_current_than_the_power_takes_without_loss_is_a_finding(double plate_A, boolean holds) {
+        Plant plant = plant(
+                motor(15, Motor.Starting.DIRECT, Optional.of(plate_A)),
+                false,
+                Optional.empty(),
+                new Electrical(Optional.of(nec(480)), Optional.empty()));
+        Finding finding = EquipmentSketch.sheets(plant, List.of()).stream()
+                .flatMap(s -> s.findings().stream())
+                .filter(f -> f.code() == FindingCode.NAMEPLATE_CURRENT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(finding.holds()).isEqualTo(holds);
+        assertThat(finding.limit().si()).isCloseTo(13.454, within(1e-3));
+    }
+
+    /** By hand: 2200 W / (230 V · 0.9 · 0.8) = 13.285 A. */
+    @Test
+    void one_phase_is_known_by_the_plate_on_an_iec_basis_and_said_not_to_be_screened_on_the_national_code() {
+        Motor motor = new Motor(
+                new Power(2200),
+                1,
+                Optional.empty(),
+                Optional.of(Motor.Starting.DIRECT),
+                Optional.empty(),
+                Optional.of(0.8),
+                Optional.of(0.9));
+        Supply one = new Supply(new Voltage(230), 1, new SupplyFrequency(50), Supply.Basis.IEC, Optional.empty());
+        Plant plant = plant(motor, false, Optional.empty(), new Electrical(Optional.of(one), Optional.empty()));
+        assertThat(known(plant, "full-load-current/P1")).isCloseTo(13.285, within(1e-3));
+        assertThat(known(plant, "connected-current")).isCloseTo(13.285, within(1e-3));
+        Supply code = new Supply(new Voltage(240), 1, new SupplyFrequency(60), Supply.Basis.NEC, Optional.empty());
+        Plant american = plant(motor, false, Optional.empty(), new Electrical(Optional.of(code), Optional.empty()));
+        assertThat(unknown(american, "full-load-current/P1")).contains("not screened here", "430.248", "licensed");
+        assertThat(unknown(american, "branch-circuit/P1")).contains("430.248");
     }
 
     @Test
