@@ -92,7 +92,11 @@ final class MotorSheet {
                 new Term("I_least", "without any loss, cos φ = η = 1", least),
                 Source.published("conservation of energy"));
         Step asStated = new Step(
-                "stated", "I as stated", List.of(), new Term("I", what + " current", current.get()), Source.entered());
+                Step.STATED,
+                "I as stated",
+                List.of(),
+                new Term("I", what + " current", current.get()),
+                Source.entered());
         findings.add(Finding.of(
                 FindingCode.NAMEPLATE_CURRENT,
                 use.place(),
