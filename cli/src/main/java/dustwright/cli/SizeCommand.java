@@ -113,7 +113,8 @@ final class SizeCommand implements Callable<Integer> {
                 Runtime.getRuntime().availableProcessors(),
                 mostSets,
                 () -> System.nanoTime() > end,
-                progress::say);
+                progress::say,
+                List.of());
         Sizing sizing = Search.of(plant, open.choices(), rules, patience);
         progress.clear();
         Question question = rules.question(plant);

@@ -50,7 +50,8 @@ public final class SizeText {
         lines.text("", verdict());
         lines.text("", asked());
         sizing.best().ifPresent(this::chosen);
-        sizing.obstacle().ifPresent(this::obstacle);
+        sizing.deadlock().ifPresent(d -> new DeadlockText(plant, sizing, show, lines, this::money).written(d));
+        runnersUp();
         neighbours();
         mind();
         lines.gap();
@@ -72,7 +73,7 @@ public final class SizeText {
         Design best = sizing.best().get();
         double gap = sizing.gap().orElse(0.0);
         String sure = gap < 5e-7
-                ? "No design that holds was found or left to be cheaper, on the grounds named below."
+                ? "No cheaper design holds, on the grounds named below."
                 : "A design that holds may be cheaper by at most " + Figures.fixed(100 * gap, 1) + " %"
                         + (sizing.stopped().isEmpty() ? "." : ": " + sizing.stopped() + ".");
         return "Cheapest sizes found: " + money(best.cost())
@@ -94,18 +95,6 @@ public final class SizeText {
                                         .sorted()
                                         .collect(Collectors.joining(", "))
                                 + ".");
-    }
-
-    private void obstacle(Worst worst) {
-        lines.head("What stands against every choice");
-        lines.text(
-                "  ",
-                failing(worst)
-                        + (worst.finding().holds()
-                                ? ", with every size at its best for it: but other requirements"
-                                        + " do not leave those sizes."
-                                : ", with every size at its best for it. No size helps here."));
-        lines.text("  ", "What would help: " + worst.finding().code().remedy());
     }
 
     private void chosen(Design best) {
@@ -159,6 +148,18 @@ public final class SizeText {
                 : show.full(station.filter().cloth());
     }
 
+    private void runnersUp() {
+        if (sizing.runnersUp().isEmpty()) {
+            return;
+        }
+        Design best = sizing.best().orElseThrow();
+        TextTable table = TextTable.of(TextTable.number("Cost " + open.currency()), TextTable.words("Differs by"));
+        for (Design other : sizing.runnersUp()) {
+            table.row(signed(other.cost() - best.cost()), Lines.plain(SizeWords.difference(sizing, best, other)));
+        }
+        lines.head("Next cheapest that hold").table(table);
+    }
+
     private void neighbours() {
         if (sizing.neighbours().isEmpty()) {
             return;
@@ -194,7 +195,7 @@ public final class SizeText {
         lines.text(
                 "  ",
                 "Counted: price of what is open to choice"
-                        + (sizing.best().filter(b -> b.running().isPresent()).isPresent()
+                        + (sizing.basis().energy()
                                 ? ", energy of the design sets at today's price over the years of the comparison."
                                 : ". Energy is not counted: it takes \"shifts\" of the usage, \"electricity\", \"interest\" and"
                                         + " \"years\" of the costs, and \"feed\" of the inlets."));
@@ -202,13 +203,7 @@ public final class SizeText {
                 "  ",
                 "Held to every requirement of a state. What the sheets check beside (rotary valve, bag, hopper, circuits) is not:"
                         + " verify the plant with its new sizes.");
-        lines.text(
-                "  ",
-                sizing.order()
-                        ? "That nothing cheaper holds is shown by states in which cheaper designs fail, and by the order of a tree:"
-                                + " wider tubes on a tool's way and narrower ones elsewhere favour it. At wyes and with dust"
-                                + " that order is taken, not proven; every design named was shown to hold by itself."
-                        : "The tubing is no tree, so designs were tried one by one, cheapest first.");
+        lines.text("  ", SizeWords.ground(sizing.basis()));
         if (!sizing.undecided().isEmpty()) {
             List<Design> first = sizing.undecided().stream().limit(3).toList();
             lines.text(
@@ -224,7 +219,7 @@ public final class SizeText {
         lines.text(
                 "  ",
                 "Search: " + Figures.count(spent.boxes()) + " boxes of designs, " + Figures.count(spent.states())
-                        + " states for bounds, " + Figures.count(spent.proofs()) + " proofs over all sets, "
+                        + " states solved, " + Figures.count(spent.proofs()) + " proofs over all sets, "
                         + Figures.count(spent.counterexamples()) + " states learnt in which a design failed.");
     }
 }

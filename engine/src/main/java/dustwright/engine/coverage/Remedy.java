@@ -39,8 +39,8 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
     /** Discharge coefficient of a plain, sharp-edged opening: from memory. */
     private static final double OPENING = 0.6;
 
-    /** A change to try. */
-    private record Change(String what, Plant plant, Question question) {}
+    /** A change to try: the plant and the question then. */
+    public record Change(String what, Plant plant, Question question) {}
 
     /**
      * The plant as it is first, then the remedies, the fewest failing places first.
@@ -48,13 +48,8 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
      * @param found what coverage said of the plant as it is
      */
     public static List<Remedy> of(Plant plant, Coverage found, Judgings judgings, Effort effort) {
-        List<Change> changes = new ArrayList<>();
-        fewerUsers(plant, found).ifPresent(changes::add);
-        changes.addAll(speeds(plant, found.question()));
-        slowestRun(found).ifPresent(run -> {
-            changes.addAll(bleeds(plant, found.question(), run));
-            smaller(plant, found, run).ifPresent(changes::add);
-        });
+        List<Change> changes = new ArrayList<>(changes(plant, found));
+        slowestRun(found).flatMap(run -> smaller(plant, found, run)).ifPresent(changes::add);
         List<Remedy> remedies = new ArrayList<>();
         for (Change change : changes) {
             Coverage coverage =
@@ -65,6 +60,15 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
                 .thenComparing(r -> -r.least.map(w -> w.finding().margin()).orElse(0.0)));
         remedies.add(0, of("as it is", found));
         return List.copyOf(remedies);
+    }
+
+    /** What can be changed but for sizes: fewer users, speed or held vacuum, a bleed at the far end of the slowest run. */
+    public static List<Change> changes(Plant plant, Coverage found) {
+        List<Change> changes = new ArrayList<>();
+        fewerUsers(plant, found).ifPresent(changes::add);
+        changes.addAll(speeds(plant, found.question()));
+        slowestRun(found).ifPresent(run -> changes.addAll(bleeds(plant, found.question(), run)));
+        return changes;
     }
 
     /** How a changed plant's states are judged. */

@@ -188,6 +188,36 @@ public record Plant(
                 assumptions);
     }
 
+    /** A piece of the plant by itself, its points among those of the whole. */
+    public Plant piece(
+            List<Run> itsRuns,
+            List<Inlet> itsInlets,
+            List<Bleed> itsBleeds,
+            List<Held> itsHeld,
+            List<Station> itsStations,
+            Usage itsUsage) {
+        return new Plant(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                points,
+                itsRuns,
+                itsInlets,
+                itsBleeds,
+                itsHeld,
+                itsStations,
+                itsUsage,
+                requirements,
+                electrical,
+                operation,
+                overrides,
+                assumptions);
+    }
+
     /** The same plant with other runs and bleed valves. */
     public Plant withTubing(List<Run> otherRuns, List<Bleed> otherBleeds) {
         return new Plant(

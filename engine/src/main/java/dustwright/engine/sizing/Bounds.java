@@ -18,7 +18,7 @@ import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * The greatest margin any design of a box can have in a counterexample (equation SIZ-2): the margin of one fit, every part at the end of
- * its range that favours the requirement. What favours which stands in docs/decisions/0061-sizing-by-counterexamples.md.
+ * its range that favours the requirement. What favours which stands in docs/decisions/0065-sizing-by-counterexamples.md.
  */
 final class Bounds {
     private final Space space;

@@ -1,13 +1,9 @@
 package dustwright.engine.sizing;
 
-import dustwright.engine.coverage.Answer.Worst;
-import dustwright.engine.plant.Plant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /** Cuts boxes of designs: options that cannot be part of any covered design are struck out (equation SIZ-3). */
@@ -24,21 +20,48 @@ final class Boxes {
     private final Tubing tubing;
     private final Bounds bounds;
     private final BooleanSupplier stop;
+    /** A box is refuted when its bound lies below this. */
+    private final double least;
     /** What fails often is asked first. */
-    private final List<Counterexample> examples = new ArrayList<>();
+    private final List<Counterexample> examples;
 
-    private Optional<Counterexample> obstacle = Optional.empty();
+    /**
+     * Boxes of all designs.
+     *
+     * @param pad by how much a margin may pass its bound where the order is not proven [-]
+     */
+    Boxes(Space space, Tubing tubing, Bounds bounds, BooleanSupplier stop, double pad) {
+        this(space, tubing, bounds, stop, FAILS - pad, new ArrayList<>());
+    }
 
-    Boxes(Space space, Tubing tubing, Bounds bounds, BooleanSupplier stop) {
+    private Boxes(
+            Space space,
+            Tubing tubing,
+            Bounds bounds,
+            BooleanSupplier stop,
+            double least,
+            List<Counterexample> examples) {
         this.space = space;
         this.tubing = tubing;
         this.bounds = bounds;
         this.stop = stop;
+        this.least = least;
+        this.examples = examples;
     }
 
-    /** The counterexample in which nothing of the last box that was cut to nothing can hold; empty where bores alone forbid it. */
-    Optional<Counterexample> obstacle() {
-        return obstacle;
+    /** The same for designs that may miss by so much. */
+    Boxes missing(double miss) {
+        return new Boxes(space, tubing, bounds, stop, least - miss, new ArrayList<>(examples));
+    }
+
+    /** The same with these counterexamples only. */
+    Boxes only(List<Counterexample> some) {
+        return new Boxes(space, tubing, bounds, stop, least, new ArrayList<>(some));
+    }
+
+    /** All that was learnt. */
+    List<Counterexample> examples() {
+        return List.copyOf(examples);
     }
 
     /** Takes up what a proof of coverage showed, unless it is known. */
@@ -54,22 +77,10 @@ final class Boxes {
         return examples.size();
     }
 
-    /** Whether a design fails in a state by which no box can be cut. */
-    boolean refutes(Plant sized) {
-        return examples.stream()
-                .filter(example -> !bounds.serves(example))
-                .anyMatch(example -> bounds.worst(example, sized)
-                        .filter(f -> f.margin() < FAILS)
-                        .isPresent());
-    }
-
-    /** The worst of what a design fails in, of all that was learnt. */
-    Optional<Worst> firstFailing(Plant sized) {
-        return examples.stream()
-                .flatMap(e -> bounds.worst(e, sized).stream()
-                        .filter(f -> !f.holds())
-                        .map(f -> new Worst(f, e.state().open())))
-                .min(Comparator.comparingDouble(w -> w.finding().margin()));
+    /** Whether a single design fails in what was learnt. */
+    boolean refuted(int[] design) {
+        long[] box = of(design);
+        return examples.stream().filter(bounds::serves).anyMatch(example -> bounds.margin(example, box) < FAILS);
     }
 
     /** Every option of every choice. */
@@ -91,6 +102,15 @@ final class Boxes {
         return true;
     }
 
+    /** The box that holds one design. */
+    static long[] of(int[] design) {
+        long[] box = new long[design.length];
+        for (int v = 0; v < box.length; v++) {
+            box[v] = 1L << design[v];
+        }
+        return box;
+    }
+
     static int[] design(long[] box) {
         int[] design = new int[box.length];
         for (int v = 0; v < box.length; v++) {
@@ -110,7 +130,6 @@ final class Boxes {
                 }
             }
             if (!neverNarrower(box)) {
-                obstacle = Optional.empty();
                 return false;
             }
             for (int n = 0; n < examples.size(); n++) {
@@ -121,7 +140,6 @@ final class Boxes {
                 if (bounds.serves(example) && !cut(box, example)) {
                     examples.remove(n);
                     examples.add(0, example);
-                    obstacle = Optional.of(example);
                     return false;
                 }
             }
@@ -231,7 +249,7 @@ final class Boxes {
         if (producers != Space.FIXED && producers != own) {
             sub[producers] = producerBit;
         }
-        return bounds.margin(example, sub) >= FAILS;
+        return bounds.margin(example, sub) >= least;
     }
 
     /** Strikes out options of one choice, from both ends, that hold with no own option and no producer. */

@@ -1,5 +1,7 @@
 package dustwright.engine.sizing;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
@@ -11,10 +13,28 @@ import java.util.function.Consumer;
  * @param mostStates sets that may be solved one by one in a proof where no bound is valid
  * @param stop asked now and then; once true the search ends with what it has
  * @param told words on how far it is
+ * @param suspected sets of inlets an earlier search learnt of: asked first; no proof rests on them
  */
-public record Patience(double gap, int threads, long mostStates, BooleanSupplier stop, Consumer<String> told) {
+public record Patience(
+        double gap,
+        int threads,
+        long mostStates,
+        BooleanSupplier stop,
+        Consumer<String> told,
+        List<List<String>> suspected) {
+    public Patience {
+        suspected = List.copyOf(suspected);
+    }
+
+    /** The same, with more sets to ask first. */
+    Patience asking(List<List<String>> sets) {
+        List<List<String>> all = new ArrayList<>(suspected);
+        all.addAll(sets);
+        return new Patience(gap, threads, mostStates, stop, told, all);
+    }
+
     /** To the very end, nobody watching. */
     public static Patience endless() {
-        return new Patience(0, 1, 1_000_000, () -> false, words -> {});
+        return new Patience(0, 1, 1_000_000, () -> false, words -> {}, List.of());
     }
 }

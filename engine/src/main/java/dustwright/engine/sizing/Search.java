@@ -1,87 +1,58 @@
 package dustwright.engine.sizing;
 
-import dustwright.engine.coverage.Answer;
-import dustwright.engine.coverage.Answer.Verdict;
-import dustwright.engine.coverage.Answer.Worst;
 import dustwright.engine.coverage.Coverage;
-import dustwright.engine.coverage.Effort;
 import dustwright.engine.coverage.Question;
-import dustwright.engine.finding.Finding;
-import dustwright.engine.finding.FindingCode;
-import dustwright.engine.finding.Place;
-import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.sizing.PartSearch.Found;
+import dustwright.engine.sizing.Parts.Part;
+import dustwright.engine.sizing.Sizing.Basis;
 import dustwright.engine.sizing.Sizing.Neighbour;
 import dustwright.engine.sizing.Sizing.Spent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.PriorityQueue;
-import java.util.Set;
+import java.util.stream.IntStream;
 
-/**
- * The cheapest covered design, by boxes of designs, cheapest bound first (equations SIZ-1 to SIZ-3). A box is cut by what earlier designs
- * failed in; a single design is tried on the same, then coverage is proven for it; what the proof shows is learnt. The first design
- * taken from the queue that is covered is the cheapest.
- */
+/** The cheapest covered design of a plant: that of its pieces, each sought by itself ({@link PartSearch}). */
 public final class Search {
-    private static final int DIVES_EVERY = 64;
-    private static final int DIVE_BOXES = 400;
-    /** Places a proof may teach of, for each kind of requirement. */
-    private static final int LESSONS = 3;
+    private static final double ADDS_UP = 1e-9;
+    private static final int RUNNERS_UP = 3;
+    /** What bounds are widened by where their order is not proven: first try, and share over the departure seen. */
+    private static final double PAD = 0.005;
 
+    private static final double OVER = 2;
+    private static final int MOST_PADS = 3;
+
+    private final Plant plant;
+    private final List<Choice> choices;
     private final Rules rules;
     private final Patience patience;
+    private final Question question;
+    private final List<Part> parts;
+    private final List<PartSearch> searches = new ArrayList<>();
+    private final Prices prices;
     private final Space space;
-    private final Tubing tubing;
-    private final Bounds bounds;
-    private final Boxes boxes;
-    private final Map<List<Integer>, Double> bestRunning = new HashMap<>();
-    private final Set<List<Integer>> refused = new HashSet<>();
-    private final List<Design> undecided = new ArrayList<>();
-    private final PriorityQueue<Box> queue =
-            new PriorityQueue<>(Comparator.comparingDouble(Box::cost).thenComparing(Box::newestFirst));
-    private Optional<Design> best = Optional.empty();
-    private Optional<Coverage> certificate = Optional.empty();
-    private long looked;
-    private long proofs;
-    private long numbers;
-    private double floor;
+    private final double pad;
 
-    /** Designs not yet decided, none cheaper than the cost. */
-    private static final class Box {
-        private final long[] options;
-        private final double cost;
-        private final long number;
-
-        Box(long[] options, double cost, long number) {
-            this.options = options;
-            this.cost = cost;
-            this.number = number;
-        }
-
-        double cost() {
-            return cost;
-        }
-
-        long newestFirst() {
-            return -number;
-        }
-    }
-
-    private Search(Plant plant, List<Choice> choices, Rules rules, Patience patience) {
+    private Search(Plant plant, List<Choice> choices, Rules rules, Patience patience, double pad) {
+        this.plant = plant;
+        this.pad = pad;
+        this.choices = List.copyOf(choices);
         this.rules = rules;
         this.patience = patience;
+        question = rules.question(plant);
         space = new Space(plant, choices);
-        tubing = new Tubing(plant);
-        bounds = new Bounds(space, tubing, rules);
-        boxes = new Boxes(space, tubing, bounds, patience.stop());
+        prices = new Prices(space, new Tubing(plant), rules);
+        parts = parts();
+        for (Part part : parts) {
+            PartSearch search = new PartSearch(
+                    part, part.choices().stream().map(choices::get).toList(), rules, patience, pad);
+            search.trials().suspect(suspected(part));
+            searches.add(search);
+        }
     }
 
     /**
@@ -90,354 +61,202 @@ public final class Search {
      * @param choices what is open, in one currency, each part in one choice at most
      */
     public static Sizing of(Plant plant, List<Choice> choices, Rules rules, Patience patience) {
-        return new Search(plant, choices, rules, patience).sizing();
+        double pad = proven(plant, rules.question(plant)) ? 0 : PAD;
+        Sizing sizing = new Search(plant, choices, rules, patience, pad).sizing();
+        for (int n = 1; n < MOST_PADS && sizing.basis().departure() > pad; n++) {
+            pad = OVER * sizing.basis().departure();
+            sizing = new Search(plant, choices, rules, patience.asking(sizing.learnt()), pad).sizing();
+        }
+        return sizing;
+    }
+
+    /** Whether the order of a tree is proven here: air alone, no wyes. */
+    private static boolean proven(Plant plant, Question question) {
+        return !wyes(plant) && !dust(question);
+    }
+
+    private static boolean wyes(Plant plant) {
+        return plant.runs().stream().anyMatch(r -> r.wye().isPresent());
+    }
+
+    private static boolean dust(Question question) {
+        return question.conditions().stream().anyMatch(c -> !c.feeding().isEmpty());
+    }
+
+    /** Pieces that share no air, where what they cost to run adds up to what the whole costs. */
+    private List<Part> parts() {
+        List<Part> pieces = plant.held().isEmpty()
+                ? Parts.of(plant, choices, question)
+                : List.of(Parts.whole(plant, choices, question));
+        OptionalDouble whole = rules.running(plant);
+        double sum = 0;
+        boolean all = true;
+        for (Part piece : pieces) {
+            OptionalDouble running = rules.running(piece.plant());
+            all &= running.isPresent() == whole.isPresent();
+            sum += running.orElse(0);
+        }
+        boolean adds = all && Math.abs(sum - whole.orElse(0)) <= ADDS_UP * Math.abs(sum);
+        return adds ? pieces : List.of(Parts.whole(plant, choices, question));
+    }
+
+    /** Sets an earlier search learnt of, as far as they lie in a piece. */
+    private List<List<String>> suspected(Part part) {
+        List<String> inlets = part.plant().inlets().stream().map(i -> i.id()).toList();
+        return patience.suspected().stream()
+                .map(set -> set.stream().filter(inlets::contains).toList())
+                .filter(set -> !set.isEmpty() && part.users().contains(set.size()))
+                .distinct()
+                .toList();
     }
 
     private Sizing sizing() {
-        push(boxes.all());
-        String stopped = go();
+        searches.forEach(PartSearch::begin);
+        searches.forEach(PartSearch::finish);
+        boolean found = searches.stream().allMatch(s -> s.best().isPresent());
+        String stopped = searches.stream()
+                .map(PartSearch::stopped)
+                .filter(s -> !s.isEmpty())
+                .findFirst()
+                .orElse("");
+        Optional<Design> best = found ? Optional.of(joined(bests())) : Optional.empty();
         return new Sizing(
-                space.choices(),
+                choices,
                 best,
-                certificate,
-                Math.min(floor, best.map(Design::cost).orElse(Double.POSITIVE_INFINITY)),
-                tubing.isTree(),
-                best.isEmpty() || patience.stop().getAsBoolean() ? List.of() : neighbours(),
-                undecided,
-                best.isPresent() || !stopped.isEmpty() ? Optional.empty() : obstacle(),
-                new Spent(looked, bounds.solved(), proofs, boxes.learnt()),
+                best.map(b -> certificate(b, bests())),
+                searches.stream().mapToDouble(PartSearch::bound).sum(),
+                basis(),
+                found ? runnersUp() : List.of(),
+                found ? neighbours() : List.of(),
+                undecided(),
+                deadlock(),
+                searches.stream()
+                        .flatMap(s -> s.trials().suspected().stream())
+                        .distinct()
+                        .toList(),
+                spent(),
                 stopped);
     }
 
-    /** What stands against every design: of the last box, by its most favourable fit. */
-    private Optional<Worst> obstacle() {
-        return boxes.obstacle()
-                .flatMap(example -> bounds.best(example, boxes.all())
-                        .map(finding -> new Worst(finding, example.state().open())));
+    private List<Found> bests() {
+        return searches.stream().map(s -> s.best().orElseThrow()).toList();
     }
 
-    private String go() {
-        while (!queue.isEmpty()) {
-            Box box = queue.peek();
-            floor = Math.min(box.cost, leastUndecided());
-            if (best.isPresent() && floor >= best.get().cost() * (1 - patience.gap())) {
-                return "";
-            }
-            if (patience.stop().getAsBoolean()) {
-                return "stopped before every cheaper design was refuted";
-            }
-            queue.poll();
-            if (best.isPresent() && box.cost >= best.get().cost()) {
-                continue;
-            }
-            looked++;
-            tell();
-            if (best.isEmpty() && looked % DIVES_EVERY == 1) {
-                dive(box.options.clone(), new int[] {DIVE_BOXES});
-            }
-            expand(box);
-        }
-        floor = leastUndecided();
-        return "";
+    /** The whole plant with the sizes of its pieces. */
+    private Design joined(List<Found> pieces) {
+        return together(pieces.stream().map(f -> f.design().options()).toList());
     }
 
-    private double leastUndecided() {
-        return undecided.stream().mapToDouble(Design::cost).min().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    private void tell() {
-        patience.told()
-                .accept(looked + " boxes of designs, " + proofs + " proofs, "
-                        + best.map(b -> "cheapest " + Math.round(b.cost()) + ", ")
-                                .orElse("")
-                        + "none below " + Math.round(floor));
-    }
-
-    private void expand(Box box) {
-        long[] options = box.options;
-        if (!boxes.cut(options)) {
-            return;
-        }
-        if (Boxes.single(options)) {
-            decide(options, box.cost);
-            return;
-        }
-        double cost = bound(options);
-        if (cost > box.cost * (1 + 1e-12)) {
-            queue.add(new Box(options, cost, numbers++));
-            return;
-        }
-        split(options);
-    }
-
-    private void push(long[] options) {
-        for (long left : options) {
-            if (left == 0) {
-                return;
+    private Design together(List<List<String>> options) {
+        String[] all = new String[choices.size()];
+        for (int n = 0; n < parts.size(); n++) {
+            for (int v = 0; v < parts.get(n).choices().size(); v++) {
+                all[parts.get(n).choices().get(v)] = options.get(n).get(v);
             }
         }
-        queue.add(new Box(options, bound(options), numbers++));
+        return prices.design(space.numbers(Arrays.asList(all)));
     }
 
-    /** A single design waits for its turn by its full cost, then is decided. */
-    private void decide(long[] options, double bound) {
-        int[] chosen = Boxes.design(options);
-        Design design = design(chosen);
-        if (design.cost() > bound * (1 + 1e-12)) {
-            queue.add(new Box(options, design.cost(), numbers++));
-        } else {
-            tryOut(chosen, design);
-        }
+    private Coverage certificate(Design design, List<Found> pieces) {
+        return Certificate.of(
+                design.plant(),
+                rules.question(design.plant()),
+                parts,
+                pieces.stream().map(Found::coverage).toList());
     }
 
-    /** Whether a design is covered; if so and cheaper than any before it, it is the best so far. */
-    private boolean tryOut(int[] chosen, Design design) {
-        if (best.isPresent() && design.cost() >= best.get().cost()) {
-            return false;
-        }
-        if (!refused.add(java.util.Arrays.stream(chosen).boxed().toList())) {
-            return false;
-        }
-        if (boxes.refutes(design.plant())) {
-            return false;
-        }
-        Coverage coverage = covered(design.plant());
-        if (coverage.holds()) {
-            best = Optional.of(design);
-            certificate = Optional.of(coverage);
-            return true;
-        }
-        if (!learn(coverage)) {
-            undecided.add(design);
-        }
-        return false;
-    }
-
-    private Coverage covered(Plant sized) {
-        proofs++;
-        Effort effort =
-                new Effort(patience.threads(), patience.mostStates(), false, patience.stop(), share -> {}, List.of());
-        return Coverage.of(sized, rules.question(sized), rules.judging(sized), effort);
-    }
-
-    /** Takes up sets in which a design fails worst, a few of each kind of requirement. False when it fails in none: it is not decided. */
-    private boolean learn(Coverage coverage) {
-        Map<FindingCode, Integer> taught = new EnumMap<>(FindingCode.class);
-        Set<Place> places = new HashSet<>();
-        List<Failing> failing = coverage.answers().stream()
-                .filter(a -> a.verdict() == Verdict.FAILS)
-                .flatMap(a ->
-                        a.worst().stream().filter(w -> !w.finding().holds()).map(w -> new Failing(a, w)))
-                .sorted(Comparator.comparingDouble(f -> f.worst().finding().margin()))
-                .toList();
-        for (Failing one : failing) {
-            Finding finding = one.worst().finding();
-            if (taught.getOrDefault(finding.code(), 0) < LESSONS && places.add(finding.where())) {
-                taught.merge(finding.code(), 1, Integer::sum);
-                boxes.learn(new Counterexample(
-                        boxes.learnt(),
-                        finding.code(),
-                        finding.where(),
-                        state(coverage.question(), one.answer(), one.worst())));
+    /** Each piece's next best with the others' best. */
+    private List<Design> runnersUp() {
+        List<Design> others = new ArrayList<>();
+        for (int n = 0; n < searches.size(); n++) {
+            List<Found> found = searches.get(n).found();
+            for (Found next : found.subList(1, found.size())) {
+                List<Found> pieces = new ArrayList<>(bests());
+                pieces.set(n, next);
+                others.add(joined(pieces));
             }
         }
-        return !failing.isEmpty();
+        others.sort(Comparator.comparingDouble(Design::cost));
+        return others.subList(0, Math.min(RUNNERS_UP, others.size()));
     }
-
-    private record Failing(Answer answer, Worst worst) {}
-
-    private static State state(Question question, Answer answer, Worst worst) {
-        State condition = question.conditions().stream()
-                .filter(c -> Coverage.words(c).equals(answer.condition()))
-                .findFirst()
-                .orElseThrow();
-        return new State(
-                worst.finding().state(),
-                worst.open(),
-                condition.feeding(),
-                condition.filter(),
-                condition.openBleeds(),
-                condition.ventedStations(),
-                condition.runningProducers());
-    }
-
-    // ---- cost
-
-    private Design design(int[] chosen) {
-        Plant sized = space.with(space.fit(chosen));
-        List<String> options = new ArrayList<>();
-        double first = 0;
-        for (int v = 0; v < chosen.length; v++) {
-            options.add(space.options(v).get(chosen[v]).id());
-            first += space.cost(v, chosen[v]);
-        }
-        return new Design(options, first, rules.running(sized), sized);
-    }
-
-    /** No design of a box costs less (equation SIZ-1): least first costs, and what its widest fit costs to run. */
-    private double bound(long[] options) {
-        double sum = 0;
-        int producers = Space.FIXED;
-        for (int v = 0; v < options.length; v++) {
-            if (space.isProducer(v) && producers == Space.FIXED) {
-                producers = v;
-            } else {
-                sum += least(options, v);
-            }
-        }
-        if (producers == Space.FIXED) {
-            return sum + running(options);
-        }
-        double least = Double.POSITIVE_INFINITY;
-        for (long rest = options[producers]; rest != 0; rest &= rest - 1) {
-            long[] with = options.clone();
-            with[producers] = rest & -rest;
-            least = Math.min(least, space.cost(producers, Long.numberOfTrailingZeros(rest)) + running(with));
-        }
-        return sum + least;
-    }
-
-    private double least(long[] options, int v) {
-        double least = Double.POSITIVE_INFINITY;
-        for (long rest = options[v]; rest != 0; rest &= rest - 1) {
-            least = Math.min(least, space.cost(v, Long.numberOfTrailingZeros(rest)));
-        }
-        return least;
-    }
-
-    private double running(long[] options) {
-        int[] widest = new int[options.length];
-        List<Integer> key = new ArrayList<>();
-        for (int v = 0; v < widest.length; v++) {
-            widest[v] = Long.SIZE - 1 - Long.numberOfLeadingZeros(options[v]);
-            key.add(widest[v]);
-        }
-        return bestRunning.computeIfAbsent(key, k -> {
-            Plant sized = space.with(space.fit(widest));
-            OptionalDouble running =
-                    tubing.isTree() && rules.widestRunsCheapest(sized) ? rules.running(sized) : OptionalDouble.empty();
-            return running.orElse(0);
-        });
-    }
-
-    // ---- branching
-
-    private void split(long[] options) {
-        int v = widestSpread(options);
-        long dear = options[v];
-        long cheap = 0;
-        int half = Long.bitCount(dear) / 2;
-        List<Integer> byCost = byCost(options, v);
-        for (int n = 0; n < half; n++) {
-            cheap |= 1L << byCost.get(n);
-        }
-        long[] one = options.clone();
-        one[v] = cheap;
-        long[] other = options.clone();
-        other[v] = dear & ~cheap;
-        push(other);
-        push(one);
-    }
-
-    private List<Integer> byCost(long[] options, int v) {
-        List<Integer> list = new ArrayList<>();
-        for (long rest = options[v]; rest != 0; rest &= rest - 1) {
-            list.add(Long.numberOfTrailingZeros(rest));
-        }
-        list.sort(Comparator.comparingDouble(o -> space.cost(v, o)));
-        return list;
-    }
-
-    /** The choice whose options differ most in cost. */
-    private int widestSpread(long[] options) {
-        int widest = Space.FIXED;
-        double most = -1;
-        for (int v = 0; v < options.length; v++) {
-            if (Long.bitCount(options[v]) > 1) {
-                List<Integer> byCost = byCost(options, v);
-                double spread = space.cost(v, byCost.get(byCost.size() - 1)) - space.cost(v, byCost.get(0));
-                if (spread > most) {
-                    most = spread;
-                    widest = v;
-                }
-            }
-        }
-        return widest;
-    }
-
-    /** Looks for a covered design in a box, cheap ones first, to have one early. */
-    private boolean dive(long[] options, int[] left) {
-        if (left[0]-- <= 0 || patience.stop().getAsBoolean() || !boxes.cut(options)) {
-            return false;
-        }
-        if (Boxes.single(options)) {
-            int[] chosen = Boxes.design(options);
-            return tryOut(chosen, design(chosen));
-        }
-        int v = widestSpread(options);
-        for (int option : byCost(options, v)) {
-            long[] sub = options.clone();
-            sub[v] = 1L << option;
-            if (dive(sub, left)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    // ---- neighbours
 
     private List<Neighbour> neighbours() {
-        Design found = best.orElseThrow();
-        int[] chosen = new int[space.size()];
-        for (int v = 0; v < chosen.length; v++) {
-            chosen[v] = space.options(v).stream()
-                    .map(Choice.Priced::id)
-                    .toList()
-                    .indexOf(found.options().get(v));
-        }
         List<Neighbour> neighbours = new ArrayList<>();
-        for (int v = 0; v < chosen.length; v++) {
-            for (int step : new int[] {-1, 1}) {
-                int option = chosen[v] + step;
-                if (option >= 0 && option < space.options(v).size()) {
-                    int[] changed = chosen.clone();
-                    changed[v] = option;
-                    neighbours.add(neighbour(v, option, changed, found));
-                }
-            }
+        for (int n = 0; n < searches.size(); n++) {
+            neighbours.addAll(new Neighbours(searches.get(n), parts.get(n).choices(), patience)
+                    .of(searches.get(n).best().orElseThrow().design()));
         }
+        neighbours.sort(Comparator.comparingInt(Neighbour::choice));
         return neighbours;
     }
 
-    private Neighbour neighbour(int v, int option, int[] changed, Design found) {
-        Design other = design(changed);
-        double difference = other.cost() - found.cost();
-        String id = space.options(v).get(option).id();
-        if (!boxes.neverNarrower(box(changed))) {
-            return new Neighbour(v, id, difference, Optional.empty(), "a tube would get narrower toward the producer");
+    /** Undecided designs of a piece, with the best of the others; none where another piece has none. */
+    private List<Design> undecided() {
+        List<Design> undecided = new ArrayList<>();
+        for (int n = 0; n < searches.size(); n++) {
+            int piece = n;
+            boolean others = IntStream.range(0, searches.size())
+                    .allMatch(m -> m == piece || searches.get(m).best().isPresent());
+            if (others) {
+                for (Design open : searches.get(n).undecided()) {
+                    List<List<String>> options = new ArrayList<>();
+                    for (int m = 0; m < searches.size(); m++) {
+                        options.add(
+                                m == n
+                                        ? open.options()
+                                        : searches.get(m)
+                                                .best()
+                                                .orElseThrow()
+                                                .design()
+                                                .options());
+                    }
+                    undecided.add(together(options));
+                }
+            }
         }
-        Optional<Worst> known = boxes.firstFailing(other.plant());
-        if (known.isPresent()) {
-            return new Neighbour(v, id, difference, known, "");
-        }
-        if (patience.stop().getAsBoolean()) {
-            return new Neighbour(v, id, difference, Optional.empty(), "not looked at: the search was stopped");
-        }
-        Coverage coverage = covered(other.plant());
-        Optional<Worst> fails = coverage.answers().stream()
-                .flatMap(a -> a.worst().stream())
-                .filter(w -> !w.finding().holds())
-                .min(Comparator.comparingDouble(w -> w.finding().margin()));
-        return new Neighbour(
-                v, id, difference, fails, fails.isPresent() ? "" : coverage.holds() ? "holds too" : "not decided");
+        return undecided;
     }
 
-    private static long[] box(int[] chosen) {
-        long[] box = new long[chosen.length];
-        for (int v = 0; v < box.length; v++) {
-            box[v] = 1L << chosen[v];
+    /** Of the first piece for which it is shown that no design holds. */
+    private Optional<Deadlock> deadlock() {
+        for (int n = 0; n < searches.size(); n++) {
+            PartSearch search = searches.get(n);
+            if (search.best().isEmpty()
+                    && search.stopped().isEmpty()
+                    && search.undecided().isEmpty()) {
+                return Optional.of(new Deadlocks(search, parts.get(n).choices()).found());
+            }
         }
-        return box;
+        return Optional.empty();
+    }
+
+    private Basis basis() {
+        long compared = 0;
+        double departure = 0;
+        for (PartSearch search : searches) {
+            Order order = new Order(search);
+            order.look(search.triedDesigns());
+            compared += order.compared();
+            departure = Math.max(departure, order.departure());
+        }
+        return new Basis(
+                searches.stream().allMatch(s -> s.tubing().isTree()),
+                wyes(plant),
+                dust(question),
+                compared,
+                departure,
+                pad,
+                rules.running(plant).isPresent(),
+                parts.size());
+    }
+
+    private Spent spent() {
+        return searches.stream()
+                .map(s -> new Spent(
+                        s.looked(),
+                        s.bounds().solved() + s.trials().solved(),
+                        s.trials().proofs(),
+                        s.boxes().learnt()))
+                .reduce(new Spent(0, 0, 0, 0), Spent::plus);
     }
 }

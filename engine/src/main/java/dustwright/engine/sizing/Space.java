@@ -143,6 +143,15 @@ final class Space {
         return sorted.get(choice);
     }
 
+    /** Numbers of options by their ids. */
+    int[] numbers(List<String> ids) {
+        int[] numbers = new int[ids.size()];
+        for (int v = 0; v < numbers.length; v++) {
+            numbers[v] = sorted.get(v).stream().map(Priced::id).toList().indexOf(ids.get(v));
+        }
+        return numbers;
+    }
+
     /** First cost of an option of a choice, all parts together. */
     double cost(int choice, int option) {
         return cost[choice][option];

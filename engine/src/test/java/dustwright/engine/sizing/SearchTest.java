@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import dustwright.engine.Study;
 import dustwright.engine.conveying.DustClass;
 import dustwright.engine.coverage.AskedPlants;
+import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Effort;
 import dustwright.engine.coverage.Judging;
 import dustwright.engine.coverage.Question;
 import dustwright.engine.finding.Finding;
@@ -159,7 +161,7 @@ class SearchTest {
             Rules rules = new Lobes(1, 0);
             Sizing sizing = Search.of(drawn.plant(), drawn.choices(), rules, Patience.endless());
             double least = leastByTrying(drawn, rules);
-            assertThat(sizing.order()).isFalse();
+            assertThat(sizing.basis().tree()).isFalse();
             if (Double.isFinite(least)) {
                 solvable++;
                 assertThat(sizing.best().orElseThrow().cost()).isCloseTo(least, within(1e-9 * least));
@@ -174,12 +176,144 @@ class SearchTest {
     void a_search_that_is_stopped_says_so_and_names_no_gap_it_has_not_shown() {
         Drawn drawn = drawn(18);
         int[] asked = {0};
-        Patience short_ = new Patience(0, 1, 1_000_000, () -> ++asked[0] > 40, words -> {});
+        Patience short_ = new Patience(0, 1, 1_000_000, () -> ++asked[0] > 40, words -> {}, List.of());
         Sizing sizing = Search.of(drawn.plant(), drawn.choices(), new Lobes(2, 0), short_);
         Sizing whole = Search.of(drawn.plant(), drawn.choices(), new Lobes(2, 0), Patience.endless());
         assertThat(sizing.stopped()).isNotEmpty();
         assertThat(sizing.bound())
                 .isLessThanOrEqualTo(whole.best().orElseThrow().cost() * (1 + 1e-12));
+    }
+
+    /** Two halls with a station each, no tubing between: two inlets on a row of mains in either. */
+    private static Drawn halls(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        PlantSketch sketch = asking(random);
+        List<Choice> choices = new ArrayList<>();
+        for (String hall : List.of("E", "W")) {
+            String below = "REC" + hall;
+            for (int n = 1; n <= 2; n++) {
+                String at = "J" + hall + n;
+                sketch.points(at)
+                        .run("M" + hall + n, at, below, "T2", 3 + 25 * random.nextDouble(), random.nextDouble());
+                choices.add(tubes(random, "M" + hall + n, 1));
+                sketch.inlet("A" + hall + n, "dust0", 0)
+                        .run("D" + hall + n, "A" + hall + n, at, "T1", 1 + 20 * random.nextDouble(), 0.4);
+                below = at;
+            }
+            sketch.station("REC" + hall)
+                    .lobe("P" + hall, 0.05 + 0.05 * random.nextDouble())
+                    .relief(9, 11, 0.2)
+                    .and();
+        }
+        return new Drawn(sketch.plant(), choices);
+    }
+
+    @Test
+    void halls_that_share_no_air_are_sized_each_by_itself_and_the_whole_is_the_cheapest_and_has_its_certificate() {
+        int solvable = 0;
+        for (int seed = 0; seed < 8; seed++) {
+            Drawn drawn = halls(seed);
+            Rules rules = new Lobes(3, 0);
+            Sizing sizing = Search.of(drawn.plant(), drawn.choices(), rules, Patience.endless());
+            double least = leastByTrying(drawn, rules);
+            assertThat(sizing.basis().pieces()).isEqualTo(2);
+            assertThat(Double.isFinite(least))
+                    .as("seed " + seed)
+                    .isEqualTo(sizing.best().isPresent());
+            if (sizing.best().isPresent()) {
+                solvable++;
+                assertThat(sizing.best().get().cost()).as("seed " + seed).isCloseTo(least, within(1e-9 * least));
+                Coverage certificate = sizing.coverage().orElseThrow();
+                assertThat(certificate.holds()).isTrue();
+                Coverage whole = Coverage.of(
+                        sizing.best().get().plant(),
+                        rules.question(sizing.best().get().plant()),
+                        rules.judging(sizing.best().get().plant()),
+                        Effort.alone());
+                assertThat(certificate.answers()).hasSameSizeAs(whole.answers());
+                for (int n = 0; n < whole.answers().size(); n++) {
+                    assertThat(certificate.answers().get(n).users())
+                            .isEqualTo(whole.answers().get(n).users());
+                    assertThat(certificate
+                                    .answers()
+                                    .get(n)
+                                    .least()
+                                    .orElseThrow()
+                                    .finding()
+                                    .margin())
+                            .isCloseTo(
+                                    whole.answers()
+                                            .get(n)
+                                            .least()
+                                            .orElseThrow()
+                                            .finding()
+                                            .margin(),
+                                    within(1e-9));
+                }
+            }
+        }
+        assertThat(solvable).isPositive();
+    }
+
+    @Test
+    void where_no_design_holds_the_states_that_exclude_each_other_are_named_and_no_design_misses_less_than_is_said() {
+        int told = 0;
+        for (int seed = 0; seed < 50 && told < 4; seed++) {
+            Drawn drawn = drawn(seed);
+            Rules rules = new Lobes(2, 0);
+            Sizing sizing = Search.of(drawn.plant(), drawn.choices(), rules, Patience.endless());
+            if (sizing.best().isEmpty()) {
+                Deadlock deadlock = sizing.deadlock().orElseThrow();
+                double leastMiss = leastMissByTrying(drawn, rules);
+                if (deadlock.nearest().isPresent()) {
+                    told++;
+                    assertThat(deadlock.nearest().get().least())
+                            .as("seed " + seed)
+                            .isLessThanOrEqualTo(leastMiss + 1e-9);
+                    assertThat(deadlock.nearest().get().miss())
+                            .as("seed " + seed)
+                            .isGreaterThanOrEqualTo(leastMiss - 1e-9);
+                }
+                deadlock.clash().forEach(one -> assertThat(one.best().open()).isNotEmpty());
+            }
+        }
+        assertThat(told).isPositive();
+    }
+
+    /** Every design that does not get narrower, each in every set: the least of their worst misses. */
+    private static double leastMissByTrying(Drawn drawn, Rules rules) {
+        Space space = new Space(drawn.plant(), drawn.choices());
+        Tubing tubing = new Tubing(drawn.plant());
+        int[] design = new int[space.size()];
+        double least = Double.POSITIVE_INFINITY;
+        do {
+            Plant sized = space.with(space.fit(design));
+            if (neverNarrower(tubing, sized)) {
+                Coverage coverage = Coverage.of(
+                        sized,
+                        rules.question(sized),
+                        rules.judging(sized),
+                        new Effort(1, 1_000_000, true, () -> false, share -> {}, List.of()));
+                double miss = -coverage.answers().stream()
+                        .mapToDouble(a -> a.least().orElseThrow().finding().margin())
+                        .min()
+                        .orElseThrow();
+                least = Math.min(least, miss);
+            }
+        } while (next(design, space));
+        return least;
+    }
+
+    @Test
+    void sets_that_another_search_learnt_change_no_answer() {
+        Drawn drawn = drawn(7);
+        Rules rules = new Lobes(2, 0);
+        Sizing first = Search.of(drawn.plant(), drawn.choices(), rules, Patience.endless());
+        Sizing again = Search.of(
+                drawn.plant(), drawn.choices(), rules, Patience.endless().asking(first.learnt()));
+        assertThat(again.best().map(Design::options)).isEqualTo(first.best().map(Design::options));
+        assertThat(again.bound()).isEqualTo(first.bound());
+        assertThat(again.effort().proofs()).isLessThanOrEqualTo(first.effort().proofs());
     }
 
     private static Choice tubes(SplittableRandom random, String run, int from) {
@@ -278,6 +412,10 @@ class SearchTest {
                         .as("seed " + seed)
                         .isCloseTo(least, within(1e-9 * least));
                 assertThat(sizing.gap().orElseThrow()).isLessThan(1e-12);
+                assertThat(sizing.runnersUp()).allSatisfy(next -> {
+                    assertThat(next.cost()).isGreaterThanOrEqualTo(least * (1 - 1e-9));
+                    assertThat(holdsEverywhere(next.plant(), rules)).isTrue();
+                });
                 assertThat(sizing.coverage().orElseThrow().holds()).isTrue();
             }
         }
