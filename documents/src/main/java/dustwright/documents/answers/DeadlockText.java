@@ -5,7 +5,6 @@ import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Answer.Worst;
 import dustwright.engine.finding.Finding;
-import dustwright.engine.plant.Plant;
 import dustwright.engine.sizing.Deadlock;
 import dustwright.engine.sizing.Deadlock.Clash;
 import dustwright.engine.sizing.Deadlock.Nearest;
@@ -21,14 +20,12 @@ import java.util.stream.Collectors;
 final class DeadlockText {
     private static final int MOST_MISSED = 6;
 
-    private final Plant plant;
     private final Sizing sizing;
     private final Show show;
     private final Lines lines;
     private final DoubleFunction<String> money;
 
-    DeadlockText(Plant plant, Sizing sizing, Show show, Lines lines, DoubleFunction<String> money) {
-        this.plant = plant;
+    DeadlockText(Sizing sizing, Show show, Lines lines, DoubleFunction<String> money) {
         this.sizing = sizing;
         this.show = show;
         this.lines = lines;

@@ -50,7 +50,7 @@ public final class SizeText {
         lines.text("", verdict());
         lines.text("", asked());
         sizing.best().ifPresent(this::chosen);
-        sizing.deadlock().ifPresent(d -> new DeadlockText(plant, sizing, show, lines, this::money).written(d));
+        sizing.deadlock().ifPresent(d -> new DeadlockText(sizing, show, lines, this::money).written(d));
         runnersUp();
         neighbours();
         mind();

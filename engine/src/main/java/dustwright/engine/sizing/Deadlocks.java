@@ -121,12 +121,12 @@ final class Deadlocks {
             if (reached.isEmpty()) {
                 return best;
             }
-            int[] chosen = reached.get().chosen();
+            int[] chosen = reached.get().chosen;
             Design design = search.prices().design(chosen);
             Tried tried = search.trials().proven(design.plant());
             Coverage coverage = tried.coverage().orElseThrow();
             double miss = miss(coverage);
-            double least = reached.get().least();
+            double least = reached.get().least;
             if (best.isEmpty() || miss < best.get().miss()) {
                 best = Optional.of(new Nearest(design, coverage, miss, least));
             } else {
@@ -151,7 +151,15 @@ final class Deadlocks {
     }
 
     /** A design that misses by no more than some share in all that was learnt, and the share below which none was left. */
-    private record Reached(int[] chosen, double least) {}
+    private static final class Reached {
+        private final int[] chosen;
+        private final double least;
+
+        Reached(int[] chosen, double least) {
+            this.chosen = chosen;
+            this.least = least;
+        }
+    }
 
     private Optional<Reached> reached() {
         double least = 0;

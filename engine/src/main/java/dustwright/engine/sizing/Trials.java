@@ -16,6 +16,7 @@ import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.sizing.Parts.Part;
 import dustwright.engine.tubing.Inlet;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -23,6 +24,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 
 /**
@@ -155,11 +157,37 @@ final class Trials {
                 found.answers().forEach(answer -> learn(alone, answer, failing));
             }
         }
+        if (part.idle()) {
+            question.conditions().forEach(condition -> answers.add(idle(sized, condition)));
+        }
         return new Tried(
                 Optional.of(new Coverage(question, inOrder(question, answers), Optional.empty())),
                 failing.values().stream()
                         .sorted(Comparator.comparingDouble(Failing::margin))
                         .toList());
+    }
+
+    /** The piece while all users are elsewhere. */
+    private Answer idle(Plant sized, State condition) {
+        Outcome<DutyPoint> duty = DutyPointSolver.solve(sized, condition.withOpen(List.of()));
+        List<Worst> worst = duty.match(
+                solved -> rules.judging(sized).of(solved).stream()
+                        .map(f -> new Worst(f, List.of()))
+                        .sorted(Comparator.comparingDouble(w -> w.finding().margin()))
+                        .toList(),
+                why -> List.<Worst>of());
+        Verdict solved = worst.stream().allMatch(w -> w.finding().holds()) ? Verdict.HOLDS : Verdict.FAILS;
+        return new Answer(
+                0,
+                Coverage.words(condition),
+                duty instanceof Outcome.Solved ? solved : Verdict.UNDECIDED,
+                BigInteger.ONE,
+                Answer.Method.EVERY_SET,
+                1,
+                OptionalLong.empty(),
+                worst,
+                0,
+                duty.match(s -> "", why -> "the piece without users has no answer: " + why));
     }
 
     private Effort effort() {
