@@ -9,7 +9,7 @@ import dustwright.engine.sizing.Sizing;
 import dustwright.engine.sizing.Sizing.Neighbour;
 import java.util.stream.IntStream;
 
-/** The sizes that were chosen: format {@code dustwright/size/1}. */
+/** The sizes that were chosen: format {@code dustwright/size/2}. */
 public final class SizeJson {
     private SizeJson() {}
 
