@@ -34,6 +34,7 @@ import picocli.CommandLine.HelpCommand;
             SizeCommand.class,
             SolveCommand.class,
             SheetCommand.class,
+            HazardsCommand.class,
             ExplainCommand.class,
             ReportCommand.class,
             CatalogueCommand.class,

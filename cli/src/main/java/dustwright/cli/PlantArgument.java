@@ -58,6 +58,11 @@ final class PlantArgument {
         }
     }
 
+    /** A file of this name in the same folder. */
+    Path beside(String other) {
+        return file.resolveSibling(other);
+    }
+
     /** Name of the file, for papers. */
     String name() {
         return String.valueOf(file.getFileName());

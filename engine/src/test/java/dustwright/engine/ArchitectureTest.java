@@ -30,6 +30,8 @@ class ArchitectureTest {
                 .definedBy("dustwright.engine.sheet")
                 .layer("rehearsal")
                 .definedBy("dustwright.engine.rehearsal")
+                .layer("review")
+                .definedBy("dustwright.engine.review")
                 .layer("interlock")
                 .definedBy("dustwright.engine.interlock")
                 .layer("audit")
@@ -61,11 +63,13 @@ class ArchitectureTest {
                 .whereLayer("study")
                 .mayNotBeAccessedByAnyLayer()
                 .whereLayer("sheet")
-                .mayOnlyBeAccessedByLayers("study", "rehearsal")
+                .mayOnlyBeAccessedByLayers("study", "review", "rehearsal")
                 .whereLayer("rehearsal")
                 .mayNotBeAccessedByAnyLayer()
+                .whereLayer("review")
+                .mayNotBeAccessedByAnyLayer()
                 .whereLayer("interlock")
-                .mayOnlyBeAccessedByLayers("rehearsal")
+                .mayOnlyBeAccessedByLayers("rehearsal", "review")
                 .whereLayer("audit")
                 .mayOnlyBeAccessedByLayers("study")
                 .whereLayer("sizing")
@@ -73,16 +77,26 @@ class ArchitectureTest {
                 .whereLayer("coverage")
                 .mayOnlyBeAccessedByLayers("study", "sheet", "sizing")
                 .whereLayer("network")
-                .mayOnlyBeAccessedByLayers("study", "rehearsal", "sheet", "audit", "sizing", "coverage")
+                .mayOnlyBeAccessedByLayers("study", "review", "rehearsal", "sheet", "audit", "sizing", "coverage")
                 .whereLayer("plant")
                 .mayOnlyBeAccessedByLayers(
-                        "study", "rehearsal", "sheet", "audit", "sizing", "coverage", "interlock", "network")
+                        "study", "review", "rehearsal", "sheet", "audit", "sizing", "coverage", "interlock", "network")
                 .whereLayer("conveying")
                 .mayOnlyBeAccessedByLayers(
-                        "study", "rehearsal", "sheet", "audit", "sizing", "coverage", "interlock", "network", "plant")
+                        "study",
+                        "review",
+                        "rehearsal",
+                        "sheet",
+                        "audit",
+                        "sizing",
+                        "coverage",
+                        "interlock",
+                        "network",
+                        "plant")
                 .whereLayer("parts")
                 .mayOnlyBeAccessedByLayers(
                         "study",
+                        "review",
                         "rehearsal",
                         "sheet",
                         "audit",
@@ -95,6 +109,7 @@ class ArchitectureTest {
                 .whereLayer("air")
                 .mayOnlyBeAccessedByLayers(
                         "study",
+                        "review",
                         "rehearsal",
                         "sheet",
                         "audit",

@@ -28,12 +28,21 @@ public final class Workbooks {
 
     private Workbooks() {}
 
-    /** Writes the tables, the same bytes for the same tables; the stream is left open. */
+    /** Writes the tables of a sequence; the stream is left open. */
     public static void write(List<Lists.Rows> tables, OutputStream out) throws IOException {
+        write(tables, List.of(ProofText.CAUTION, REVIEW), out);
+    }
+
+    /**
+     * Writes tables, the same bytes for the same tables; the stream is left open.
+     *
+     * @param first what is to be read before them
+     */
+    public static void write(List<Lists.Rows> tables, List<String> first, OutputStream out) throws IOException {
         Path dated = Files.createTempFile("workbook", ".xlsx");
         try {
             try (OutputStream file = Files.newOutputStream(dated)) {
-                writeDated(tables, file);
+                writeDated(tables, first, file);
             }
             try (ZipFile parts = new ZipFile(dated.toFile())) {
                 withoutTimes(parts, out);
@@ -62,9 +71,9 @@ public final class Workbooks {
         written.finish();
     }
 
-    private static void writeDated(List<Lists.Rows> tables, OutputStream out) throws IOException {
+    private static void writeDated(List<Lists.Rows> tables, List<String> first, OutputStream out) throws IOException {
         Workbook book = new Workbook(out, "dustwright", "1.0");
-        about(book.newWorksheet("Read first"), tables);
+        about(book.newWorksheet("Read first"), first, tables);
         for (Lists.Rows table : tables) {
             Worksheet sheet = book.newWorksheet(table.title());
             row(sheet, 0, table.head());
@@ -90,11 +99,15 @@ public final class Workbooks {
     }
 
     /** What the tables are and are not, before anybody works with them. */
-    private static void about(Worksheet sheet, List<Lists.Rows> tables) {
-        sheet.value(0, 0, ProofText.CAUTION);
-        sheet.value(1, 0, REVIEW);
+    private static void about(Worksheet sheet, List<String> first, List<Lists.Rows> tables) {
+        for (int n = 0; n < first.size(); n++) {
+            sheet.value(n, 0, first.get(n));
+        }
         for (int t = 0; t < tables.size(); t++) {
-            sheet.value(t + 3, 0, tables.get(t).title() + ": " + tables.get(t).key());
+            sheet.value(
+                    t + first.size() + 1,
+                    0,
+                    tables.get(t).title() + ": " + tables.get(t).key());
         }
         sheet.width(0, 110);
         sheet.range(0, 0, tables.size() + 3, 0).style().wrapText(true).set();

@@ -56,7 +56,7 @@ public final class Report {
         Element head = Element.of("div")
                 .with("class", "running")
                 .add(Element.of("b").text("Verification report "))
-                .text(" " + shortName() + " · Draft");
+                .text(" " + shortName() + " · Draft, screening only");
         Element foot = Element.of("div").with("class", "footing").text(footing());
         return document(css, Element.of("body").add(head, foot).addAll(body));
     }

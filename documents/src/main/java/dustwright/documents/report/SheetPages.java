@@ -30,7 +30,7 @@ final class SheetPages {
                 "", "Figures that do not belong to one set. The command explain shows the steps of each."));
         for (Sheet sheet : digest.study().sheets()) {
             section.add(Element.of("h3").text(Wording.head(sheet)));
-            section.add(table(sheet));
+            section.add(table(sheet, show));
         }
         return weeks(section);
     }
@@ -50,7 +50,8 @@ final class SheetPages {
         return section;
     }
 
-    private Element table(Sheet sheet) {
+    /** The figures of a sheet, with where each comes from. */
+    static Element table(Sheet sheet, Show show) {
         Table table = Table.of(
                 Table.sized("Figure", "what"),
                 Table.sized("Value", "answer"),

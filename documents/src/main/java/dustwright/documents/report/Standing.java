@@ -1,5 +1,6 @@
 package dustwright.documents.report;
 
+import dustwright.documents.drawing.Lettering;
 import dustwright.documents.writing.Element;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -22,6 +23,16 @@ final class Standing {
     static void pdf(String title, List<Element> body, PaperSize size, OutputStream out) throws IOException {
         String css = size.css() + Report.resource("paper.css") + Report.resource("print.css");
         ReportPdf.write(document(title, css, Element.of("body").addAll(body)), out);
+    }
+
+    /** The same with a line at the head and one at the foot of every page. */
+    static void pdf(String title, String head, String foot, List<Element> body, PaperSize size, OutputStream out)
+            throws IOException {
+        String css = size.css() + Report.resource("paper.css") + Report.resource("print.css");
+        Element running = Element.of("div").with("class", "running").text(Lettering.fitted(head, 8, 380));
+        Element footing = Element.of("div").with("class", "footing").text(Lettering.fitted(foot, 8, 420));
+        ReportPdf.write(
+                document(title, css, Element.of("body").add(running, footing).addAll(body)), out);
     }
 
     private static String document(String title, String css, Element content) {

@@ -93,8 +93,8 @@ public final class Wording {
             case SOUND_AT_ONE_METRE -> "Quiet enough at 1 m:";
             case DAILY_EXPOSURE -> "Little enough noise for the operator of";
             case DUSTS_TOGETHER -> "No dusts that must not meet, as far as stated, at";
-            case DUST_CARD -> "All values known of";
-            case METAL_DRY -> "No light metal stated to come to";
+            case DUST_CARD -> "No value missing, tested or published, of";
+            case METAL_DRY -> "No light metal stated to come dry to";
             case EXPLOSION_PROTECTION -> "A way out for an explosion is stated for";
             case VENT_AREA -> "Vent no smaller than both methods in range ask on";
             case INLET_ISOLATION -> "Isolation is stated on the main of";

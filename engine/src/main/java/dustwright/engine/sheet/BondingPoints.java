@@ -14,10 +14,8 @@ import dustwright.engine.hazard.Bonding;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.ElectricResistance;
-import dustwright.engine.tubing.Fitting;
+import dustwright.engine.sheet.EarthingList.Couplings;
 import dustwright.engine.tubing.Hose;
-import dustwright.engine.tubing.Run;
-import dustwright.engine.tubing.RunGeometry;
 import java.util.List;
 import java.util.Locale;
 
@@ -27,8 +25,6 @@ import java.util.Locale;
  */
 final class BondingPoints {
     private static final Source PRACTICE = Source.commonPractice();
-    /** Tube as it is sold, 20 ft. */
-    private static final double STOCK_m = 6.096;
 
     private final Plant plant;
     private final Collecting collecting;
@@ -54,19 +50,14 @@ final class BondingPoints {
     }
 
     private void couplings() {
-        double ends = 2.0 * collecting.runs().size();
-        double bends = 0;
-        double further = 0;
-        double fittings = 0;
-        boolean measured = false;
-        for (Run run : collecting.runs()) {
-            RunGeometry geometry = RunGeometry.of(run, plant.tube(run.tube()));
-            bends += geometry.bends().size();
-            int stretches = geometry.bends().size() + 1;
-            further += Math.max(0, Math.ceil(geometry.straight().metres() / STOCK_m) - stretches);
-            fittings += run.fittings().stream().mapToInt(Fitting::count).sum();
-            measured |= run.route() instanceof Run.Route.Measured;
-        }
+        List<Couplings> runs = collecting.runs().stream()
+                .map(run -> EarthingList.couplings(plant, run))
+                .toList();
+        double ends = runs.stream().mapToInt(Couplings::ends).sum();
+        double bends = runs.stream().mapToInt(Couplings::bends).sum();
+        double further = runs.stream().mapToInt(Couplings::further).sum();
+        double fittings = runs.stream().mapToInt(Couplings::fittings).sum();
+        boolean measured = runs.stream().anyMatch(Couplings::measured);
         Count all = new Count(ends + 2 * bends + further + 2 * fittings);
         writing.known(
                 "couplings",
@@ -87,13 +78,8 @@ final class BondingPoints {
 
     private void equipment() {
         double inlets = collecting.inlets().size();
-        double machines = collecting
-                .station()
-                .map(s -> 2.0
-                        + s.producers().size()
-                        + (s.rotaryValve().isPresent() ? 1 : 0)
-                        + (s.container().isPresent() ? 1 : 0))
-                .orElse(0.0);
+        double machines =
+                collecting.station().map(s -> EarthingList.machines(s).size()).orElse(0);
         Count all = new Count(inlets + machines);
         writing.known(
                 "grounds",

@@ -21,11 +21,18 @@ import java.util.Set;
  * A station, or a point of held pressure where tubing leaves the plant file, with everything its tubing is joined to. Valves and flow are
  * not asked: what is joined may be collected together.
  */
-record Collecting(Place place, Optional<Station> station, List<Inlet> inlets, List<Run> runs, List<Dust> dusts) {
-    /** Two dusts that must not meet here, and why. */
-    record Clash(Dust one, Dust other, String why) {}
+public record Collecting(Place place, Optional<Station> station, List<Inlet> inlets, List<Run> runs, List<Dust> dusts) {
+    public Collecting {
+        inlets = List.copyOf(inlets);
+        runs = List.copyOf(runs);
+        dusts = List.copyOf(dusts);
+    }
 
-    static List<Collecting> all(Plant plant) {
+    /** Two dusts that must not meet here, and why. */
+    public record Clash(Dust one, Dust other, String why) {}
+
+    /** Every place of a plant where dust is collected. */
+    public static List<Collecting> all(Plant plant) {
         List<Collecting> all = new ArrayList<>();
         for (Station station : plant.stations()) {
             all.add(of(plant, new Place(Place.Kind.STATION, station.id()), Optional.of(station)));
@@ -76,7 +83,7 @@ record Collecting(Place place, Optional<Station> station, List<Inlet> inlets, Li
     }
 
     /** Dusts that are combustible, or that nobody has found not to be. */
-    List<Dust> burning() {
+    public List<Dust> burning() {
         return dusts.stream().filter(d -> d.combustible().orElse(true)).toList();
     }
 
@@ -88,13 +95,14 @@ record Collecting(Place place, Optional<Station> station, List<Inlet> inlets, Li
     }
 
     /** Combustible metal dusts. */
-    List<Dust> metals() {
+    public List<Dust> metals() {
         return burning().stream()
                 .filter(d -> d.card().family().filter(DustFamily::metal).isPresent())
                 .toList();
     }
 
-    List<Clash> clashes() {
+    /** Every pair that must not meet. */
+    public List<Clash> clashes() {
         List<Clash> clashes = new ArrayList<>();
         for (int n = 0; n < dusts.size(); n++) {
             for (int m = n + 1; m < dusts.size(); m++) {

@@ -146,10 +146,14 @@ final class HazardSheet {
     }
 
     private void nothingDrawn() {
-        writing.unknown(
-                "collector",
-                "Collector",
-                "The plant file ends here: what stands behind, its protection and isolation, is not described and not judged.");
+        String why =
+                "The plant file ends here: what stands behind, its protection and isolation, is not described and not judged.";
+        writing.unknown("collector", "Collector", why);
+        writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.POINT, SEPARATOR, why);
+        writing.notSaid(FindingCode.INLET_ISOLATION, Place.Kind.POINT, SEPARATOR, why);
+        if (!here.lightMetals().isEmpty()) {
+            writing.notSaid(FindingCode.METAL_DRY, Place.Kind.POINT, DustFamily.APART, why);
+        }
         words(
                 "isolation-asked",
                 "Isolation on the main",

@@ -12,6 +12,7 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.BagType;
+import dustwright.engine.hazard.Bonding;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustCard.Sample;
 import dustwright.engine.hazard.DustCard.Stated;
@@ -422,6 +423,28 @@ class HazardSheetTest {
         // three measured runs of 20, 12 and 15 m: two ends each, and pieces of 20 ft beyond the first: 3 + 1 + 2
         assertThat(EquipmentSketch.value(sheets, "couplings").si()).isEqualTo(6 + 3 + 1 + 2);
         assertThat(EquipmentSketch.value(sheets, "grounds").si()).isEqualTo(2 + 2 + 1);
+    }
+
+    @Test
+    void the_test_list_names_every_coupling_and_ground_that_the_sheet_counts() {
+        Plant plant = flour().plant();
+        List<Sheet> sheets = flour().sheets();
+        List<EarthingList.Point> list =
+                EarthingList.of(plant, Collecting.all(plant).get(0));
+        int couplings = list.stream()
+                .filter(p -> p.limit() == Bonding.METAL_JOINT)
+                .mapToInt(EarthingList.Point::number)
+                .sum();
+        assertThat(couplings)
+                .isEqualTo((int) EquipmentSketch.value(sheets, "couplings").si());
+        long grounds = list.stream()
+                .filter(p -> p.limit() == Bonding.METAL_PART
+                        && !p.where().startsWith("run")
+                        && !p.where().startsWith("filter"))
+                .count();
+        assertThat(grounds)
+                .isEqualTo((long) EquipmentSketch.value(sheets, "grounds").si());
+        assertThat(list).extracting(EarthingList.Point::where).contains("inlet A", "inlet B", "receiver REC");
     }
 
     @Test

@@ -1,0 +1,136 @@
+package dustwright.cli;
+
+import dustwright.documents.control.Lists.Rows;
+import dustwright.documents.control.Workbooks;
+import dustwright.documents.hazard.HazardLists;
+import dustwright.documents.report.HazardPapers;
+import dustwright.documents.report.Origin;
+import dustwright.documents.report.PaperSize;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.Study;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.review.Deviation;
+import dustwright.engine.review.HazardStudy;
+import dustwright.engine.review.Notes;
+import dustwright.plantfile.HazardStudyReader;
+import dustwright.plantfile.HazardStudyReading;
+import dustwright.plantfile.HazardStudyText;
+import dustwright.plantfile.Reading;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes what a safety engineer reads, and keeps the hazard study beside the plant. */
+@Command(
+        name = "hazards",
+        mixinStandardHelpOptions = true,
+        header = "Write the hazard papers of a plant, and keep its hazard study.",
+        description = {
+            "",
+            "Into FOLDER: hazards.html, hazards.pdf (dusts, consequences, what was checked, hazard study, earthing test list) and",
+            "hazards.xlsx (the tables). With --study the file hazard-study.yaml beside the plant file is made, or written anew:",
+            "lines of the program follow the plant, every word a team has written stays. The papers show both.",
+            "Prompts for a dust hazard analysis, not the analysis: a qualified person does and signs it.",
+            "",
+            "  dustwright hazards examples/bakery/plant.yaml --study",
+            "  dustwright hazards examples/bakery/plant.yaml --out bakery-hazards",
+            ""
+        })
+final class HazardsCommand implements Callable<Integer> {
+    private static final String STUDY_FILE = "hazard-study.yaml";
+
+    @SuppressWarnings("NullAway.Init")
+    @Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Mixin
+    private PlantArgument plantArgument = new PlantArgument();
+
+    @Mixin
+    private StateOptions states = new StateOptions();
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Where the papers go. Default: the folder you are in.")
+    private Path folder = Path.of("");
+
+    @Option(
+            names = "--study",
+            description = "Make or write anew the hazard study beside the plant file, and write no papers.")
+    private boolean writeStudy;
+
+    @Override
+    public Integer call() {
+        Reading.Read reading = plantArgument.read();
+        Study study = Asking.study(reading.plant(), states, spec.commandLine().getErr());
+        HazardLists.nothingToWrite(study).ifPresent(why -> {
+            throw new BadInput(why);
+        });
+        List<Deviation> lines = HazardStudy.lines(reading.plant(), study.worstPerPlace());
+        Path file = plantArgument.beside(STUDY_FILE);
+        Notes notes = Files.exists(file) ? notes(file) : Notes.NONE;
+        try {
+            if (writeStudy) {
+                keep(file, reading.plant().name(), lines);
+            } else {
+                papers(study, HazardStudy.of(lines, notes), reading.units());
+            }
+        } catch (IOException fault) {
+            throw new BadInput("The files could not be written: " + NewFile.reason(fault) + ".");
+        }
+        return study.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private static Notes notes(Path file) {
+        HazardStudyReading reading = HazardStudyReader.read(file);
+        if (reading instanceof HazardStudyReading.Read read) {
+            return read.notes();
+        }
+        throw SequenceArgument.faults(file, ((HazardStudyReading.Faults) reading).faults());
+    }
+
+    private void keep(Path file, String plant, List<Deviation> lines) throws IOException {
+        boolean there = Files.exists(file);
+        String text =
+                there ? HazardStudyText.updated(Files.readString(file), lines) : HazardStudyText.fresh(plant, lines);
+        NewFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+        spec.commandLine()
+                .getOut()
+                .println((there ? "Written anew, every word of yours kept: " : "Made: ") + file + ", " + lines.size()
+                        + " rows from the plant.");
+    }
+
+    private void papers(Study study, HazardStudy review, UnitSystem units) throws IOException {
+        Show show = new Show(units);
+        HazardPapers papers = HazardPapers.of(
+                study, review, show, new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION));
+        PaperSize size = units == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+        List<Rows> tables = List.of(
+                HazardLists.findings(study, show),
+                HazardLists.study(review),
+                HazardLists.matrix(review.notes().matrix()),
+                HazardLists.earthing(study.plant(), show));
+        Files.createDirectories(folder);
+        NewFile.write(
+                folder.resolve("hazards.html"), out -> out.write(papers.html().getBytes(StandardCharsets.UTF_8)));
+        NewFile.write(folder.resolve("hazards.pdf"), out -> papers.pdf(size, out));
+        NewFile.write(
+                folder.resolve("hazards.xlsx"),
+                out -> Workbooks.write(tables, List.of(HazardLists.CAUTION, Wording.SCREENING), out));
+        spec.commandLine()
+                .getOut()
+                .println("Written to " + folder.toAbsolutePath() + ": hazards.html, hazards.pdf, hazards.xlsx. "
+                        + review.notJudged() + " of " + review.rows().size()
+                        + " rows of the hazard study are not judged yet.");
+    }
+}

@@ -1,0 +1,179 @@
+package dustwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.zip.ZipFile;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The hazard papers of the examples and the study beside a plant, by the command that people use. */
+class HazardsCommandTest {
+    private static final Path EXAMPLES = Path.of("..", "examples");
+    private static final Pattern TAG = Pattern.compile("<[^>]*>");
+
+    private record Ran(int code, String out, String err) {}
+
+    private static Ran run(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
+        return new Ran(code, out.toString(), err.toString());
+    }
+
+    private static Path copy(String example, Path folder) throws IOException {
+        Path plant = folder.resolve("plant.yaml");
+        Files.copy(EXAMPLES.resolve(example).resolve("plant.yaml"), plant);
+        return plant;
+    }
+
+    private static String papers(Path plant, Path out) throws IOException {
+        Ran ran = run("hazards", plant.toString(), "--open", "none", "--out", out.toString());
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isLessThan(ExitCode.BAD_INPUT);
+        String html = Files.readString(out.resolve("hazards.html"));
+        return TAG.matcher(html.substring(html.indexOf("<body")))
+                .replaceAll(" ")
+                .replace("&#160;", " ")
+                .replace("&lt;", "<")
+                .replaceAll("\\s+", " ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"aluminium-finishing", "bakery", "cement-packing", "furniture", "plastics", "supplement"})
+    void every_example_has_papers_with_cautions_and_without_a_verdict_nobody_can_give(
+            String example, @TempDir Path folder) throws IOException {
+        String text = papers(copy(example, folder), folder);
+        assertThat(text).contains("a qualified person does and signs it", "Only tests of the own dust count");
+        assertThat(text.toLowerCase(Locale.ROOT)).doesNotContain(" is safe", "are safe", "nan", "null");
+        try (ZipFile workbook = new ZipFile(folder.resolve("hazards.xlsx").toFile())) {
+            assertThat(workbook.stream()).hasSizeGreaterThan(4);
+        }
+        try (PDDocument pdf = Loader.loadPDF(folder.resolve("hazards.pdf").toFile())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                assertThat(stripper.getText(pdf)).as("page %s", page).contains("a qualified person signs");
+            }
+        }
+    }
+
+    @Test
+    void aluminium_comes_with_separate_collection_isolation_and_what_metal_asks_for(@TempDir Path folder)
+            throws IOException {
+        assertThat(papers(copy("aluminium-finishing", folder), folder))
+                .contains(
+                        "a system of its own for this family of metal",
+                        "every main into the collector is isolated",
+                        "wet, hydrogen vented, sludge taken out daily",
+                        "not returned indoors",
+                        "no water on burning metal",
+                        "Class II Group E; IIIC, conductive",
+                        "asked for: flame must not run back to people who hold hoses",
+                        "none without a special review of the collector");
+    }
+
+    /** The conflicts a safety engineer looks for first: found, located, explained. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "bakery | type: C | type: A | Bag type not permitted for a dust in bulk bag or drum REC | type A is not permitted for this ignition energy (50 mJ)",
+                "bakery | family: organic | family: aluminium | Light metal comes to the dry receiver REC | Use wet collection",
+                "bakery | area class: \"unclassified, dusty indoor\" | area class: Class II Div 1, enclosure: \"12\" | Enclosure not for its area: panel | listed for the class, group and temperature",
+                "bakery | inlet isolation: flap valve | inlet isolation: none | Flame can run back through the main from receiver REC | none: without it flame runs back to people who hold hoses",
+                "supplement | method: flameless venting | method: venting | No way out for an explosion in receiver REC | it would vent into the room",
+                "furniture | resistance: 1e6 ohm | resistance: 1e10 ohm | Charge does not get to ground through hose H2 | neither conductive nor dissipative"
+            })
+    void a_conflict_is_found_located_and_explained(
+            String example, String good, String bad, String found, String explained, @TempDir Path folder)
+            throws IOException {
+        Path plant = copy(example, folder);
+        String text = Files.readString(plant);
+        assertThat(text).contains(good);
+        String changed = text.replace(good, bad.replace(", enclosure:", "\n  enclosure:"));
+        // an exposure to water is not asked of a panel in a classified area
+        Files.writeString(plant, bad.startsWith("area") ? changed.replaceFirst("  exposure: [^\n]*\n", "") : changed);
+        assertThat(papers(plant, folder)).contains("does not hold " + found, explained);
+    }
+
+    @Test
+    void aluminium_and_rust_on_one_system_are_found_with_the_inlets_they_come_from(@TempDir Path folder)
+            throws IOException {
+        Path plant = copy("aluminium-finishing", folder);
+        String text = Files.readString(plant);
+        Files.writeString(
+                plant,
+                text.replaceFirst(
+                                "\ndusts:[^\n]*\n",
+                                "\ndusts:\n  rust: {name: Rust, class: heavy dust, combustible: no, explosion: {family: rust or iron oxide}}\n")
+                        .replaceFirst("(F1: .*)dust: fines", "$1dust: rust"));
+        assertThat(papers(plant, folder))
+                .contains(
+                        "does not hold Dusts that must not meet are collected at point SEP",
+                        "burn as thermite",
+                        "from F1 and A1");
+    }
+
+    @Test
+    void the_study_beside_a_plant_keeps_what_a_team_wrote_and_follows_the_plant(@TempDir Path folder)
+            throws IOException {
+        Path plant = copy("bakery", folder);
+        Path study = folder.resolve("hazard-study.yaml");
+        assertThat(run("hazards", plant.toString(), "--open", "none", "--study").out())
+                .startsWith("Made: ");
+        String first = Files.readString(study);
+        Files.writeString(
+                study,
+                first.replace(
+                        "  REC valve hand: {}",
+                        "  REC valve hand:\n    severity: one person killed or maimed\n    likelihood: once in ten years\n    action: Trapped key"));
+        assertThat(papers(plant, folder))
+                .contains("high: one person killed or maimed, once in ten years", "Trapped key");
+        Files.writeString(plant, Files.readString(plant).replaceFirst("(?s)    rotary valve: \\{.*?\\}\n", ""));
+        assertThat(run("hazards", plant.toString(), "--open", "none", "--study").out())
+                .startsWith("Written anew");
+        assertThat(Files.readString(study)).contains("action: Trapped key", "no longer gives rise to this row");
+        assertThat(papers(plant, folder)).contains("no longer arises; kept");
+        Files.writeString(study, Files.readString(study).replace("once in ten years\n    action", "often\n    action"));
+        Ran wrong = run("hazards", plant.toString(), "--open", "none", "--out", folder.toString());
+        assertThat(wrong.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(wrong.err()).contains("is no likelihood of the matrix", "one of not expected");
+    }
+
+    /** The study that stands beside the bakery is as the program would write it anew. */
+    @Test
+    void the_study_of_the_bakery_is_up_to_date(@TempDir Path folder) throws IOException {
+        Path plant = copy("bakery", folder);
+        Path kept = EXAMPLES.resolve("bakery").resolve("hazard-study.yaml");
+        Path study = folder.resolve("hazard-study.yaml");
+        Files.copy(kept, study);
+        assertThat(run("hazards", plant.toString(), "--study").err()).isEmpty();
+        if (Boolean.getBoolean("dustwright.accept")) {
+            Files.writeString(kept, Files.readString(study));
+        }
+        assertThat(Files.readString(study)).isEqualTo(Files.readString(kept));
+    }
+
+    @Test
+    void a_plant_without_a_dust_has_nothing_to_study(@TempDir Path folder) throws IOException {
+        Path plant = copy("bakery", folder);
+        Files.writeString(plant, Files.readString(plant).replaceAll("dust: (flour|milk), feed: [0-9]+ kg/h, ", ""));
+        Ran ran = run("hazards", plant.toString(), "--open", "none");
+        assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(ran.err()).contains("nothing to study");
+    }
+}

@@ -1,0 +1,192 @@
+package dustwright.documents.hazard;
+
+import dustwright.documents.control.Lists.Rows;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.hazard.Bonding;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.ElectricResistance;
+import dustwright.engine.review.HazardStudy;
+import dustwright.engine.review.RiskMatrix;
+import dustwright.engine.sheet.Collecting;
+import dustwright.engine.sheet.EarthingList;
+import dustwright.engine.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The tables of the hazard papers, as rows of words: findings, study, matrix, earthing tests. */
+public final class HazardLists {
+    /** What every page of the papers says. */
+    public static final String CAUTION =
+            "Prompts for a dust hazard analysis, not the analysis: a qualified person does and signs it. Only tests of the own dust count. The"
+                    + " authority having jurisdiction, insurer and local code decide; clauses belong to the edition named and are to be read there.";
+
+    private static final Set<FindingCode> ABOUT = EnumSet.of(
+            FindingCode.DUST_CARD,
+            FindingCode.DUSTS_TOGETHER,
+            FindingCode.METAL_DRY,
+            FindingCode.EXPLOSION_PROTECTION,
+            FindingCode.VENT_AREA,
+            FindingCode.INLET_ISOLATION,
+            FindingCode.RETURN_ISOLATION,
+            FindingCode.EXHAUST_INDOORS,
+            FindingCode.FILTER_STATIC,
+            FindingCode.HOSE_RESISTANCE,
+            FindingCode.BAG_STATIC,
+            FindingCode.LINER_STATIC,
+            FindingCode.PANEL_AREA);
+
+    private HazardLists() {}
+
+    /** Sheets about combustible dust, in their order. */
+    public static List<Sheet> sheets(Study study) {
+        return study.sheets().stream()
+                .filter(s -> s.id().startsWith("dust-card/") || s.id().startsWith("hazard/"))
+                .toList();
+    }
+
+    /** What was checked: the worst of each requirement and place; of velocities only the worst where dust settles. */
+    public static Rows findings(Study study, Show show) {
+        List<List<String>> rows = new ArrayList<>();
+        List<Finding> settles = study.worstPerPlace().stream()
+                .filter(f -> f.code() == FindingCode.TRANSPORT_VELOCITY && !f.holds())
+                .toList();
+        for (Finding f : study.worstPerPlace()) {
+            if (ABOUT.contains(f.code())) {
+                rows.add(row(f, "", show));
+            } else if (!settles.isEmpty() && f.equals(settles.get(0))) {
+                rows.add(row(f, settles.size() == 1 ? "" : ", and in " + (settles.size() - 1) + " more pieces", show));
+            }
+        }
+        return new Rows(
+                "What was checked",
+                "Holds: by what the plant file states, on the basis named, and no more than that.",
+                List.of("Verdict", "Finding", "Value and limit", "What to do", "Basis"),
+                rows);
+    }
+
+    private static List<String> row(Finding f, String further, Show show) {
+        return List.of(
+                !f.decided() ? "not known" : f.holds() ? "holds" : "does not hold",
+                Wording.claim(f) + further,
+                Wording.valueAndLimit(f, show),
+                f.holds() ? "" : f.code().remedy(),
+                Wording.source(f.derivation().limitSource()));
+    }
+
+    /** The study, a row to a line. */
+    public static Rows study(HazardStudy study) {
+        List<List<String>> rows = new ArrayList<>();
+        for (HazardStudy.Row row : study.rows()) {
+            rows.add(List.of(
+                    row.line().id(),
+                    row.line().node(),
+                    row.line().deviation(),
+                    row.line().cause(),
+                    row.line().consequence(),
+                    String.join("; ", row.line().safeguards()),
+                    String.join("; ", row.line().missing()),
+                    row.note().severity().orElse(""),
+                    row.note().likelihood().orElse(""),
+                    row.risk().orElse("not judged"),
+                    row.note().action().orElse(""),
+                    row.note().who().orElse(""),
+                    row.note().by().orElse(""),
+                    row.note().status().orElse(""),
+                    row.note().note().orElse(""),
+                    row.origin().words()));
+        }
+        return new Rows(
+                "Hazard study",
+                "What could go wrong with the plant as it is drawn and controlled. Safeguards are those found in the plant file, its checks and the"
+                        + " control sequence it begins with; missing is what was looked for and not found, or is not known.",
+                List.of(
+                        "Row",
+                        "Node",
+                        "Deviation",
+                        "Cause",
+                        "Consequence",
+                        "Safeguards found",
+                        "Missing",
+                        "Severity",
+                        "Likelihood",
+                        "Risk",
+                        "Action",
+                        "Who",
+                        "By",
+                        "Status",
+                        "Note",
+                        "Origin"),
+                rows);
+    }
+
+    /** The matrix the study is judged by. */
+    public static Rows matrix(RiskMatrix matrix) {
+        List<String> head = new ArrayList<>(List.of("Severity"));
+        head.addAll(matrix.likelihoods());
+        List<List<String>> rows = new ArrayList<>();
+        for (String severity : matrix.severities()) {
+            List<String> row = new ArrayList<>(List.of(severity));
+            matrix.likelihoods().forEach(l -> row.add(matrix.risk(severity, l)));
+            rows.add(row);
+        }
+        String basis = matrix.equals(RiskMatrix.TO_BEGIN_WITH) ? "; " + RiskMatrix.BASIS : "";
+        return new Rows(
+                "Risk matrix",
+                "Risks that need no action: "
+                        + (matrix.accepted().isEmpty() ? "none" : String.join(", ", matrix.accepted())) + basis + ".",
+                head,
+                rows);
+    }
+
+    /** What is measured at commissioning, of all places where dust is collected. */
+    public static Rows earthing(Plant plant, Show show) {
+        List<List<String>> rows = new ArrayList<>();
+        Set<Bonding> used = EnumSet.noneOf(Bonding.class);
+        int number = 1;
+        for (Collecting here : Collecting.all(plant)) {
+            for (EarthingList.Point p : EarthingList.of(plant, here)) {
+                used.add(p.limit());
+                rows.add(List.of(
+                        String.valueOf(number++),
+                        p.where(),
+                        p.what(),
+                        String.valueOf(p.number()),
+                        show.full(new ElectricResistance(p.limit().limit_ohm())),
+                        p.with().name(),
+                        "",
+                        "☐",
+                        ""));
+            }
+        }
+        return new Rows(
+                "Earthing test list",
+                "Measured before handing over, without dust in the air, and again at the interval of the site's own rule. With: "
+                        + Arrays.stream(EarthingList.With.values())
+                                .map(w -> w + " " + w.words())
+                                .collect(Collectors.joining("; "))
+                        + " (" + Wording.source(EarthingList.With.SOURCE) + "). Limits: "
+                        + Arrays.stream(Bonding.values())
+                                .filter(used::contains)
+                                .map(l -> l.words() + ", " + Wording.source(l.source()))
+                                .collect(Collectors.joining("; "))
+                        + ". A limit is for a measurement on site: a calculation bonds nothing.",
+                List.of("No.", "Where", "What", "How many", "At most", "With", "Measured", "Within", "Date, by"),
+                rows);
+    }
+
+    /** Whether a plant has anything to write hazard papers about. */
+    public static Optional<String> nothingToWrite(Study study) {
+        return study.sheets().stream().noneMatch(s -> s.id().startsWith("hazard/"))
+                ? Optional.of("This plant names no dust that an inlet picks up, so there is nothing to study.")
+                : Optional.empty();
+    }
+}

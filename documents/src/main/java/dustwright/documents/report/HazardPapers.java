@@ -1,0 +1,200 @@
+package dustwright.documents.report;
+
+import dustwright.documents.control.Lists.Rows;
+import dustwright.documents.hazard.HazardLists;
+import dustwright.documents.writing.Element;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.Study;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.Assumption;
+import dustwright.engine.finding.Place;
+import dustwright.engine.hazard.DustCard.Sample;
+import dustwright.engine.review.HazardStudy;
+import dustwright.engine.sheet.Sheet;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Combustible dust of a plant on paper, to be read alone: what is collected, what was checked, the hazard study, the earthing test list. */
+public final class HazardPapers {
+    private final Study study;
+    private final HazardStudy review;
+    private final Show show;
+    private final Origin origin;
+
+    private HazardPapers(Study study, HazardStudy review, Show show, Origin origin) {
+        this.study = study;
+        this.review = review;
+        this.show = show;
+        this.origin = origin;
+    }
+
+    /** The papers of a plant. */
+    public static HazardPapers of(Study study, HazardStudy review, Show show, Origin origin) {
+        return new HazardPapers(study, review, show, origin);
+    }
+
+    private String title() {
+        return "Combustible dust, " + study.plant().name();
+    }
+
+    /** A page of its own: nothing is fetched from anywhere. */
+    public String html() {
+        return Standing.page(title(), body());
+    }
+
+    /** Writes the same as PDF; the stream is left open. */
+    public void pdf(PaperSize size, OutputStream out) throws IOException {
+        Standing.pdf(
+                title(),
+                "Combustible dust " + study.plant().name() + " · Draft",
+                "Prompts, not an analysis: a qualified person signs. Only tests of the own dust count. "
+                        + origin.plantFile() + " " + origin.mark(),
+                body(),
+                size,
+                out);
+    }
+
+    private List<Element> body() {
+        List<Element> all = new ArrayList<>();
+        all.add(Element.of("h1").text(title()));
+        all.add(Parts.mind(HazardLists.CAUTION));
+        all.add(Parts.paragraph(
+                "cap",
+                origin.plantFile() + " " + origin.mark() + " · " + origin.program() + " · " + Wording.SCREENING));
+        all.add(summary());
+        Rows checked = HazardLists.findings(study, show);
+        all.add(table("1  ", checked, List.of(0, 1, 2, 3, 4)));
+        Element sheets = Element.of("section").add(Element.of("h2").text("2  Dusts and what follows from them"));
+        for (Sheet sheet : HazardLists.sheets(study)) {
+            sheets.add(Element.of("h3").text(Wording.head(sheet)), SheetPages.table(sheet, show));
+        }
+        all.add(sheets);
+        all.add(studySection());
+        all.add(table("4  ", HazardLists.earthing(study.plant(), show), List.of(0, 1, 2, 3, 4, 5, 6, 7, 8)));
+        all.add(assumptions());
+        return all;
+    }
+
+    private Element summary() {
+        long fails = count("does not hold");
+        long open = count("not known");
+        Element list = Element.of("ul");
+        list.add(Element.of("li")
+                .text(fails + " do not hold, " + open + " are not known, " + count("holds")
+                        + " hold of what was checked (1)."));
+        List<String> untested = study.plant().dusts().stream()
+                .filter(d -> d.combustible().orElse(true) && d.card().sample() == Sample.PUBLISHED)
+                .map(Dust::name)
+                .toList();
+        if (!untested.isEmpty()) {
+            list.add(Element.of("li")
+                    .text("Not tested, values of other samples stand in or the worst case: "
+                            + String.join("; ", untested) + ". No design is released on them."));
+        }
+        list.add(Element.of("li")
+                .text(review.notJudged() + " of " + review.rows().size()
+                        + " rows of the hazard study are not judged by a team yet; " + review.withoutAction()
+                        + " judged rows ask for an action and name none (3)."));
+        list.add(Element.of("li").text("What the plant file leaves open is taken as the worst case and listed (5)."));
+        return list;
+    }
+
+    private long count(String verdict) {
+        return HazardLists.findings(study, show).rows().stream()
+                .filter(r -> r.get(0).equals(verdict))
+                .count();
+    }
+
+    private Element studySection() {
+        Element section = Element.of("section")
+                .add(
+                        Element.of("h2").text("3  Hazard study"),
+                        Parts.paragraph("cap", HazardLists.study(review).key()));
+        section.add(Parts.paragraph(
+                "",
+                review.notes().team().isEmpty()
+                        ? "No team is named: nobody has judged this."
+                        : "Team: " + String.join(", ", review.notes().team())
+                                + (review.notes().date().isEmpty()
+                                        ? ""
+                                        : "; " + review.notes().date())));
+        for (HazardStudy.Row row : review.rows()) {
+            section.add(row(row));
+        }
+        Rows matrix = HazardLists.matrix(review.notes().matrix());
+        Table table = Table.of(matrix.head().stream().map(Table::words).toArray(Table.Column[]::new));
+        matrix.rows().forEach(r -> table.row(r.toArray()));
+        return section.add(Element.of("div")
+                .with("class", "together")
+                .add(Element.of("h3").text(matrix.title()), Parts.paragraph("cap", matrix.key()), table.element("")));
+    }
+
+    /** One row as a small table: what, why, what then, what guards, what is missing, and what the team decided. */
+    private static Element row(HazardStudy.Row row) {
+        Table table = Table.of(Table.sized("", "ask"), Table.words(""));
+        table.row("Cause", row.line().cause());
+        table.row("Consequence", row.line().consequence());
+        table.row("Safeguards found", items(row.line().safeguards(), "none found"));
+        table.row("Missing", items(row.line().missing(), "nothing that was looked for"));
+        table.row(
+                "Risk",
+                row.risk()
+                        .map(r -> r + ": " + row.note().severity().orElse("") + ", "
+                                + row.note().likelihood().orElse(""))
+                        .orElse("not judged"));
+        row.note().action().ifPresent(a -> table.row("Action", a + who(row)));
+        row.note().note().ifPresent(n -> table.row("Note", n));
+        return Element.of("div")
+                .with("class", "together")
+                .add(
+                        Element.of("h3")
+                                .text(row.line().node() + ": " + row.line().deviation()),
+                        Parts.paragraph(
+                                "cap", row.line().id() + " · " + row.origin().words()),
+                        table.element("asks"));
+    }
+
+    private static String who(HazardStudy.Row row) {
+        return row.note().who().map(w -> "; " + w).orElse("")
+                + row.note().by().map(b -> ", by " + b).orElse("")
+                + row.note().status().map(s -> ", " + s).orElse("");
+    }
+
+    private static Element items(List<String> items, String none) {
+        if (items.isEmpty()) {
+            return Element.of("span").text(none);
+        }
+        Element list = Element.of("ul");
+        items.forEach(i -> list.add(Element.of("li").text(i)));
+        return list;
+    }
+
+    private static Element table(String number, Rows rows, List<Integer> columns) {
+        Table table = Table.of(columns.stream()
+                .map(c -> rows.rows().stream().allMatch(r -> r.get(c).length() < 14)
+                        ? Table.sized(rows.head().get(c), "tight")
+                        : Table.words(rows.head().get(c)))
+                .toArray(Table.Column[]::new));
+        rows.rows().forEach(r -> table.row(columns.stream().map(r::get).toArray()));
+        return Element.of("section")
+                .add(
+                        Element.of("h2").text(number + rows.title()),
+                        Parts.paragraph("cap", rows.key()),
+                        table.element(""));
+    }
+
+    private Element assumptions() {
+        Table table = Table.of(Table.words("Place"), Table.words("Taken"), Table.words("Basis"));
+        for (Assumption a : study.plant().assumptions()) {
+            if (a.place().kind() == Place.Kind.DUST || a.place().kind() == Place.Kind.CONTAINER) {
+                table.row(a.place().toString(), a.what(), Parts.source(a.basis()));
+            }
+        }
+        Element section = Element.of("section").add(Element.of("h2").text("5  Taken where the plant file is silent"));
+        return section.add(
+                table.isEmpty() ? Parts.paragraph("", "Nothing about dust and container.") : table.element("wide"));
+    }
+}

@@ -1,0 +1,121 @@
+package dustwright.engine.review;
+
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.interlock.Sequence;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** One line of the study while it is being written: collects what guards against a deviation, and what was looked for in vain. */
+final class Line {
+    private static final int MOST_PLACES = 4;
+
+    private final String id;
+    private final String node;
+    private final String deviation;
+    private final String cause;
+    private final String consequence;
+    private final List<Finding> findings;
+    private final Optional<Sequence> sequence;
+    private final List<String> safeguards = new ArrayList<>();
+    private final List<String> missing = new ArrayList<>();
+
+    Line(
+            String id,
+            String node,
+            String deviation,
+            String cause,
+            String consequence,
+            List<Finding> findings,
+            Optional<Sequence> sequence) {
+        this.id = id;
+        this.node = node;
+        this.deviation = deviation;
+        this.cause = cause;
+        this.consequence = consequence;
+        this.findings = findings;
+        this.sequence = sequence;
+    }
+
+    Deviation done() {
+        return new Deviation(id, node, deviation, cause, consequence, safeguards, missing);
+    }
+
+    /** A safeguard the design has, or one it lacks. */
+    Line design(boolean there, String safeguard, String lack) {
+        if (there) {
+            safeguards.add(safeguard);
+        } else {
+            missing.add(lack);
+        }
+        return this;
+    }
+
+    /** Something no plant file can show: people show it on site. */
+    Line toSee(String what) {
+        missing.add("to be shown on site: " + what);
+        return this;
+    }
+
+    /** What the checks of these kinds say at these places: holds everywhere, fails somewhere, not known. */
+    Line checked(Set<String> places, FindingCode... codes) {
+        for (FindingCode code : codes) {
+            List<Finding> about = findings.stream()
+                    .filter(f -> f.code() == code && places.contains(f.where().id()))
+                    .toList();
+            List<Finding> failing = about.stream().filter(Finding::fails).toList();
+            List<Finding> open = about.stream().filter(f -> !f.decided()).toList();
+            if (!failing.isEmpty()) {
+                missing.add("check fails: " + code.title() + ", " + places(failing) + ". " + code.meaning());
+            }
+            if (!open.isEmpty()) {
+                missing.add("not known: " + code.title() + ", " + places(open) + ". " + why(open.get(0)));
+            }
+            if (!about.isEmpty() && failing.isEmpty() && open.isEmpty()) {
+                safeguards.add("check holds: " + code.title());
+            }
+        }
+        return this;
+    }
+
+    private static String why(Finding open) {
+        return open.unjudged()
+                ? open.derivation().steps().get(0).formula()
+                : open.code().meaning();
+    }
+
+    private static String places(List<Finding> findings) {
+        List<String> places =
+                findings.stream().map(f -> f.where().toString()).distinct().toList();
+        String shown = places.stream().limit(MOST_PLACES).collect(Collectors.joining(", "));
+        return places.size() > MOST_PLACES ? shown + " and " + (places.size() - MOST_PLACES) + " more" : shown;
+    }
+
+    /** An interlock of the control sequence by its cause; where there is none, what is missing. */
+    Line interlock(String causeName, String lack) {
+        Optional<Sequence.Cause> found = sequence.stream()
+                .flatMap(s -> s.causes().stream())
+                .filter(c -> c.name().equals(causeName))
+                .findFirst();
+        found.ifPresentOrElse(
+                c -> safeguards.add(
+                        "interlock " + c.message() + ": " + demands(c) + (c.latched() ? "; stays until RESET" : "")),
+                () -> missing.add(sequence.isEmpty() ? lack + " (no control sequence is described)" : lack));
+        return this;
+    }
+
+    private String demands(Sequence.Cause cause) {
+        return cause.demands().isEmpty()
+                ? "alarm only"
+                : cause.demands().entrySet().stream()
+                        .map(d -> words(d.getKey()) + " " + d.getValue())
+                        .collect(Collectors.joining(", "));
+    }
+
+    private String words(String output) {
+        return sequence.orElseThrow().output(output).words();
+    }
+}

@@ -1,0 +1,134 @@
+package dustwright.engine.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dustwright.engine.finding.Derivation;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.network.PlantSketch;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Count;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Lines follow from what the plant has, what its checks say and what its sequence holds. */
+class HazardStudyTest {
+    private static final Plant PLANT = new PlantSketch()
+            .tube("T2", 0.0475, 4.5e-5)
+            .dust("flour", 60e-6, 1450)
+            .points("J")
+            .inlet("A", "flour", 0.01)
+            .inlet("B", "flour", 0.01)
+            .run("RA", "A", "J", "T2", 20, 1)
+            .run("RB", "B", "J", "T2", 12, 1)
+            .run("M", "J", "REC", "T2", 15, 1)
+            .station("REC")
+            .cloth(8, 40_000)
+            .relief(8.5, 11, 0.2)
+            .lobe("P", 0.2)
+            .and()
+            .plant();
+
+    private static Deviation line(List<Deviation> lines, String id) {
+        return lines.stream()
+                .filter(l -> l.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no line " + id + " in "
+                        + lines.stream().map(Deviation::id).toList()));
+    }
+
+    private static Finding counted(FindingCode code, int found) {
+        return Finding.of(
+                code,
+                new Place(Place.Kind.RECEIVER, "REC"),
+                "any set",
+                Side.AT_MOST,
+                new Count(found),
+                new Count(0),
+                new Derivation(List.of(), Source.entered()));
+    }
+
+    @Test
+    void parts_that_are_not_drawn_give_no_line_and_parts_that_are_missing_are_said() {
+        List<Deviation> lines = HazardStudy.lines(PLANT, List.of());
+        assertThat(lines).extracting(Deviation::id).doesNotHaveDuplicates().noneMatch(id -> id.startsWith("REC valve"));
+        assertThat(line(lines, "REC receiver too-deep").safeguards()).contains("vacuum relief valve is drawn");
+        assertThat(line(lines, "REC filter torn").missing()).contains("no safety filter before the producers");
+        assertThat(line(lines, "REC receiver too-full").missing()).contains("no level probe is drawn");
+    }
+
+    @Test
+    void a_check_that_holds_is_a_safeguard_and_one_that_fails_or_is_open_is_missing() {
+        Deviation holds =
+                line(HazardStudy.lines(PLANT, List.of(counted(FindingCode.INLET_ISOLATION, 0))), "REC main flame-back");
+        assertThat(holds.safeguards()).contains("check holds: Isolation on the main");
+        Deviation fails =
+                line(HazardStudy.lines(PLANT, List.of(counted(FindingCode.INLET_ISOLATION, 1))), "REC main flame-back");
+        assertThat(fails.safeguards()).doesNotContain("check holds: Isolation on the main");
+        assertThat(fails.missing())
+                .anySatisfy(m -> assertThat(m)
+                        .startsWith("check fails: Isolation on the main, receiver REC")
+                        .contains("people who hold hoses"));
+        Finding open = Finding.unjudged(
+                FindingCode.INLET_ISOLATION,
+                new Place(Place.Kind.RECEIVER, "REC"),
+                "any set",
+                Side.AT_MOST,
+                new Count(0),
+                Source.entered(),
+                "Enter it.");
+        assertThat(line(HazardStudy.lines(PLANT, List.of(open)), "REC main flame-back")
+                        .missing())
+                .contains("not known: Isolation on the main, receiver REC. Enter it.");
+    }
+
+    @Test
+    void interlocks_are_those_of_the_sequence_with_what_they_demand() {
+        List<Deviation> lines = HazardStudy.lines(PLANT, List.of());
+        assertThat(line(lines, "REC control power").safeguards())
+                .anySatisfy(s ->
+                        assertThat(s).startsWith("interlock EMERGENCY STOP: ").contains(" off"));
+        // no isolation valve is stated, so the sequence has no signal of one
+        assertThat(line(lines, "REC main flame-back").missing())
+                .contains("no isolation valve reports to the control whether it is ready");
+    }
+
+    @Test
+    void a_matrix_with_a_gap_is_refused_and_a_full_one_answers() {
+        assertThatThrownBy(() ->
+                        new RiskMatrix(List.of("a", "b"), List.of("x", "y"), Map.of("a", List.of("1", "2")), List.of()))
+                .hasMessageContaining("one row for each severity");
+        assertThat(RiskMatrix.TO_BEGIN_WITH.risk("several people killed", "every year"))
+                .isEqualTo("high");
+        assertThatThrownBy(() -> RiskMatrix.TO_BEGIN_WITH.risk("nuisance", "often"))
+                .hasMessageContaining("not in the matrix");
+    }
+
+    /** Graver or likelier is never less of a risk in the matrix a study begins with. */
+    @Test
+    void the_matrix_to_begin_with_rises_in_both_directions() {
+        List<String> order = List.of("low", "medium", "high");
+        RiskMatrix m = RiskMatrix.TO_BEGIN_WITH;
+        for (int s = 0; s < m.severities().size(); s++) {
+            for (int l = 0; l < m.likelihoods().size(); l++) {
+                int here = order.indexOf(
+                        m.risk(m.severities().get(s), m.likelihoods().get(l)));
+                if (s > 0) {
+                    assertThat(here)
+                            .isGreaterThanOrEqualTo(order.indexOf(m.risk(
+                                    m.severities().get(s - 1), m.likelihoods().get(l))));
+                }
+                if (l > 0) {
+                    assertThat(here)
+                            .isGreaterThanOrEqualTo(order.indexOf(m.risk(
+                                    m.severities().get(s), m.likelihoods().get(l - 1))));
+                }
+            }
+        }
+    }
+}
