@@ -2,21 +2,31 @@ package dustwright.cli;
 
 import dustwright.documents.answers.CoverJson;
 import dustwright.documents.answers.CoverText;
+import dustwright.documents.report.CoverPage;
+import dustwright.documents.report.Origin;
+import dustwright.documents.report.PaperSize;
+import dustwright.documents.writing.Show;
 import dustwright.engine.States;
 import dustwright.engine.Study;
+import dustwright.engine.coverage.ByHand;
 import dustwright.engine.coverage.Carry;
+import dustwright.engine.coverage.CarryBySize;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
-import dustwright.engine.coverage.Exchanges;
 import dustwright.engine.coverage.Judging;
+import dustwright.engine.coverage.Judgings;
 import dustwright.engine.coverage.Question;
 import dustwright.engine.coverage.Remedy;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
+import dustwright.plantfile.Catalogue;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -115,18 +125,27 @@ final class CoverCommand implements Callable<Integer> {
     private int carry;
 
     @Option(
+            names = "--sizes",
+            description = {
+                "With --carry: besides, how many users it carries with each machine of the catalogue that is of a kind the plant has",
+                "in service, in the place of every producer."
+            })
+    private boolean sizes;
+
+    @Option(
             names = "--remedies",
             description = {
                 "Where some set does not hold: what comes of the trade's remedies, each covered anew: fewer users, speed or held",
-                "vacuum, a bleed at the far end of the slowest run, a smaller tube with fewer users. Takes that many runs more."
+                "vacuum, a bleed at the far end of the slowest run, a smaller tube with fewer users, separate headers, a purge after",
+                "each shift. Takes that many runs more."
             })
     private boolean remedies;
 
     @Option(
             names = "--by-hand",
             description = {
-                "Besides, what a person can check of the worst set of all: what becomes of its margin when one of its inlets is",
-                "shut and another opened instead, for every such pair."
+                "Besides, what a person can check of the worst set of all: which inlet harms it how much, what is lost piece by piece",
+                "on the way, and what becomes of its margin when one of its inlets is shut and another opened instead."
             })
     private boolean byHand;
 
@@ -143,11 +162,21 @@ final class CoverCommand implements Callable<Integer> {
                     "Take up a run that was stopped: an answer of this command in JSON. What it shows is not proven again.")
     private @Nullable Path resume;
 
+    @Option(
+            names = "--report",
+            paramLabel = "FOLDER",
+            description =
+                    "Besides, write coverage.html and coverage.pdf there: matrix by inlet and run, the worst state drawn and by hand.")
+    private @Nullable Path report;
+
     @Mixin
     private OutputOptions output = new OutputOptions();
 
     @Override
     public Integer call() {
+        if (sizes && carry < 1) {
+            throw new BadInput("--sizes asks how many users are carried: say up to how many with --carry N.");
+        }
         if (threads < 1) {
             throw new BadInput("--threads " + threads + ": say 1 or more.");
         }
@@ -160,19 +189,34 @@ final class CoverCommand implements Callable<Integer> {
         Thread stop = new Thread(() -> stopAndWait(cancelled, written));
         Runtime.getRuntime().addShutdownHook(stop);
         BooleanSupplier stopped = stopped(cancelled);
-        Effort effort = new Effort(threads, mostSets, count, stopped, share -> told(progress, share), known(plant));
+        Effort effort =
+                new Effort(threads, mostSets, count, stopped, share -> told(progress, share), known(plant, question));
         Judging judging = duty -> Study.judge(plant, duty);
         Coverage coverage = Coverage.of(plant, question, judging, effort);
         List<Carry> carried =
                 carry < 1 ? List.of() : Carry.of(plant, question.conditions(), carry, judging, effort.withoutKnown());
-        List<Remedy> tried = remedies && !coverage.holds()
-                ? Remedy.of(plant, coverage, changed -> duty -> Study.judge(changed, duty), effort)
+        Judgings judgings = changed -> duty -> Study.judge(changed, duty);
+        List<CarryBySize> bySize = sizes
+                ? CarryBySize.of(
+                        plant, machines(reading), question.conditions(), carry, judgings, effort.withoutKnown())
                 : List.of();
-        Optional<Exchanges> exchanges = byHand ? Exchanges.of(plant, coverage, judging) : Optional.empty();
+        List<Remedy> tried = remedies && !coverage.holds() ? Remedy.of(plant, coverage, judgings, effort) : List.of();
+        Optional<ByHand> hand = byHand || report != null ? ByHand.of(plant, coverage, judging) : Optional.empty();
         progress.clear();
-        CoverText.Besides besides = new CoverText.Besides(carried, tried, exchanges);
+        CoverText.Besides besides = new CoverText.Besides(carried, bySize, tried, hand);
+        if (report != null) {
+            write(
+                    report,
+                    CoverPage.of(
+                            plant,
+                            coverage,
+                            besides,
+                            new Show(output.units(reading)),
+                            new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION)),
+                    output.units(reading));
+        }
         String text = output.json()
-                ? CoverJson.of(plant, coverage, besides)
+                ? CoverJson.of(plant, plantArgument.mark(), coverage, besides)
                 : CoverText.of(plant, coverage, besides, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
         spec.commandLine().getOut().flush();
@@ -181,6 +225,24 @@ final class CoverCommand implements Callable<Integer> {
             Runtime.getRuntime().removeShutdownHook(stop);
         }
         return coverage.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private static List<VacuumProducer> machines(Reading.Read reading) {
+        return reading.catalogue().get().map(Catalogue::producers).orElse(List.of());
+    }
+
+    private static void write(Path folder, CoverPage page, UnitSystem units) {
+        try {
+            Files.createDirectories(folder);
+            PaperSize paper = units == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+            NewFile.write(folder.resolve("coverage.pdf"), out -> page.pdf(paper, out));
+            NewFile.write(
+                    folder.resolve("coverage.html"),
+                    out -> out.write(page.html().getBytes(StandardCharsets.UTF_8)));
+        } catch (IOException fault) {
+            throw new BadInput("The report could not be written to " + folder.toAbsolutePath() + ": "
+                    + NewFile.reason(fault) + ".");
+        }
     }
 
     private BooleanSupplier stopped(AtomicBoolean cancelled) {
@@ -207,12 +269,12 @@ final class CoverCommand implements Callable<Integer> {
         }
     }
 
-    private List<Effort.Known> known(Plant plant) {
+    private List<Effort.Known> known(Plant plant, Question question) {
         if (resume == null) {
             return List.of();
         }
         try {
-            return CoverJson.known(Files.readString(resume), plant);
+            return CoverJson.known(Files.readString(resume), plant, plantArgument.mark(), question.atMost());
         } catch (IOException unreadable) {
             throw new BadInput("--resume " + resume + " could not be read.");
         } catch (IllegalArgumentException notOurs) {

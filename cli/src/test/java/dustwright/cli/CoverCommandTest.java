@@ -61,6 +61,12 @@ class CoverCommandTest {
                         "--resume",
                         file.toString()))
                 .contains("it is about another plant");
+        Path changed = Files.writeString(
+                folder.resolve("plant.yaml"), Files.readString(Path.of(PLANT)).replace("2155 rpm", "2100 rpm"));
+        assertThat(run(ExitCode.BAD_INPUT, "cover", changed.toString(), "--users", "1", "--resume", file.toString()))
+                .contains("the plant file has changed since");
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--zones", "off", "--resume", file.toString()))
+                .contains("other limits of zones");
     }
 
     /** Bounds do not look at lumps: where one may stop, they show nothing, whichever inlets their worst sets open. */
@@ -72,6 +78,31 @@ class CoverCommandTest {
         Path file = Files.writeString(folder.resolve("plant.yaml"), lumpy);
         assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", file.toString(), "--users", "1", "--filter", "dirty"))
                 .doesNotContain("Holds: whichever of the inlets are open");
+    }
+
+    @Test
+    void a_report_has_the_matrix_the_drawing_and_the_way_by_hand_and_larger_machines_carry_no_fewer_than_none()
+            throws IOException {
+        String said = run(
+                ExitCode.HOLDS,
+                "cover",
+                PLANT,
+                "--users",
+                "1",
+                "--filter",
+                "dirty",
+                "--carry",
+                "1",
+                "--sizes",
+                "--report",
+                folder.toString());
+        assertThat(said).contains("DL-3 ").contains("DL-15 ").contains("What stops the next user");
+        assertThat(Files.readString(folder.resolve("coverage.html")))
+                .contains("Matrix by inlet")
+                .contains("The worst state")
+                .contains("Why this set is the worst, by hand")
+                .contains("Users carried by machine");
+        assertThat(folder.resolve("coverage.pdf")).isNotEmptyFile();
     }
 
     @Test
@@ -88,5 +119,6 @@ class CoverCommandTest {
         assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--users", "few"))
                 .contains("say a number, a range or a list");
         assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--zones", "maybe")).contains("say on or off");
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--sizes")).contains("say up to how many with --carry N");
     }
 }

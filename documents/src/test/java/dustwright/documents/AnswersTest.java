@@ -15,17 +15,24 @@ import dustwright.documents.answers.CoverText;
 import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.RehearsalJson;
 import dustwright.documents.answers.TextAnswers;
+import dustwright.documents.report.CoverPage;
+import dustwright.documents.report.Origin;
+import dustwright.documents.writing.Show;
 import dustwright.engine.Study;
 import dustwright.engine.coverage.Answer;
+import dustwright.engine.coverage.ByHand;
 import dustwright.engine.coverage.Carry;
+import dustwright.engine.coverage.CarryBySize;
 import dustwright.engine.coverage.Coverage;
-import dustwright.engine.coverage.Exchanges;
+import dustwright.engine.coverage.Effort;
+import dustwright.engine.coverage.Judging;
 import dustwright.engine.coverage.Question;
 import dustwright.engine.coverage.Remedy;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.interlock.Expr;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.UnitSystem;
@@ -67,35 +74,41 @@ final class AnswersTest {
                 new Question(List.of(1), Map.of("hall", 1), List.of(condition)), List.of(answer), Optional.empty());
     }
 
+    /** One of each that may be asked besides. */
+    private static CoverText.Besides besides() {
+        Plant plant = STUDY.plant();
+        Judging judging = duty -> Study.judge(plant, duty);
+        Question question = covered().question();
+        Coverage coverage =
+                Coverage.of(plant, new Question(List.of(2), Map.of(), question.conditions()), judging, Effort.alone());
+        Answer answer = covered().answers().get(0);
+        return new CoverText.Besides(
+                List.of(new Carry("hall", 2, 1, 2, Optional.of(answer))),
+                List.of(new CarryBySize(plant.stations().get(0).producers().get(0), 1, 2, Optional.of(answer))),
+                List.of(new Remedy("at most 1 user", 1, answer.least(), true)),
+                ByHand.of(plant, coverage, judging));
+    }
+
+    @Test
+    void the_page_of_a_coverage_has_every_inlet_every_run_and_the_way_by_hand() {
+        CoverPage page = CoverPage.of(
+                STUDY.plant(),
+                covered(),
+                besides(),
+                new Show(UnitSystem.SI),
+                new Origin("plant.yaml", "f9a9", "0.1.0"));
+        String html = page.html();
+        assertThat(html).contains("Why this set is the worst, by hand").contains("at most 1 user");
+        STUDY.plant().inlets().forEach(inlet -> assertThat(html).contains("<td>" + inlet.id() + "</td>"));
+        STUDY.plant().runs().forEach(run -> assertThat(html).contains("<td>" + run.id() + "</td>"));
+        assertThat(html).doesNotContain("NaN").doesNotContain("Infinity");
+    }
+
     @Test
     void every_json_answer_keeps_to_its_schema() throws Exception {
         assertThat(faults("verify", JsonAnswers.verify(STUDY))).isEmpty();
         assertThat(faults("solve", JsonAnswers.solve(STUDY))).isEmpty();
-        assertThat(faults(
-                        "cover",
-                        CoverJson.of(
-                                STUDY.plant(),
-                                covered(),
-                                new CoverText.Besides(
-                                        List.of(new Carry(
-                                                "hall",
-                                                2,
-                                                1,
-                                                2,
-                                                Optional.of(covered().answers().get(0)))),
-                                        List.of(new Remedy(
-                                                "at most 1 user",
-                                                1,
-                                                covered().answers().get(0).least(),
-                                                true)),
-                                        Optional.of(new Exchanges(
-                                                covered()
-                                                        .answers()
-                                                        .get(0)
-                                                        .worst()
-                                                        .get(0),
-                                                "filter clean",
-                                                List.of(new Exchanges.Exchange("A1", "A2", 0.1))))))))
+        assertThat(faults("cover", CoverJson.of(STUDY.plant(), "f9a9", covered(), besides())))
                 .isEmpty();
         assertThat(faults(
                         "explain",

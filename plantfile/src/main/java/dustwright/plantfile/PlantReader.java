@@ -76,7 +76,7 @@ public final class PlantReader {
         PlantBinder binder = new PlantBinder(top, lines, faults);
         Plant plant = binder.plant(overrides.applied(), taken);
         return faults.none()
-                ? new Reading.Read(plant, new SourceMap(written.get()), binder.units(), SizingBinder.open(top))
+                ? new Reading.Read(plant, new SourceMap(written.get()), binder.units(), SizingBinder.open(top), models)
                 : new Reading.Faults(faults.inOrderOfTheFile());
     }
 

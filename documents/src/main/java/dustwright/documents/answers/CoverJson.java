@@ -4,12 +4,14 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import dustwright.engine.coverage.Answer;
+import dustwright.engine.coverage.ByHand;
 import dustwright.engine.coverage.Carry;
+import dustwright.engine.coverage.CarryBySize;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
-import dustwright.engine.coverage.Exchanges;
 import dustwright.engine.coverage.Exchanges.Exchange;
 import dustwright.engine.coverage.Remedy;
+import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -17,25 +19,57 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What coverage found: format {@code dustwright/cover/2}. */
 public final class CoverJson {
     private CoverJson() {}
 
-    /** The question, and per number of users and condition the verdict with the worst state of every requirement and place. */
-    public static String of(Plant plant, Coverage coverage, CoverText.Besides besides) {
+    /**
+     * The question, and per number of users and condition the verdict with the worst state of every requirement and place.
+     *
+     * @param mark of the plant file's text, so that a later run takes up no answer about another one
+     */
+    public static String of(Plant plant, String mark, Coverage coverage, CoverText.Besides besides) {
         return JsonText.of(json -> {
             PlantJson.head(json, "cover", plant);
+            json.text("mark", mark);
             json.bool("holds", coverage.holds());
             json.bool("partial", coverage.partial());
             json.list("atMost", List.copyOf(coverage.question().atMost().entrySet()), zone -> zone(json, zone));
             json.list("answers", coverage.answers(), answer -> answer(json, answer));
             json.list("carries", besides.carried(), carry -> carry(json, carry));
             json.list("remedies", besides.remedies(), remedy -> remedy(json, remedy));
-            List<Exchange> exchanges = besides.exchanges().map(Exchanges::tried).orElse(List.of());
-            json.list("exchanges", exchanges, exchange -> exchange(json, exchange));
+            json.list("sizes", besides.sizes(), size -> size(json, size));
+            json.list("exchanges", of(besides, hand -> hand.exchanges().tried()), exchange -> exchange(json, exchange));
+            json.list("harms", of(besides, ByHand::harms), harm -> {
+                json.text("opened", harm.inlet());
+                json.number("margin", harm.margin());
+            });
+            json.list("path", of(besides, ByHand::path), piece -> piece(json, piece));
         });
+    }
+
+    private static <T> List<T> of(CoverText.Besides besides, Function<ByHand, List<T>> part) {
+        return besides.byHand().map(part).orElse(List.of());
+    }
+
+    private static void size(JsonText json, CarryBySize size) {
+        json.text("producer", size.producer().id());
+        json.number("motor_W", size.producer().nameplate().watts());
+        json.count("users", size.users());
+        json.count("asked", size.asked());
+        json.text("stop", size.stop().map(Answer::words).orElse(""));
+    }
+
+    private static void piece(JsonText json, ByHand.Piece piece) {
+        json.text("kind", piece.kind() == LegResult.Kind.HOSE ? "hose" : "run");
+        json.text("id", piece.id());
+        json.texts("users", piece.users());
+        json.number("flow_kgPerS", piece.air().kgPerSecond());
+        json.number("drop_Pa", piece.drop().pascals());
+        piece.otherDrop().ifPresent(drop -> json.number("otherDrop_Pa", drop.pascals()));
     }
 
     /**
@@ -43,9 +77,11 @@ public final class CoverJson {
      *
      * @throws IllegalArgumentException in words for people when the text is not such an answer or about another plant
      */
-    public static List<Effort.Known> known(String text, Plant plant) {
+    public static List<Effort.Known> known(String text, Plant plant, String mark, Map<String, Integer> atMost) {
         List<Effort.Known> known = new ArrayList<>();
         Object name;
+        Object about;
+        Map<String, Integer> zones = new TreeMap<>();
         try (JsonParser parser = new JsonFactory().createParser(text)) {
             parser.nextToken();
             Object answer = value(parser);
@@ -53,6 +89,10 @@ public final class CoverJson {
                 throw new ClassCastException();
             }
             name = member(member(answer, "plant"), "name");
+            about = member(answer, "mark");
+            for (Object zone : (List<?>) member(answer, "atMost")) {
+                zones.put((String) member(zone, "zone"), ((Long) member(zone, "users")).intValue());
+            }
             for (Object one : (List<?>) member(answer, "answers")) {
                 known(one).ifPresent(known::add);
             }
@@ -61,6 +101,12 @@ public final class CoverJson {
         }
         if (!plant.name().equals(name)) {
             throw new IllegalArgumentException("it is about another plant");
+        }
+        if (!mark.equals(about)) {
+            throw new IllegalArgumentException("the plant file has changed since");
+        }
+        if (!zones.equals(atMost)) {
+            throw new IllegalArgumentException("it was asked with other limits of zones");
         }
         return known;
     }

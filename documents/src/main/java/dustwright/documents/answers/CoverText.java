@@ -1,28 +1,26 @@
 package dustwright.documents.answers;
 
 import dustwright.documents.drawing.MarginClass;
+import dustwright.documents.writing.CoverWording;
 import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Answer;
-import dustwright.engine.coverage.Answer.Verdict;
 import dustwright.engine.coverage.Answer.Worst;
+import dustwright.engine.coverage.ByHand;
 import dustwright.engine.coverage.Carry;
+import dustwright.engine.coverage.CarryBySize;
 import dustwright.engine.coverage.Coverage;
-import dustwright.engine.coverage.Exchanges;
 import dustwright.engine.coverage.Remedy;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.UnitSystem;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** What coverage found, for a person at a terminal. */
 public final class CoverText {
@@ -30,10 +28,15 @@ public final class CoverText {
     private static final int FEW_ROWS = 8;
     private static final int NARROWEST = 60;
 
-    /** What was asked besides: users carried by area, remedies, exchanges in the worst set. */
-    public record Besides(List<Carry> carried, List<Remedy> remedies, Optional<Exchanges> exchanges) {
+    /** What was asked besides: users carried by area and by size of producer, remedies, what a person can check of the worst set. */
+    public record Besides(
+            List<Carry> carried, List<CarryBySize> sizes, List<Remedy> remedies, Optional<ByHand> byHand) {
+        /** Nothing. */
+        public static final Besides NONE = new Besides(List.of(), List.of(), List.of(), Optional.empty());
+
         public Besides {
             carried = List.copyOf(carried);
+            sizes = List.copyOf(sizes);
             remedies = List.copyOf(remedies);
         }
     }
@@ -42,14 +45,16 @@ public final class CoverText {
     private final Coverage coverage;
     private final List<Carry> carried;
     private final List<Remedy> remedies;
-    private final Optional<Exchanges> exchanges;
+    private final List<CarryBySize> sizes;
+    private final Optional<ByHand> byHand;
     private final Show show;
     private final Lines lines;
 
     private CoverText(Plant plant, Coverage coverage, Besides besides, UnitSystem units, int width) {
         this.carried = besides.carried();
         this.remedies = besides.remedies();
-        this.exchanges = besides.exchanges();
+        this.sizes = besides.sizes();
+        this.byHand = besides.byHand();
         this.plant = plant;
         this.coverage = coverage;
         this.show = new Show(units);
@@ -63,58 +68,19 @@ public final class CoverText {
 
     private Lines written() {
         lines.text("", plant.name()).gap();
-        lines.text("", verdict());
-        lines.text("", asked());
+        lines.text("", CoverWording.verdict(coverage, show));
+        lines.text("", CoverWording.asked(plant, coverage));
         answers();
         worst();
         bothEnds();
         carries();
         areas();
+        sizes();
         remedies();
-        exchanges.ifPresent(this::byHand);
+        byHand.ifPresent(this::byHand);
         lines.gap();
         lines.text("", Wording.freeAir(show));
         return lines.text("", Wording.SCREENING);
-    }
-
-    private String verdict() {
-        List<Answer> failing = with(Verdict.FAILS);
-        if (!failing.isEmpty()) {
-            Worst worst = failing.get(0).worst().get(0);
-            for (Answer answer : failing) {
-                if (answer.worst().get(0).finding().margin() < worst.finding().margin()) {
-                    worst = answer.worst().get(0);
-                }
-            }
-            return "Does not hold for every set. Worst: " + Wording.claim(worst.finding()) + " with "
-                    + worst.finding().state() + ": " + Wording.valueAndLimit(worst.finding(), show) + " ("
-                    + Show.margin(worst.finding()) + ").";
-        }
-        if (!with(Verdict.NOT_DONE).isEmpty()) {
-            return "Partial: the work was stopped. What is listed as done is done; the rest is open.";
-        }
-        List<Answer> open = with(Verdict.UNDECIDED);
-        if (!open.isEmpty()) {
-            return "Not decided for every set: " + open.get(0).why() + ".";
-        }
-        return "Holds: whichever of the inlets are open, every requirement holds.";
-    }
-
-    private List<Answer> with(Verdict verdict) {
-        return coverage.answers().stream().filter(a -> a.verdict() == verdict).toList();
-    }
-
-    private String asked() {
-        Map<String, Integer> zones = coverage.question().atMost();
-        String users = coverage.question().users().stream().map(String::valueOf).collect(Collectors.joining(", "));
-        return "Asked: " + users + " of " + Wording.counted(plant.inlets().size(), "inlet", "inlets") + " open"
-                + (zones.isEmpty()
-                        ? "."
-                        : ", at most "
-                                + zones.entrySet().stream()
-                                        .map(e -> e.getValue() + " in " + e.getKey())
-                                        .collect(Collectors.joining(", "))
-                                + ".");
     }
 
     private void answers() {
@@ -167,7 +133,7 @@ public final class CoverText {
     }
 
     private void worst() {
-        List<Worst> all = worstPerPlace();
+        List<Worst> all = CoverWording.worstPerPlace(coverage);
         long failing = all.stream().filter(w -> !w.finding().holds()).count();
         TextTable table = TextTable.of(
                 TextTable.words(""),
@@ -226,27 +192,11 @@ public final class CoverText {
                                 + "), set " + f.state() + "."));
     }
 
-    /** The worst of all answers per requirement and place, smallest margin first. */
-    private List<Worst> worstPerPlace() {
-        Map<String, Worst> least = new TreeMap<>();
-        for (Answer answer : coverage.answers()) {
-            for (Worst worst : answer.worst()) {
-                least.merge(
-                        worst.finding().code() + "/" + worst.finding().where(),
-                        worst,
-                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a);
-            }
-        }
-        List<Worst> sorted = new ArrayList<>(least.values());
-        sorted.sort(Comparator.comparingDouble(w -> w.finding().margin()));
-        return sorted;
-    }
-
     private void carries() {
         lines.gap();
         lines.text(
                 "",
-                carried(coverage)
+                CoverWording.carried(coverage)
                         .map(users -> "Carries " + Wording.counted(users, "user", "users")
                                 + " whoever they are: for every number asked up to it each set holds.")
                         .orElse("No number of users asked is shown to hold for every set."));
@@ -275,28 +225,70 @@ public final class CoverText {
                             .orElse(""));
         }
         lines.head("Remedies, each covered anew").table(table);
-        lines.text(
-                "  ",
-                "Not tried: separate headers that meet only at the receiver, often the right answer, and a purge of several"
-                        + " inlets after each shift. The relief valve is no remedy: its air does not pass the tubing.");
+        lines.text("  ", CoverWording.NO_REMEDY);
     }
 
     /** What a person can check of the worst set. */
-    private void byHand(Exchanges found) {
-        Finding finding = found.worst().finding();
+    private void byHand(ByHand found) {
+        Finding finding = found.exchanges().worst().finding();
+        lines.head("By hand: " + Wording.claim(finding) + " with " + finding.state());
+        lines.text("  ", CoverWording.harm(found));
+        TextTable harms = TextTable.of(TextTable.words("Opened"), TextTable.number("Margin left"));
+        found.alone()
+                .ifPresent(margin -> harms.row("only " + found.base().orElse(""), Lines.plain(Show.margin(margin))));
+        found.harms().stream().limit(FEW_ROWS).forEach(h -> harms.row(h.inlet(), Lines.plain(Show.margin(h.margin()))));
+        lines.table(harms);
+        TextTable path = TextTable.of(
+                TextTable.words("Piece"),
+                TextTable.words("Air of"),
+                TextTable.number("Free air"),
+                TextTable.number("Drop"),
+                TextTable.number("Drop in the nearest exchange"));
+        for (ByHand.Piece piece : found.path()) {
+            path.row(
+                    (piece.kind() == LegResult.Kind.HOSE ? "hose at " : "run ") + piece.id(),
+                    String.join("+", piece.users()),
+                    Lines.plain(show.freeAirFull(piece.air())),
+                    Lines.plain(show.loss(piece.drop()) + " " + show.lossUnit()),
+                    Lines.plain(piece.otherDrop()
+                            .map(drop -> show.loss(drop) + " " + show.lossUnit())
+                            .orElse("")));
+        }
+        lines.table(path);
         TextTable table =
                 TextTable.of(TextTable.words("Shut"), TextTable.words("Open instead"), TextTable.number("Margin"));
-        found.tried().stream()
+        found.exchanges().tried().stream()
                 .limit(FEW_ROWS)
                 .forEach(e -> table.row(e.shut(), e.opened(), Lines.plain(Show.margin(e.margin()))));
-        lines.head("By hand: " + Wording.claim(finding) + " with " + finding.state())
-                .table(table);
+        lines.table(table);
         lines.text(
                 "  ",
-                "The worst set has " + Show.margin(finding.margin()) + ". Each of "
-                        + Wording.counted(found.tried().size(), "exchange", "exchanges")
-                        + " of one open inlet for a shut one was solved; those nearest are listed. dustwright explain shows how"
-                        + " the figure of the worst set comes about, step by step.");
+                CoverWording.exchanges(found)
+                        + " dustwright explain shows how the figure of the worst set comes about, step by step.");
+    }
+
+    /** Users carried with other machines. */
+    private void sizes() {
+        if (sizes.isEmpty()) {
+            return;
+        }
+        TextTable table = TextTable.of(
+                TextTable.words("Machine"),
+                TextTable.number("Motor " + show.unit(Dimension.POWER)),
+                TextTable.number("Carries"),
+                TextTable.words("What stops the next user"));
+        for (CarryBySize size : sizes) {
+            table.row(
+                    size.producer().id(),
+                    Lines.plain(show.number(size.producer().nameplate())),
+                    size.users() + (size.stop().isEmpty() ? " or more" : ""),
+                    size.stop().map(Answer::words).orElse("nothing asked"));
+        }
+        lines.head("Users carried with another machine, whoever they are").table(table);
+        lines.text(
+                "  ",
+                "Each machine of the plant's kind in the catalogue stands in for every producer in service, at the speed the"
+                        + " catalogue states, behind the same filter and relief valve; the motor's own limits count.");
     }
 
     /** Greatest number of users of every area by itself. */
@@ -319,20 +311,5 @@ public final class CoverText {
                     carry.stop().map(Answer::words).orElse("nothing asked"));
         }
         lines.head("Users carried, whoever they are, all other areas shut").table(table);
-    }
-
-    /** Greatest number of users asked up to which every answer holds. */
-    private static Optional<Integer> carried(Coverage coverage) {
-        Optional<Integer> carried = Optional.empty();
-        for (int users : new TreeSet<>(coverage.question().users())) {
-            boolean holds = coverage.answers().stream()
-                    .filter(a -> a.users() == users)
-                    .allMatch(a -> a.verdict() == Verdict.HOLDS);
-            if (!holds) {
-                return carried;
-            }
-            carried = Optional.of(users);
-        }
-        return carried;
     }
 }

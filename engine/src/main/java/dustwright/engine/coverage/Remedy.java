@@ -19,8 +19,11 @@ import dustwright.engine.tubing.Tube;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
 
 /**
  * One of the trade's remedies where some set of open inlets does not hold, with what comes of it, found by covering the changed plant. Never the
@@ -39,6 +42,9 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
     /** Discharge coefficient of a plain, sharp-edged opening: from memory. */
     private static final double OPENING = 0.6;
 
+    /** Inlets opened together in a purge, at most: more than a crew opens. */
+    private static final int MOST_PURGED = 8;
+
     /** A change to try: the plant and the question then. */
     public record Change(String what, Plant plant, Question question) {}
 
@@ -49,13 +55,17 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
      */
     public static List<Remedy> of(Plant plant, Coverage found, Judgings judgings, Effort effort) {
         List<Change> changes = new ArrayList<>(changes(plant, found));
-        slowestRun(found).flatMap(run -> smaller(plant, found, run)).ifPresent(changes::add);
+        slowestRun(found).ifPresent(run -> {
+            smaller(plant, found, run).ifPresent(changes::add);
+            changes.addAll(headers(plant, found.question(), run));
+        });
         List<Remedy> remedies = new ArrayList<>();
         for (Change change : changes) {
             Coverage coverage =
                     Coverage.of(change.plant, change.question, judgings.of(change.plant), effort.withoutKnown());
             remedies.add(of(change.what, coverage));
         }
+        purge(plant, found, judgings.of(plant), effort).ifPresent(remedies::add);
         remedies.sort(Comparator.comparingInt(Remedy::failing)
                 .thenComparing(r -> -r.least.map(w -> w.finding().margin()).orElse(0.0)));
         remedies.add(0, of("as it is", found));
@@ -71,23 +81,8 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
         return changes;
     }
 
-    /** How a changed plant's states are judged. */
-    @FunctionalInterface
-    public interface Judgings {
-        /** The judging of one plant. */
-        Judging of(Plant plant);
-    }
-
     private static Remedy of(String what, Coverage coverage) {
-        TreeMap<String, Worst> byPlace = new TreeMap<>();
-        for (Answer answer : coverage.answers()) {
-            for (Worst worst : answer.worst()) {
-                byPlace.merge(
-                        worst.finding().code() + "/" + worst.finding().where(),
-                        worst,
-                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a);
-            }
-        }
+        Map<String, Worst> byPlace = byPlace(coverage);
         int failing =
                 (int) byPlace.values().stream().filter(w -> w.finding().fails()).count();
         boolean decided = coverage.answers().stream()
@@ -98,6 +93,19 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
                 byPlace.values().stream()
                         .min(Comparator.comparingDouble(w -> w.finding().margin())),
                 decided);
+    }
+
+    private static Map<String, Worst> byPlace(Coverage coverage) {
+        TreeMap<String, Worst> byPlace = new TreeMap<>();
+        for (Answer answer : coverage.answers()) {
+            for (Worst worst : answer.worst()) {
+                byPlace.merge(
+                        worst.finding().code() + "/" + worst.finding().where(),
+                        worst,
+                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a);
+            }
+        }
+        return byPlace;
     }
 
     private static Optional<Change> fewerUsers(Plant plant, Coverage found) {
@@ -179,6 +187,70 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
                     new Question(question.users(), question.atMost(), open)));
         }
         return changes;
+    }
+
+    private static List<Change> headers(Plant plant, Question question, String run) {
+        SeparateHeaders headers = new SeparateHeaders(plant);
+        List<Change> changes = new ArrayList<>();
+        headers.of(run, false)
+                .ifPresent(changed ->
+                        changes.add(new Change("separate headers that meet only at the receiver", changed, question)));
+        headers.of(run, true)
+                .ifPresent(changed -> changes.add(new Change(
+                        "separate headers that meet only at the receiver, in the next smaller tube",
+                        changed,
+                        question)));
+        return changes;
+    }
+
+    /**
+     * Runs that are too slow only while few are at work are blown through after each shift. What fails besides stays. Empty where no run is
+     * too slow, or nothing but such runs could be helped.
+     */
+    private static Optional<Remedy> purge(Plant plant, Coverage found, Judging judging, Effort effort) {
+        Map<String, Worst> places = byPlace(found);
+        List<String> slow = places.values().stream()
+                .map(Worst::finding)
+                .filter(f -> slowRun(f))
+                .sorted(Comparator.comparingDouble(Finding::margin))
+                .map(f -> f.where().id())
+                .toList();
+        if (slow.isEmpty()) {
+            return Optional.empty();
+        }
+        int most = Math.min(MOST_PURGED, plant.inlets().size());
+        State dirty =
+                found.question().conditions().get(found.question().conditions().size() - 1);
+        Watch watch = new Watch(effort.cancelled(), effort.progress());
+        Purge purge;
+        try {
+            purge = Purge.of(plant, dirty, slow, most, judging, watch);
+        } catch (CancellationException stopped) {
+            return Optional.empty();
+        }
+        List<Worst> rest = new ArrayList<>(
+                places.values().stream().filter(w -> !slowRun(w.finding())).toList());
+        purge.left().forEach(f -> rest.add(new Worst(f, List.of(f.state()))));
+        purge.least().ifPresent(f -> rest.add(new Worst(f, List.of(f.state()))));
+        int failing = (int) rest.stream().filter(w -> w.finding().fails()).count();
+        String how = purge.sets().isEmpty()
+                ? "no set of up to " + most + " inlets blows the slow runs through"
+                : "open together, one set after another: "
+                        + purge.sets().stream()
+                                .map(set -> String.join("+", set))
+                                .distinct()
+                                .collect(Collectors.joining("; "));
+        return Optional.of(new Remedy(
+                "a purge after each shift, " + how + "; until then dust lies in slow runs",
+                failing,
+                rest.stream().min(Comparator.comparingDouble(w -> w.finding().margin())),
+                true));
+    }
+
+    private static boolean slowRun(Finding finding) {
+        return finding.code() == FindingCode.TRANSPORT_VELOCITY
+                && finding.where().kind() == Place.Kind.RUN
+                && finding.fails();
     }
 
     /** The next smaller tube of the plant for every run of the size of the one that is too slow, with one user fewer. */

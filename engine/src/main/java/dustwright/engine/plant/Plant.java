@@ -242,6 +242,30 @@ public record Plant(
                 assumptions);
     }
 
+    /** The same plant with other points and runs. */
+    public Plant withPoints(List<Point> otherPoints, List<Run> otherRuns) {
+        return new Plant(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                otherPoints,
+                otherRuns,
+                inlets,
+                bleeds,
+                held,
+                stations,
+                usage,
+                requirements,
+                electrical,
+                operation,
+                overrides,
+                assumptions);
+    }
+
     /** The same plant with another electrical supply and panel. */
     public Plant withElectrical(Electrical other) {
         return new Plant(

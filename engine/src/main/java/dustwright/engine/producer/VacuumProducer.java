@@ -78,6 +78,25 @@ public record VacuumProducer(
                 sound);
     }
 
+    /** The same machine in the place of another one: under its id, behind its silencer. */
+    public VacuumProducer inPlaceOf(VacuumProducer other) {
+        return new VacuumProducer(
+                other.id,
+                machine,
+                drive,
+                motor,
+                deepestVacuum,
+                greatestRise,
+                leastSpeed,
+                greatestSpeed,
+                other.silencer,
+                other.standby,
+                model,
+                coupling,
+                sealWater,
+                sound);
+    }
+
     /** A producer of which nothing more is known than its plant file needs. */
     public VacuumProducer(
             String id,

@@ -30,6 +30,11 @@ public record Run(
         fittings = List.copyOf(fittings);
     }
 
+    /** The same run under another name between other points, joining the next as it does here, or straight on. */
+    public Run between(String otherId, String otherFrom, String otherTo, Optional<Angle> otherWye) {
+        return new Run(otherId, otherFrom, otherTo, tube, route, fittings, otherWye, dust);
+    }
+
     /** The same run in another tube. */
     public Run in(String otherTube) {
         return new Run(id, from, to, otherTube, route, fittings, wye, dust);

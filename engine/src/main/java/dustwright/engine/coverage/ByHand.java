@@ -1,0 +1,246 @@
+package dustwright.engine.coverage;
+
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Place;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.LegResult;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.tubing.Inlet;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * What a person can check of why the worst set of the least margin of all is the worst: which inlet harms it how much, what is lost piece by
+ * piece on the way to the receiver, and that no exchange of one open inlet for another makes it worse. It explains; the proof are the bounds.
+ *
+ * @param exchanges every exchange of one inlet in the worst set, smallest margin first
+ * @param findings everything that is asked in the worst state
+ * @param duty the worst state, solved
+ * @param base inlet of the worst set that has the place's requirement by itself; empty where none has
+ * @param alone margin with the base inlet alone
+ * @param harms what every other inlet, opened besides the base, leaves of the margin, smallest first
+ * @param path pieces from the base inlet to the receiver, in the worst set and in the nearest exchange
+ */
+public record ByHand(
+        Exchanges exchanges,
+        List<Finding> findings,
+        DutyPoint duty,
+        Optional<String> base,
+        Optional<Double> alone,
+        List<Harm> harms,
+        List<Piece> path) {
+    /**
+     * What one more inlet does.
+     *
+     * @param margin of the requirement with the base inlet and this one open
+     */
+    public record Harm(String inlet, double margin) {}
+
+    /**
+     * A piece on the way to the receiver.
+     *
+     * @param id of the run, or of the inlet whose hose it is
+     * @param users inlets of the worst set whose air passes it
+     * @param air in the worst set
+     * @param drop in the worst set
+     * @param otherAir in the nearest exchange; empty where there is none
+     * @param otherDrop likewise
+     */
+    public record Piece(
+            String id,
+            LegResult.Kind kind,
+            List<String> users,
+            MassFlow air,
+            PressureDifference drop,
+            Optional<MassFlow> otherAir,
+            Optional<PressureDifference> otherDrop) {
+        public Piece {
+            users = List.copyOf(users);
+        }
+    }
+
+    public ByHand {
+        findings = List.copyOf(findings);
+        harms = List.copyOf(harms);
+        path = List.copyOf(path);
+    }
+
+    /** The worst set of the least margin of all answers; empty where nothing is checked. */
+    public static Optional<ByHand> of(Plant plant, Coverage coverage, Judging judging) {
+        return Exchanges.of(plant, coverage, judging)
+                .flatMap(exchanges -> coverage.question().conditions().stream()
+                        .filter(state -> ExactStates.words(state).equals(exchanges.condition()))
+                        .findFirst()
+                        .flatMap(state -> new Explaining(plant, state, judging, exchanges).explained()));
+    }
+
+    /** Worst inlets to open besides the base, in the order of harm, as many as the worst set has besides it. */
+    public List<String> mostHarmful() {
+        int besides = exchanges.worst().open().size() - (base.isPresent() ? 1 : 0);
+        return harms.stream().limit(Math.max(0, besides)).map(Harm::inlet).toList();
+    }
+
+    /** Whether the worst set is the base with those that harm it most one by one. */
+    public boolean byHarmAlone() {
+        List<String> others = exchanges.worst().open().stream()
+                .filter(id -> !id.equals(base.orElse("")))
+                .sorted()
+                .toList();
+        return others.equals(mostHarmful().stream().sorted().toList());
+    }
+
+    /** The work behind one explanation. */
+    private static final class Explaining {
+        private final Plant plant;
+        private final State condition;
+        private final Judging judging;
+        private final Exchanges exchanges;
+        private final Finding finding;
+        private final DutyPointSolver solver;
+
+        Explaining(Plant plant, State condition, Judging judging, Exchanges exchanges) {
+            this.plant = plant;
+            this.condition = condition;
+            this.judging = judging;
+            this.exchanges = exchanges;
+            finding = exchanges.worst().finding();
+            solver = new DutyPointSolver(Network.compile(plant));
+        }
+
+        Optional<ByHand> explained() {
+            List<String> open = exchanges.worst().open();
+            return duty(open).map(duty -> {
+                Optional<String> base = base(open);
+                return new ByHand(
+                        exchanges,
+                        judging.of(duty),
+                        duty,
+                        base,
+                        base.flatMap(id -> margin(List.of(id))),
+                        harms(base),
+                        path(base.orElse(open.get(0)), duty));
+            });
+        }
+
+        private Optional<DutyPoint> duty(List<String> open) {
+            return solver.solve(condition.withOpen(open)).match(Optional::of, why -> Optional.empty());
+        }
+
+        private Optional<Double> margin(List<String> open) {
+            return duty(open)
+                    .flatMap(duty -> judging.of(duty).stream()
+                            .filter(f -> f.code() == finding.code() && f.where().equals(finding.where()))
+                            .map(Finding::margin)
+                            .findFirst());
+        }
+
+        /** The inlet the requirement is about, or the first of the set with which alone it is asked at that place. */
+        private Optional<String> base(List<String> open) {
+            Place where = finding.where();
+            if (where.kind() == Place.Kind.INLET || where.kind() == Place.Kind.HOSE) {
+                return open.stream().filter(id -> where.id().endsWith(id)).max(Comparator.comparingInt(String::length));
+            }
+            return where.kind() == Place.Kind.RUN
+                    ? open.stream()
+                            .filter(id -> margin(List.of(id)).isPresent())
+                            .findFirst()
+                    : Optional.empty();
+        }
+
+        private List<Harm> harms(Optional<String> base) {
+            List<Harm> harms = new ArrayList<>();
+            for (Inlet inlet : plant.inlets()) {
+                if (!base.equals(Optional.of(inlet.id()))) {
+                    List<String> open = new ArrayList<>(base.stream().toList());
+                    open.add(inlet.id());
+                    margin(open).ifPresent(margin -> harms.add(new Harm(inlet.id(), margin)));
+                }
+            }
+            harms.sort(Comparator.comparingDouble(Harm::margin));
+            return harms;
+        }
+
+        private List<Piece> path(String from, DutyPoint worst) {
+            Optional<DutyPoint> other = nearest(from).flatMap(this::duty);
+            Map<String, List<String>> users = new TreeMap<>();
+            for (String inlet : worst.state().open()) {
+                pieces(inlet, worst)
+                        .forEach(leg -> users.computeIfAbsent(key(leg), k -> new ArrayList<>())
+                                .add(inlet));
+            }
+            return pieces(from, worst).stream()
+                    .map(leg -> {
+                        Optional<LegResult> there = other.flatMap(duty -> duty.legs().stream()
+                                .filter(l -> key(l).equals(key(leg)))
+                                .findFirst());
+                        return new Piece(
+                                leg.id(),
+                                leg.kind(),
+                                users.getOrDefault(key(leg), List.of()),
+                                air(leg),
+                                drop(leg),
+                                there.map(Explaining::air),
+                                there.map(Explaining::drop));
+                    })
+                    .toList();
+        }
+
+        /** The exchange with the smallest margin that leaves an inlet open. */
+        private Optional<List<String>> nearest(String kept) {
+            return exchanges.tried().stream()
+                    .filter(e -> !e.shut().equals(kept))
+                    .findFirst()
+                    .map(e -> exchanges.worst().open().stream()
+                            .map(id -> id.equals(e.shut()) ? e.opened() : id)
+                            .collect(Collectors.toList()));
+        }
+
+        private static String key(LegResult leg) {
+            return leg.kind() + "/" + leg.id();
+        }
+
+        private static MassFlow air(LegResult leg) {
+            return new MassFlow(Math.abs(leg.flow().kgPerSecond()));
+        }
+
+        private static PressureDifference drop(LegResult leg) {
+            return new PressureDifference(
+                    Math.abs(leg.pressureFrom().pascals() - leg.pressureTo().pascals()));
+        }
+
+        /** Hose and runs from an open inlet along its air, until a receiver or a held point. */
+        private List<LegResult> pieces(String inlet, DutyPoint duty) {
+            List<LegResult> pieces = new ArrayList<>();
+            duty.legs().stream()
+                    .filter(l -> l.kind() == LegResult.Kind.HOSE && l.id().equals(inlet))
+                    .forEach(pieces::add);
+            String at = inlet;
+            Optional<LegResult> next = leaving(at, duty);
+            while (next.isPresent() && pieces.size() <= plant.runs().size()) {
+                LegResult leg = next.get();
+                pieces.add(leg);
+                at = leg.flow().kgPerSecond() > 0 ? leg.to() : leg.from();
+                next = leaving(at, duty);
+            }
+            return pieces;
+        }
+
+        private static Optional<LegResult> leaving(String at, DutyPoint duty) {
+            return duty.legs().stream()
+                    .filter(l -> l.kind() == LegResult.Kind.RUN)
+                    .filter(l -> (l.from().equals(at) && l.flow().kgPerSecond() > 0)
+                            || (l.to().equals(at) && l.flow().kgPerSecond() < 0))
+                    .max(Comparator.comparingDouble(l -> Math.abs(l.flow().kgPerSecond())));
+        }
+    }
+}
