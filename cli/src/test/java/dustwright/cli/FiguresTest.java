@@ -80,6 +80,56 @@ class FiguresTest {
         }
     }
 
+    /** From the hose to the bag and the panel: what a plant with a station must know, each somewhere on its sheets. */
+    private static final List<String> CHAIN = List.of(
+            "flow",
+            "rising",
+            "drop-normal",
+            "motor-load",
+            "discharge-temperature",
+            "volume",
+            "rate",
+            "fill-time",
+            "dust-week",
+            "changes",
+            "pulse-air-week",
+            "sound-1m",
+            "full-load-current",
+            "conductor",
+            "connected-current",
+            "enclosure",
+            "panel-heat",
+            "energy",
+            "year-cost",
+            "life-cycle-cost");
+
+    @ParameterizedTest
+    @MethodSource("plants")
+    void every_example_with_a_station_knows_the_whole_chain(String plant) {
+        Study study = study(plant);
+        if (study.plant().stations().isEmpty()) {
+            return;
+        }
+        List<Entry> entries = study.sheets().stream()
+                .flatMap(sheet -> sheet.entries().stream())
+                .toList();
+        for (String link : CHAIN) {
+            List<Entry> there = entries.stream()
+                    .filter(entry -> entry.id().equals(link)
+                            || entry.id().startsWith(link + "/")
+                            || entry.id().startsWith(link + "-") && link.equals("energy"))
+                    .toList();
+            assertThat(there).as(link).isNotEmpty();
+            // cross-sections on an IEC basis are told not to be screened
+            if (!(link.equals("conductor") && plant.equals("cement-packing"))) {
+                assertThat(there)
+                        .as(link)
+                        .noneMatch(entry -> entry.answer() instanceof Answer.Unknown u
+                                && !u.why().contains("runs in none"));
+            }
+        }
+    }
+
     /** Without the spaces between thousands and before a unit, which terminal and paper set differently. */
     private static String plain(String figure) {
         return figure.replaceAll("[\\s\u00a0\u2009\u202f]", "").replace('\u2212', '-');

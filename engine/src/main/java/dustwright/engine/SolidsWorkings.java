@@ -123,9 +123,9 @@ final class SolidsWorkings {
                     solids,
                     area,
                     level,
-                    new Term("s", "summed slowing before level stretches", new Ratio(path.bendsLevel()))));
+                    new Term("s", "summed slowing before level or falling tube", new Ratio(path.bendsLevel()))));
             if (path.bendsRising() > 0) {
-                inputs.add(new Term("s_r", "summed slowing before rising stretches", new Ratio(path.bendsRising())));
+                inputs.add(new Term("s_r", "summed slowing before rising tube", new Ratio(path.bendsRising())));
                 inputs.add(new Term(
                         "c_r",
                         "velocity of the dust, rising",

@@ -67,19 +67,18 @@ final class SolidsAudit {
                                 * Math.pow(particle.size().metres(), 0.3)
                                 * Math.pow(particle.density().kgPerCubicMetre(), 0.5));
         double sum_Pa = 0;
-        double speedNow = leg.kind() == LegResult.Kind.HOSE ? 0 : level;
         double rising = gas - falling_mPerS(particle);
+        sum_Pa += leg.kind() == LegResult.Kind.HOSE ? flux * level : 0;
         for (Stretch stretch : stretches()) {
-            boolean up = stretch.upright && stretch.up_m > 0;
-            double speed = up ? rising : level;
-            double slowed =
-                    stretch.turn_rad > 0 ? speed * Math.exp(Math.log(0.75) * stretch.turn_rad / (Math.PI / 2)) : speed;
-            sum_Pa += flux * (speedNow == 0 ? speed : speed - slowed);
-            speedNow = speed;
+            double height_m = Math.abs(stretch.up_m);
+            double flat_m = stretch.length_m - height_m;
+            double climbing = Math.max(0, stretch.up_m) / stretch.length_m;
+            double mean = rising * climbing + level * (1 - climbing);
+            double kept = Math.exp(Math.log(0.75) * stretch.turn_rad / (Math.PI / 2));
+            sum_Pa += flux * mean * (1 - kept);
             sum_Pa += stretch.up_m > 0 ? flux * G * stretch.up_m / rising : 0;
-            sum_Pa += stretch.upright
-                    ? 0.057 * flux * stretch.length_m * Math.sqrt(G / leg.bore().metres())
-                    : levelFriction_Pa(dust.levelFriction(), particle, flux, fluxOfAll, gas, level) * stretch.length_m;
+            sum_Pa += 0.057 * flux * height_m * Math.sqrt(G / leg.bore().metres());
+            sum_Pa += levelFriction_Pa(dust.levelFriction(), particle, flux, fluxOfAll, gas, level) * flat_m;
         }
         return sum_Pa * Math.min(1, actual);
     }
@@ -114,21 +113,19 @@ final class SolidsAudit {
         return atSite * Math.pow(atHalf / atSite, Math.log(density / site) / Math.log(0.5));
     }
 
-    /** A piece of the way: its length, by how much it rises, whether it counts as upright, and the bend before it. */
-    private record Stretch(double length_m, double up_m, boolean upright, double turn_rad) {}
+    /** A piece of the way: its length, by how much it rises, and the bend before it. */
+    private record Stretch(double length_m, double up_m, double turn_rad) {}
 
     private List<Stretch> stretches() {
         if (leg.kind() == LegResult.Kind.HOSE) {
             double length_m = plant.hose(plant.inlet(leg.id()).hose()).length().metres();
-            return List.of(new Stretch(length_m, 0, false, 0));
+            return List.of(new Stretch(length_m, 0, 0));
         }
         boolean forward = leg.flow().kgPerSecond() >= 0;
         Run.Route route = plant.run(leg.id()).route();
         if (route instanceof Run.Route.Measured measured) {
             double up_m = (forward ? 1 : -1) * measured.rise().metres();
-            return List.of(
-                    new Stretch(measured.length().metres() - Math.abs(up_m), 0, false, 0),
-                    new Stretch(Math.abs(up_m), up_m, true, 0));
+            return List.of(new Stretch(measured.length().metres(), up_m, 0));
         }
         List<Position> corners = new ArrayList<>(((Run.Route.Drawn) route).corners());
         if (!forward) {
@@ -139,7 +136,7 @@ final class SolidsAudit {
             double length_m = corners.get(n).distanceTo(corners.get(n - 1)).metres();
             double up_m = corners.get(n).z_m() - corners.get(n - 1).z_m();
             double turn_rad = n == 1 ? 0 : turn_rad(corners.get(n - 2), corners.get(n - 1), corners.get(n));
-            stretches.add(new Stretch(length_m, up_m, 2 * up_m * up_m > length_m * length_m, turn_rad));
+            stretches.add(new Stretch(length_m, up_m, turn_rad));
         }
         return stretches;
     }

@@ -72,7 +72,6 @@ public record Rise(double sine, double before) {
 
     /** One metre of it, as dust takes its way. */
     SolidsPath metre() {
-        boolean steep = sine > Math.sqrt(0.5);
-        return new SolidsPath(steep ? 0 : 1, steep ? 1 : 0, 0, sine, 0, 0, 0, 0);
+        return new SolidsPath(1 - sine, sine, 0, sine, 0, 0, 0, 0);
     }
 }

@@ -15,18 +15,21 @@ import java.util.Set;
  * The way of dust through one leg of one bore, in the direction of its flow: how much tube lies level, rises and falls, and where dust
  * must be set in motion again.
  *
- * <p>A stretch steeper than 45° counts as rising or falling with its whole length, any other as level; what dust is lifted is counted
- * for itself. Lengths are taken from corner to corner, so a bend's arc is some decimetres shorter than counted. After a bend dust is
- * slower by {@link #slowing}: it is set in motion again in the stretch that follows.
+ * <p>One rule for every slope, drawn or measured: a stretch of length L whose ends differ by h in height is h of upright tube and L − h of
+ * level tube. So every metre has one velocity of dust, nothing jumps at an angle, and a stretch drawn in two pieces is what it was in one.
+ * Lengths are taken from corner to corner, so a bend's arc is some decimetres shorter than counted. After a bend dust is slower by
+ * {@link #slowing}: it is set in motion again in the stretch that follows, in its upright share to the velocity of rising where it leads
+ * upward, in all else to that of level tube. Falling counts as level there, since gravity does part of the work and nothing is given back
+ * for it.
  *
- * @param level_m tube that lies level
- * @param rising_m tube that rises
- * @param falling_m tube that falls
- * @param lift_m height dust is lifted, in every stretch that leads upward; falls give nothing back
- * @param startLevel 1 where dust enters from rest into a level stretch, 0 where it comes in moving [-]
- * @param startRising the same for a rising stretch [-]
- * @param bendsLevel summed slowing of the bends before level or falling stretches [-]
- * @param bendsRising summed slowing of the bends before rising stretches [-]
+ * @param level_m level tube
+ * @param rising_m upright tube that rises
+ * @param falling_m upright tube that falls
+ * @param lift_m height dust is lifted; falls give nothing back
+ * @param startLevel 1 where dust enters from rest into level tube, 0 where it comes in moving [-]
+ * @param startRising the same for rising tube; both share a stretch that climbs at an angle [-]
+ * @param bendsLevel summed slowing of the bends before level or falling tube [-]
+ * @param bendsRising summed slowing of the bends before rising tube [-]
  */
 public record SolidsPath(
         double level_m,
@@ -102,7 +105,6 @@ public record SolidsPath(
         double level_m = 0;
         double rising_m = 0;
         double falling_m = 0;
-        double lift_m = 0;
         double startLevel = 0;
         double startRising = 0;
         double bendsLevel = 0;
@@ -110,26 +112,22 @@ public record SolidsPath(
         for (int n = 1; n < corners.size(); n++) {
             double length_m = corners.get(n - 1).distanceTo(corners.get(n)).metres();
             double up_m = corners.get(n).z_m() - corners.get(n - 1).z_m();
-            boolean steep = Math.abs(up_m) > length_m * Math.sqrt(0.5);
-            boolean rises = steep && up_m > 0;
-            if (rises) {
-                rising_m += length_m;
-            } else if (steep) {
-                falling_m += length_m;
-            } else {
-                level_m += length_m;
-            }
-            lift_m += Math.max(0, up_m);
+            double climbs_m = Math.min(length_m, Math.max(0, up_m));
+            double falls_m = Math.min(length_m, Math.max(0, -up_m));
+            double climbs = climbs_m / length_m;
+            level_m += length_m - climbs_m - falls_m;
+            rising_m += climbs_m;
+            falling_m += falls_m;
             double slowed =
                     n > 1 ? slowing(RunGeometry.turn_rad(corners.get(n - 2), corners.get(n - 1), corners.get(n))) : 0;
-            bendsLevel += rises ? 0 : slowed;
-            bendsRising += rises ? slowed : 0;
+            bendsLevel += (1 - climbs) * slowed;
+            bendsRising += climbs * slowed;
             if (n == 1 && fromRest) {
-                startRising = rises ? 1 : 0;
-                startLevel = 1 - startRising;
+                startRising = climbs;
+                startLevel = 1 - climbs;
             }
         }
-        return new SolidsPath(level_m, rising_m, falling_m, lift_m, startLevel, startRising, bendsLevel, bendsRising);
+        return new SolidsPath(level_m, rising_m, falling_m, rising_m, startLevel, startRising, bendsLevel, bendsRising);
     }
 
     /**
