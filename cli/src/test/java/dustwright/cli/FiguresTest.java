@@ -117,7 +117,7 @@ class FiguresTest {
             List<Entry> there = entries.stream()
                     .filter(entry -> entry.id().equals(link)
                             || entry.id().startsWith(link + "/")
-                            || entry.id().startsWith(link + "-") && link.equals("energy"))
+                            || (entry.id().startsWith(link + "-") && link.equals("energy")))
                     .toList();
             assertThat(there).as(link).isNotEmpty();
             // cross-sections on an IEC basis are told not to be screened
