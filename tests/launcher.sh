@@ -65,6 +65,11 @@ expect 2 "larger than" verify "$out/large.yaml"
 head -c 4096 /dev/urandom >"$out/noise.yaml"
 expect 2 "not UTF-8" verify "$out/noise.yaml"
 
+# the studio answers on this machine
+expect 2 "There is no file" studio no/such/plant.yaml
+expect 2 "a port is a number" studio $bakery --port 70000
+expect 2 "not UTF-8" studio "$out/noise.yaml" --keep "$out/kept.db"
+
 # what must be said aloud
 expect 0 "Nothing asked. Solved in" verify bench/networks/bridge.yaml
 expect 0 "3 users at once are not asked" verify "$(spoilt '/^  design sets:/,/^$/d')"

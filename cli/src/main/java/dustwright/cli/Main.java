@@ -29,6 +29,7 @@ import picocli.CommandLine.HelpCommand;
             "Results are screening. Local codes, the authority having jurisdiction and a licensed engineer decide."
         },
         subcommands = {
+            StudioCommand.class,
             VerifyCommand.class,
             CoverCommand.class,
             SizeCommand.class,

@@ -59,7 +59,7 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
     }
 
     /** The profile over the piece where the state's smallest margin lies. */
-    static List<PressureProfile> of(Plant plant, StateAnswer answer) {
+    public static List<PressureProfile> of(Plant plant, StateAnswer answer) {
         return answer.duty()
                 .match(
                         duty -> ways(answer, duty)

@@ -29,6 +29,35 @@ public final class PlantEditor {
         record Flow(String yaml) implements Value {}
     }
 
+    /**
+     * One value as it is written.
+     *
+     * @param path by which {@link #set} finds it
+     * @param plain the text of a value on its own; empty where it is a list or a mapping, which {@code text} then shows
+     */
+    public record Written(String path, String key, String text, boolean plain) {}
+
+    /** The values below a path as they are written, in the order of the file; none where there are no keys. */
+    public static List<Written> values(String text, String path) {
+        Optional<Tree.Entries> top = TreeReader.read(text, new Faults());
+        Optional<Tree> there = top.flatMap(t -> Paths.find(t, path)).map(Paths.Found::value);
+        if (!(there.orElse(null) instanceof Tree.Entries entries)) {
+            return List.of();
+        }
+        return entries.entries().stream()
+                .map(e -> new Written(
+                        path + "." + e.key().text(),
+                        e.key().text(),
+                        e.value() instanceof Tree.Scalar scalar
+                                ? scalar.text()
+                                : text.substring(
+                                                e.value().span().start(),
+                                                e.value().span().end())
+                                        .strip(),
+                        e.value() instanceof Tree.Scalar))
+                .toList();
+    }
+
     /** Replaces the value at a path. */
     public static Edit set(String text, String path, Value value) {
         return edit(text, (top, splice) -> {

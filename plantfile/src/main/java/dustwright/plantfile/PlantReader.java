@@ -46,6 +46,11 @@ public final class PlantReader {
         return read(text, Path.of(""), Optional.empty());
     }
 
+    /** Reads the text of a plant file that lies, or will lie, in a folder. */
+    public static Reading read(String text, Path folder) {
+        return read(text, folder, Optional.empty());
+    }
+
     private static Reading read(String text, Path folder, Optional<Catalogue> catalogue) {
         if (text.length() > LARGEST_bytes) {
             return new Reading.Faults(List.of(new Fault(0, 0, "", FileText.tooLarge(), "", Optional.empty())));

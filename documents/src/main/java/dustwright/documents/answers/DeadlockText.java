@@ -53,16 +53,15 @@ final class DeadlockText {
                     "  ",
                     (n + 1) + ". " + what
                             + (last
-                                    ? clash.size() == 1
-                                            ? ", whatever is chosen."
-                                            : ", with the sizes the others leave."
+                                    ? clash.size() == 1 ? ", whatever is chosen." : ", with the sizes the others leave."
                                     : ".")
                             + left(one));
         }
         lines.text(
                 "  ",
                 clash.size() == 1
-                        ? "What would help: " + clash.get(0).best().finding().code().remedy()
+                        ? "What would help: "
+                                + clash.get(0).best().finding().code().remedy()
                         : "No design withstands all of them; with any one left out, these sizes alone would not be excluded."
                                 + " No tube gets narrower toward the producer.");
     }
@@ -72,8 +71,8 @@ final class DeadlockText {
                 ? ""
                 : " It leaves: "
                         + one.leaves().stream()
-                                .map(l -> sizing.choices().get(l.choice()).id() + " "
-                                        + String.join(" or ", l.options()))
+                                .map(l ->
+                                        sizing.choices().get(l.choice()).id() + " " + String.join(" or ", l.options()))
                                 .collect(Collectors.joining("; "))
                         + ".";
     }

@@ -17,14 +17,13 @@ public final class SizeWords {
             return "The tubing is no tree, so designs were tried one by one, cheapest first; every one that is cheaper fails in a state"
                     + " that was solved.";
         }
-        String order = "That nothing cheaper holds is shown by states in which cheaper designs fail, and by the order of a tree:"
-                + " wider tubes on a tool's way and narrower ones elsewhere favour it. ";
+        String order =
+                "That nothing cheaper holds is shown by states in which cheaper designs fail, and by the order of a tree:"
+                        + " wider tubes on a tool's way and narrower ones elsewhere favour it. ";
         if (basis.proven()) {
             return order + "For air in a tree without wyes that order is proven (decision record 0065).";
         }
-        String where = basis.wyes() && basis.dust()
-                ? "At wyes and with dust"
-                : basis.wyes() ? "At wyes" : "With dust";
+        String where = basis.wyes() && basis.dust() ? "At wyes and with dust" : basis.wyes() ? "At wyes" : "With dust";
         return order + where + " it is not proven but looked at: of " + Figures.count(basis.compared())
                 + " margins of single designs "
                 + (basis.departure() == 0

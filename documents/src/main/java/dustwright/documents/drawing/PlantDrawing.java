@@ -22,6 +22,7 @@ public final class PlantDrawing {
     private static final int MANY_INLETS = 60;
 
     private final PlantView view;
+    private final boolean live;
     private final Field field;
     private final Floors floors;
     private final double inletRadius;
@@ -33,8 +34,9 @@ public final class PlantDrawing {
     private final List<Shape> labels = new ArrayList<>();
     private final List<String> unlabelled = new ArrayList<>();
 
-    private PlantDrawing(PlantView view) {
+    private PlantDrawing(PlantView view, boolean live) {
         this.view = view;
+        this.live = live;
         this.field = Field.of(view);
         this.floors = view.layout().kind() == Layout.Kind.SCHEME ? new Floors(Set.of(), 0) : Floors.of(view.plant());
         this.inletRadius = view.plant().inlets().size() > MANY_INLETS ? 3.4 : 5;
@@ -43,7 +45,12 @@ public final class PlantDrawing {
 
     /** The drawing on a sheet as wide as the page. */
     public static Sheet of(PlantView view) {
-        return new PlantDrawing(view).draw();
+        return new PlantDrawing(view, false).draw();
+    }
+
+    /** The same for a page one works on: every run and inlet a part of its own, and no key, which the page has itself. */
+    public static Scene live(PlantView view) {
+        return new PlantDrawing(view, true).draw().scene();
     }
 
     private Sheet draw() {
@@ -54,28 +61,34 @@ public final class PlantDrawing {
         view.plant().inlets().forEach(this::drawInlet);
         view.letters().forEach(this::placeLetter);
         placeLabels();
-        SheetFoot foot = SheetFoot.of(view, floors, field.box().bottom());
-        List<Scene.Layer> layers = List.of(
+        List<Scene.Layer> layers = new ArrayList<>(List.of(
                 new Scene.Layer("tubing", tubing),
                 new Scene.Layer("direction", arrows),
                 new Scene.Layer("symbols", symbols),
                 new Scene.Layer("labels", labels),
-                new Scene.Layer("letters", letters),
-                new Scene.Layer("key", foot.shapes(field)));
-        return new Sheet(new Scene(Scene.PAGE_WIDTH, foot.bottom(), view.title(), layers), unlabelled);
+                new Scene.Layer("letters", letters)));
+        double bottom = field.box().bottom();
+        if (!live) {
+            SheetFoot foot = SheetFoot.of(view, floors, bottom);
+            layers.add(new Scene.Layer("key", foot.shapes(field)));
+            bottom = foot.bottom();
+        }
+        return new Sheet(new Scene(Scene.PAGE_WIDTH, bottom, view.title(), layers), unlabelled);
     }
 
     private void drawRuns(MarginClass marginClass) {
         view.layout().runs().forEach((id, line) -> {
             if (view.look(id).marginClass() == marginClass) {
-                drawRun(view.look(id), line.stream().map(field::onSheet).toList());
+                drawRun(id, line.stream().map(field::onSheet).toList());
             }
         });
     }
 
-    private void drawRun(PlantView.RunLook look, List<Spot> line) {
+    private void drawRun(String id, List<Spot> line) {
+        PlantView.RunLook look = view.look(id);
         MarginClass marginClass = look.marginClass();
-        tubing.add(new Shape.Path(line, marginClass.line(), Ink.NONE, false));
+        Shape tube = new Shape.Path(line, marginClass.line(), Ink.NONE, false);
+        tubing.add(live ? new Shape.Part(Shape.Part.Kind.RUN, id, List.of(tube)) : tube);
         for (int i = 1; i < line.size(); i++) {
             placer.keepClear(line.get(i - 1), line.get(i), marginClass.weight());
         }
@@ -128,12 +141,13 @@ public final class PlantDrawing {
         }
         Spot at = field.onSheet(place);
         boolean open = view.open().contains(inlet.id());
-        symbols.addAll(Symbols.inlet(
+        List<Shape> symbol = Symbols.inlet(
                 at,
                 open ? inletRadius + 0.6 : inletRadius,
                 open,
                 floors.elsewhere().contains(inlet.id()),
-                !tubingBelow(at)));
+                !tubingBelow(at));
+        symbols.addAll(live ? List.of(new Shape.Part(Shape.Part.Kind.INLET, inlet.id(), symbol)) : symbol);
         placer.keepClear(square(at, inletRadius + 1.6));
     }
 

@@ -81,6 +81,10 @@ public record Scene(double width, double height, String title, List<Layer> layer
     }
 
     private static Element element(Shape shape) {
+        if (shape instanceof Shape.Part part) {
+            String name = part.kind() == Shape.Part.Kind.RUN ? "data-run" : "data-inlet";
+            return Element.of("g").with(name, part.id()).addAll(elements(part.shapes()));
+        }
         if (shape instanceof Shape.Path path) {
             return drawn(Element.of("path").with("d", outline(path)), path.line(), path.fill());
         }

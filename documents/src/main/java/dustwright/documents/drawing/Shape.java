@@ -17,6 +17,19 @@ public sealed interface Shape {
     /** One line of text; {@code at} is the baseline at the anchor. */
     record Text(Spot at, String text, double size, boolean bold, Anchor anchor, String colour) implements Shape {}
 
+    /** A run or an inlet of the plant as one thing that can be pointed at, on a page one works on. */
+    record Part(Kind kind, String id, List<Shape> shapes) implements Shape {
+        public Part {
+            shapes = List.copyOf(shapes);
+        }
+
+        /** What a part is. */
+        public enum Kind {
+            RUN,
+            INLET
+        }
+    }
+
     /** Which end of a text stands at its place. */
     enum Anchor {
         START("start"),

@@ -3,23 +3,18 @@ package dustwright.documents.report;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
-import dustwright.documents.writing.StepFigures;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
-import dustwright.engine.finding.Step;
-import dustwright.engine.finding.Term;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** All findings by kind, those that fail one by one, and derivations down to the source. */
 final class FindingPages {
     private static final int MOST_FAILING_ROWS = 120;
     private static final int MOST_DERIVATIONS = 16;
-    private static final int MOST_STEPS_TOGETHER = 5;
 
     private final Digest digest;
     private final Show show;
@@ -41,7 +36,7 @@ final class FindingPages {
                         + Figures.count(derived.size()) + " of "
                         + Figures.count(digest.groups().size())
                         + " places. The command explain prints any other. Numbers are SI, five figures."));
-        derived.forEach(group -> section.add(derivation(group)));
+        derived.forEach(group -> section.add(DerivationBlock.of(group.worst(), show)));
         return section;
     }
 
@@ -115,61 +110,5 @@ final class FindingPages {
         }
         first.addAll(rest.subList(0, Math.max(0, Math.min(rest.size(), MOST_DERIVATIONS - first.size()))));
         return first;
-    }
-
-    private Element derivation(Digest.Group group) {
-        Finding finding = group.worst();
-        Element head = Element.of("p")
-                .with("class", "finding")
-                .add(Parts.margin(finding))
-                .text(" ")
-                .add(Element.of("b").text(Wording.claim(finding)))
-                .text(". " + Wording.valueAndLimit(finding, show) + ", set " + finding.state() + ".");
-        boolean fits = finding.derivation().steps().size() <= MOST_STEPS_TOGETHER;
-        Element block = Element.of("div")
-                .with("class", fits ? "derivation together" : "derivation")
-                .add(head);
-        if (!finding.holds()) {
-            block.add(Parts.paragraph(
-                    "", finding.code().meaning() + " " + finding.code().remedy()));
-        }
-        if (!finding.derivation().steps().isEmpty()) {
-            block.add(steps(finding));
-        }
-        Element limit = Element.of("p")
-                .with("class", "cap")
-                .text("Limit " + show.pair(finding).limitFull() + " from ");
-        return block.add(limit.add(Parts.source(finding.derivation().limitSource())));
-    }
-
-    private Element steps(Finding finding) {
-        Table table = Table.of(
-                Table.sized("Equation", "eq"),
-                Table.words("Formula and numbers put in"),
-                Table.sized("Result", "res"),
-                Table.sized("Source", "src"));
-        for (Step step : finding.derivation().steps()) {
-            Element numbers = Element.of("span")
-                    .add(Element.of("span", "formula", step.formula()), Element.of("br"))
-                    .add(Element.of("span", "cap", inputs(step)));
-            table.row(step.equation(), numbers, result(step), Parts.source(step.source()));
-        }
-        return table.element("steps");
-    }
-
-    private String inputs(Step step) {
-        StepFigures figures = new StepFigures(step);
-        return step.inputs().stream()
-                .map(t -> t.symbol() + " = " + figures.input(t) + " (" + t.meaning() + ")")
-                .collect(Collectors.joining("; "));
-    }
-
-    private Element result(Step step) {
-        Term result = step.result();
-        return Element.of("span")
-                .add(Element.of("b")
-                        .with("class", "value")
-                        .text(result.symbol() + " = " + new StepFigures(step).result()))
-                .add(Element.of("br"), Element.of("span", "cap", result.meaning()));
     }
 }

@@ -1,0 +1,114 @@
+package dustwright.cli;
+
+import dustwright.plantfile.PlantReader;
+import dustwright.studio.Studio;
+import java.io.IOException;
+import java.net.BindException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Opens the studio on a plant. */
+@Command(
+        name = "studio",
+        mixinStandardHelpOptions = true,
+        header = "Work on a plant by hand and eye, in the browser of this machine.",
+        description = {
+            "",
+            "Serves one plant to the browser of this machine, and to no other: open and close inlets on the drawing and see the",
+            "findings at once, change what is written of a tube or an inlet, go back, accept revisions, print the report.",
+            "Every step is kept in a database; the plant file changes only when you write it. Ctrl+C ends it.",
+            "",
+            "  dustwright studio examples/bakery/plant.yaml",
+            ""
+        })
+final class StudioCommand implements Callable<Integer> {
+    @SuppressWarnings("NullAway.Init")
+    @Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @SuppressWarnings("NullAway.Init")
+    @Parameters(index = "0", paramLabel = "PLANT", description = "The plant file (YAML).")
+    private Path file;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            description = "Port of the page. Default: 8321, or any that is free where it is taken.")
+    private @Nullable Integer port;
+
+    @Option(
+            names = "--keep",
+            paramLabel = "FILE",
+            description =
+                    "Database of steps and revisions. Default: .local/share/dustwright/studio.db in your home folder.")
+    private @Nullable Path database;
+
+    private static final int USUAL_PORT = 8321;
+    private static final int LAST_PORT = 65_535;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (!Files.isRegularFile(file)) {
+            throw new BadInput("There is no file " + file
+                    + ". Give the path of a plant file, such as examples/bakery/plant.yaml.");
+        }
+        try {
+            if (Files.size(file) > PlantReader.LARGEST_bytes) {
+                throw new BadInput(file + " is larger than a plant file may be.");
+            }
+        } catch (IOException fault) {
+            throw new BadInput(file + " could not be opened: " + fault.getMessage());
+        }
+        if (port != null && (port < 0 || port > LAST_PORT)) {
+            throw new BadInput("--port " + port + ": a port is a number from 0, any that is free, to 65535.");
+        }
+        try (Studio studio = open()) {
+            spec.commandLine().getOut().println("The studio answers at " + studio.address() + "  Ctrl+C ends it.");
+            new CountDownLatch(1).await();
+        }
+        return ExitCode.HOLDS;
+    }
+
+    private Studio open() {
+        try {
+            Path kept = database == null ? usualDatabase() : database;
+            Optional<Path> folder = Optional.ofNullable(kept.toAbsolutePath().getParent());
+            if (folder.isPresent()) {
+                Files.createDirectories(folder.get());
+            }
+            if (port != null) {
+                return Studio.open(file, kept, port, Main.VERSION);
+            }
+            try {
+                return Studio.open(file, kept, USUAL_PORT, Main.VERSION);
+            } catch (IllegalStateException taken) {
+                return Studio.open(file, kept, 0, Main.VERSION);
+            }
+        } catch (CharacterCodingException noText) {
+            throw new BadInput(file + " is not UTF-8 text, so it is no plant file.");
+        } catch (IOException fault) {
+            throw new BadInput(file + " could not be opened: " + fault.getMessage());
+        } catch (RuntimeException fault) {
+            if (fault.getCause() instanceof SQLException || fault.getCause() instanceof BindException) {
+                throw new BadInput(
+                        fault.getMessage() + ". Give another file with --keep, or another port with --port.");
+            }
+            throw fault;
+        }
+    }
+
+    private static Path usualDatabase() {
+        return Path.of(System.getProperty("user.home"), ".local", "share", "dustwright", "studio.db");
+    }
+}

@@ -1,0 +1,197 @@
+package dustwright.studio;
+
+import dustwright.engine.plant.Plant;
+import dustwright.plantfile.Fault;
+import dustwright.plantfile.PlantEditor;
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
+import dustwright.studio.Kept.Revision;
+import dustwright.studio.Kept.Step;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One plant on the desk: its working copy as text, what the text says, and the way back. Every change makes a new version; a change that
+ * was thought out on an older one is refused, so that nobody overwrites another silently.
+ */
+final class Desk implements AutoCloseable {
+    private final Path file;
+    private final Path folder;
+    private final Kept kept;
+    private final Clock clock;
+    private Copy copy;
+
+    /**
+     * The working copy.
+     *
+     * @param reading what the text says; while it has faults, what it last said without
+     * @param faults what is wrong in the text now
+     */
+    record Copy(int step, long version, String text, Reading.@Nullable Read reading, List<Fault> faults) {
+        Copy {
+            faults = List.copyOf(faults);
+        }
+
+        Optional<Plant> plant() {
+            return Optional.ofNullable(reading).map(Reading.Read::plant);
+        }
+    }
+
+    /** What a change came to: the new copy, or why there is none. */
+    record Changed(Copy copy, Optional<String> why, boolean stale) {}
+
+    private Desk(Path file, Kept kept, Clock clock, Copy copy) {
+        this.file = file;
+        this.folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(file);
+        this.kept = kept;
+        this.clock = clock;
+        this.copy = copy;
+    }
+
+    /** Puts a plant file on the desk where it was left; if the file was changed outside since, its text is the next step. */
+    static Desk open(Path file, Kept kept, Clock clock) throws IOException {
+        String outside = Files.readString(file);
+        Optional<Step> last = kept.now();
+        Desk desk = new Desk(file, kept, clock, new Copy(0, 0, "", null, List.of()));
+        if (last.isEmpty()) {
+            desk.take("opened", outside, Optional.of(outside));
+        } else {
+            desk.copy = desk.read(last.get());
+            if (!outside.equals(kept.outside().orElse(""))) {
+                desk.take("read from the file, which was changed outside", outside, Optional.of(outside));
+            }
+        }
+        return desk;
+    }
+
+    synchronized Copy copy() {
+        return copy;
+    }
+
+    String fileName() {
+        return String.valueOf(file.getFileName());
+    }
+
+    /** Replaces the value at a path of the plant file; {@code plain} where it is one text, not a list or a mapping. */
+    synchronized Changed set(long version, String path, String value, boolean plain) {
+        if (version != copy.version()) {
+            return stale();
+        }
+        PlantEditor.Edit edit = PlantEditor.set(
+                copy.text(), path, plain ? new PlantEditor.Value.Plain(value) : new PlantEditor.Value.Flow(value));
+        if (edit instanceof PlantEditor.Edit.Refused refused) {
+            return refused(path + ": " + refused.why());
+        }
+        return checked(path + ": " + value, ((PlantEditor.Edit.Done) edit).text());
+    }
+
+    /** A change by hand must leave a plant that can be read. */
+    private Changed checked(String what, String text) {
+        Reading reading = PlantReader.read(text, folder);
+        if (reading instanceof Reading.Faults wrong) {
+            return refused(wrong.faults().get(0).text());
+        }
+        take(what, text, Optional.empty());
+        return new Changed(copy, Optional.empty(), false);
+    }
+
+    /** Takes the whole text as typed, faults and all: work in between is kept too. */
+    synchronized Changed type(long version, String text) {
+        if (version != copy.version()) {
+            return stale();
+        }
+        if (text.length() > PlantReader.LARGEST_bytes) {
+            return refused("the text is larger than a plant file may be");
+        }
+        if (!text.equals(copy.text())) {
+            take("typed", text, Optional.empty());
+        }
+        return new Changed(copy, Optional.empty(), false);
+    }
+
+    /** One step back, or forth again. */
+    synchronized Changed walk(long version, int steps) {
+        if (version != copy.version()) {
+            return stale();
+        }
+        Optional<Step> there = kept.step(copy.step() + steps);
+        if (there.isEmpty()) {
+            return refused(steps < 0 ? "there is no step before this one" : "there is no step after this one");
+        }
+        long next = kept.lastVersion() + 1;
+        kept.stand(there.get().number(), next);
+        Step step = there.get();
+        copy = read(new Step(step.number(), next, step.what(), step.text()));
+        return new Changed(copy, Optional.empty(), false);
+    }
+
+    /** Makes the working copy a revision that nobody changes any more. */
+    synchronized Optional<Revision> accept(long version, String author, String note) {
+        if (version != copy.version() || !copy.faults().isEmpty()) {
+            return Optional.empty();
+        }
+        String at = Instant.now(clock).truncatedTo(ChronoUnit.SECONDS).toString();
+        return Optional.of(kept.accept(at, author, note, copy.text()));
+    }
+
+    synchronized List<Revision> revisions() {
+        return kept.revisions();
+    }
+
+    /** Writes the working copy to the plant file; refused where the file was changed outside in between. */
+    synchronized Optional<String> write(long version) throws IOException {
+        if (version != copy.version()) {
+            return stale().why();
+        }
+        if (Files.exists(file) && !Files.readString(file).equals(kept.outside().orElse(""))) {
+            return Optional.of(
+                    "The file was changed outside since it was read; nothing was written. Open the studio again to take"
+                            + " that text as the next step, then go back one step if yours is the right one.");
+        }
+        Path beside = file.resolveSibling(file.getFileName() + ".new");
+        Files.writeString(beside, copy.text());
+        Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        kept.written(copy.text());
+        return Optional.empty();
+    }
+
+    @Override
+    public void close() {
+        kept.close();
+    }
+
+    private void take(String what, String text, Optional<String> outside) {
+        Step step = new Step(copy.step() + 1, kept.lastVersion() + 1, what, text);
+        kept.add(step, outside);
+        copy = read(step);
+    }
+
+    private Copy read(Step step) {
+        Reading reading = PlantReader.read(step.text(), folder);
+        if (reading instanceof Reading.Read good) {
+            return new Copy(step.number(), step.version(), step.text(), good, List.of());
+        }
+        return new Copy(
+                step.number(), step.version(), step.text(), copy.reading(), ((Reading.Faults) reading).faults());
+    }
+
+    private Changed refused(String why) {
+        return new Changed(copy, Optional.of(why), false);
+    }
+
+    private Changed stale() {
+        return new Changed(
+                copy,
+                Optional.of(
+                        "The plant was changed elsewhere in the meantime; this page now shows it. Nothing was overwritten."),
+                true);
+    }
+}

@@ -1,0 +1,203 @@
+package dustwright.studio;
+
+import dustwright.documents.drawing.Layout;
+import dustwright.documents.drawing.MarginClass;
+import dustwright.documents.drawing.PlantDrawing;
+import dustwright.documents.drawing.PlantViews;
+import dustwright.documents.drawing.ProfileChart;
+import dustwright.documents.report.DerivationBlock;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.PressureProfile;
+import dustwright.engine.StateAnswer;
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.receiver.FilterCondition;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** One set of open inlets as the plan shows it: drawing, findings, profile, title block. */
+final class SetView {
+    private static final int MOST_LETTERS = 7;
+    private static final double THIN_BELOW = 0.10;
+
+    /** What a page asks for. */
+    record Asked(List<String> open, FilterCondition filter, boolean isometric, Show show) {}
+
+    /** What a page gets. */
+    record View(
+            long version,
+            String set,
+            List<String> open,
+            boolean solved,
+            String why,
+            String drawing,
+            String profile,
+            List<Row> findings,
+            List<Cell> block) {}
+
+    /**
+     * One finding in the margin column.
+     *
+     * @param letter on the drawing; empty for none
+     * @param prominent listed one by one; the others are counted
+     * @param bar where the value stands on a scale from −50 to +50 % of the limit, 0 to 1
+     */
+    record Row(
+            String id,
+            String letter,
+            String kind,
+            String place,
+            String claim,
+            String figures,
+            String margin,
+            String marginClass,
+            String glyph,
+            boolean holds,
+            boolean prominent,
+            double bar) {}
+
+    /** One field of the title block. */
+    record Cell(String name, String value) {}
+
+    private final Plant plant;
+    private final Asked asked;
+    private final StateAnswer answer;
+    private final List<Finding> findings;
+
+    private SetView(Plant plant, Asked asked, StateAnswer answer) {
+        this.plant = plant;
+        this.asked = asked;
+        this.answer = answer;
+        this.findings = answer.findings().stream()
+                .sorted(Comparator.comparingDouble(Finding::margin))
+                .toList();
+    }
+
+    private static SetView solve(Plant plant, Asked asked) {
+        List<StateAnswer> answers = Study.of(plant, List.of(States.open(plant, asked.open(), asked.filter())))
+                .states();
+        return new SetView(plant, asked, answers.get(0));
+    }
+
+    static View of(long version, Plant plant, Asked asked) {
+        return solve(plant, asked).view(version);
+    }
+
+    /** How a finding of a set came about, as markup; empty when the set has no such finding. */
+    static Optional<String> derivation(Plant plant, Asked asked, String finding) {
+        return solve(plant, asked).findings.stream()
+                .filter(f -> f.id().equals(finding))
+                .findFirst()
+                .map(f -> DerivationBlock.of(f, asked.show()).markup());
+    }
+
+    private View view(long version) {
+        Map<String, String> letters = letters();
+        Outcome<DutyPoint> duty = answer.duty();
+        return new View(
+                version,
+                answer.state().name(),
+                answer.state().open(),
+                duty instanceof Outcome.Solved,
+                duty.match(d -> "", why -> why),
+                duty.match(d -> drawing(d, letters), why -> ""),
+                profile(),
+                rows(letters),
+                duty.match(
+                        this::block,
+                        why -> List.of(cell("Set shown", answer.state().name()), cell("State", "no answer"))));
+    }
+
+    /** Place by letter: of what fails; where all holds, of what is thin. */
+    private Map<String, String> letters() {
+        Map<String, String> letters = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            boolean marked = !finding.holds() || (finding.margin() < THIN_BELOW && !finding.nothingByDesign());
+            String place = finding.where().id();
+            if (marked && letters.size() < MOST_LETTERS && !letters.containsValue(place)) {
+                letters.put(Character.toString('a' + letters.size()), place);
+            }
+        }
+        return letters;
+    }
+
+    private String drawing(DutyPoint duty, Map<String, String> letters) {
+        Layout plan = Layout.plan(plant);
+        Layout layout = asked.isometric() && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan;
+        return PlantDrawing.live(PlantViews.state(plant, duty, answer.findings(), layout, letters, asked.show()))
+                .svg()
+                .markup();
+    }
+
+    private String profile() {
+        return PressureProfile.of(plant, answer).stream()
+                .findFirst()
+                .map(profile -> ProfileChart.of(profile, asked.show()).svg().markup())
+                .orElse("");
+    }
+
+    private List<Row> rows(Map<String, String> letters) {
+        List<Row> rows = new ArrayList<>();
+        for (Finding finding : findings) {
+            MarginClass marginClass = MarginClass.of(finding);
+            String place = finding.where().id();
+            String letter = letters.entrySet().stream()
+                    .filter(e -> e.getValue().equals(place))
+                    .map(Map.Entry::getKey)
+                    .findFirst()
+                    .orElse("");
+            boolean prominent = !finding.holds() || (finding.margin() < THIN_BELOW && !finding.nothingByDesign());
+            rows.add(new Row(
+                    finding.id(),
+                    prominent ? letter : "",
+                    finding.where().kind().name().toLowerCase(Locale.ROOT),
+                    place,
+                    Wording.claim(finding),
+                    Wording.valueAndLimit(finding, asked.show()),
+                    Show.margin(finding),
+                    marginClass.name().toLowerCase(Locale.ROOT),
+                    marginClass.glyph(finding.side()),
+                    finding.holds(),
+                    prominent,
+                    Math.max(0, Math.min(1, 0.5 + finding.margin()))));
+        }
+        return rows;
+    }
+
+    private List<Cell> block(DutyPoint duty) {
+        Show show = asked.show();
+        List<Cell> cells = new ArrayList<>();
+        cells.add(cell(
+                "Set shown",
+                Wording.openInlets(answer.state()) + ", filter "
+                        + asked.filter().name().toLowerCase(Locale.ROOT)));
+        for (StationResult station : duty.stations()) {
+            String name = duty.stations().size() > 1 ? ", " + station.id() : "";
+            PressureDifference vacuum = new PressureDifference(
+                    plant.site().air().ambient().pascals() - station.suction().pascals());
+            cells.add(cell("Through the filter" + name, show.freeAirFull(station.throughFilter()) + " free air"));
+            cells.add(cell("At the pump" + name, show.full(vacuum) + " below site"));
+        }
+        cells.add(cell("Site", show.full(plant.site().air().ambient())));
+        cells.add(cell(
+                "State",
+                "solved, " + (duty.unchoked() && duty.dilute() ? "balance checked" : "no valid state: see findings")));
+        return cells;
+    }
+
+    private static Cell cell(String name, String value) {
+        return new Cell(name, value);
+    }
+}

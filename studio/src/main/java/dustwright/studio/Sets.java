@@ -1,0 +1,139 @@
+package dustwright.studio;
+
+import dustwright.documents.drawing.MarginClass;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.StateAnswer;
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Side;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/**
+ * Judges behind the page's back every set the plant file names and every single user, anew for each version of the plant; a version that
+ * is gone is not finished.
+ */
+final class Sets implements AutoCloseable {
+    private static final int MOST_SETS = 40;
+
+    /**
+     * How far it is.
+     *
+     * @param scale one step of the users scale for each number of users, most first
+     */
+    record Progress(long version, int done, int all, List<Station> scale) {}
+
+    /** A number of users: how many sets, and the worst of them. */
+    record Station(
+            int users, int sets, String margin, String marginClass, String glyph, boolean holds, List<Worst> worst) {}
+
+    /** One of the worst sets. */
+    record Worst(String name, List<String> open, String filter, String margin, String claim) {}
+
+    private final ExecutorService behind = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "sets");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private volatile Progress progress = new Progress(-1, 0, 0, List.of());
+
+    /** The judgement of a version as far as it is known; begins it when nobody has. */
+    Progress of(long version, Plant plant) {
+        synchronized (this) {
+            if (progress.version() != version) {
+                List<State> asked = States.usual(plant);
+                progress = new Progress(version, 0, asked.size(), List.of());
+                behind.execute(() -> judge(version, plant, asked));
+            }
+            return progress;
+        }
+    }
+
+    private void judge(long version, Plant plant, List<State> asked) {
+        try {
+            Study study = Study.of(plant, asked, done -> {
+                synchronized (this) {
+                    if (progress.version() != version) {
+                        throw new CancellationException();
+                    }
+                    progress = new Progress(version, Math.max(done, progress.done()), asked.size(), List.of());
+                }
+            });
+            List<Station> scale = scale(study);
+            synchronized (this) {
+                if (progress.version() == version) {
+                    progress = new Progress(version, asked.size(), asked.size(), scale);
+                }
+            }
+        } catch (CancellationException gone) {
+            // a newer version is on the desk: nobody waits for this one
+        }
+    }
+
+    private static List<Station> scale(Study study) {
+        Map<Integer, List<StateAnswer>> byUsers = new TreeMap<>(Comparator.reverseOrder());
+        for (StateAnswer answer : study.states()) {
+            byUsers.computeIfAbsent(answer.state().open().size(), n -> new ArrayList<>())
+                    .add(answer);
+        }
+        List<Station> scale = new ArrayList<>();
+        byUsers.forEach((users, answers) -> scale.add(station(users, answers)));
+        return scale;
+    }
+
+    private static Station station(int users, List<StateAnswer> answers) {
+        List<StateAnswer> sorted =
+                answers.stream().sorted(Comparator.comparingDouble(Sets::least)).toList();
+        Optional<Finding> tightest = tightest(sorted.get(0));
+        MarginClass marginClass = tightest.map(MarginClass::of).orElse(MarginClass.UNKNOWN);
+        return new Station(
+                users,
+                answers.size(),
+                tightest.map(Show::margin).orElse("no answer"),
+                marginClass.name().toLowerCase(Locale.ROOT),
+                marginClass.glyph(tightest.map(Finding::side).orElse(Side.AT_LEAST)),
+                answers.stream().allMatch(StateAnswer::holds),
+                sorted.stream().limit(MOST_SETS).map(Sets::worst).toList());
+    }
+
+    private static Worst worst(StateAnswer answer) {
+        Optional<Finding> tightest = tightest(answer);
+        return new Worst(
+                answer.state().name(),
+                answer.state().open(),
+                answer.state().filter().name().toLowerCase(Locale.ROOT),
+                tightest.map(Show::margin).orElse("no answer"),
+                tightest.map(Wording::claim).orElse(""));
+    }
+
+    /** A set without an answer is worse than any that has one. */
+    private static double least(StateAnswer answer) {
+        return answer.duty()
+                .match(
+                        duty -> tightest(answer).map(Finding::margin).orElse(Double.POSITIVE_INFINITY),
+                        why -> Double.NEGATIVE_INFINITY);
+    }
+
+    private static Optional<Finding> tightest(StateAnswer answer) {
+        return answer.findings().stream()
+                .filter(f -> !f.nothingByDesign())
+                .min(Comparator.comparingDouble(Finding::margin));
+    }
+
+    @Override
+    public void close() {
+        behind.shutdownNow();
+    }
+}

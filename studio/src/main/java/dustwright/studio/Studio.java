@@ -1,0 +1,362 @@
+package dustwright.studio;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dustwright.documents.report.Origin;
+import dustwright.documents.report.PaperSize;
+import dustwright.documents.report.Report;
+import dustwright.documents.report.ReportPdf;
+import dustwright.documents.writing.Show;
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.tubing.Inlet;
+import dustwright.plantfile.PlantEditor;
+import dustwright.plantfile.Reading;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.sse.SseClient;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import org.jspecify.annotations.Nullable;
+
+/** Serves one plant to the pages of this machine. */
+public final class Studio implements AutoCloseable {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final Map<String, String> ASSETS = Map.of(
+            "studio.css", "text/css; charset=utf-8",
+            "plan.js", "text/javascript; charset=utf-8",
+            "drawing.js", "text/javascript; charset=utf-8",
+            "server.js", "text/javascript; charset=utf-8",
+            "text.js", "text/javascript; charset=utf-8");
+    private static final int LARGEST_REQUEST_bytes = 8_000_000;
+    private static final int LONGEST_NAME = 80;
+    private static final int LONGEST_NOTE = 500;
+
+    private final Desk desk;
+    private final Sets sets = new Sets();
+    private final String program;
+    private final ConcurrentLinkedQueue<SseClient> pages = new ConcurrentLinkedQueue<>();
+    private final Javalin server;
+
+    private Studio(Desk desk, String program, int port) {
+        this.desk = desk;
+        this.program = program;
+        this.server = Javalin.create(this::routes).start("127.0.0.1", port);
+    }
+
+    /**
+     * Opens a plant file and serves it.
+     *
+     * @param plantFile the plant
+     * @param database where steps and revisions are kept; made where it is not there
+     * @param port 0 for any that is free
+     * @param program name and version for papers
+     * @throws IOException when the plant file cannot be read
+     */
+    public static Studio open(Path plantFile, Path database, int port, String program) throws IOException {
+        return new Studio(Desk.open(plantFile, Kept.open(database, plantFile), Clock.systemUTC()), program, port);
+    }
+
+    /** Address of the first page. */
+    public String address() {
+        return "http://127.0.0.1:" + server.port() + "/";
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+        sets.close();
+        desk.close();
+    }
+
+    private void routes(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.http.maxRequestSize = LARGEST_REQUEST_bytes;
+        config.routes.before(Guard::check);
+        config.routes.get("/", request -> asset(request, "plan.html", "text/html; charset=utf-8"));
+        config.routes.get("/assets/{name}", this::asset);
+        config.routes.get("/api/plant", request -> answer(request, plant()));
+        config.routes.get("/api/set", this::set);
+        config.routes.get("/api/sets", this::sets);
+        config.routes.get("/api/derivation", this::derivation);
+        config.routes.get("/api/part", this::part);
+        config.routes.get(
+                "/api/text",
+                request -> answer(
+                        request, new Text(desk.copy().version(), desk.copy().text())));
+        config.routes.get("/api/revisions", request -> answer(request, desk.revisions()));
+        config.routes.get("/api/report.html", this::reportPage);
+        config.routes.get("/api/report.pdf", this::reportPdf);
+        config.routes.post("/api/value", request -> {
+            JsonNode body = body(request);
+            changed(
+                    request,
+                    desk.set(
+                            version(body),
+                            text(body, "path"),
+                            text(body, "value"),
+                            body.path("plain").asBoolean(true)));
+        });
+        config.routes.post("/api/text", request -> {
+            JsonNode body = body(request);
+            changed(request, desk.type(version(body), text(body, "text")));
+        });
+        config.routes.post("/api/walk", request -> {
+            JsonNode body = body(request);
+            changed(request, desk.walk(version(body), body.path("steps").asInt() < 0 ? -1 : 1));
+        });
+        config.routes.post("/api/accept", this::accept);
+        config.routes.post("/api/write", this::write);
+        config.routes.sse("/api/events", page -> {
+            page.keepAlive();
+            page.onClose(() -> pages.remove(page));
+            pages.add(page);
+        });
+        config.routes.exception(Kept.KeepingFault.class, (fault, request) -> {
+            request.status(500);
+            answer(request, Map.of("why", "Not kept: " + fault.getMessage()));
+        });
+    }
+
+    private record PlantCard(
+            long version,
+            int step,
+            String file,
+            String name,
+            String note,
+            String units,
+            int users,
+            List<String> inlets,
+            List<String> opened,
+            int assumptions,
+            int overrides,
+            List<FaultLine> faults) {}
+
+    private record FaultLine(int line, String text) {}
+
+    private record Text(long version, String text) {}
+
+    private PlantCard plant() {
+        Desk.Copy copy = desk.copy();
+        Optional<Plant> plant = copy.plant();
+        return new PlantCard(
+                copy.version(),
+                copy.step(),
+                desk.fileName(),
+                plant.map(Plant::name).orElse(desk.fileName()),
+                plant.map(Plant::note).orElse(""),
+                Optional.ofNullable(copy.reading()).map(Reading.Read::units).orElse(UnitSystem.SI) == UnitSystem.US
+                        ? "us"
+                        : "si",
+                plant.map(p -> p.usage().simultaneousUsers()).orElse(0),
+                plant.map(p -> p.inlets().stream().map(Inlet::id).toList()).orElse(List.of()),
+                plant.map(Studio::opened).orElse(List.of()),
+                plant.map(p -> p.assumptions().size()).orElse(0),
+                plant.map(p -> p.overrides().size()).orElse(0),
+                copy.faults().stream()
+                        .map(f -> new FaultLine(f.line(), f.text()))
+                        .toList());
+    }
+
+    /** The set one sees first: the first the plant file names, else its first inlet alone. */
+    private static List<String> opened(Plant plant) {
+        return plant.usage().designSets().stream()
+                .findFirst()
+                .map(set -> List.copyOf(set.open()))
+                .orElseGet(() -> plant.inlets().stream().limit(1).map(Inlet::id).toList());
+    }
+
+    private void set(Context request) {
+        Desk.Copy copy = desk.copy();
+        answer(request, SetView.of(copy.version(), known(copy), asked(request, known(copy))));
+    }
+
+    private void derivation(Context request) {
+        Plant plant = known(desk.copy());
+        String finding = Optional.ofNullable(request.queryParam("finding")).orElse("");
+        String markup = SetView.derivation(plant, asked(request, plant), finding)
+                .orElseThrow(() -> new NotFoundResponse("This set has no such finding."));
+        request.contentType("text/html; charset=utf-8").result(markup);
+    }
+
+    private void sets(Context request) {
+        Desk.Copy copy = desk.copy();
+        answer(request, sets.of(copy.version(), known(copy)));
+    }
+
+    private record Part(String path, List<PlantEditor.Written> values) {}
+
+    private void part(Context request) {
+        String kind = "run".equals(request.queryParam("kind")) ? "runs" : "inlets";
+        String id = Optional.ofNullable(request.queryParam("id")).orElse("");
+        String path = kind + "." + id;
+        answer(request, new Part(path, PlantEditor.values(desk.copy().text(), path)));
+    }
+
+    private SetView.Asked asked(Context request, Plant plant) {
+        String open = Optional.ofNullable(request.queryParam("open")).orElse("");
+        List<String> ids = new ArrayList<>();
+        for (String id : open.split("\n", -1)) {
+            if (plant.inlets().stream().anyMatch(i -> i.id().equals(id)) && !ids.contains(id)) {
+                ids.add(id);
+            }
+        }
+        return new SetView.Asked(
+                ids, filter(request), "isometric".equals(request.queryParam("view")), new Show(units(request)));
+    }
+
+    private static FilterCondition filter(Context request) {
+        String said = Optional.ofNullable(request.queryParam("filter")).orElse("normal");
+        try {
+            return FilterCondition.valueOf(said.toUpperCase(Locale.ROOT));
+        } catch (IllegalArgumentException none) {
+            throw new BadRequestResponse("The filter is clean, normal or dirty.");
+        }
+    }
+
+    private UnitSystem units(Context request) {
+        return "us".equals(request.queryParam("units")) ? UnitSystem.US : UnitSystem.SI;
+    }
+
+    private void accept(Context request) throws IOException {
+        JsonNode body = body(request);
+        String author = text(body, "author").strip();
+        if (author.isEmpty()
+                || author.length() > LONGEST_NAME
+                || text(body, "note").length() > LONGEST_NOTE) {
+            request.status(422);
+            answer(
+                    request,
+                    Map.of(
+                            "why",
+                            "A revision carries the name of who accepts it, up to 80 letters, and a note up to 500."));
+            return;
+        }
+        Optional<Kept.Revision> revision = desk.accept(version(body), author, text(body, "note"));
+        if (revision.isEmpty()) {
+            request.status(409);
+            answer(
+                    request,
+                    Map.of("why", "Nothing was accepted: the plant changed in the meantime, or its text has faults."));
+            return;
+        }
+        answer(request, revision.get());
+    }
+
+    private void write(Context request) throws IOException {
+        Optional<String> why = desk.write(version(body(request)));
+        if (why.isPresent()) {
+            request.status(409);
+        }
+        answer(request, Map.of("why", why.orElse(""), "file", desk.fileName()));
+    }
+
+    private void reportPage(Context request) {
+        request.contentType("text/html; charset=utf-8").result(report(request).html());
+    }
+
+    private void reportPdf(Context request) throws IOException {
+        UnitSystem units = units(request);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ReportPdf.write(report(request), units == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4, bytes);
+        request.contentType("application/pdf").result(bytes.toByteArray());
+    }
+
+    private Report report(Context request) {
+        Desk.Copy copy = desk.copy();
+        Plant plant = known(copy);
+        Study study = Study.of(plant, States.usual(plant)).withSheetsAndCurves();
+        return Report.of(study, new Show(units(request)), new Origin(desk.fileName(), mark(copy.text()), program));
+    }
+
+    private static String mark(String text) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest, 0, 4);
+        } catch (NoSuchAlgorithmException everyJavaHasIt) {
+            throw new IllegalStateException(everyJavaHasIt);
+        }
+    }
+
+    private void changed(Context request, Desk.Changed changed) {
+        if (changed.why().isPresent()) {
+            request.status(changed.stale() ? 409 : 422);
+            answer(
+                    request,
+                    Map.of("why", changed.why().get(), "version", changed.copy().version()));
+            return;
+        }
+        pages.forEach(
+                page -> page.sendEvent("version", Long.toString(changed.copy().version())));
+        answer(request, plant());
+    }
+
+    private static Plant known(Desk.Copy copy) {
+        return copy.plant().orElseThrow(() -> new NotFoundResponse("The plant file has faults: see its text."));
+    }
+
+    private static JsonNode body(Context request) {
+        try {
+            return JSON.readTree(request.body());
+        } catch (JsonProcessingException wrong) {
+            throw new BadRequestResponse("This is no JSON.");
+        }
+    }
+
+    private static long version(JsonNode body) {
+        return body.path("version").asLong(-1);
+    }
+
+    private static String text(JsonNode body, String key) {
+        return body.path(key).asText("");
+    }
+
+    private static void answer(Context request, Object value) {
+        try {
+            request.contentType("application/json; charset=utf-8").result(JSON.writeValueAsBytes(value));
+        } catch (JsonProcessingException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+
+    private void asset(Context request) {
+        String name = request.pathParam("name");
+        @Nullable String type = ASSETS.get(name);
+        if (type == null) {
+            throw new NotFoundResponse("There is no " + name + ".");
+        }
+        asset(request, name, type);
+    }
+
+    private static void asset(Context request, String name, String type) {
+        try (InputStream in = Studio.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is missing from the program");
+            }
+            request.contentType(type).result(in.readAllBytes());
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
+    }
+}

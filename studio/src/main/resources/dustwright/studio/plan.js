@@ -1,0 +1,334 @@
+// The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
+import {ask, change, onVersion} from './server.js';
+import {Drawing} from './drawing.js';
+import {Text} from './text.js';
+
+const at = id => document.getElementById(id);
+const state = {plant: null, open: [], filter: 'normal', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
+const drawing = new Drawing(at('drawing'), choose);
+const text = new Text(plant => adopt(plant), say);
+
+function say(words, hold = 6000) {
+  at('say').textContent = words;
+  clearTimeout(say.timer);
+  if (hold) say.timer = setTimeout(() => { at('say').textContent = ''; }, hold);
+}
+
+function element(name, attributes = {}, ...children) {
+  const made = document.createElement(name);
+  for (const [key, value] of Object.entries(attributes)) {
+    if (key === 'on') made.addEventListener('click', value); else made.setAttribute(key, value);
+  }
+  made.append(...children);
+  return made;
+}
+
+const asked = () => ({open: state.open.join('\n'), filter: state.filter, view: state.view, units: state.units});
+
+// ------------------------------------------------------------------ the plant and its set
+
+async function load() {
+  const plant = await ask('plant', '/api/plant');
+  if (plant) await adopt(plant);
+}
+
+async function adopt(plant) {
+  const first = !state.plant;
+  state.plant = plant;
+  state.units ??= plant.units;
+  if (first) fromAddress(plant);
+  state.open = state.open.filter(id => plant.inlets.includes(id));
+  at('name').textContent = plant.name;
+  at('name').title = plant.note;
+  document.title = `${plant.name}: studio`;
+  at('kept').textContent = `${plant.file}, step ${plant.step}, kept · rests on ${plant.assumptions} assumptions, ${plant.overrides} overrides`;
+  at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
+  text.faults(plant.faults);
+  if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
+  await Promise.all([solve(), sets(), piece(), state.place === 'text' ? text.load() : null]);
+}
+
+async function solve() {
+  const waiting = setTimeout(() => at('drawing').classList.add('stale'), 400);
+  try {
+    const set = await ask('set', '/api/set', asked());
+    if (!set) return;
+    state.set = set;
+    draw(set);
+    toAddress();
+  } catch (why) {
+    say(why.message);
+  } finally {
+    clearTimeout(waiting);
+    at('drawing').classList.remove('stale');
+  }
+}
+
+function draw(set) {
+  if (set.solved) drawing.show(set.drawing);
+  else at('drawing').classList.add('stale');
+  if (!set.solved) say(`No answer for this set: ${set.why}`, 0); else if (at('say').textContent.startsWith('No answer')) say('');
+  drawing.mark(state.kind, state.id);
+  at('profile').innerHTML = set.profile;
+  at('setname').textContent = set.set;
+  at('block').replaceChildren(...set.block.map(cell => element('div', {}, element('small', {}, cell.name), cell.value)));
+  findings(set);
+  pressed('[data-view]', 'view');
+  pressed('[data-filter]', 'filter');
+  performance.mark('drawn');
+}
+
+function pressed(what, key) {
+  for (const button of document.querySelectorAll(what)) button.setAttribute('aria-pressed', button.dataset[key] === state[key]);
+}
+
+function toggle(inlet) {
+  state.open = state.open.includes(inlet) ? state.open.filter(id => id !== inlet) : [...state.open, inlet];
+  state.finding = -1;
+  solve();
+}
+
+function choose(kind, id) {
+  state.kind = kind;
+  state.id = id;
+  drawing.mark(kind, id);
+  if (kind === 'inlet') toggle(id);
+  piece();
+  toAddress();
+}
+
+// ------------------------------------------------------------------ findings
+
+function findings(set) {
+  const listed = set.findings.filter(one => one.prominent);
+  const rest = set.findings.filter(one => !one.prominent);
+  const shown = state.rest ? set.findings : listed;
+  state.shown = shown;
+  const rows = shown.map((one, n) => row(one, n));
+  const more = element('div', {class: 'rest'}, `${rest.length} ${rest.length === 1 ? 'requirement holds' : 'requirements hold'} with +10 % or more, or by design`,
+    element('button', {type: 'button', on: () => { state.rest = !state.rest; findings(set); }}, state.rest ? 'hide' : 'show'));
+  at('findings').replaceChildren(...rows, ...(rest.length ? [more] : []), ...(set.findings.length ? [] : [element('div', {class: 'rest'}, 'Nothing is asked in this set.')]));
+}
+
+function row(one, n) {
+  const glyph = element('span', {class: one.marginClass, 'aria-hidden': 'true'}, one.glyph);
+  const letter = one.letter ? element('span', {class: 'letter'}, one.letter) : element('span');
+  const button = element('button', {type: 'button', class: 'noted', 'aria-current': String(n === state.finding), on: () => { go(n); derive(); }},
+    glyph, element('b', {}, one.claim), element('span', {class: 'm'}, one.margin), letter, element('span', {class: 'figures'}, one.figures), bar(one));
+  return button;
+}
+
+// Limit in the middle, half a limit to each side, ticks each tenth.
+function bar(one) {
+  const cell = element('span', {class: 'barcell bar', 'aria-hidden': 'true'});
+  const x = one.bar * 260;
+  const ticks = Array.from({length: 11}, (_, i) => `M${i * 26} ${i === 5 ? 0 : 9}V13`).join('');
+  cell.innerHTML = `<svg viewBox="0 0 260 14" preserveAspectRatio="none"><path d="M0 13H260${ticks}" fill="none" stroke="#6D7E7A"/><path class="${one.marginClass}" d="M130 6H${x}" stroke="currentColor" stroke-width="4" fill="none"/><path d="M${x - 4} 1h8l-4 6z" fill="#14211F"/></svg>`;
+  return cell;
+}
+
+function go(n) {
+  if (!state.shown?.length) return;
+  state.finding = Math.max(0, Math.min(state.shown.length - 1, n));
+  const one = state.shown[state.finding];
+  [...at('findings').children].forEach((child, i) => child.setAttribute('aria-current', String(i === state.finding)));
+  at('findings').children[state.finding]?.scrollIntoView({block: 'nearest'});
+  const kind = one.kind === 'run' ? 'run' : one.kind === 'inlet' || one.kind === 'hose' ? 'inlet' : '';
+  if (kind) { state.kind = kind; state.id = one.place.replace(/\/hose$/, ''); drawing.mark(kind, state.id); piece(); }
+}
+
+async function derive() {
+  const one = state.shown?.[state.finding];
+  if (!one) return;
+  const markup = await ask('derivation', '/api/derivation', {...asked(), finding: one.id});
+  if (!markup) return;
+  at('steps').innerHTML = markup;
+  at('steps').prepend(element('button', {type: 'button', on: underive}, 'Back to the drawing'));
+  at('steps').hidden = false;
+}
+
+function underive() { at('steps').hidden = true; at('drawing').focus(); }
+
+// ------------------------------------------------------------------ the chosen piece
+
+async function piece() {
+  const box = at('piece');
+  if (!state.kind) { box.hidden = true; return; }
+  const part = await ask('part', '/api/part', {kind: state.kind, id: state.id});
+  if (!part) return;
+  box.hidden = !part.values.length;
+  const head = element('div', {class: 'headline'}, element('h2', {}, `${state.kind === 'run' ? 'Tube' : 'Inlet'} ${state.id}`),
+    element('button', {type: 'button', on: () => { state.kind = ''; drawing.mark(); piece(); toAddress(); }}, 'Done'));
+  box.replaceChildren(head, ...part.values.map(value => field(value)));
+}
+
+function field(value) {
+  const input = element('input', {value: value.text, 'aria-label': value.key, autocomplete: 'off'});
+  const why = element('span', {class: 'why', role: 'alert'});
+  input.addEventListener('change', async () => {
+    const result = await change('/api/value', {version: state.plant.version, path: value.path, value: input.value, plain: value.plain});
+    if (result.ok) { why.textContent = ''; await adopt(result.content); return; }
+    why.textContent = result.content.why;
+    if (result.stale) load();
+  });
+  input.addEventListener('keydown', event => { if (event.key === 'Escape') { input.value = value.text; why.textContent = ''; input.blur(); } });
+  return element('label', {class: 'row'}, value.key, input, why);
+}
+
+// ------------------------------------------------------------------ the users scale
+
+async function sets() {
+  const progress = await ask('sets', '/api/sets');
+  if (!progress) return;
+  const done = progress.scale.length > 0 || progress.all === 0;
+  at('judged').textContent = done ? `${progress.done} of ${progress.all} sets solved: those the plant file names and every single user. Others are not covered here.` : `solving, ${progress.done} of ${progress.all} sets`;
+  if (!done) { setTimeout(sets, 250); return; }
+  state.scale = progress.scale;
+  at('scale').replaceChildren(...progress.scale.map(station => element('button',
+    {type: 'button', role: 'radio', 'aria-checked': String(station.users === state.users), on: () => users(station.users)},
+    station.users === 0 ? 'All closed' : station.users === 1 ? '1 user' : `${station.users} users`,
+    element('small', {}, element('span', {class: station.marginClass, 'aria-hidden': 'true'}, station.glyph), ` ${station.margin}`),
+    element('small', {}, `${station.sets} ${station.sets === 1 ? 'set' : 'sets'}, ${station.holds ? 'hold' : 'not all hold'}`))));
+}
+
+function users(number, step = 0) {
+  const station = state.scale.find(one => one.users === number);
+  if (!station) { say(`No set with ${number} users is asked.`); return; }
+  state.users = number;
+  state.worst = Math.max(0, Math.min(station.worst.length - 1, step));
+  const worst = station.worst[state.worst];
+  state.open = [...worst.open];
+  state.filter = worst.filter;
+  state.finding = -1;
+  for (const button of at('scale').children) button.setAttribute('aria-checked', String(state.scale[[...at('scale').children].indexOf(button)].users === number));
+  say(`${worst.name}: ${worst.margin}. Set ${state.worst + 1} of ${station.worst.length}, worst first.`);
+  solve();
+}
+
+// ------------------------------------------------------------------ places, address, keys
+
+function place(name) {
+  state.place = name;
+  for (const button of document.querySelectorAll('[data-place]')) {
+    if (button.dataset.place === name) button.setAttribute('aria-current', 'page'); else button.removeAttribute('aria-current');
+  }
+  at('plan').hidden = at('profile').hidden = document.querySelector('.users').hidden = name !== 'plan';
+  at('text').hidden = name !== 'text';
+  at('papers').hidden = name !== 'papers';
+  if (name === 'text') text.load();
+  if (name === 'papers') papers();
+  toAddress();
+}
+
+async function papers() {
+  at('page').href = `/api/report.html?units=${state.units}`;
+  at('pdf').href = `/api/report.pdf?units=${state.units}`;
+  const revisions = await ask('revisions', '/api/revisions');
+  if (!revisions) return;
+  at('revisions').replaceChildren(...revisions.map(one => element('li', {value: one.number}, `${one.at.replace('T', ' ').replace('Z', ' UTC')}, ${one.author}${one.note ? ': ' + one.note : ''} `,
+    element('button', {type: 'button', on: () => again(one)}, 'Work on from here'))));
+  if (!revisions.length) at('revisions').replaceChildren(element('li', {class: 'none'}, 'None yet. Accepting keeps the plant as it stands now.'));
+}
+
+async function again(revision) {
+  const result = await change('/api/text', {version: state.plant.version, text: revision.text});
+  if (result.ok) { await adopt(result.content); say(`Revision ${revision.number} is the working copy now. Back undoes that.`); } else say(result.content.why);
+}
+
+async function walk(steps) {
+  const result = await change('/api/walk', {version: state.plant.version, steps});
+  if (result.ok) { text.typed = false; await adopt(result.content); say(steps < 0 ? 'One step back.' : 'One step forth.'); } else { say(result.content.why); if (result.stale) load(); }
+}
+
+function toAddress() {
+  const parts = new URLSearchParams({open: state.open.join(','), filter: state.filter, view: state.view, units: state.units ?? '', place: state.place});
+  if (state.kind) parts.set(state.kind, state.id);
+  history.replaceState(null, '', `#${parts}`);
+}
+
+function fromAddress(plant) {
+  const parts = new URLSearchParams(location.hash.slice(1));
+  state.open = parts.has('open') ? parts.get('open').split(',').filter(Boolean) : plant.opened;
+  state.filter = parts.get('filter') || 'normal';
+  state.view = parts.get('view') || 'plan';
+  state.units = parts.get('units') || plant.units;
+  for (const kind of ['run', 'inlet']) if (parts.has(kind)) { state.kind = kind; state.id = parts.get(kind); }
+  if (parts.get('place') && parts.get('place') !== 'plan') place(parts.get('place'));
+}
+
+function light() {
+  const root = document.documentElement;
+  const night = root.dataset.light ? root.dataset.light === 'night' : matchMedia('(prefers-color-scheme: dark)').matches;
+  root.dataset.light = night ? 'day' : 'night';
+}
+
+function help(show) {
+  at('help').hidden = !show;
+  at('keys').setAttribute('aria-expanded', String(show));
+}
+
+const keys = {
+  '/': () => at('find').focus(), j: () => go(state.finding + 1), k: () => go(state.finding - 1), Enter: derive, d: light, '?': () => help(at('help').hidden),
+  o: () => { if (state.kind === 'inlet') toggle(state.id); else say('Choose an inlet first.'); },
+  '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
+  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('papers'),
+  ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
+  Escape: () => { if (!at('help').hidden) help(false); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
+};
+
+function near(dx, dy) {
+  const next = drawing.towards(state.kind, state.id, dx, dy);
+  if (!next) return;
+  state.kind = next.dataset.inlet ? 'inlet' : 'run';
+  state.id = next.dataset[state.kind];
+  drawing.mark(state.kind, state.id);
+  next.focus();
+  piece();
+}
+
+addEventListener('keydown', event => {
+  const field = event.target.matches('input, textarea');
+  if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !field) { event.preventDefault(); walk(event.shiftKey ? 1 : -1); return; }
+  if (event.ctrlKey || event.metaKey || event.altKey || field) return;
+  if (event.key === 'Enter' && event.target.matches('button, a')) return;
+  if (state.awaiting && /^[0-9]$/.test(event.key)) { state.awaiting = false; users(Number(event.key)); return; }
+  state.awaiting = event.key === 'u';
+  if (state.awaiting) { say('How many users? 0 to 9.'); return; }
+  if (Object.hasOwn(keys, event.key)) { event.preventDefault(); keys[event.key](); }
+});
+
+for (const button of document.querySelectorAll('[data-view]')) button.addEventListener('click', () => { state.view = button.dataset.view; solve(); });
+for (const button of document.querySelectorAll('[data-filter]')) button.addEventListener('click', () => { state.filter = button.dataset.filter; solve(); });
+for (const button of document.querySelectorAll('[data-place]')) button.addEventListener('click', () => place(button.dataset.place));
+at('shut').addEventListener('click', () => { state.open = []; solve(); });
+at('back').addEventListener('click', () => walk(-1));
+at('forth').addEventListener('click', () => walk(1));
+at('light').addEventListener('click', light);
+at('keys').addEventListener('click', () => help(at('help').hidden));
+at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); });
+at('find').addEventListener('input', () => {
+  const wanted = drawing.pieces().map(one => one.dataset.inlet ?? one.dataset.run);
+  at('pieces').replaceChildren(...[...new Set(wanted)].sort().map(id => element('option', {value: id})));
+});
+at('find').addEventListener('change', () => {
+  const id = at('find').value.trim();
+  const kind = ['inlet', 'run'].find(one => drawing.find(one, id));
+  if (!kind) { say(`No inlet and no tube is called ${id}.`); return; }
+  state.kind = kind; state.id = id;
+  drawing.mark(kind, id);
+  at('find').value = '';
+  at('drawing').focus();
+  piece();
+});
+at('accept').addEventListener('submit', async event => {
+  event.preventDefault();
+  const result = await change('/api/accept', {version: state.plant.version, author: at('author').value, note: at('note').value});
+  at('accepted').textContent = result.ok ? `Revision ${result.content.number} is kept.` : result.content.why;
+  if (result.ok) { at('note').value = ''; papers(); } else if (result.stale) load();
+});
+
+let lost = false;
+onVersion(version => {
+  if (lost) { lost = false; say('The studio answers again.'); load(); } else if (state.plant && version > state.plant.version) load();
+}, () => { if (!lost) { lost = true; say('The studio is not answering. What was kept is kept; this page asks again by itself.', 0); } });
+load().catch(why => say(why.message, 0));

@@ -1,0 +1,25 @@
+// Talks to the studio. Answers of a request that was overtaken by a newer one of its kind are dropped.
+const running = new Map();
+
+export async function ask(kind, path, parameters = {}) {
+  const mine = (running.get(kind) ?? 0) + 1;
+  running.set(kind, mine);
+  const query = new URLSearchParams(parameters).toString();
+  const answer = await fetch(query ? `${path}?${query}` : path);
+  const content = (answer.headers.get('Content-Type') ?? '').includes('json') ? await answer.json() : await answer.text();
+  if (running.get(kind) !== mine) return null;
+  if (!answer.ok) throw new Error(typeof content === 'string' ? content : content.why ?? content.title ?? 'no answer');
+  return content;
+}
+
+export async function change(path, body) {
+  const answer = await fetch(path, {method: 'POST', headers: {'Content-Type': 'application/json', 'X-Dustwright': 'studio'}, body: JSON.stringify(body)});
+  return {ok: answer.ok, stale: answer.status === 409, content: await answer.json()};
+}
+
+export function onVersion(heard, lost) {
+  const events = new EventSource('/api/events');
+  events.addEventListener('version', event => heard(Number(event.data)));
+  events.onerror = () => lost();
+  events.onopen = () => heard(-1);
+}

@@ -1,0 +1,62 @@
+// The plant file as text: typed, taken, its faults by line.
+import {ask, change} from './server.js';
+
+export class Text {
+  constructor(taken, say) {
+    this.taken = taken;
+    this.say = say;
+    this.source = document.getElementById('source');
+    this.hint = document.getElementById('texthint');
+    this.typed = false;
+    this.source.addEventListener('input', () => { this.typed = true; this.hint.textContent = 'typed, not taken yet'; });
+    document.getElementById('take').addEventListener('click', () => this.take());
+    document.getElementById('write').addEventListener('click', () => this.write());
+  }
+
+  async load() {
+    if (this.typed) return;
+    const text = await ask('text', '/api/text');
+    if (!text) return;
+    this.version = text.version;
+    const place = this.source.selectionStart;
+    this.source.value = text.text;
+    this.source.setSelectionRange(place, place);
+  }
+
+  async take() {
+    const result = await change('/api/text', {version: this.version, text: this.source.value});
+    if (!result.ok) { this.hint.textContent = result.content.why; return false; }
+    this.typed = false;
+    this.version = result.content.version;
+    this.hint.textContent = result.content.faults.length ? 'kept, with faults: the drawing shows the plant before them' : 'kept';
+    this.taken(result.content);
+    return true;
+  }
+
+  async write() {
+    if (this.typed && !await this.take()) return;
+    const result = await change('/api/write', {version: this.version});
+    this.hint.textContent = result.ok ? `written to ${result.content.file}` : result.content.why;
+  }
+
+  faults(lines) {
+    const list = document.getElementById('faults');
+    list.replaceChildren(...lines.map(fault => {
+      const row = document.createElement('li');
+      const go = document.createElement('button');
+      go.type = 'button';
+      go.textContent = fault.text;
+      go.addEventListener('click', () => this.go(fault.line));
+      row.append(go);
+      return row;
+    }));
+  }
+
+  go(line) {
+    const lines = this.source.value.split('\n');
+    const start = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
+    this.source.focus();
+    this.source.setSelectionRange(start, start + (lines[line - 1] ?? '').length);
+    this.source.scrollTop = Math.max(0, (line - 8) * 18.85);
+  }
+}

@@ -1,0 +1,160 @@
+package dustwright.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The working copy: every step kept, nobody overwritten, the file only when told. */
+class DeskTest {
+    private static final Clock NOON = Clock.fixed(Instant.parse("2026-03-04T12:00:00Z"), ZoneOffset.UTC);
+
+    @SuppressWarnings("NullAway.Init")
+    @TempDir
+    private Path folder;
+
+    @SuppressWarnings("NullAway.Init")
+    private Path file;
+
+    @BeforeEach
+    void plant() throws IOException {
+        file = Plants.copy("bakery", folder);
+    }
+
+    private Desk open() throws IOException {
+        return Desk.open(file, Kept.open(folder.resolve("kept.db"), file), NOON);
+    }
+
+    @Test
+    void a_changed_value_is_there_when_the_plant_is_opened_again_and_the_file_is_as_it_was() throws IOException {
+        String before = Files.readString(file);
+        try (Desk desk = open()) {
+            Desk.Changed changed = desk.set(desk.copy().version(), "runs.DA1.tube", "T25", true);
+            assertThat(changed.why()).isEmpty();
+        }
+        try (Desk desk = open()) {
+            assertThat(desk.copy().plant().orElseThrow().run("DA1").tube()).isEqualTo("T25");
+            assertThat(desk.copy().text()).isEqualTo(before.replaceFirst("(DA1: .*?tube: )T2,", "$1T25,"));
+        }
+        assertThat(Files.readString(file)).isEqualTo(before);
+    }
+
+    @Test
+    void what_cannot_be_read_is_refused_with_the_place_and_nothing_changes() throws IOException {
+        try (Desk desk = open()) {
+            Desk.Copy before = desk.copy();
+            Desk.Changed changed = desk.set(before.version(), "inlets.A1.feed", "40", true);
+            assertThat(changed.why().orElseThrow()).contains("inlets.A1.feed").contains("unit");
+            assertThat(desk.copy()).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void text_with_a_fault_is_kept_and_the_drawing_stays_with_the_plant_before_it() throws IOException {
+        try (Desk desk = open()) {
+            String wrong = desk.copy().text().replace("users:", "usres:");
+            desk.type(desk.copy().version(), wrong);
+        }
+        try (Desk desk = open()) {
+            assertThat(desk.copy().text()).contains("usres:");
+            assertThat(desk.copy().faults()).isNotEmpty();
+            Desk.Changed back = desk.walk(desk.copy().version(), -1);
+            assertThat(back.copy().faults()).isEmpty();
+            assertThat(back.copy().plant()).isPresent();
+        }
+    }
+
+    @Test
+    void a_change_thought_out_on_an_older_version_overwrites_nobody() throws IOException {
+        try (Desk desk = open()) {
+            long old = desk.copy().version();
+            desk.set(old, "inlets.A1.feed", "50 kg/h", true);
+            Desk.Changed second = desk.set(old, "inlets.A1.feed", "60 kg/h", true);
+            assertThat(second.stale()).isTrue();
+            assertThat(desk.copy().text()).contains("50 kg/h").doesNotContain("60 kg/h");
+        }
+    }
+
+    @Test
+    void one_walks_back_and_forth_and_a_new_change_ends_the_way_forth() throws IOException {
+        try (Desk desk = open()) {
+            String first = desk.copy().text();
+            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+            String second = desk.copy().text();
+            assertThat(desk.walk(desk.copy().version(), -1).copy().text()).isEqualTo(first);
+            assertThat(desk.walk(desk.copy().version(), 1).copy().text()).isEqualTo(second);
+            desk.walk(desk.copy().version(), -1);
+            desk.set(desk.copy().version(), "inlets.A2.feed", "60 kg/h", true);
+            assertThat(desk.walk(desk.copy().version(), 1).why()).isPresent();
+            assertThat(desk.copy().text()).contains("60 kg/h").doesNotContain("50 kg/h");
+        }
+    }
+
+    @Test
+    void versions_are_never_used_twice_so_that_an_old_page_cannot_pass_for_a_new_one() throws IOException {
+        try (Desk desk = open()) {
+            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+            long changed = desk.copy().version();
+            desk.walk(changed, -1);
+            long back = desk.copy().version();
+            desk.set(back, "inlets.A1.feed", "70 kg/h", true);
+            assertThat(desk.copy().version()).isGreaterThan(back);
+            assertThat(back).isGreaterThan(changed);
+        }
+    }
+
+    @Test
+    void a_file_changed_outside_is_the_next_step_and_ours_is_one_step_back() throws IOException {
+        try (Desk desk = open()) {
+            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+        }
+        String outside = Files.readString(file).replace("Bakery ingredients room", "Bakery, changed outside");
+        Files.writeString(file, outside);
+        try (Desk desk = open()) {
+            assertThat(desk.copy().text()).isEqualTo(outside);
+            assertThat(desk.walk(desk.copy().version(), -1).copy().text()).contains("50 kg/h");
+        }
+    }
+
+    @Test
+    void the_file_is_written_when_told_and_not_over_a_change_from_outside() throws IOException {
+        try (Desk desk = open()) {
+            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+            assertThat(desk.write(desk.copy().version())).isEmpty();
+            assertThat(Files.readString(file)).isEqualTo(desk.copy().text());
+            Files.writeString(file, Files.readString(file) + "# by somebody else\n");
+            assertThat(desk.write(desk.copy().version())).isPresent();
+            assertThat(Files.readString(file)).endsWith("# by somebody else\n");
+        }
+    }
+
+    @Test
+    void a_revision_carries_who_and_when_and_stays_as_it_is() throws IOException {
+        try (Desk desk = open()) {
+            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "as quoted"))
+                    .isPresent();
+            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+        }
+        try (Desk desk = open()) {
+            Kept.Revision revision = desk.revisions().get(0);
+            assertThat(revision.at()).isEqualTo("2026-03-04T12:00:00Z");
+            assertThat(revision.author()).isEqualTo("A. Engineer");
+            assertThat(revision.text()).isEqualTo(Files.readString(file));
+        }
+    }
+
+    @Test
+    void text_with_faults_is_no_revision() throws IOException {
+        try (Desk desk = open()) {
+            desk.type(desk.copy().version(), "dustwright: 1\nplant: {}\n");
+            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "")).isEmpty();
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package dustwright.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The studio's process is killed at any moment, again and again: nothing it said is kept is lost. 100 times with {@code -Ddustwright.kills=100}. */
+class KillDrillTest {
+    private static final int KILLS = Integer.getInteger("dustwright.kills", 4);
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @SuppressWarnings("NullAway.Init")
+    @TempDir
+    private Path folder;
+
+    /** What the page was last told is kept, and what it sent after that and heard nothing of. */
+    private String acknowledged = "40 kg/h";
+
+    private String underWay = "40 kg/h";
+
+    private final HttpClient client = HttpClient.newHttpClient();
+
+    /** The studio alone, as a process one can kill. */
+    static final class Alone {
+        private Alone() {}
+
+        public static void main(String[] arguments) throws IOException, InterruptedException {
+            Studio studio = Studio.open(Path.of(arguments[0]), Path.of(arguments[1]), 0, "dustwright test");
+            System.out.println(studio.address());
+            Thread.currentThread().join();
+        }
+    }
+
+    private Process start(Path file) throws IOException {
+        return new ProcessBuilder(List.of(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Alone.class.getName(),
+                        file.toString(),
+                        folder.resolve("kept.db").toString()))
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+    }
+
+    @Test
+    void nothing_said_to_be_kept_is_lost_when_the_process_is_killed() throws Exception {
+        Path file = Plants.copy("bakery", folder);
+        Random random = new Random(7);
+        for (int kill = 0; kill < KILLS; kill++) {
+            Process process = start(file);
+            String address = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))
+                    .readLine();
+            JsonNode text = JSON.readTree(get(address + "api/text"));
+            assertThat(text.path("text").asText())
+                    .as("after kill " + kill)
+                    .containsAnyOf("feed: " + acknowledged, "feed: " + underWay);
+            acknowledged = text.path("text").asText().contains("feed: " + underWay) ? underWay : acknowledged;
+            Thread killer = new Thread(() -> {
+                try {
+                    TimeUnit.MILLISECONDS.sleep(50 + random.nextInt(400));
+                } catch (InterruptedException stopped) {
+                    Thread.currentThread().interrupt();
+                }
+                process.destroyForcibly();
+            });
+            killer.start();
+            editUntilKilled(address, text.path("version").asLong(), kill);
+            killer.join();
+            process.waitFor();
+        }
+        assertThat(acknowledged).isNotEqualTo("40 kg/h");
+    }
+
+    private void editUntilKilled(String address, long version, int kill) {
+        long at = version;
+        for (int n = 1; ; n++) {
+            String feed = (100 * kill + n) + ".5 kg/h";
+            underWay = feed;
+            try {
+                HttpResponse<String> answer = client.send(
+                        HttpRequest.newBuilder(URI.create(address + "api/value"))
+                                .header(Guard.OWN_HEADER, "studio")
+                                .POST(HttpRequest.BodyPublishers.ofString("{\"version\":" + at
+                                        + ",\"path\":\"inlets.A1.feed\",\"value\":\"" + feed + "\",\"plain\":true}"))
+                                .build(),
+                        HttpResponse.BodyHandlers.ofString());
+                if (answer.statusCode() != 200) {
+                    throw new AssertionError(answer.body());
+                }
+                at = JSON.readTree(answer.body()).path("version").asLong();
+                acknowledged = feed;
+            } catch (IOException killed) {
+                return;
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+        }
+    }
+
+    private String get(String address) throws IOException, InterruptedException {
+        return client.send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString())
+                .body();
+    }
+}

@@ -1,0 +1,211 @@
+package dustwright.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.WaitForSelectorState;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The pages in a real Chromium, by mouse and by keyboard alone. Pictures lie in target/screens. */
+class StudioPageTest {
+    private static final Path SCREENS = Path.of("target", "screens");
+
+    @SuppressWarnings("NullAway.Init")
+    private static Browser browser;
+
+    @SuppressWarnings("NullAway.Init")
+    @TempDir
+    private Path folder;
+
+    @SuppressWarnings("NullAway.Init")
+    private Studio studio;
+
+    private final List<String> complaints = new ArrayList<>();
+
+    @BeforeAll
+    static void chromium() throws IOException {
+        assumeTrue(Browser.installed().isPresent(), "chromium is not installed");
+        Files.createDirectories(SCREENS);
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void shut() {
+        if (Browser.installed().isPresent()) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void open() throws IOException {
+        studio = Studio.open(Plants.copy("bakery-one-main", folder), folder.resolve("kept.db"), 0, "dustwright test");
+    }
+
+    @AfterEach
+    void close() {
+        studio.close();
+    }
+
+    private Page page(int width, int height, String address) {
+        Page page = browser.page(width, height);
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error")) {
+                complaints.add(message.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        page.navigate(studio.address() + address);
+        Page.WaitForSelectorOptions there = new Page.WaitForSelectorOptions().setState(WaitForSelectorState.ATTACHED);
+        page.waitForSelector("#drawing svg", there);
+        page.waitForSelector("#scale button", there);
+        return page;
+    }
+
+    private static void shows(Page page, String place, String text) {
+        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
+    }
+
+    private static void picture(Page page, String name) {
+        page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve(name + ".png")));
+    }
+
+    @Test
+    void clicking_an_inlet_opens_it_and_the_findings_are_those_of_the_new_set() {
+        try (Page page = page(1366, 768, "#open=A1&units=us")) {
+            assertThat(page.locator("#setname").textContent()).startsWith("A1, filter normal");
+            page.locator("[data-inlet=C1] .catch").click();
+            shows(page, "#setname", "A1+C1");
+            assertThat(page.locator("#block").textContent()).contains("2 inlets open");
+            assertThat(page.url()).contains("open=A1%2CC1").contains("inlet=C1");
+            picture(page, "plan-1366");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void by_keyboard_alone_one_finds_a_piece_opens_a_derivation_and_comes_back() {
+        try (Page page = page(1366, 768, "#open=A1&units=us")) {
+            page.keyboard().press("j");
+            page.keyboard().press("Enter");
+            page.waitForSelector("#steps:not([hidden])");
+            assertThat(page.locator("#steps").textContent()).contains("TUB-6").contains("continuity");
+            picture(page, "derivation-1366");
+            page.keyboard().press("Escape");
+            assertThat(page.locator("#steps").isVisible()).isFalse();
+            page.keyboard().press("/");
+            page.keyboard().type("C2");
+            page.keyboard().press("Enter");
+            page.waitForSelector("#piece:not([hidden])");
+            assertThat(page.locator("#piece h2").textContent()).isEqualTo("Inlet C2");
+            page.keyboard().press("o");
+            shows(page, "#setname", "A1+C2");
+            page.keyboard().press("ArrowRight");
+            PlaywrightAssertions.assertThat(page.locator("#piece h2")).not().hasText("Inlet C2");
+            page.keyboard().press("u");
+            page.keyboard().press("3");
+            shows(page, "#block", "3 inlets open");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void a_value_typed_at_a_tube_changes_the_plant_and_back_undoes_it() {
+        try (Page page = page(1366, 768, "#open=A1&units=us&run=HP1")) {
+            Locator tube = page.getByLabel("tube", new Page.GetByLabelOptions().setExact(true));
+            String before = page.locator("#findings").textContent();
+            tube.fill("T2");
+            tube.press("Enter");
+            shows(page, "#kept", "step 2, kept");
+            PlaywrightAssertions.assertThat(page.locator("#findings")).not().hasText(before);
+            tube.fill("T9");
+            tube.press("Enter");
+            PlaywrightAssertions.assertThat(
+                            page.locator("#piece .why").filter(new Locator.FilterOptions().setHasText("line ")))
+                    .containsText("T9");
+            page.locator("#back").click();
+            shows(page, "#kept", "step 1, kept");
+            PlaywrightAssertions.assertThat(page.locator("#findings")).hasText(before);
+        }
+        // what the page refused shows as an answer that is none of "OK"; nothing else may complain
+        assertThat(complaints).allMatch(text -> text.contains("422"));
+    }
+
+    @Test
+    void two_pages_on_one_plant_see_each_other_and_overwrite_nothing() {
+        try (Page one = page(1366, 768, "#open=A1&run=HP1");
+                Page other = page(1366, 768, "#open=A1&run=HP2")) {
+            Locator tube = one.getByLabel("tube", new Page.GetByLabelOptions().setExact(true));
+            tube.fill("T2");
+            tube.press("Enter");
+            shows(other, "#kept", "step 2, kept");
+        }
+    }
+
+    @Test
+    void text_is_typed_taken_and_its_fault_shown_by_line() {
+        try (Page page = page(1366, 768, "#open=A1")) {
+            page.keyboard().press("2");
+            PlaywrightAssertions.assertThat(page.locator("#source")).hasValue(Pattern.compile("simultaneous users"));
+            String text = page.locator("#source").inputValue();
+            page.locator("#source").fill(text.replace("simultaneous users", "simultaneous usres"));
+            page.locator("#take").click();
+            page.waitForSelector("#faults button");
+            assertThat(page.locator("#faults").textContent()).contains("simultaneous users");
+            picture(page, "text-1366");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void a_revision_is_accepted_with_a_name_and_listed() {
+        try (Page page = page(1366, 768, "#open=A1")) {
+            page.keyboard().press("3");
+            page.locator("#author").fill("A. Engineer");
+            page.locator("#note").fill("as quoted");
+            page.getByText("Accept this revision").click();
+            shows(page, "#revisions", "A. Engineer: as quoted");
+            picture(page, "papers-1366");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void no_serious_fault_of_access_by_day_by_night_and_on_a_phone() {
+        for (String place : List.of("plan", "text", "papers")) {
+            for (int[] size : new int[][] {{1366, 768}, {1920, 1080}, {390, 844}}) {
+                try (Page page = page(size[0], size[1], "#open=A1&run=HP1&place=" + place)) {
+                    page.waitForTimeout(300);
+                    serious(page, place + " " + size[0]);
+                    page.locator("#light").click();
+                    serious(page, place + " by night " + size[0]);
+                    picture(page, place + "-night-" + size[0]);
+                }
+            }
+        }
+    }
+
+    private static void serious(Page page, String what) {
+        List<String> found = new AxeBuilder(page)
+                .analyze().getViolations().stream()
+                        .filter(rule -> List.of("serious", "critical").contains(rule.getImpact()))
+                        .map(rule ->
+                                rule.getId() + ": " + rule.getNodes().get(0).getHtml())
+                        .toList();
+        assertThat(found).as(what).isEmpty();
+    }
+}
