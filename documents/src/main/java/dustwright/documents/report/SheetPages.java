@@ -1,6 +1,7 @@
 package dustwright.documents.report;
 
 import dustwright.documents.drawing.WeekChart;
+import dustwright.documents.hazard.HazardLists;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
@@ -9,6 +10,7 @@ import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.DustWeek;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** What each piece of equipment comes to, figure by figure. */
@@ -28,15 +30,25 @@ final class SheetPages {
         }
         section.add(Parts.paragraph(
                 "", "Figures that do not belong to one set. The command explain shows the steps of each."));
-        for (Sheet sheet : digest.study().sheets()) {
-            section.add(Element.of("h3").text(Wording.head(sheet)));
-            section.add(table(sheet, show));
+        List<Sheet> dust = HazardLists.sheets(digest.study());
+        digest.study().sheets().stream().filter(s -> !dust.contains(s)).forEach(s -> add(section, s));
+        weeks(section);
+        if (!dust.isEmpty()) {
+            section.add(Parts.mind(HazardLists.CAUTION));
+            section.add(Parts.paragraph(
+                    "", "The command hazards writes what follows with the hazard study and the earthing test list."));
+            dust.forEach(s -> add(section, s));
         }
-        return weeks(section);
+        return section;
+    }
+
+    private void add(Element section, Sheet sheet) {
+        section.add(Element.of("h3").text(Wording.head(sheet)));
+        section.add(table(sheet, show));
     }
 
     /** How the dust goes through an ordinary week, drawn. */
-    private Element weeks(Element section) {
+    private void weeks(Element section) {
         for (DustWeek week : digest.study().weeks()) {
             section.add(Parts.figure(
                     WeekChart.of(week, show),
@@ -47,7 +59,6 @@ final class SheetPages {
                                     ? "Dashed: container full, receiver at its high level."
                                     : "Dashed: container full. What the receiver holds is not known.")));
         }
-        return section;
     }
 
     /** The figures of a sheet, with where each comes from. */

@@ -79,8 +79,8 @@ final class AreaLines {
                 "producer-place",
                 "Place of the vacuum producer",
                 behind
-                        + "; outside the areas above, or its motor and instruments marked for them, and no surface hotter than the dust's own"
-                        + " sheet says",
+                        + ". It belongs outside the areas above, or its motor and instruments are marked for them; no surface may be hotter"
+                        + " than the dust's own sheet says",
                 List.of(),
                 Source.published("NFPA 652 (2016) 8.4.2.2, portable cleaners, as a guide, read in summaries"));
     }

@@ -89,16 +89,17 @@ final class ChargeLines {
     private void relaxation() {
         ElectricResistance limit = new ElectricResistance(Bonding.METAL_PART.limit_ohm());
         Duration time = new Duration(CloudLaws.relaxation_s(limit.ohms(), BONDED_pF * 1e-12));
-        writing.known(
+        writing.words(
                 "relaxation",
                 "Time in which a part bonded within its limit loses its charge to 37 %",
-                time,
+                String.format(Locale.ROOT, "%.1f ms: faster than anybody can charge it", time.si() * 1000),
                 List.of(step(
                         "HAZ-17",
                         "τ = R C, C 100 pF",
                         TYPICAL,
                         new Term("τ", "time", time),
-                        new Term("R", "greatest resistance of a conductive part to ground", limit))));
+                        new Term("R", "greatest resistance of a conductive part to ground", limit))),
+                TYPICAL);
     }
 
     private void filling() {

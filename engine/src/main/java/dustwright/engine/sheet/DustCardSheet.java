@@ -22,6 +22,8 @@ import dustwright.engine.hazard.SurfaceLimit;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Temperature;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -69,7 +71,7 @@ final class DustCardSheet {
                         + " go before any table, the authority having jurisdiction, insurer and local code decide",
                 List.of(),
                 PRACTICE);
-        return writing.sheet("dust-card", "Dust: " + dust.name(), Place.Kind.DUST);
+        return writing.sheet("dust-card", "Dust: " + dust.name() + ",", Place.Kind.DUST);
     }
 
     private void burns() {
@@ -155,12 +157,29 @@ final class DustCardSheet {
                     List.of(),
                     StClass.SOURCE);
         });
-        value("pmax", "Greatest explosion pressure Pmax", card.greatest());
+        value(
+                "pmax",
+                "Greatest explosion pressure Pmax" + inTableUnits(card.greatest(), 1e-5, " bar over the barometer"),
+                card.greatest());
         value("mie", "Least ignition energy MIE", card.ignition());
         value("mit", "Ignition temperature of a cloud MIT", card.cloud());
         value("lit", "Ignition temperature of a 5 mm layer LIT", card.layer());
-        value("mec", "Least explosible concentration MEC", card.explosible());
-        ofSample("sample-size", "Median size of the sample", "sample size", card.sampleSize());
+        value(
+                "mec",
+                "Least explosible concentration MEC" + inTableUnits(card.explosible(), 1000, " g/m³"),
+                card.explosible());
+        if (card.sampleSize().isEmpty()
+                && card.severity().filter(d -> !d.size_um().isEmpty()).isPresent()) {
+            writing.words(
+                    "sample-size",
+                    "Median size of the sample",
+                    card.severity().get().size_um()
+                            + " µm, of the published one that Kst is of; what settles in the filter may be finer",
+                    List.of(),
+                    card.severity().get().kst().map(Stated::source).orElse(PRACTICE));
+        } else {
+            ofSample("sample-size", "Median size of the sample", "sample size", card.sampleSize());
+        }
         ofSample("sample-moisture", "Moisture of the sample", "sample moisture", card.moisture());
         missing();
     }
@@ -173,6 +192,18 @@ final class DustCardSheet {
                         name,
                         "Not tested. Meanwhile the worst case: " + worst(what) + ". Enter \"" + what
                                 + "\" under \"explosion\"."));
+    }
+
+    /** The figure once more as tables and test reports print it, whatever units the reader chose. */
+    private static String inTableUnits(
+            Optional<? extends Stated<? extends Quantity>> value, double perSi, String unit) {
+        return value.map(v -> ", "
+                        + BigDecimal.valueOf(v.value().si() * perSi)
+                                .round(new MathContext(3))
+                                .stripTrailingZeros()
+                                .toPlainString()
+                        + unit)
+                .orElse("");
     }
 
     private String worst(String key) {

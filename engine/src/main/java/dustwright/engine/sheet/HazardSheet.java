@@ -57,7 +57,7 @@ final class HazardSheet {
         caution();
         return writing.sheet(
                 "hazard",
-                "Combustible dust at " + here.place().id(),
+                "Combustible dust at " + here.place().kind().words(),
                 here.place().kind());
     }
 

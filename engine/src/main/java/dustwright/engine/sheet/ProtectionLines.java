@@ -165,8 +165,8 @@ final class ProtectionLines {
                 none
                         ? "none: " + without
                         : isolation.words()
-                                + ", tested for this dust's Kst and Pmax and placed at its maker's distance; closed, it stops the"
-                                + " producers",
+                                + ", as stated. It has to be tested for this dust's Kst and Pmax, to stand at its maker's distance and to"
+                                + " stop the producers when it closes",
                 List.of(),
                 ISOLATION);
         writing.none(code, Place.Kind.RECEIVER, counted, none ? 1 : 0, ISOLATION);
@@ -186,7 +186,7 @@ final class ProtectionLines {
                 "valve-isolation",
                 name,
                 stated.valveIsolates().get()
-                        ? "as its test says; it stops when an explosion is detected, so that burning dust is not passed on: that goes before"
+                        ? "stated as tested for it; it has to stop when an explosion is detected, so that burning dust is not passed on: that goes before"
                                 + " keeping it turning on high level"
                         : "does not count: what is below it is one vessel with the receiver for flame",
                 List.of(),
