@@ -73,7 +73,11 @@ public final class HazardPapers {
         }
         all.add(sheets);
         all.add(studySection());
-        all.add(table("4  ", HazardLists.earthing(study.plant(), show), List.of(0, 1, 2, 3, 4, 5, 6, 7, 8)));
+        all.add(table("4  ", HazardLists.earthing(study.plant(), show), List.of(0, 1, 2, 3, 4, 5, 6, 7, 8))
+                .add(Parts.paragraph(
+                        "after",
+                        "Instruments with their numbers and calibration: ____________________   Measured by, date: ____________________  "
+                                + " Seen by: ____________________")));
         all.add(assumptions());
         return all;
     }
@@ -138,7 +142,7 @@ public final class HazardPapers {
         table.row("Cause", row.line().cause());
         table.row("Consequence", row.line().consequence());
         table.row("Safeguards found", items(row.line().safeguards(), "none found"));
-        table.row("Missing", items(row.line().missing(), "nothing that was looked for"));
+        table.row("Missing", items(row.line().missing(), "nothing of what was looked for"));
         table.row(
                 "Risk",
                 row.risk()
