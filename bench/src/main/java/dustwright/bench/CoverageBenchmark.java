@@ -6,6 +6,7 @@ import dustwright.engine.coverage.Answer;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
 import dustwright.engine.coverage.Question;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
@@ -18,7 +19,7 @@ import java.util.Map;
  * How long it takes, from process start, to prove what holds for every set of so many open inlets of a tree: one run per process.
  *
  * <p>Arguments: trees as mains x inlets per main, a colon, users: {@code 5x12:6}; threads from the system property {@code threads},
- * dust in every open inlet with {@code -Ddust=true}.
+ * dust in every open inlet with {@code -Ddust=true}; every set besides, one by one, with {@code -Dplain=true}.
  */
 public final class CoverageBenchmark {
     private CoverageBenchmark() {}
@@ -52,5 +53,24 @@ public final class CoverageBenchmark {
                 answer.least().map(w -> w.finding().id()).orElse("-"),
                 answer.why(),
                 sinceStart_ms / 1000.0));
+        worst(answer, FindingCode.TRANSPORT_VELOCITY);
+        worst(answer, FindingCode.TOOL_FLOW);
+        if (Boolean.getBoolean("plain")) {
+            System.out.println(new PlainEnumeration(plant, question.conditions().get(0), users).line());
+        }
+    }
+
+    /** The least margin of one kind, with the figure behind it in SI. */
+    private static void worst(Answer answer, FindingCode code) {
+        answer.worst().stream()
+                .filter(w -> w.finding().code() == code)
+                .findFirst()
+                .ifPresent(w -> System.out.println(String.format(
+                        Locale.ROOT,
+                        "%s=%.10g at=%s with=%s",
+                        code,
+                        w.finding().value().si(),
+                        w.finding().where().id(),
+                        String.join("+", w.open()))));
     }
 }

@@ -117,8 +117,7 @@ public final class CoverWording {
                 ? start + "The worst set takes those that leave least: " + rest + "."
                 : start + "One by one " + rest + " would leave least, yet the worst set is "
                         + String.join("+", open)
-                        + ": inlets that are open together also take from each other, or the zones allow no more of one kind. The"
-                        + " exchanges below show it.";
+                        + ": inlets that are open together also take from each other. The exchanges below show it.";
     }
 
     /** What the exchanges show, in sentences. */

@@ -28,7 +28,8 @@ import java.util.stream.Collectors;
  * @param duty the worst state, solved
  * @param base inlet of the worst set that has the place's requirement by itself; empty where none has
  * @param alone margin with the base inlet alone
- * @param harms what every other inlet, opened besides the base, leaves of the margin, smallest first
+ * @param harms what every other inlet that the zones allow besides the base leaves of the margin, smallest first
+ * @param mostHarmful of these the first that the zones allow together, as many as the worst set has besides the base
  * @param path pieces from the base inlet to the receiver, in the worst set and in the nearest exchange
  */
 public record ByHand(
@@ -38,6 +39,7 @@ public record ByHand(
         Optional<String> base,
         Optional<Double> alone,
         List<Harm> harms,
+        List<String> mostHarmful,
         List<Piece> path) {
     /**
      * What one more inlet does.
@@ -72,6 +74,7 @@ public record ByHand(
     public ByHand {
         findings = List.copyOf(findings);
         harms = List.copyOf(harms);
+        mostHarmful = List.copyOf(mostHarmful);
         path = List.copyOf(path);
     }
 
@@ -81,13 +84,8 @@ public record ByHand(
                 .flatMap(exchanges -> coverage.question().conditions().stream()
                         .filter(state -> ExactStates.words(state).equals(exchanges.condition()))
                         .findFirst()
-                        .flatMap(state -> new Explaining(plant, state, judging, exchanges).explained()));
-    }
-
-    /** Worst inlets to open besides the base, in the order of harm, as many as the worst set has besides it. */
-    public List<String> mostHarmful() {
-        int besides = exchanges.worst().open().size() - (base.isPresent() ? 1 : 0);
-        return harms.stream().limit(Math.max(0, besides)).map(Harm::inlet).toList();
+                        .flatMap(state ->
+                                new Explaining(plant, coverage.question(), state, judging, exchanges).explained()));
     }
 
     /** Whether the worst set is the base with those that harm it most one by one. */
@@ -96,20 +94,22 @@ public record ByHand(
                 .filter(id -> !id.equals(base.orElse("")))
                 .sorted()
                 .toList();
-        return others.equals(mostHarmful().stream().sorted().toList());
+        return others.equals(mostHarmful.stream().sorted().toList());
     }
 
     /** The work behind one explanation. */
     private static final class Explaining {
         private final Plant plant;
+        private final Question question;
         private final State condition;
         private final Judging judging;
         private final Exchanges exchanges;
         private final Finding finding;
         private final DutyPointSolver solver;
 
-        Explaining(Plant plant, State condition, Judging judging, Exchanges exchanges) {
+        Explaining(Plant plant, Question question, State condition, Judging judging, Exchanges exchanges) {
             this.plant = plant;
+            this.question = question;
             this.condition = condition;
             this.judging = judging;
             this.exchanges = exchanges;
@@ -121,13 +121,15 @@ public record ByHand(
             List<String> open = exchanges.worst().open();
             return duty(open).map(duty -> {
                 Optional<String> base = base(open);
+                List<Harm> harms = harms(base);
                 return new ByHand(
                         exchanges,
                         judging.of(duty),
                         duty,
                         base,
                         base.flatMap(id -> margin(List.of(id))),
-                        harms(base),
+                        harms,
+                        together(base, harms, open.size()),
                         path(base.orElse(open.get(0)), duty));
             });
         }
@@ -163,11 +165,26 @@ public record ByHand(
                 if (!base.equals(Optional.of(inlet.id()))) {
                     List<String> open = new ArrayList<>(base.stream().toList());
                     open.add(inlet.id());
+                    if (!Exchanges.allowed(plant, question, open)) {
+                        continue;
+                    }
                     margin(open).ifPresent(margin -> harms.add(new Harm(inlet.id(), margin)));
                 }
             }
             harms.sort(Comparator.comparingDouble(Harm::margin));
             return harms;
+        }
+
+        /** The first by harm that the zones allow together, so many with the base. */
+        private List<String> together(Optional<String> base, List<Harm> harms, int users) {
+            List<String> open = new ArrayList<>(base.stream().toList());
+            for (Harm harm : harms) {
+                open.add(harm.inlet());
+                if (open.size() > users || !Exchanges.allowed(plant, question, open)) {
+                    open.remove(open.size() - 1);
+                }
+            }
+            return open.subList(base.isPresent() ? 1 : 0, open.size());
         }
 
         private List<Piece> path(String from, DutyPoint worst) {

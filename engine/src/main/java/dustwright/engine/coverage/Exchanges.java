@@ -69,7 +69,8 @@ public record Exchanges(Worst worst, String condition, List<Exchange> tried) {
         return tried;
     }
 
-    private static boolean allowed(Plant plant, Question question, List<String> open) {
+    /** Whether the limits of zones allow a set. */
+    static boolean allowed(Plant plant, Question question, List<String> open) {
         Map<String, Integer> byZone = new HashMap<>();
         open.forEach(id -> byZone.merge(plant.inlet(id).zone(), 1, Integer::sum));
         return byZone.entrySet().stream()

@@ -59,6 +59,12 @@ final class Proof {
         List<Answer> answers = new ArrayList<>();
         Optional<String> unfolded = Optional.empty();
         for (State condition : question.conditions()) {
+            if (question.users().stream()
+                    .allMatch(users -> known(users, condition).isPresent())) {
+                Outcome<Envelopes> needless = new Outcome.NotSolved<>("an earlier run has shown it");
+                question.users().forEach(users -> answers.add(answer(needless, Optional.empty(), condition, users)));
+                continue;
+            }
             Outcome<Envelopes> envelopes = alike.computeIfAbsent(sweptAlike(condition), key -> envelopes(key));
             unfolded = unfolded.or(() -> envelopes.match(e -> Optional.empty(), Optional::of));
             Optional<Envelopes.Found> found =
@@ -92,10 +98,9 @@ final class Proof {
                     users, words, Verdict.NO_SET, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), 0, "");
         }
         Optional<Answer> answer = watched(() -> {
-            for (Effort.Known known : effort.known()) {
-                if (known.users() == users && known.condition().equals(words)) {
-                    return again(known, condition, users, sets);
-                }
+            Optional<Effort.Known> known = known(users, condition);
+            if (known.isPresent()) {
+                return again(known.get(), condition, users, sets);
             }
             if (effort.count()) {
                 return bySets(condition, users, sets, "every set is to be counted");
@@ -117,6 +122,12 @@ final class Proof {
                 List.of(),
                 0,
                 "the work was cancelled"));
+    }
+
+    private Optional<Effort.Known> known(int users, State condition) {
+        return effort.known().stream()
+                .filter(known -> known.users() == users && known.condition().equals(ExactStates.words(condition)))
+                .findFirst();
     }
 
     /** What an earlier run showed: its worst sets are solved once more. */

@@ -74,6 +74,8 @@ class ByHandTest {
                     hand.harms().toString());
         }
         assertTrue(hand.base().isPresent());
+        assertEquals(1, hand.mostHarmful().size());
+        assertEquals(hand.harms().get(0).inlet(), hand.mostHarmful().get(0));
     }
 
     @Test
