@@ -5,6 +5,7 @@ import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,9 @@ public final class PlantDrawing {
     private final PlantView view;
     private final boolean live;
     private final Field field;
+    /** Line of each run on the sheet. */
+    private final Map<String, List<Spot>> lines = new LinkedHashMap<>();
+
     private final Floors floors;
     private final double inletRadius;
     private final LabelPlacer placer;
@@ -38,6 +42,10 @@ public final class PlantDrawing {
         this.view = view;
         this.live = live;
         this.field = Field.of(view);
+        view.layout()
+                .runs()
+                .forEach((id, line) ->
+                        lines.put(id, line.stream().map(field::onSheet).toList()));
         this.floors = view.layout().kind() == Layout.Kind.SCHEME ? new Floors(Set.of(), 0) : Floors.of(view.plant());
         this.inletRadius = view.plant().inlets().size() > MANY_INLETS ? 3.4 : 5;
         this.placer = new LabelPlacer(field.box());
@@ -77,9 +85,9 @@ public final class PlantDrawing {
     }
 
     private void drawRuns(MarginClass marginClass) {
-        view.layout().runs().forEach((id, line) -> {
+        lines.forEach((id, line) -> {
             if (view.look(id).marginClass() == marginClass) {
-                drawRun(id, line.stream().map(field::onSheet).toList());
+                drawRun(id, line);
             }
         });
     }
@@ -153,9 +161,7 @@ public final class PlantDrawing {
 
     /** The flap is drawn on the side away from the tubing. */
     private boolean tubingBelow(Spot at) {
-        return view.layout().runs().values().stream()
-                .map(line -> line.stream().map(field::onSheet).toList())
-                .anyMatch(line -> leavesDownward(line, at));
+        return lines.values().stream().anyMatch(line -> leavesDownward(line, at));
     }
 
     private static boolean leavesDownward(List<Spot> line, Spot at) {
@@ -178,11 +184,10 @@ public final class PlantDrawing {
     }
 
     private Optional<Spot> anchor(String place) {
-        List<Spot> line = view.layout().runs().get(place);
+        List<Spot> line = lines.get(place);
         if (line != null) {
-            List<Spot> onSheet = line.stream().map(field::onSheet).toList();
-            int longest = longestPart(onSheet);
-            return Optional.of(onSheet.get(longest - 1).towards(onSheet.get(longest), 0.5));
+            int longest = longestPart(line);
+            return Optional.of(line.get(longest - 1).towards(line.get(longest), 0.5));
         }
         return Optional.ofNullable(view.layout().places().get(place)).map(field::onSheet);
     }
