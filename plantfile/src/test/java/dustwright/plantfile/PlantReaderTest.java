@@ -23,6 +23,7 @@ import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
+import dustwright.engine.producer.StatedLoss;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Money;
@@ -89,6 +90,19 @@ class PlantReaderTest {
         String text = TEXT.replaceFirst("\n *inflation: [^\n]*", "");
         Container container = plant(text).station("REC").container().orElseThrow();
         assertThat(container.fills().cubicMetres()).isCloseTo(0.72, within(1e-12));
+    }
+
+    @Test
+    void a_rated_loss_that_names_no_air_is_taken_for_standard_air_and_listed() {
+        assertThat(plant(TEXT).station("REC").safetyFilter().orElseThrow().state())
+                .isEqualTo(StatedLoss.State.SITE);
+        assertThat(plant(TEXT).assumptions()).noneMatch(a -> a.what().contains("stated for"));
+        Plant silent = plant(TEXT.replace(", stated for: site air", ""));
+        assertThat(silent.station("REC").safetyFilter().orElseThrow().state()).isEqualTo(StatedLoss.State.STANDARD);
+        assertThat(silent.assumptions())
+                .filteredOn(a -> a.what().contains("stated for standard air"))
+                .extracting(a -> a.place().kind())
+                .containsExactlyInAnyOrder(Place.Kind.SAFETY_FILTER, Place.Kind.SILENCER);
     }
 
     @Test
