@@ -28,6 +28,7 @@ final class SchemaCommand implements Callable<Integer> {
         SOLVE,
         COVER,
         SIZE,
+        CHANGES,
         EXPLAIN,
         SHEET,
         FIGURE,
@@ -56,6 +57,7 @@ final class SchemaCommand implements Callable<Integer> {
             case SOLVE -> JsonAnswers.schema("solve");
             case COVER -> JsonAnswers.schema("cover");
             case SIZE -> JsonAnswers.schema("size");
+            case CHANGES -> JsonAnswers.schema("changes");
             case EXPLAIN -> JsonAnswers.schema("explain");
             case SHEET -> JsonAnswers.schema("sheet");
             case FIGURE -> JsonAnswers.schema("figure");

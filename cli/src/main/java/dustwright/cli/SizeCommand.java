@@ -1,13 +1,23 @@
 package dustwright.cli;
 
+import dustwright.documents.answers.ChangesJson;
+import dustwright.documents.answers.ChangesText;
+import dustwright.documents.answers.SizeBesides;
 import dustwright.documents.answers.SizeJson;
 import dustwright.documents.answers.SizeText;
+import dustwright.documents.answers.SizeWords;
+import dustwright.documents.report.PaperSize;
+import dustwright.documents.report.SizePage;
+import dustwright.documents.writing.Show;
 import dustwright.engine.SizingRules;
 import dustwright.engine.coverage.Question;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.sizing.Choice;
+import dustwright.engine.sizing.Curve;
 import dustwright.engine.sizing.Design;
+import dustwright.engine.sizing.Escape;
+import dustwright.engine.sizing.OneChange;
 import dustwright.engine.sizing.OpenSizes;
 import dustwright.engine.sizing.Patience;
 import dustwright.engine.sizing.Search;
@@ -16,9 +26,11 @@ import dustwright.plantfile.PlantEditor;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -41,11 +53,16 @@ import picocli.CommandLine.Spec;
             "",
             "  dustwright size examples/bakery-unsized/plant.yaml",
             "  dustwright size examples/bakery-unsized/plant.yaml --write sized.yaml",
+            "  dustwright size examples/bakery-unsized/plant.yaml --curve --report sizes",
+            "  dustwright size examples/bakery/plant.yaml --one-change",
+            "",
+            "Stopped with Ctrl-C or by --minutes it still writes what it has, and says that it is partial; with --format json that",
+            "can be taken up by --resume.",
             ""
         })
 final class SizeCommand implements Callable<Integer> {
     private static final double HUNDRED = 100;
-    private static final long MINUTE_ns = 60_000_000_000L;
+    private static final double MINUTE_s = 60;
 
     @SuppressWarnings("NullAway.Init")
     @Spec
@@ -92,6 +109,42 @@ final class SizeCommand implements Callable<Integer> {
     @Option(names = "--write", paramLabel = "FILE", description = "Write the plant file with the chosen sizes here.")
     private @Nullable Path write;
 
+    @Option(
+            names = "--curve",
+            description = "Besides, what it costs to carry one user, two, and so on up to the users asked.")
+    private boolean curve;
+
+    @Option(
+            names = "--remedies",
+            description = {
+                "Where no choice holds: size anew after each of the trade's remedies: fewer users, speed or held vacuum, a bleed at",
+                "the far end of the slowest run. Takes that many searches more."
+            })
+    private boolean remedies;
+
+    @Option(
+            names = "--one-change",
+            description = {
+                "Choose nothing: for the plant as it stands, what any single change does by itself, one other size or speed.",
+                "For an enlarged plant: will the pump do it, and if not, what is changed first?"
+            })
+    private boolean oneChange;
+
+    @Option(
+            names = "--resume",
+            paramLabel = "FILE",
+            description = {
+                "Take up a search that was stopped: an answer of this command in JSON. Its design is proven anew first, and sets that",
+                "were bad are asked first; nothing else in it is taken as shown."
+            })
+    private @Nullable Path resume;
+
+    @Option(
+            names = "--report",
+            paramLabel = "FOLDER",
+            description = "Also write size.html, size.pdf and size.json there.")
+    private @Nullable Path report;
+
     @Mixin
     private OutputOptions output = new OutputOptions();
 
@@ -100,36 +153,109 @@ final class SizeCommand implements Callable<Integer> {
         Reading.Read reading = plantArgument.read();
         Plant plant = reading.plant();
         OpenSizes open = reading.open();
-        if (open.choices().isEmpty()) {
+        if (open.choices().isEmpty() && !oneChange) {
             throw new BadInput(
                     "Nothing is open to choice in this plant file. Name what may be chosen, with prices, under"
                             + " \"sizing\"; docs/plant-file.md explains it.");
         }
         SizingRules rules = rules(plant);
-        long end = System.nanoTime() + (long) (minutes * MINUTE_ns);
+        SizeJson.Begun begun = begun(plant, open);
         Progress progress = new Progress(spec.commandLine().getErr(), "designs", 0);
+        LastWords last = LastWords.within(minutes * MINUTE_s);
         Patience patience = new Patience(
                 gap_percent / HUNDRED,
                 Runtime.getRuntime().availableProcessors(),
                 mostSets,
-                () -> System.nanoTime() > end,
+                last::stopped,
                 progress::say,
-                List.of());
-        Sizing sizing = Search.of(plant, open.choices(), rules, patience);
+                begun.learnt(),
+                begun.options());
+        try {
+            return oneChange ? changes(reading, rules, patience, progress) : sizes(reading, rules, patience, progress);
+        } finally {
+            last.said();
+        }
+    }
+
+    private int changes(Reading.Read reading, SizingRules rules, Patience patience, Progress progress) {
+        OneChange.Changes changes = OneChange.of(reading.plant(), reading.open().choices(), rules, patience);
         progress.clear();
+        print(
+                output.json()
+                        ? ChangesJson.of(reading.plant(), reading.open(), changes)
+                        : ChangesText.of(
+                                reading.plant(), reading.open(), changes, output.units(reading), Terminal.width()));
+        return changes.holdsNow() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private int sizes(Reading.Read reading, SizingRules rules, Patience patience, Progress progress) {
+        Plant plant = reading.plant();
+        OpenSizes open = reading.open();
+        Optional<Curve> along = curve
+                ? Optional.of(Curve.of(plant, open.choices(), most(plant), n -> rules(plant, n), patience))
+                : Optional.empty();
+        Sizing sizing = along.map(c -> c.points().get(c.points().size() - 1).sizing())
+                .orElseGet(() -> Search.of(plant, open.choices(), rules, patience));
+        List<Escape> escapes = remedies ? Escape.of(plant, open.choices(), rules, sizing, patience) : List.of();
+        progress.clear();
+        SizeBesides besides = new SizeBesides(along, escapes);
         Question question = rules.question(plant);
-        String text = output.json()
-                ? SizeJson.of(plant, open, sizing)
-                : SizeText.of(plant, open, question, sizing, output.units(reading), Terminal.width());
-        spec.commandLine().getOut().println(text.stripTrailing());
+        print(
+                output.json()
+                        ? SizeJson.of(plant, open, sizing, besides)
+                        : SizeText.of(plant, open, question, sizing, besides, output.units(reading), Terminal.width()));
         if (write != null && sizing.best().isPresent()) {
             written(open, sizing.best().get(), write);
+        }
+        if (report != null) {
+            Show show = new Show(output.units(reading));
+            SizeWords words = new SizeWords(plant, open, question, sizing, show);
+            reported(
+                    SizePage.of(plant, open, sizing, besides, words, show),
+                    SizeJson.of(plant, open, sizing, besides),
+                    report);
         }
         return sizing.best().isPresent() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
+    private void print(String text) {
+        spec.commandLine().getOut().println(text.stripTrailing());
+        spec.commandLine().getOut().flush();
+    }
+
+    private void reported(SizePage page, String json, Path folder) {
+        try {
+            Files.createDirectories(folder);
+            NewFile.write(folder.resolve("size.pdf"), out -> page.pdf(PaperSize.A4, out));
+            NewFile.write(
+                    folder.resolve("size.html"), out -> out.write(page.html().getBytes(StandardCharsets.UTF_8)));
+            NewFile.write(folder.resolve("size.json"), out -> out.write(json.getBytes(StandardCharsets.UTF_8)));
+        } catch (IOException fault) {
+            throw new BadInput("The pages could not be written to " + folder.toAbsolutePath() + ": "
+                    + NewFile.reason(fault) + ".");
+        }
+        print("Written: " + folder.resolve("size.html") + ", size.pdf, size.json");
+    }
+
+    private SizeJson.Begun begun(Plant plant, OpenSizes open) {
+        if (resume == null) {
+            return new SizeJson.Begun(List.of(), List.of());
+        }
+        try {
+            return SizeJson.begun(Files.readString(resume), plant, open);
+        } catch (IOException unreadable) {
+            throw new BadInput("--resume " + resume + " could not be read.");
+        } catch (IllegalArgumentException notOurs) {
+            throw new BadInput("--resume " + resume + ": " + notOurs.getMessage() + ".");
+        }
+    }
+
+    private int most(Plant plant) {
+        return users == null ? plant.usage().simultaneousUsers() : users;
+    }
+
     private SizingRules rules(Plant plant) {
-        int most = users == null ? plant.usage().simultaneousUsers() : users;
+        int most = most(plant);
         if (most < 1 || most > plant.inlets().size()) {
             throw new BadInput(
                     "--users " + most + ": there are 1 to " + plant.inlets().size() + " inlets to open.");
@@ -140,6 +266,13 @@ final class SizeCommand implements Callable<Integer> {
         if (!(minutes > 0)) {
             throw new BadInput("--minutes " + minutes + ": say a time greater than 0.");
         }
+        if (oneChange && (curve || remedies || write != null || report != null)) {
+            throw new BadInput("--one-change answers by itself: leave out --curve, --remedies, --write and --report.");
+        }
+        return rules(plant, most);
+    }
+
+    private SizingRules rules(Plant plant, int most) {
         Map<String, Integer> limits = switch (zones) {
             case "on" -> Question.zonesOf(plant);
             case "off" -> Map.of();

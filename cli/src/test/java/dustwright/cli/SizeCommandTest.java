@@ -63,4 +63,35 @@ class SizeCommandTest {
         assertThat(run(ExitCode.DOES_NOT_HOLD, "size", only.toString(), "--users", "1"))
                 .contains("No choice of these sizes holds", "What stands against every choice");
     }
+
+    @Test
+    void an_answer_in_json_is_taken_up_again_and_the_pages_and_the_curve_say_the_same_cost() throws IOException {
+        Path pages = folder.resolve("pages");
+        String first = run(
+                ExitCode.HOLDS, "size", UNSIZED.toString(), "--users", "1", "--curve", "--report", pages.toString());
+        assertThat(first).contains("Cost by number of users at once", "cheapest");
+        Path json = pages.resolve("size.json");
+        assertThat(Files.readString(json)).contains("dustwright/size/2", "\"curve\"", "\"learnt\"");
+        assertThat(Files.readString(pages.resolve("size.html")))
+                .contains("Certificate: every set asked", "Why not one size smaller or larger");
+        assertThat(Files.size(pages.resolve("size.pdf"))).isPositive();
+        String again = run(ExitCode.HOLDS, "size", UNSIZED.toString(), "--users", "1", "--resume", json.toString());
+        String cost = first.lines()
+                .filter(l -> l.startsWith("Cheapest sizes found"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(again).contains(cost);
+        Path other = folder.resolve("other.json");
+        Files.writeString(other, "{\"format\": \"something\"}");
+        assertThat(run(ExitCode.BAD_INPUT, "size", UNSIZED.toString(), "--resume", other.toString()))
+                .contains("it is not an answer of the command size");
+    }
+
+    @Test
+    void one_change_of_a_plant_that_does_not_hold_is_ranked_with_the_plant_as_it_stands_first() {
+        String text = run(ExitCode.DOES_NOT_HOLD, "size", UNSIZED.toString(), "--users", "1", "--one-change");
+        assertThat(text).contains("does not hold as it stands", "as it stands", "speed or held vacuum");
+        assertThat(run(ExitCode.BAD_INPUT, "size", UNSIZED.toString(), "--one-change", "--curve"))
+                .contains("answers by itself");
+    }
 }

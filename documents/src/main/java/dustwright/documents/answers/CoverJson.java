@@ -140,7 +140,8 @@ public final class CoverJson {
         return found;
     }
 
-    private static Object value(JsonParser parser) throws IOException {
+    /** Objects as maps, arrays as lists, whole numbers as such, all else as text. */
+    static Object value(JsonParser parser) throws IOException {
         if (parser.currentToken() == JsonToken.START_OBJECT) {
             Map<String, Object> members = new TreeMap<>();
             while (parser.nextToken() == JsonToken.FIELD_NAME) {

@@ -7,6 +7,7 @@ import dustwright.engine.sizing.Design;
 import dustwright.engine.sizing.OpenSizes;
 import dustwright.engine.sizing.Sizing;
 import dustwright.engine.sizing.Sizing.Neighbour;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /** The sizes that were chosen: format {@code dustwright/size/2}. */
@@ -14,7 +15,7 @@ public final class SizeJson {
     private SizeJson() {}
 
     /** The cheapest covered design, the bound on any other, and its neighbours. */
-    public static String of(Plant plant, OpenSizes open, Sizing sizing) {
+    public static String of(Plant plant, OpenSizes open, Sizing sizing, SizeBesides besides) {
         return JsonText.of(json -> {
             PlantJson.head(json, "size", plant);
             json.text("currency", open.currency());
@@ -30,6 +31,18 @@ public final class SizeJson {
             json.list("neighbours", sizing.neighbours(), neighbour -> neighbour(json, sizing, neighbour));
             json.list("undecided", sizing.undecided(), other -> design(json, sizing, other));
             sizing.deadlock().ifPresent(deadlock -> json.object("deadlock", () -> deadlock(json, sizing, deadlock)));
+            besides.curve()
+                    .ifPresent(curve -> json.list("curve", curve.points(), point -> {
+                        json.count("users", point.users());
+                        brief(json, point.sizing());
+                    }));
+            json.list("remedies", besides.escapes(), escape -> {
+                json.text("what", escape.what());
+                brief(json, escape.sizing());
+                if (Double.isFinite(escape.misses())) {
+                    json.number("misses", escape.misses());
+                }
+            });
             json.list("learnt", sizing.learnt(), set -> json.texts("open", set));
             json.object("search", () -> {
                 json.count("boxes", sizing.effort().boxes());
@@ -38,6 +51,46 @@ public final class SizeJson {
                 json.count("counterexamples", sizing.effort().counterexamples());
             });
         });
+    }
+
+    private static void brief(JsonText json, Sizing sizing) {
+        json.text("stopped", sizing.stopped());
+        if (Double.isFinite(sizing.bound())) {
+            json.number("noneBelow", sizing.bound());
+        }
+        sizing.best().ifPresent(best -> json.object("best", () -> design(json, sizing, best)));
+        SizeBesides.leastMargin(sizing).ifPresent(margin -> json.number("leastMargin", margin));
+    }
+
+    /** What an earlier answer of the command holds for a search that takes it up. */
+    public record Begun(List<List<String>> learnt, List<String> options) {
+        public Begun {
+            learnt = List.copyOf(learnt);
+            options = List.copyOf(options);
+        }
+    }
+
+    /**
+     * Reads an earlier answer. Nothing in it is taken as shown: its design is proven anew, its sets are only asked first.
+     *
+     * @throws IllegalArgumentException in words, if it is no answer of this command or about another plant
+     */
+    public static Begun begun(String text, Plant plant, OpenSizes open) {
+        JsonTree answer = JsonTree.read(text, "size");
+        if (!answer.of("plant").text("name").equals(plant.name())) {
+            throw new IllegalArgumentException("it is about another plant");
+        }
+        List<String> ids = plant.inlets().stream().map(inlet -> inlet.id()).toList();
+        List<List<String>> learnt = answer.list("learnt").stream()
+                .map(one -> one.texts("open"))
+                .filter(ids::containsAll)
+                .toList();
+        List<String> options = answer.has("best")
+                ? answer.of("best").list("chosen").stream()
+                        .map(one -> one.text("option"))
+                        .toList()
+                : List.of();
+        return new Begun(learnt, options.size() == open.choices().size() ? options : List.of());
     }
 
     private static void basis(JsonText json, Sizing.Basis basis) {

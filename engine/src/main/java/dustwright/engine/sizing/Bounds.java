@@ -1,6 +1,7 @@
 package dustwright.engine.sizing;
 
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.finding.Place;
 import dustwright.engine.network.DutyPoint;
@@ -55,6 +56,8 @@ final class Bounds {
         int v = switch (where.kind()) {
             case RUN -> space.ofRun(tubing.run(where.id()));
             case HOSE -> space.ofInlet(inlet(where.id()));
+            // a wider hose feeds the tool better and takes the vacuum at the valve: neither end favours it
+            case INLET -> example.code() == FindingCode.INLET_VACUUM ? space.ofInlet(inlet(where.id())) : Space.FIXED;
             default -> Space.FIXED;
         };
         return v == Space.FIXED ? Optional.empty() : Optional.of(v);

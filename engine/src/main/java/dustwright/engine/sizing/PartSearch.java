@@ -4,6 +4,7 @@ import dustwright.engine.coverage.Coverage;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.sizing.Parts.Part;
+import dustwright.engine.sizing.Sizing.Spent;
 import dustwright.engine.sizing.Trials.Failing;
 import dustwright.engine.sizing.Trials.Tried;
 import java.util.ArrayList;
@@ -54,6 +55,7 @@ final class PartSearch {
     private long numbers;
     private double floor;
     private String stopped = "";
+    private Spent spentBefore = new Spent(0, 0, 0, 0);
 
     /** A covered design and its certificate. */
     record Found(Design design, Coverage coverage) {
@@ -122,10 +124,6 @@ final class PartSearch {
         return tried.stream().map(d -> d.stream().mapToInt(n -> n).toArray()).toList();
     }
 
-    long looked() {
-        return looked;
-    }
-
     String stopped() {
         return stopped;
     }
@@ -152,16 +150,28 @@ final class PartSearch {
         return best().map(Found::cost).orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** A covered design, not yet the cheapest. */
-    void begin() {
+    /**
+     * A covered design, not yet the cheapest.
+     *
+     * @param begun one that may be, as ids of options; empty where none is known
+     */
+    void begin(List<String> begun) {
         push(boxes.all());
         floor = queue.isEmpty() ? Double.POSITIVE_INFINITY : queue.peek().cost;
-        dives(boxes.all());
+        if (!begun.isEmpty()) {
+            int[] chosen = space.numbers(begun);
+            if (Arrays.stream(chosen).allMatch(n -> n >= 0) && boxes.neverNarrower(Boxes.of(chosen))) {
+                tryOut(chosen, prices.design(chosen));
+            }
+        }
+        if (found.isEmpty()) {
+            dives(boxes.all());
+        }
     }
 
     /** Down to the asked gap. */
     void finish() {
-        stopped = go();
+        stopped = go(Long.MAX_VALUE);
         if (stopped.isEmpty() && best().isPresent()) {
             double shown = floor;
             runnersUp();
@@ -169,7 +179,39 @@ final class PartSearch {
         }
     }
 
-    private String go() {
+    /** The same with so many boxes at most; a search that ends for that has a lower bound and is not stopped. */
+    void finish(long mostBoxes) {
+        String why = go(mostBoxes);
+        stopped = patience.stop().getAsBoolean() ? why : stopped;
+    }
+
+    /** Begins where another search of this piece ended: its designs, what it learnt, its counts. */
+    void takeOver(PartSearch before) {
+        before.boxes.examples().forEach(boxes::learn);
+        found.addAll(before.found);
+        undecided.addAll(before.undecided);
+        before.found.forEach(f -> tried.add(
+                Arrays.stream(space.numbers(f.design().options())).boxed().toList()));
+        before.undecided.forEach(
+                d -> tried.add(Arrays.stream(space.numbers(d.options())).boxed().toList()));
+        trials.suspect(before.trials.suspected());
+        stopped = before.stopped;
+        spentBefore = before.spent();
+        push(boxes.all());
+        floor = queue.isEmpty() ? Double.POSITIVE_INFINITY : queue.peek().cost;
+    }
+
+    /** What this search and those it took over from took. */
+    Spent spent() {
+        return spentBefore.plus(new Spent(
+                looked,
+                bounds.solved() + trials.solved(),
+                trials.proofs(),
+                boxes.learnt() - spentBefore.counterexamples()));
+    }
+
+    private String go(long mostBoxes) {
+        long last = looked > Long.MAX_VALUE - mostBoxes ? Long.MAX_VALUE : looked + mostBoxes;
         while (!queue.isEmpty()) {
             Box box = queue.peek();
             floor = Math.min(box.cost, leastUndecided());
@@ -178,6 +220,9 @@ final class PartSearch {
             }
             if (patience.stop().getAsBoolean()) {
                 return "stopped before every cheaper design was refuted";
+            }
+            if (looked >= last) {
+                return "";
             }
             queue.poll();
             looked++;

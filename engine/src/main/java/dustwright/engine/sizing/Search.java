@@ -20,11 +20,10 @@ import java.util.stream.IntStream;
 public final class Search {
     private static final double ADDS_UP = 1e-9;
     private static final int RUNNERS_UP = 3;
-    /** What bounds are widened by where their order is not proven: first try, and share over the departure seen. */
-    private static final double PAD = 0.005;
-
+    /** What bounds are widened by where a margin was seen to pass its bound, over what was seen. */
     private static final double OVER = 2;
-    private static final int MOST_PADS = 3;
+
+    private static final long WIDENED_BOXES = 150;
 
     private final Plant plant;
     private final List<Choice> choices;
@@ -35,11 +34,11 @@ public final class Search {
     private final List<PartSearch> searches = new ArrayList<>();
     private final Prices prices;
     private final Space space;
-    private final double pad;
+    private double departure;
+    private long compared;
 
-    private Search(Plant plant, List<Choice> choices, Rules rules, Patience patience, double pad) {
+    private Search(Plant plant, List<Choice> choices, Rules rules, Patience patience) {
         this.plant = plant;
-        this.pad = pad;
         this.choices = List.copyOf(choices);
         this.rules = rules;
         this.patience = patience;
@@ -48,10 +47,7 @@ public final class Search {
         prices = new Prices(space, new Tubing(plant), rules);
         parts = parts();
         for (Part part : parts) {
-            PartSearch search = new PartSearch(
-                    part, part.choices().stream().map(choices::get).toList(), rules, patience, pad);
-            search.trials().suspect(suspected(part));
-            searches.add(search);
+            searches.add(of(part, 0));
         }
     }
 
@@ -61,26 +57,20 @@ public final class Search {
      * @param choices what is open, in one currency, each part in one choice at most
      */
     public static Sizing of(Plant plant, List<Choice> choices, Rules rules, Patience patience) {
-        double pad = proven(plant, rules.question(plant)) ? 0 : PAD;
-        Sizing sizing = new Search(plant, choices, rules, patience, pad).sizing();
-        for (int n = 1; n < MOST_PADS && sizing.basis().departure() > pad; n++) {
-            pad = OVER * sizing.basis().departure();
-            sizing = new Search(plant, choices, rules, patience.asking(sizing.learnt()), pad).sizing();
-        }
-        return sizing;
+        Search search = new Search(plant, choices, rules, patience);
+        search.go();
+        return search.answer();
     }
 
-    /** Whether the order of a tree is proven here: air alone, no wyes. */
-    private static boolean proven(Plant plant, Question question) {
-        return !wyes(plant) && !dust(question);
+    private PartSearch of(Part part, double pad) {
+        PartSearch search =
+                new PartSearch(part, part.choices().stream().map(choices::get).toList(), rules, patience, pad);
+        search.trials().suspect(suspected(part));
+        return search;
     }
 
     private static boolean wyes(Plant plant) {
         return plant.runs().stream().anyMatch(r -> r.wye().isPresent());
-    }
-
-    private static boolean dust(Question question) {
-        return question.conditions().stream().anyMatch(c -> !c.feeding().isEmpty());
     }
 
     /** Pieces that share no air, where what they cost to run adds up to what the whole costs. */
@@ -110,9 +100,39 @@ public final class Search {
                 .toList();
     }
 
-    private Sizing sizing() {
-        searches.forEach(PartSearch::begin);
+    private void go() {
+        for (int n = 0; n < searches.size(); n++) {
+            searches.get(n)
+                    .begin(
+                            patience.begun().size() == choices.size()
+                                    ? parts.get(n).choices().stream()
+                                            .map(patience.begun()::get)
+                                            .toList()
+                                    : List.of());
+        }
         searches.forEach(PartSearch::finish);
+        for (PartSearch search : searches) {
+            Order order = new Order(search);
+            order.look(search.triedDesigns());
+            compared += order.compared();
+            departure = Math.max(departure, order.departure());
+        }
+        if (departure > 0) {
+            for (int n = 0; n < searches.size(); n++) {
+                searches.set(n, widened(parts.get(n), searches.get(n)));
+            }
+        }
+    }
+
+    /** The same piece with every bound widened: it may end sooner, with less shown; a cheaper design may turn up. */
+    private PartSearch widened(Part part, PartSearch before) {
+        PartSearch wide = of(part, OVER * departure);
+        wide.takeOver(before);
+        wide.finish(WIDENED_BOXES);
+        return wide;
+    }
+
+    private Sizing answer() {
         boolean found = searches.stream().allMatch(s -> s.best().isPresent());
         String stopped = searches.stream()
                 .map(PartSearch::stopped)
@@ -231,32 +251,18 @@ public final class Search {
     }
 
     private Basis basis() {
-        long compared = 0;
-        double departure = 0;
-        for (PartSearch search : searches) {
-            Order order = new Order(search);
-            order.look(search.triedDesigns());
-            compared += order.compared();
-            departure = Math.max(departure, order.departure());
-        }
         return new Basis(
                 searches.stream().allMatch(s -> s.tubing().isTree()),
                 wyes(plant),
-                dust(question),
+                question.conditions().stream().anyMatch(c -> !c.feeding().isEmpty()),
                 compared,
                 departure,
-                pad,
+                OVER * departure,
                 rules.running(plant).isPresent(),
                 parts.size());
     }
 
     private Spent spent() {
-        return searches.stream()
-                .map(s -> new Spent(
-                        s.looked(),
-                        s.bounds().solved() + s.trials().solved(),
-                        s.trials().proofs(),
-                        s.boxes().learnt()))
-                .reduce(new Spent(0, 0, 0, 0), Spent::plus);
+        return searches.stream().map(PartSearch::spent).reduce(new Spent(0, 0, 0, 0), Spent::plus);
     }
 }

@@ -176,7 +176,7 @@ class SearchTest {
     void a_search_that_is_stopped_says_so_and_names_no_gap_it_has_not_shown() {
         Drawn drawn = drawn(18);
         int[] asked = {0};
-        Patience short_ = new Patience(0, 1, 1_000_000, () -> ++asked[0] > 40, words -> {}, List.of());
+        Patience short_ = new Patience(0, 1, 1_000_000, () -> ++asked[0] > 40, words -> {}, List.of(), List.of());
         Sizing sizing = Search.of(drawn.plant(), drawn.choices(), new Lobes(2, 0), short_);
         Sizing whole = Search.of(drawn.plant(), drawn.choices(), new Lobes(2, 0), Patience.endless());
         assertThat(sizing.stopped()).isNotEmpty();
@@ -404,6 +404,10 @@ class SearchTest {
             Sizing sizing = Search.of(drawn.plant(), drawn.choices(), rules, Patience.endless());
             double least = leastByTrying(drawn, rules);
             assertThat(sizing.undecided()).as("seed " + seed).isEmpty();
+            if (!sizing.basis().wyes()) {
+                assertThat(sizing.basis().proven()).isTrue();
+                assertThat(sizing.basis().departure()).as("seed " + seed).isZero();
+            }
             if (Double.isInfinite(least)) {
                 assertThat(sizing.best()).as("seed " + seed).isEmpty();
             } else {

@@ -1,0 +1,34 @@
+package dustwright.documents.answers;
+
+import dustwright.engine.plant.Plant;
+import dustwright.engine.sizing.OneChange;
+import dustwright.engine.sizing.OneChange.Changes;
+import dustwright.engine.sizing.OpenSizes;
+
+/** What one single change does for a plant: format {@code dustwright/changes/1}. */
+public final class ChangesJson {
+    private ChangesJson() {}
+
+    /** The plant as it stands and every change, best first. */
+    public static String of(Plant plant, OpenSizes open, Changes changes) {
+        return JsonText.of(json -> {
+            PlantJson.head(json, "changes", plant);
+            json.text("currency", open.currency());
+            json.bool("holds", changes.holdsNow());
+            json.object("present", () -> change(json, changes.present()));
+            json.list("changes", changes.changes(), change -> change(json, change));
+        });
+    }
+
+    private static void change(JsonText json, OneChange change) {
+        json.text("what", change.what());
+        change.price().ifPresent(price -> json.number("price", price));
+        json.count("failing", change.failing());
+        json.bool("proven", change.proven());
+        change.worst()
+                .ifPresent(worst -> json.object("worst", () -> {
+                    FindingJson.brief(json, worst.finding());
+                    json.texts("open", worst.open());
+                }));
+    }
+}

@@ -1,0 +1,90 @@
+package dustwright.documents.answers;
+
+import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.coverage.Answer.Worst;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.sizing.OneChange;
+import dustwright.engine.sizing.OneChange.Changes;
+import dustwright.engine.sizing.OpenSizes;
+import java.util.List;
+
+/** What one single change does for a plant that stands, for a person at a terminal. */
+public final class ChangesText {
+    private static final int NARROWEST = 60;
+    private static final int MOST_ROWS = 20;
+
+    private ChangesText() {}
+
+    /** Whether the plant holds, then every change, best first. */
+    public static String of(Plant plant, OpenSizes open, Changes changes, UnitSystem units, int width) {
+        Show show = new Show(units);
+        Lines lines = new Lines(Math.max(width, NARROWEST));
+        lines.text("", plant.name()).gap();
+        lines.text("", verdict(changes));
+        TextTable table = TextTable.of(
+                TextTable.words("Change"),
+                TextTable.number("To buy " + open.currency()),
+                TextTable.number("Places failing"),
+                TextTable.words("Nearest to its limit, or farthest beyond"));
+        row(table, changes.present(), show);
+        List<OneChange> first = changes.changes().stream().limit(MOST_ROWS).toList();
+        first.forEach(change -> row(table, change, show));
+        lines.head("One change, everything else as it stands").table(table);
+        if (changes.changes().size() > MOST_ROWS) {
+            lines.text("  ", (changes.changes().size() - MOST_ROWS) + " more changes help less.");
+        }
+        lines.text(
+                "  ",
+                "Where it says \"or more\", only single users and the sets that were bad for other changes were solved; the three most"
+                        + " promising were proven over all sets. To buy: the new parts only, no work, nothing for what comes out.");
+        lines.gap();
+        lines.text("", Wording.freeAir(show));
+        return lines.text("", Wording.SCREENING).toString();
+    }
+
+    /** The answer in a sentence. */
+    public static String verdict(Changes changes) {
+        if (changes.holdsNow()) {
+            return "The plant holds as it stands, whichever of the inlets are open.";
+        }
+        List<OneChange> holding = changes.changes().stream()
+                .filter(c -> c.proven() && c.failing() == 0)
+                .toList();
+        String now = changes.present().proven()
+                ? "The plant does not hold as it stands: "
+                        + Wording.counted(changes.present().failing(), "place fails", "places fail")
+                        + " in some set. "
+                : "Whether the plant holds as it stands is not decided. ";
+        return now
+                + (holding.isEmpty()
+                        ? "No single change tried is shown to cure it; the one that helps most stands first."
+                        : "One change cures it: " + holding.get(0).what()
+                                + (holding.get(0).price().isPresent()
+                                        ? ", "
+                                                + Figures.count(Math.round(
+                                                        holding.get(0).price().getAsDouble()))
+                                        : "")
+                                + ". Shown for every set.");
+    }
+
+    private static void row(TextTable table, OneChange change, Show show) {
+        table.row(
+                Lines.plain(change.what()),
+                change.price().isPresent()
+                        ? Figures.count(Math.round(change.price().getAsDouble()))
+                        : "-",
+                change.failing() + (change.proven() ? "" : " or more"),
+                Lines.plain(change.worst().map(w -> nearest(w, show)).orElse("nothing is checked")));
+    }
+
+    private static String nearest(Worst worst, Show show) {
+        Finding finding = worst.finding();
+        return Wording.claim(finding) + ": " + Wording.valueAndLimit(finding, show) + " (" + Show.margin(finding)
+                + ")"
+                + (worst.open().isEmpty() ? ", nobody" : ", with " + String.join("+", worst.open())) + " open";
+    }
+}

@@ -1,0 +1,149 @@
+package dustwright.engine.sizing;
+
+import dustwright.engine.coverage.Answer.Worst;
+import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Remedy;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.sizing.Trials.Failing;
+import dustwright.engine.sizing.Trials.Tried;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What one single change does for a plant that stands: another size for one choice, or another speed or a bleed; everything else stays.
+ *
+ * @param what the change, for people
+ * @param price of what is bought new [currency]; empty where it has no price in the plant file
+ * @param failing requirements and places that do not hold in some set found
+ * @param worst the least margin found
+ * @param proven whether the count is of all sets, by a proof; else of the sets that were asked, and more may fail
+ */
+public record OneChange(String what, OptionalDouble price, int failing, Optional<Worst> worst, boolean proven) {
+    private static final Comparator<OneChange> BEST_FIRST = Comparator.comparingInt(OneChange::failing)
+            .thenComparing(OneChange::proven, Comparator.reverseOrder())
+            .thenComparing(OneChange::margin, Comparator.reverseOrder())
+            .thenComparingDouble(c -> c.price().orElse(0));
+
+    /** So many that hold in every set asked get a proof. */
+    private static final int PROOFS = 3;
+
+    /**
+     * The plant as it stands and every single change, best first.
+     *
+     * @param present the plant as it stands
+     * @param changes fewest failing places first, then the greatest least margin, then the lowest price
+     */
+    public record Changes(OneChange present, List<OneChange> changes) {
+        public Changes {
+            changes = List.copyOf(changes);
+        }
+
+        /** Whether the plant holds as it stands. */
+        public boolean holdsNow() {
+            return present.failing == 0 && present.proven;
+        }
+    }
+
+    /** A change with the plant it makes. */
+    private record Made(String what, OptionalDouble price, Plant plant) {}
+
+    /** Tries every single change. */
+    public static Changes of(Plant plant, List<Choice> choices, Rules rules, Patience patience) {
+        Trials trials = new Trials(Parts.whole(plant, choices, rules.question(plant)), rules, patience);
+        trials.suspect(patience.suspected());
+        Tried present = trials.proven(plant);
+        Coverage coverage = present.coverage().orElseThrow();
+        List<Made> made = new ArrayList<>();
+        for (Choice choice : choices) {
+            made.addAll(sizes(plant, choice));
+        }
+        for (Remedy.Change change : Remedy.changes(plant, coverage)) {
+            if (change.question().users().equals(coverage.question().users())
+                    && change.plant().bleeds().equals(plant.bleeds())) {
+                made.add(new Made(change.what(), OptionalDouble.empty(), change.plant()));
+            }
+        }
+        List<OneChange> tried = new ArrayList<>();
+        int proofs = 0;
+        for (Made one : byMargin(made, trials)) {
+            boolean worthProof = proofs < PROOFS
+                    && trials.firstFailing(one.plant).isEmpty()
+                    && !patience.stop().getAsBoolean();
+            proofs += worthProof ? 1 : 0;
+            tried.add(worthProof ? proven(one, trials) : asked(one, trials));
+        }
+        tried.sort(BEST_FIRST);
+        return new Changes(told("as it stands", OptionalDouble.empty(), coverage), tried);
+    }
+
+    private double margin() {
+        return worst.map(w -> w.finding().margin()).orElse(0.0);
+    }
+
+    /** What the sets asked first say of a change. */
+    private record Ranked(Made change, int places, double margin) {
+        static Ranked of(Made change, Trials trials) {
+            List<Failing> worst = trials.worstOf(change.plant);
+            double margin =
+                    worst.isEmpty() ? Double.NEGATIVE_INFINITY : worst.get(0).margin();
+            return new Ranked(change, OneChange.places(worst), margin);
+        }
+    }
+
+    /** The most promising first, so that proofs go to them. */
+    private static List<Made> byMargin(List<Made> made, Trials trials) {
+        return made.stream()
+                .map(one -> Ranked.of(one, trials))
+                .sorted(Comparator.comparingInt(Ranked::places)
+                        .thenComparingDouble(r -> -r.margin())
+                        .thenComparingDouble(r -> r.change().price().orElse(0)))
+                .map(Ranked::change)
+                .toList();
+    }
+
+    private static int places(List<Failing> worst) {
+        return (int) worst.stream().filter(f -> !f.worst().finding().holds()).count();
+    }
+
+    private static List<Made> sizes(Plant plant, Choice choice) {
+        Space space = new Space(plant, List.of(choice));
+        List<Made> made = new ArrayList<>();
+        for (int option = 0; option < space.options(0).size(); option++) {
+            Plant sized = space.with(space.fit(new int[] {option}));
+            if (!sized.equals(plant)) {
+                made.add(new Made(
+                        choice.id() + " " + space.options(0).get(option).id(),
+                        OptionalDouble.of(space.cost(0, option)),
+                        sized));
+            }
+        }
+        return made;
+    }
+
+    private static OneChange proven(Made made, Trials trials) {
+        return told(made.what, made.price, trials.proven(made.plant).coverage().orElseThrow());
+    }
+
+    private static OneChange asked(Made made, Trials trials) {
+        List<Failing> worst = trials.worstOf(made.plant);
+        return new OneChange(
+                made.what, made.price, places(worst), worst.stream().findFirst().map(Failing::worst), false);
+    }
+
+    private static OneChange told(String what, OptionalDouble price, Coverage coverage) {
+        List<Worst> worst = coverage.answers().stream()
+                .flatMap(a -> a.worst().stream())
+                .sorted(Comparator.comparingDouble(w -> w.finding().margin()))
+                .toList();
+        long failing = worst.stream()
+                .filter(w -> !w.finding().holds())
+                .map(w -> w.finding().code() + "/" + w.finding().where())
+                .distinct()
+                .count();
+        boolean decided = coverage.holds() || failing > 0;
+        return new OneChange(what, price, (int) failing, worst.stream().findFirst(), decided);
+    }
+}
