@@ -89,8 +89,9 @@ class SizeCommandTest {
 
     @Test
     void one_change_of_a_plant_that_does_not_hold_is_ranked_with_the_plant_as_it_stands_first() {
-        String text = run(ExitCode.DOES_NOT_HOLD, "size", UNSIZED.toString(), "--users", "1", "--one-change");
-        assertThat(text).contains("does not hold as it stands", "as it stands", "speed or held vacuum");
+        String json = run(
+                ExitCode.DOES_NOT_HOLD, "size", UNSIZED.toString(), "--users", "1", "--one-change", "--format", "json");
+        assertThat(json).contains("dustwright/changes/1", "as it stands", "south-drops T2", "speed or held vacuum");
         assertThat(run(ExitCode.BAD_INPUT, "size", UNSIZED.toString(), "--one-change", "--curve"))
                 .contains("answers by itself");
     }

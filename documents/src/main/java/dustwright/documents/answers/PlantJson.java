@@ -12,11 +12,11 @@ final class PlantJson {
     private static final double REFERENCE_PRESSURE_Pa = 101_325;
     private static final double REFERENCE_TEMPERATURE_K = 293.15;
 
-    private static final Set<String> SECOND_VERSION = Set.of("verify", "solve", "cover", "explain", "sheet");
+    private static final Set<String> SECOND_VERSION = Set.of("size", "verify", "solve", "cover", "explain", "sheet");
 
     private PlantJson() {}
 
-    /** Name and version of an answer: the second version of those with findings says null where no figure is known. */
+    /** Name and version of an answer: the second version of those with findings says null where no figure is known, that of size what its bound rests on. */
     static String format(String answer) {
         return "dustwright/" + answer + (SECOND_VERSION.contains(answer) ? "/2" : "/1");
     }
