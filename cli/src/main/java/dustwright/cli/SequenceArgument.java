@@ -2,6 +2,7 @@ package dustwright.cli;
 
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.Options.Extra;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -13,8 +14,11 @@ import dustwright.plantfile.SequenceReading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -52,6 +56,15 @@ final class SequenceArgument {
 
     @Option(names = "--dump-gates", description = "Double dump gates on one cam drive in place of a rotary valve.")
     private boolean dumpGates;
+
+    @Option(
+            names = "--suction-valve",
+            description =
+                    "A valve between receiver and producer shuts while the vent is open; its limit switch says when it is open.")
+    private boolean shutOff;
+
+    @Option(names = "--purge", description = "STOP first lets air through the far-end bleed sweep the line for a time.")
+    private boolean purge;
 
     /**
      * The sequence.
@@ -105,8 +118,22 @@ final class SequenceArgument {
             throw new BadInput("Station " + chosen.id() + " has "
                     + chosen.producers().size() + " producers. A sequence is made for one or two; edit one for more.");
         }
-        Options options = Options.of(chosen, isolation, byHand(), idle, dumpGates);
-        return new AtStation(read, chosen, DefaultSequence.of(plant.name() + ", station " + chosen.id(), options));
+        return new AtStation(
+                read,
+                chosen,
+                DefaultSequence.of(plant.name() + ", station " + chosen.id(), Options.of(chosen, extras())));
+    }
+
+    private Set<Extra> extras() {
+        Map<Extra, Boolean> asked = new EnumMap<>(Extra.class);
+        asked.put(Extra.ISOLATION, isolation);
+        asked.put(Extra.MANUAL_CLEANING, byHand());
+        asked.put(Extra.IDLE, idle);
+        asked.put(Extra.DUMP_GATES, dumpGates);
+        asked.put(Extra.SHUT_OFF, shutOff);
+        asked.put(Extra.PURGE, purge);
+        asked.values().removeIf(a -> !a);
+        return asked.keySet();
     }
 
     private boolean byHand() {

@@ -1,6 +1,7 @@
 package dustwright.plantfile;
 
 import dustwright.engine.interlock.Expr;
+import dustwright.engine.interlock.Reserved;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.interlock.TimelessLoops;
 import java.util.ArrayList;
@@ -19,6 +20,9 @@ import java.util.stream.Collectors;
 final class SequenceChecks {
     private static final Set<String> WORDS_OF_CONDITIONS =
             Set.of("and", "or", "not", "yes", "no", "trip", "time_out", "first_scan");
+
+    /** Demands that forbid nothing at once; what they mean the steps do. */
+    private static final List<String> WEAKER = List.of("limit", "run-on", "turns");
 
     private final Sequence sequence;
     private final SourceMap lines;
@@ -40,6 +44,7 @@ final class SequenceChecks {
 
     void check() {
         eachNameOnce();
+        whatTheProofKnowsByName();
         sequence.inputs()
                 .forEach(i -> i.filter().ifPresent(t -> known(t, timers, "time", "inputs." + i.name() + ".filter")));
         sequence.outputs().forEach(this::output);
@@ -50,6 +55,36 @@ final class SequenceChecks {
         if (faults.none()) {
             reach();
             loops();
+        }
+    }
+
+    /** The plant that is searched turns, pulls and is vented by these names; without them nothing could be said about it. */
+    private void whatTheProofKnowsByName() {
+        needed(
+                outputs.contains("vent_shut"),
+                "outputs",
+                "no output \"vent_shut\"",
+                "\"vent_shut\" for what shuts the vent valve: search and rehearsal know it by this name");
+        needed(
+                signals.contains("pump"),
+                "outputs",
+                "no \"pump\"",
+                "\"pump\" for the producer's contactor, or a lamp \"pump\" that is lit while any of several runs");
+        needed(
+                signals.contains("estop_ok"),
+                "inputs",
+                "no input \"estop_ok\"",
+                "\"estop_ok\", the copy of the emergency stop chain: nothing is proven of a station without one");
+        needed(
+                sequence.causes().stream().noneMatch(Sequence.Cause::latched) || signals.contains("press_reset"),
+                "buttons",
+                "no button \"reset\", though causes are latched",
+                "a button \"reset\", which clears them");
+    }
+
+    private void needed(boolean there, String section, String message, String expected) {
+        if (!there) {
+            keyFault(section, message, expected);
         }
     }
 
@@ -77,6 +112,13 @@ final class SequenceChecks {
                     "\"" + name + "\" cannot stand in a condition",
                     "small letters, digits and _, and no word that conditions use");
         }
+        Reserved.in(section.equals("steps") ? name.substring(3) : name)
+                .filter(taken -> !(section.equals("steps") && taken.startsWith("_")))
+                .ifPresent(taken -> keyFault(
+                        path,
+                        "\"" + name + "\" is or holds \"" + taken
+                                + "\", of which the scan, the search and the exported block make names of their own",
+                        "another name"));
     }
 
     private void output(Sequence.Output output) {
@@ -108,7 +150,22 @@ final class SequenceChecks {
     private void cause(Sequence.Cause cause) {
         String path = "causes." + cause.name();
         condition(cause.when(), signals, path + ".when");
-        cause.demands().keySet().forEach(o -> known(o, outputs, "output", path + ".demands." + o));
+        cause.demands().forEach((o, word) -> {
+            known(o, outputs, "output", path + ".demands." + o);
+            if (outputs.contains(o)) {
+                demand(sequence.output(o), word, path + ".demands." + o);
+            }
+        });
+    }
+
+    /** A word that is not the output's stop word forbids nothing, so it must be one that is known to be weaker. */
+    private void demand(Sequence.Output output, String word, String path) {
+        if (!word.equals(output.stop()) && !WEAKER.contains(word)) {
+            valueFault(
+                    path,
+                    "\"" + Names.shortened(word) + "\" is no demand on \"" + output.name() + "\"",
+                    "\"" + output.stop() + "\", its stop word, or one of " + String.join(", ", WEAKER));
+        }
     }
 
     private void step(Sequence.Step step) {

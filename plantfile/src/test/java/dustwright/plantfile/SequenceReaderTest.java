@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sequence files: what is written is read back, and what is wrong is told with its line. */
 class SequenceReaderTest {
@@ -35,6 +36,7 @@ class SequenceReaderTest {
                 "{to: run_up, | {to: run_upp, | there is no step \"run_upp\" | \"run_up\"",
                 "on: [horn] | on: [horn, pump] | \"pump\" is both switched on and kept | one of the two lists",
                 "on: [valve, pulses] | on: [valve, pulses, vent_shut] | together with \"vent_shut\" | one of the two",
+                "vent_shut: open, valve: turns | vent_shut: opn, valve: turns | \"opn\" is no demand on \"vent_shut\" | \"open\", its stop word",
                 "time: 8 s | time: 0 s | a time of zero | longer than one scan",
                 "time: 150 s | time: 400 s | outside its own range | between",
                 "when: container_hold | when: container_hold or | the condition ends too early | names joined"
@@ -80,6 +82,58 @@ class SequenceReaderTest {
                     .contains("warning, valve_proving");
             assertThat(f.line()).isEqualTo(lineOf(spoilt, "  warning:"));
         });
+    }
+
+    /** The search makes names of its own; one name for two things would be a proof of something else. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "t_rotor",
+                "was_pump",
+                "next_warning",
+                "dip_now",
+                "press_start",
+                "powered",
+                "stops_pump",
+                "o_trip",
+                "motion_contact",
+                "cycle"
+            })
+    void a_name_the_search_or_the_block_makes_itself_is_refused(String name) {
+        String spoilt = WHOLE.replace("vent_proved", name);
+
+        assertThat(faults(spoilt)).singleElement().satisfies(f -> {
+            assertThat(f.text()).contains("\"" + name + "\" is or holds");
+            assertThat(f.line()).isEqualTo(lineOf(spoilt, "  " + name + ":"));
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"vent_shut, outputs:", "pump, outputs:", "estop_ok, inputs:", "press_reset, buttons:"})
+    void without_what_the_search_knows_by_name_there_is_no_proof(String name, String section) {
+        String button = name.replace("press_", "");
+        String spoilt = WHOLE.replaceAll("\\b" + name + "\\b", "renamed_" + name)
+                .replaceAll("  reset:", "  renamed:")
+                .replace("renamed_press_reset", "press_renamed");
+
+        assertThat(faults(spoilt)).anySatisfy(f -> {
+            assertThat(f.text()).contains("no ").contains("\"" + button + "\"");
+            assertThat(f.line()).isEqualTo(lineOf(spoilt, section));
+        });
+    }
+
+    /** 20 000 contacts more, and remarks of 10 MB: read in seconds. */
+    @Test
+    void a_huge_file_is_read() {
+        StringBuilder huge = new StringBuilder(WHOLE);
+        StringBuilder contacts = new StringBuilder();
+        for (int i = 0; i < 20_000; i++) {
+            contacts.append("  spare").append(i).append(":\n    tag: A-1\n    what: w\n    good: g\n    bad: b\n");
+        }
+        huge.insert(huge.indexOf("buttons:"), contacts);
+        huge.append(("# " + "x".repeat(998) + "\n").repeat(10_000));
+
+        assertThat(SequenceReader.read(huge.toString())).isInstanceOf(SequenceReading.Read.class);
     }
 
     @Test

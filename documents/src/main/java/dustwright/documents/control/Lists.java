@@ -97,7 +97,7 @@ public final class Lists {
                     c.when().text(),
                     c.consequence(),
                     c.response(),
-                    c.latched() ? "RESET" : "by itself"));
+                    ReleasedBy.words(sequence, c)));
         }
         return new Rows(
                 "Alarms",
@@ -278,7 +278,7 @@ public final class Lists {
         return seconds(sequence.timer(timer).time_s());
     }
 
-    private static String seconds(double time_s) {
+    static String seconds(double time_s) {
         return (time_s == Math.rint(time_s) ? String.valueOf((long) time_s) : String.valueOf(time_s)) + " s";
     }
 

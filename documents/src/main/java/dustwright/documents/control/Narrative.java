@@ -77,8 +77,13 @@ public final class Narrative {
                                         : "It demands: " + demands + ". ")
                                 + (cause.latched()
                                         ? "Latched until RESET is pressed while it is absent."
-                                        : "It goes with its cause."),
+                                        : released(cause)),
                         "If nobody acts: " + cause.consequence() + ". The operator: " + cause.response() + "."));
+    }
+
+    private String released(Sequence.Cause cause) {
+        String by = ReleasedBy.words(sequence, cause);
+        return by.equals("by itself") ? "It goes with its cause." : "It stays until " + by + " is pressed.";
     }
 
     private Entry rule(Sequence.Rule rule) {

@@ -6,9 +6,11 @@ import dustwright.engine.interlock.DeviceFault;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Property;
 import dustwright.engine.interlock.Story;
+import dustwright.engine.interlock.Times;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What a proof came to, in lines for a terminal. */
@@ -42,6 +44,7 @@ public final class ProofText {
         for (Property.Kind kind : Property.Kind.values()) {
             writer.kind(proof, kind, logic);
         }
+        writer.times(proof);
         writer.rest(proof);
         writer.line("");
         writer.line(CAUTION);
@@ -68,7 +71,10 @@ public final class ProofText {
                 + Wording.counted(proof.mostEvents(), "event", "events") + " and "
                 + Wording.counted(proof.mostBad(), "bad contact", "bad contacts") + " in one scan");
         long hold = proof.verdicts().stream().filter(Proof.Verdict::holds).count();
-        line(hold + " of " + proof.verdicts().size() + " properties hold");
+        line(hold + " of " + proof.verdicts().size() + " properties hold; "
+                + proof.times().stream().filter(Times.Judged::holds).count() + " of "
+                + proof.times().size()
+                + " times are as is usual");
     }
 
     private void kind(Proof proof, Property.Kind kind, boolean logic) {
@@ -82,12 +88,32 @@ public final class ProofText {
         line(kind.words());
         for (Proof.Verdict verdict : verdicts) {
             line("  " + (verdict.holds() ? "holds  " : "BROKEN ")
-                    + verdict.property().words() + " [" + verdict.property().id() + "]");
+                    + verdict.property().words() + " [" + verdict.property().id() + "]"
+                    + (verdict.without().isEmpty()
+                            ? ""
+                            : "; not judged of it, since there is no such contact: "
+                                    + String.join(", ", verdict.without())));
             if (logic) {
                 line("           " + verdict.property().logic());
             }
             story(verdict.story());
         }
+    }
+
+    /** The search lets every time end in any scan; how long they are is judged here, and what follows for the reaction. */
+    private void times(Proof proof) {
+        line("");
+        line("times, which the search leaves open; ranges are common practice without a published source");
+        proof.times().stream().filter(t -> !t.holds()).forEach(t -> line("  OUTSIDE " + t.words()));
+        if (proof.times().stream().allMatch(Times.Judged::holds)) {
+            line("  holds  All " + proof.times().size() + " times, numbers and orders among them are as is usual");
+        }
+        line(
+                "  Longest time from what brings a cause about until the outputs follow, two scans included, without the travel of devices:");
+        Times.reactions(proof.sequence()).stream()
+                .collect(Collectors.groupingBy(Times.Reaction::time_s, TreeMap::new, Collectors.toList()))
+                .forEach((time_s, alike) -> line("    " + Lists.seconds(Math.round(10 * time_s) / 10.0) + ": "
+                        + alike.stream().map(Times.Reaction::message).collect(Collectors.joining("; "))));
     }
 
     private void rest(Proof proof) {
@@ -108,6 +134,15 @@ public final class ProofText {
         if (!proof.doNotApply().isEmpty()) {
             line("Not judged, since the sequence has no such device: "
                     + proof.doNotApply().stream().map(Property::id).collect(Collectors.joining(", ")));
+        }
+        if (!proof.absent().isEmpty()) {
+            line(
+                    "Properties also speak of these, which the sequence does not have under that name; what is not there is taken as healthy, never pressed, never"
+                            + " on: " + String.join(", ", proof.absent()));
+        }
+        if (!proof.unjudged().isEmpty()) {
+            line("No property speaks of these contacts, so nothing is proven of what they are for: "
+                    + String.join(", ", proof.unjudged()));
         }
     }
 

@@ -15,58 +15,15 @@ import java.util.Set;
  * platform's extensions.
  */
 public final class StructuredText {
+    /** Words of the language, its types, functions and function blocks, in small letters. */
     private static final Set<String> RESERVED = Set.of(
-            "and",
-            "or",
-            "not",
-            "xor",
-            "mod",
-            "if",
-            "then",
-            "else",
-            "elsif",
-            "end_if",
-            "case",
-            "of",
-            "for",
-            "to",
-            "by",
-            "do",
-            "while",
-            "repeat",
-            "until",
-            "exit",
-            "return",
-            "true",
-            "false",
-            "var",
-            "step",
-            "action",
-            "transition",
-            "program",
-            "function",
-            "task",
-            "with",
-            "at",
-            "type",
-            "struct",
-            "array",
-            "string",
-            "time",
-            "date",
-            "int",
-            "bool",
-            "real",
-            "byte",
-            "word",
-            "ton",
-            "tof",
-            "tp",
-            "ctu",
-            "ctd",
-            "sr",
-            "rs");
-
+            ("and or not xor mod if then else elsif end_if case of end_case for to by do end_for while end_while repeat until end_repeat exit return continue true false null "
+                            + "var var_input var_output var_in_out var_temp var_external var_global var_access var_config end_var constant retain non_retain at step initial_step end_step action end_action "
+                            + "transition end_transition from program end_program function end_function function_block end_function_block class method interface extends implements this super task with resource "
+                            + "configuration read_only read_write type end_type struct end_struct array ref ref_to string wstring char wchar time ltime date ldate tod ltod dt ldt time_of_day date_and_time "
+                            + "int sint dint lint uint usint udint ulint bool real lreal byte word dword lword any ton tof tp ctu ctd ctud sr rs r_trig f_trig rtc sema abs sqrt ln log exp sin cos tan asin acos "
+                            + "atan add mul sub div expt move shl shr ror rol sel max min limit mux gt ge eq le lt ne len left right mid concat insert delete replace find en eno trunc ld st cal ret jmp s r")
+                    .split(" "));
     /** What the block is called. */
     static final String NAME = "station_sequence";
 

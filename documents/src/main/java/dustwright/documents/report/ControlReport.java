@@ -13,6 +13,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A control sequence on paper: operations in sentences, steps, matrix, signals, alarms, times and the script of the shop test. */
 public final class ControlReport {
@@ -104,7 +105,7 @@ public final class ControlReport {
         return tight ? Table.sized(head, "tight") : Table.words(head);
     }
 
-    private static Element shopTest(ShopTest test, List<StateDiagram.Way> ways) {
+    private Element shopTest(ShopTest test, List<StateDiagram.Way> ways) {
         Table table = Table.of(
                 Table.number("No.", ""),
                 Table.words("Do"),
@@ -114,12 +115,13 @@ public final class ControlReport {
                 Table.words("Seen"));
         int number = 1;
         for (ShopTest.Act act : test.acts()) {
-            if (!isLettingGo(act)) {
+            if (!isNothingToDo(act)) {
                 table.row(
                         String.valueOf(number++),
                         act.scan().happens().isEmpty()
                                 ? "wait"
-                                : String.join("; ", act.scan().happens()),
+                                : String.join("; ", act.scan().happens())
+                                        .replace(" is pressed and held", " is pressed"),
                         spaced(act.scan().step()),
                         act.scan().changes().isEmpty()
                                 ? "no change"
@@ -136,27 +138,58 @@ public final class ControlReport {
                         Element.of("p")
                                 .text(
                                         "One walk that takes every way between steps at least once, and where one way has several conditions each of"
-                                                + " them: the nearest not yet taken comes next. Where a time is out, wait for it; times may be shortened for"
-                                                + " the test and must be set back. A contact that is bad in one line is made good again before the next, a"
-                                                + " button is let go before it is pressed again. Way: number in the diagram of steps."),
+                                                + " them; brings about every message, every trip while a producer runs, and every lamp; makes every"
+                                                + " contact bad once and takes the power away while users vacuum. The nearest not yet done comes next."),
+                        Element.of("p")
+                                .text(
+                                        "Where a time is out, wait for it with everything else left as the line says; a contact with a filter stays bad for"
+                                                + " the filter. What is bad in one line is made good again before the next, a button is let go before it is"
+                                                + " pressed again, dust on a probe stays until a line takes it away. See: what has changed a moment after, when"
+                                                + " contacts have followed. Way: number in the diagram of steps. Set counts (starts per hour, own returns) so"
+                                                + " high that they do not fill, and back afterwards."),
                         table.element(""));
         if (!test.notTaken().isEmpty()) {
             section.add(Element.of("p")
-                    .text("Not to be reached with healthy devices: "
-                            + test.notTaken().stream()
-                                    .map(x -> spaced(x.from()) + " to " + spaced(x.to()) + ", condition " + x.number())
-                                    .collect(Collectors.joining("; "))
-                            + "."));
+                    .text(
+                            "Not in the walk, since it has to be done within a time shorter than its own; lengthen that time for a test of it: "
+                                    + test.notTaken().stream()
+                                            .map(x -> spaced(x.from()) + " to " + spaced(x.to()) + ", condition "
+                                                    + x.number())
+                                            .collect(Collectors.joining("; "))
+                                    + "."));
+        }
+        if (!test.notSeen().isEmpty()) {
+            section.add(Element.of("p")
+                    .text(
+                            "Not in the walk either, to be tested by themselves (what counts by doing it so often, what must already be so beforehand): "
+                                    + test.notSeen().stream().map(this::told).collect(Collectors.joining("; "))
+                                    + "."));
         }
         return section;
     }
 
-    /** Letting a button go changes nothing by itself: it is said once for all lines. */
-    private static boolean isLettingGo(ShopTest.Act act) {
+    /** A cause, lamp or contact as people read it. */
+    private String told(String name) {
+        return Stream.of(
+                        sequence.causes().stream()
+                                .filter(c -> c.name().equals(name))
+                                .map(Sequence.Cause::message),
+                        sequence.lamps().stream()
+                                .filter(l -> l.name().equals(name))
+                                .map(l -> "lamp " + l.words()),
+                        sequence.inputs().stream()
+                                .filter(i -> i.name().equals(name))
+                                .map(i -> i.words() + " " + i.bad()))
+                .flatMap(s -> s)
+                .findFirst()
+                .orElse(spaced(name));
+    }
+
+    /** Letting a button go changes nothing by itself, nor does a moment that passes: both are said once for all lines. */
+    private static boolean isNothingToDo(ShopTest.Act act) {
         List<String> happens = act.scan().happens();
         return act.takes().isEmpty()
                 && act.scan().changes().isEmpty()
-                && happens.size() == 1
-                && happens.get(0).endsWith(" is let go");
+                && (happens.isEmpty() || (happens.size() == 1 && happens.get(0).endsWith(" is let go")));
     }
 }

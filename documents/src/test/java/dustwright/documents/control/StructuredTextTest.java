@@ -41,7 +41,7 @@ class StructuredTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2, 4, 8, 16, 31, 32, 64, 128, 190})
+    @ValueSource(ints = {1, 2, 4, 8, 16, 31, 32, 64, 128, 190, 192, 384, 639, 766})
     void other_variants_too(int variant) {
         same(DefaultSequence.of("variant", Options.numbered(variant)), 2_000);
     }
@@ -92,6 +92,7 @@ class StructuredTextTest {
                 case "vent_open_limit" -> open;
                 case "no_vacuum" -> !pulls;
                 case "suction" -> pulls;
+                case "suction_open" -> !controller.is("suction_shut");
                 default -> true;
             };
             boolean good = random.nextInt(100) == 0 ? !usual : usual;

@@ -96,15 +96,7 @@ final class DefaultCauses extends Fitted {
                     "no vacuuming",
                     "find overload, heat or drive fault; RESET, START"));
         } else {
-            causes.add(new Cause(
-                    "producer",
-                    Expr.of(pumpBad("")),
-                    producer,
-                    true,
-                    Priority.MEDIUM,
-                    "PRODUCER: OVERLOAD, TOO HOT OR DRIVE FAULT",
-                    "a burned motor or a seized rotor",
-                    "find the cause, let it cool; RESET, START"));
+            causes.addAll(oneProducer(producer));
         }
         if (has.drive()) {
             causes.add(new Cause(
@@ -135,6 +127,17 @@ final class DefaultCauses extends Fitted {
                 "VENT VALVE DOES NOT OPEN",
                 "holds cannot stop the suction",
                 "look at air supply, solenoid, valve, limit switch; RESET, START"));
+        if (has.shutOff()) {
+            causes.add(new Cause(
+                    "suction_stuck",
+                    Expr.of("suction_not_open or (vent_shut and not suction_open)"),
+                    producer,
+                    true,
+                    Priority.HIGH,
+                    "SUCTION VALVE NOT OPEN",
+                    "the producer would pull at a shut line",
+                    "look at air supply, solenoid, valve, limit switch; RESET, START"));
+        }
         if (turner.isPresent()) {
             causes.addAll(blocked(producer));
         }
@@ -186,6 +189,17 @@ final class DefaultCauses extends Fitted {
                 "NO VACUUM",
                 "nobody can clean",
                 "look for an open cap, a vent that does not shut, a slack belt"));
+        if (has.shutOff()) {
+            causes.add(new Cause(
+                    "suction_leaks",
+                    Expr.of("suction_not_shut"),
+                    Map.of(),
+                    false,
+                    Priority.LOW,
+                    "SUCTION VALVE DOES NOT SHUT",
+                    "filters are not cleaned in still air",
+                    "look at the valve and its limit switch"));
+        }
         causes.add(new Cause(
                 "filter_torn",
                 Expr.of("vent_shut and not filter_there"),
@@ -205,6 +219,42 @@ final class DefaultCauses extends Fitted {
                 "suction falls",
                 has.manualCleaning() ? "press CLEAN when users can pause" : "none: it cleans itself"));
         causes.add(new Cause(
+                "container_missing",
+                Expr.of("not container_in_place"),
+                Map.of(),
+                false,
+                Priority.MEDIUM,
+                big(container) + " NOT IN PLACE OR NOT BONDED",
+                "dust falls on the floor",
+                "look at cuff, clamp and bonding; CHANGE, IN PLACE, START"));
+        causes.add(new Cause(
+                "container_changing",
+                Expr.of("container_lock"),
+                Map.of(),
+                false,
+                Priority.STATUS,
+                big(container) + " IS BEING CHANGED",
+                "no vacuuming",
+                "IN PLACE when an empty " + container + " hangs, is bonded and free"));
+        causes.add(new Cause(
+                "vent_unproved",
+                Expr.of("in_standing and not vent_proved"),
+                Map.of(),
+                false,
+                Priority.LOW,
+                "VENT NOT PROVED OPEN: NO START",
+                "START is refused",
+                "look at vent valve, its limit switch and the vacuum switch"));
+        causes.add(new Cause(
+                "resting",
+                Expr.of("in_standing and not rested"),
+                Map.of(),
+                false,
+                Priority.STATUS,
+                "PRODUCER RESTS: NO START YET",
+                "START is refused",
+                "wait"));
+        causes.add(new Cause(
                 "starts",
                 Expr.of("starts_used"),
                 Map.of(),
@@ -214,6 +264,34 @@ final class DefaultCauses extends Fitted {
                 "a hot motor",
                 "wait"));
         return causes;
+    }
+
+    private List<Cause> oneProducer(Map<String, String> demands) {
+        List<Cause> causes = new ArrayList<>(List.of(
+                out("overload", "not overload_ok", demands, "MOTOR OVERLOAD", "look at amperes, vacuum and belt"),
+                out("winding", "not winding_cool", demands, "MOTOR TOO HOT", "let it cool; look at fan and starts"),
+                out(
+                        "discharge",
+                        "not discharge_cool",
+                        demands,
+                        "DISCHARGE AIR TOO HOT",
+                        "let it cool; look for a blocked line")));
+        if (has.drive()) {
+            causes.add(out("drive_fault", "not drive_ok", demands, "DRIVE FAULT", "read the drive's own message"));
+        }
+        return causes;
+    }
+
+    private static Cause out(String name, String when, Map<String, String> demands, String what, String look) {
+        return new Cause(
+                name,
+                Expr.of(when),
+                demands,
+                true,
+                Priority.MEDIUM,
+                "PRODUCER: " + what,
+                "a burned motor or a seized rotor",
+                look + "; RESET, START");
     }
 
     private List<Cause> turning(Map<String, String> rotor) {
@@ -229,13 +307,22 @@ final class DefaultCauses extends Fitted {
                 "lock out, look for a jam, a broken chain or coupling, the motion switch; RESET, START"));
         causes.add(new Cause(
                 "rotor_drive",
-                Expr.of("not valve_drive_ok or not guard_shut"),
+                Expr.of("not valve_drive_ok"),
                 rotor,
                 true,
                 Priority.MEDIUM,
-                big(turner()) + " DRIVE OR GUARD",
+                big(turner()) + " MOTOR OVERLOAD",
                 "the receiver fills up to the filters",
-                "lock out, look at drive and guard; RESET, START"));
+                "lock out, look for a jam or a tight bearing; RESET, START"));
+        causes.add(new Cause(
+                "guard",
+                Expr.of("not guard_shut"),
+                rotor,
+                true,
+                Priority.HIGH,
+                big(turner()) + " GUARD OPEN",
+                "fingers; the receiver fills up to the filters",
+                "shut the guard with nobody in it; RESET, START"));
         causes.add(new Cause(
                 "rotor_undriven",
                 Expr.of("turns_undriven"),

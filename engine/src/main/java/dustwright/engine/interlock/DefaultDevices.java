@@ -52,6 +52,9 @@ final class DefaultDevices extends Fitted {
         inputs.add(input("vent_open_limit", "ZSO-106", "vent valve limit", "open", "not open"));
         inputs.add(input("no_vacuum", "PSL-106", "vacuum switch, low", "no vacuum", "vacuum"));
         inputs.add(input("suction", "PSH-106", "vacuum switch, high", "vacuum", "no vacuum"));
+        if (has.shutOff()) {
+            inputs.add(input("suction_open", "ZSO-104", "suction valve limit", "open", "not open"));
+        }
         inputs.add(input("container_free", "LSH-111", container + " level probe", "free", "covered"));
         inputs.add(input("container_in_place", "ZSC-111", container + " in place and bonded", "in place", "missing"));
         if (turner.isPresent()) {
@@ -120,6 +123,28 @@ final class DefaultDevices extends Fitted {
             }
         }
         outputs.add(new Output("vent_shut", "XV-106", "vent valve", "shut", "open", "open", noPumpLeft, List.of()));
+        if (has.shutOff()) {
+            outputs.add(new Output(
+                    "suction_shut",
+                    "XV-104",
+                    "suction valve",
+                    "shut",
+                    "open",
+                    "open",
+                    Expr.of("not vent_proved or suction_wanted"),
+                    List.of("vent_shut")));
+        }
+        if (has.purge()) {
+            outputs.add(new Output(
+                    "bleed_open",
+                    "XV-140",
+                    "far-end bleed valve",
+                    "open",
+                    "shut",
+                    "shut",
+                    Expr.of("not vent_shut"),
+                    List.of()));
+        }
         if (turner.isPresent()) {
             outputs.add(new Output(
                     "valve",
@@ -141,8 +166,15 @@ final class DefaultDevices extends Fitted {
                     Expr.of("not vent_proved or not rested"),
                     List.of("vent_shut")));
         }
-        outputs.add(
-                new Output("pulses", "XY-101", "filter pulses", "pulse", "no", "no", noPumpLeft, List.of("vent_shut")));
+        outputs.add(new Output(
+                "pulses",
+                "XY-101",
+                "filter pulses",
+                "pulse",
+                "no",
+                "no",
+                has.shutOff() ? noPumpLeft.or(Expr.of("not suction_shut")) : noPumpLeft,
+                List.of("vent_shut")));
         if (has.drive()) {
             outputs.add(new Output(
                     "speed_up",
@@ -185,6 +217,12 @@ final class DefaultDevices extends Fitted {
                 new Timer("air_low", 5, 1, 15, "compressed air low")));
         if (turner.isPresent()) {
             timers.addAll(turning());
+        }
+        if (has.shutOff()) {
+            timers.add(new Timer("suction_proof", 3, 1, 10, "suction valve to be proved open, or shut"));
+        }
+        if (has.purge()) {
+            timers.add(new Timer("purge", 45, 30, 120, "air through the far-end bleed after STOP"));
         }
         if (has.idle()) {
             timers.add(new Timer("idle_after", 720, 300, 1800, "all inlets shut until the vent opens"));

@@ -63,10 +63,13 @@ final class DefaultRules extends Fitted {
         if (turner.isPresent()) {
             rules.add(waits());
         }
+        if (has.shutOff()) {
+            rules.addAll(shutOff());
+        }
         rules.add(latch(
                 "stopping",
                 "press_stop and (in_settling or in_pulsing or in_dust_fall"
-                        + (has.manualCleaning() ? ")" : " or in_vacuuming)"),
+                        + (has.manualCleaning() && !has.purge() ? ")" : " or in_vacuuming)"),
                 "in_standing or in_run_on or in_tripped or in_holding",
                 false,
                 false,
@@ -104,6 +107,31 @@ final class DefaultRules extends Fitted {
                     "a drive did not reach its speed"));
         }
         return rules;
+    }
+
+    /** The valve between receiver and producer is asked to open before vacuum comes back, and must say that it is. */
+    private List<Rule> shutOff() {
+        List<String> wanted = new ArrayList<>(List.of("fallen"));
+        turner.ifPresent(t -> wanted.add("(in_holding and not waits and receiver_clear)"));
+        if (has.idle()) {
+            wanted.add("(in_idle and inlet_used)");
+        }
+        return List.of(
+                after(
+                        "suction_not_open",
+                        "not suction_shut and not suction_open",
+                        "suction_proof",
+                        "the suction valve does not open"),
+                after(
+                        "suction_not_shut",
+                        "suction_shut and suction_open",
+                        "suction_proof",
+                        "the suction valve does not shut"),
+                after("fallen", "in_dust_fall", "dust_fall", "the dust has fallen"),
+                is(
+                        "suction_wanted",
+                        String.join(" or ", wanted),
+                        "vacuum is to come back: the suction valve opens first"));
     }
 
     /** Without a receiver probe every hold waits. */
@@ -147,8 +175,8 @@ final class DefaultRules extends Fitted {
                 "blocked",
                 Expr.of("not receiver_high or in_standing or in_tripped"),
                 "the valve turned so long and the probe is still covered; stands still while the valve stands"));
-        rules.add(is("own_return", "in_vacuuming and was_holding", "vacuuming came back by itself"));
-        rules.add(is("was_holding", "in_holding", "one scan ago"));
+        rules.add(is("own_return", "in_vacuuming and held_just_now", "vacuuming came back by itself"));
+        rules.add(is("held_just_now", "in_holding", "one scan ago"));
         rules.add(after("returns_over", "returns_some", "returns_window", "the window of own returns is over"));
         rules.add(latch("returns_some", "own_return", "returns_over", false, false, "own returns are being counted"));
         rules.add(new Rule.Times(

@@ -21,6 +21,12 @@ final class DefaultSteps extends Fitted {
     /** What must be so before the vent shuts. */
     private final String ready;
 
+    /** On while users can clean. */
+    private final List<String> suction;
+
+    /** On while the producer is to stay unloaded, besides what turns. */
+    private final List<String> still;
+
     DefaultSteps(Options options) {
         super(options);
         boolean turns = turner.isPresent();
@@ -30,7 +36,18 @@ final class DefaultSteps extends Fitted {
         lost = turns ? "not air_enough" : "not air_enough or container_hold";
         noAir = lost + (has.twoProducers() ? " or not pump" : "");
         stopNow = "press_stop or " + lost;
-        ready = turns ? "vent_proved and motion and receiver_free" : "vent_proved";
+        String open = has.shutOff() ? " and suction_open" : "";
+        ready = (turns ? "vent_proved and motion and receiver_free" : "vent_proved") + open;
+        List<String> pulling = new ArrayList<>(turning);
+        if (has.twoProducers()) {
+            pulling.addAll(List.of("line_1", "line_2"));
+        }
+        pulling.add("vent_shut");
+        if (has.drive()) {
+            pulling.add("speed_up");
+        }
+        suction = List.copyOf(pulling);
+        still = has.shutOff() ? List.of("suction_shut") : List.of();
     }
 
     private String orHigh(String when) {
@@ -46,11 +63,14 @@ final class DefaultSteps extends Fitted {
         steps.addAll(starting());
         steps.addAll(runUp());
         steps.addAll(vacuuming());
+        if (has.purge()) {
+            steps.add(purging());
+        }
         steps.addAll(cleaning());
         steps.add(new Step(
                 "holding",
                 "vent open, producer unloaded",
-                List.of(),
+                still,
                 keepRunning,
                 Optional.empty(),
                 turner.isPresent()
@@ -62,7 +82,8 @@ final class DefaultSteps extends Fitted {
                                 "warning",
                                 resume,
                                 "vacuuming",
-                                "not waits and receiver_clear and motion and vent_proved")
+                                "not waits and receiver_clear and motion and vent_proved"
+                                        + (has.shutOff() ? " and suction_open" : ""))
                         : exits(
                                 "tripped",
                                 "trip",
@@ -199,27 +220,21 @@ final class DefaultSteps extends Fitted {
 
     private List<Step> vacuuming() {
         List<Step> steps = new ArrayList<>();
-        List<String> vacuuming = new ArrayList<>(turning);
-        if (has.twoProducers()) {
-            vacuuming.addAll(List.of("line_1", "line_2"));
-        }
-        vacuuming.add("vent_shut");
-        if (has.drive()) {
-            vacuuming.add("speed_up");
-        }
         steps.add(new Step(
                 "vacuuming",
                 "vent shut: users can clean",
-                vacuuming,
+                suction,
                 pumps,
                 Optional.empty(),
-                withIdle(
+                withMore(
                         has.manualCleaning()
                                 ? exits(
                                         "tripped",
                                         "trip",
                                         "run_on",
-                                        "press_stop or " + noAir,
+                                        has.purge()
+                                                ? noAir + " or (press_stop and (" + holdOrHigh + "))"
+                                                : "press_stop or " + noAir,
                                         "holding",
                                         holdOrHigh,
                                         "settling",
@@ -232,12 +247,14 @@ final class DefaultSteps extends Fitted {
                                         "holding",
                                         holdOrHigh,
                                         "settling",
-                                        "press_stop or (cleaning_due and air_good)"))));
+                                        has.purge()
+                                                ? "cleaning_due and air_good and not press_stop"
+                                                : "press_stop or (cleaning_due and air_good)"))));
         if (has.idle()) {
             steps.add(new Step(
                     "idle",
                     "vent open, producer unloaded: nobody vacuums",
-                    turning,
+                    join(turning, still),
                     pumps,
                     Optional.of("idle_limit"),
                     exits(
@@ -253,6 +270,23 @@ final class DefaultSteps extends Fitted {
         return steps;
     }
 
+    /** Air through the far-end bleed sweeps the line before the stop; a second STOP, or anything that holds, ends it at once. */
+    private Step purging() {
+        String ended = has.manualCleaning() ? "press_stop or time_out" : "(press_stop or time_out) and not air_good";
+        List<Exit> exits = new ArrayList<>(
+                exits("tripped", "trip", "run_on", noAir + " or " + holdOrHigh + " or (" + ended + ")"));
+        if (!has.manualCleaning()) {
+            exits.addAll(exits("settling", "press_stop or time_out"));
+        }
+        return new Step(
+                "purging",
+                "far-end bleed open, vent shut: air sweeps the line",
+                join(suction, List.of("bleed_open")),
+                pumps,
+                Optional.of("purge"),
+                exits);
+    }
+
     /** Filters are cleaned with the producer off load. */
     private List<Step> cleaning() {
         List<Step> steps = new ArrayList<>();
@@ -260,7 +294,7 @@ final class DefaultSteps extends Fitted {
         steps.add(new Step(
                 "settling",
                 "vent open, air comes to rest",
-                turning,
+                join(turning, still),
                 pumps,
                 Optional.of("settle"),
                 exits(
@@ -277,7 +311,7 @@ final class DefaultSteps extends Fitted {
         steps.add(new Step(
                 "pulsing",
                 "filters are pulsed off load",
-                join(turning, List.of("pulses")),
+                join(join(turning, still), List.of("pulses")),
                 pumps,
                 Optional.of("rounds"),
                 exits(
@@ -288,11 +322,11 @@ final class DefaultSteps extends Fitted {
                         "holding",
                         hold,
                         "dust_fall",
-                        orHigh("not air_good or time_out"))));
+                        orHigh("not air_good or time_out" + (has.shutOff() ? " or not vent_proved" : "")))));
         steps.add(new Step(
                 "dust_fall",
                 "dust falls to the valve",
-                turning,
+                join(turning, still),
                 pumps,
                 Optional.of("dust_fall"),
                 exits(
@@ -311,9 +345,12 @@ final class DefaultSteps extends Fitted {
         return has.drive() ? "at_speed_now" : "time_out";
     }
 
-    /** With inlet switches, vacuuming nobody uses ends by itself. */
-    private List<Exit> withIdle(List<Exit> exits) {
+    /** With a purge STOP leads there; with inlet switches, vacuuming nobody uses ends by itself. */
+    private List<Exit> withMore(List<Exit> exits) {
         List<Exit> all = new ArrayList<>(exits);
+        if (has.purge()) {
+            all.addAll(exits("purging", "press_stop"));
+        }
         if (has.idle()) {
             all.addAll(exits("idle", "nobody_there"));
         }

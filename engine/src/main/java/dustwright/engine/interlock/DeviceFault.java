@@ -122,6 +122,30 @@ public record DeviceFault(String id, String words, String target, String is, Str
                     STUCK_OFF,
                     "seen as no vacuum"),
             new DeviceFault(
+                    "suction-valve-sticks-shut",
+                    "suction valve, once shut, stays shut",
+                    "t_suction_open",
+                    "not suction_shut and (t_suction_open or not broken)",
+                    "seen by the suction proof"),
+            new DeviceFault(
+                    "suction-valve-sticks-open",
+                    "suction valve stays open",
+                    "t_suction_open",
+                    "not suction_shut or (t_suction_open and broken)",
+                    "seen as a suction valve that does not shut"),
+            new DeviceFault(
+                    "suction-limit-reads-open",
+                    "suction valve limit switch reads open",
+                    "suction_open",
+                    STUCK_ON,
+                    "seen as a suction valve that does not shut"),
+            new DeviceFault(
+                    "suction-limit-reads-not-open",
+                    "suction valve limit switch reads not open (broken wire)",
+                    "suction_open",
+                    STUCK_OFF,
+                    "seen by the suction proof; no start"),
+            new DeviceFault(
                     "container-switch-reads-in-place",
                     "container switch reads in place",
                     "container_in_place",

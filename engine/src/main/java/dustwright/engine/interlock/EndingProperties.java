@@ -39,7 +39,7 @@ final class EndingProperties {
             ends(
                     "run-up-ends",
                     "The run-up ends with its time when vent, rotor and probe are right",
-                    "was_in_run_up and out_time_in_run_up and t_vent_open and not t_vacuum and t_rotor and not t_receiver_covered -> not in_run_up"),
+                    "was_in_run_up and out_time_in_run_up and vent_open_limit and no_vacuum and suction_open and t_rotor and not t_receiver_covered -> not in_run_up"),
             ends(
                             "interval-ends",
                             "The cleaning interval ends vacuuming",
@@ -58,7 +58,7 @@ final class EndingProperties {
             ends(
                     "settling-ends",
                     "Settling ends with its time and the vent proved",
-                    "was_in_settling and out_time_in_settling and t_vent_open and not t_vacuum -> not in_settling"),
+                    "was_in_settling and out_time_in_settling and vent_open_limit and no_vacuum -> not in_settling"),
             ends(
                     "pulsing-ends",
                     "Pulsing ends with its rounds",
@@ -66,7 +66,7 @@ final class EndingProperties {
             ends(
                     "dust-fall-ends",
                     "Dust fall ends with its time when rotor and probe are right",
-                    "was_in_dust_fall and out_time_in_dust_fall and t_rotor and not t_receiver_covered and t_vent_open and not t_vacuum -> not in_dust_fall"),
+                    "was_in_dust_fall and out_time_in_dust_fall and t_rotor and not t_receiver_covered and vent_open_limit and no_vacuum and suction_open -> not in_dust_fall"),
             ends(
                     "stopping-ends",
                     "A closing clean ends in run-on",
@@ -91,6 +91,16 @@ final class EndingProperties {
                     "trip-rests",
                     "RESET without a cause: from a trip to standing",
                     "was_in_tripped and not o_trip -> in_standing"),
+            ends(
+                            "purge-ends",
+                            "The purge ends with its time, and with a second STOP",
+                            "was_in_purging and (out_time_in_purging or press_stop) -> not in_purging")
+                    .needing("in_purging"),
+            ends(
+                            "trip-run-on-ends",
+                            "After a trip the rotary valve stands when its run-on is out",
+                            "was_in_tripped and out_trip_run_on_out -> valve_off")
+                    .needing("valve"),
             ends("idle-ends", "Idle ends with its time", "was_in_idle and out_time_in_idle -> not in_idle")
                     .needing("in_idle"));
 

@@ -31,6 +31,15 @@ final class HonestProperties {
                             "Messages of the filter drop stand while it is so",
                             "(filter_torn <-> was_vent_shut and not filter_there) and (filter_due <-> not filter_clean)")
                     .needing("filter_torn"),
+            honest(
+                            "message-suction",
+                            "SUCTION VALVE DOES NOT SHUT stands while it is told to shut and is not seen to",
+                            "suction_leaks <-> o_suction_leaks")
+                    .needing("suction_leaks"),
+            honest(
+                    "refusal-says-why",
+                    "START at rest that is refused: some message says why",
+                    "was_in_standing and press_start and not in_warning -> in_tripped or container or soft or air_stop or starts or vent_unproved or resting"),
             honest("message-starts", "STARTS USED UP stands while it is so", "starts <-> out_starts_used")
                     .needing("starts"),
             honest(
@@ -41,7 +50,10 @@ final class HonestProperties {
                     "lamp-stopping",
                     "STOPPING is lit in a closing clean and in run-on",
                     "in_run_on or o_stopping -> lamp_stopping"),
-            honest("lamp-vacuuming", "VACUUMING is lit just when there is vacuum", "lamp_vacuuming <-> t_vacuum"),
+            honest(
+                    "lamp-vacuuming",
+                    "VACUUMING is lit just when the vacuum switch says so, and never without vacuum",
+                    "(lamp_vacuuming <-> suction) and (lamp_vacuuming -> t_vacuum)"),
             honest("lamp-valve", "ROTARY VALVE RUNNING is lit just when the rotor turns", "lamp_valve <-> t_rotor")
                     .needing("lamp_valve"),
             honest(

@@ -7,10 +7,12 @@ import java.util.List;
 final class Moves {
     private final List<int[]> sets;
     private final int choices;
+    private final int undisturbed;
     private final List<long[]> masks = new ArrayList<>();
 
-    private Moves(List<int[]> sets, int choices) {
+    private Moves(List<int[]> sets, int undisturbed, int choices) {
         this.sets = sets;
+        this.undisturbed = undisturbed;
         this.choices = choices;
         for (int block = 0; block < blocks(); block++) {
             long[] mask = new long[choices];
@@ -23,8 +25,12 @@ final class Moves {
         }
     }
 
-    /** Up to {@code most} of the first choices together with up to {@code mostOther} of the second. */
-    static Moves of(List<Integer> first, int most, List<Integer> second, int mostOther, int choices) {
+    /**
+     * Up to {@code most} of the first choices together with up to {@code mostOther} of the second.
+     *
+     * @param harmless how many of the second, from the front, are no disturbance
+     */
+    static Moves of(List<Integer> first, int most, List<Integer> second, int mostOther, int harmless, int choices) {
         List<int[]> sets = new ArrayList<>();
         for (List<Integer> other : subsets(second, mostOther)) {
             for (List<Integer> one : subsets(first, most)) {
@@ -33,7 +39,7 @@ final class Moves {
                 sets.add(both.stream().mapToInt(Integer::intValue).toArray());
             }
         }
-        return new Moves(sets, choices);
+        return new Moves(sets, subsets(first, most).size() * (1 + harmless), choices);
     }
 
     /** All subsets with at most so many members, smaller ones first. */
@@ -54,6 +60,11 @@ final class Moves {
             from = to;
         }
         return all;
+    }
+
+    /** How many moves disturb nothing; they stand first. */
+    int undisturbed() {
+        return undisturbed;
     }
 
     int count() {

@@ -55,7 +55,13 @@ final class Observers {
                             + " press_reset)"),
             new Observer(
                     "o_vent_stuck",
-                    "was_pump and not was_vent_shut and not (t_vent_open and not t_vacuum) and (o_vent_stuck or out_vent_not_proved)"),
+                    "was_pump and not was_vent_shut and not (vent_open_limit and no_vacuum) and (o_vent_stuck or out_vent_not_proved)"),
+            new Observer(
+                    "o_suction_stuck",
+                    "not was_suction_shut and not suction_open and (o_suction_stuck or out_suction_not_open)"),
+            new Observer(
+                    "o_suction_leaks",
+                    "was_suction_shut and suction_open and (o_suction_leaks or out_suction_not_shut)"),
             new Observer(
                     "o_blocked",
                     "o_high and not was_in_standing and not was_in_tripped and (o_blocked or (was_valve and out_blocked_long))"),
@@ -71,7 +77,7 @@ final class Observers {
                     "was_in_run_up_2 and not ((at_speed_1 or o_lost_1) and (at_speed_2 or o_lost_2)) and (o_slow_two or out_drive_slow)"),
             new Observer(
                     "o_pump",
-                    "o_vent_stuck or o_blocked or o_slow or o_slow_two or (o_lost_1 and o_lost_2) or (o_high and out_returns_used) or not overload_ok or not winding_cool or not"
+                    "o_vent_stuck or o_suction_stuck or (was_vent_shut and not suction_open) or o_blocked or o_slow or o_slow_two or (o_lost_1 and o_lost_2) or (o_high and out_returns_used) or not overload_ok or not winding_cool or not"
                             + " discharge_cool or not drive_ok or not after_filter_ok or (o_pump and not press_reset)"),
             new Observer("o_trip", "o_stop_all or o_rotor or o_pump"),
             // the container: held until changed and confirmed, then until START
@@ -90,6 +96,10 @@ final class Observers {
                     "o_session",
                     "(was_session or press_start) and not press_stop and not o_trip and not in_standing and not in_run_on and not"
                             + " in_tripped"),
+            new Observer(
+                    "o_purging",
+                    "purge_fitted and was_vent_shut and not o_trip and ((press_stop and was_session) or (o_purging and not press_stop))"),
+            new Observer("o_purged", "was_in_purging and (o_purged or out_time_in_purging)"),
             new Observer(
                     "o_horn",
                     "(was_horn and out_time_in_warning) or (o_horn and was_valve and not (valve_absent and (in_standing or in_run_on or in_tripped)))"),
@@ -117,8 +127,8 @@ final class Observers {
             new Observer("o_ran_up", "was_in_run_up and (o_ran_up or out_time_in_run_up)"),
             new Observer("o_ran_up_2", "was_in_run_up_2 and (o_ran_up_2 or out_time_in_run_up_2)"),
             new Observer("o_fell", "was_in_dust_fall and (o_fell or out_time_in_dust_fall)"),
-            new Observer("o_no_suction", "was_in_vacuuming and not t_vacuum and (o_no_suction or out_no_suction)"),
-            new Observer("o_not_shut", "was_vent_shut and t_vent_open and (o_not_shut or out_vent_not_shut)"),
+            new Observer("o_no_suction", "was_in_vacuuming and not suction and (o_no_suction or out_no_suction)"),
+            new Observer("o_not_shut", "was_vent_shut and vent_open_limit and (o_not_shut or out_vent_not_shut)"),
             new Observer("o_settled", "was_in_settling and (o_settled or out_time_in_settling)"),
             new Observer("o_ran_on", "was_in_run_on and (o_ran_on or out_time_in_run_on)"),
             new Observer("o_trip_ran_on", "was_in_tripped and (o_trip_ran_on or out_trip_run_on_out)"),

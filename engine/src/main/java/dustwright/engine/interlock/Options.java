@@ -5,6 +5,7 @@ import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Drive;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What a plant has, as far as its sequence cares.
@@ -16,6 +17,8 @@ import java.util.Map;
  * @param manualCleaning filters are cleaned when an operator asks, else by themselves; with the producer off load in both cases
  * @param idle inlets have switches, and vacuuming that nobody uses ends by itself
  * @param discharge what empties the receiver
+ * @param shutOff a valve between receiver and producer shuts while the vent is open, so that the receiver stands still
+ * @param purge STOP first lets air through the far-end bleed sweep the line for a time
  */
 public record Options(
         boolean drum,
@@ -24,7 +27,9 @@ public record Options(
         boolean isolation,
         boolean manualCleaning,
         boolean idle,
-        Discharge discharge) {
+        Discharge discharge,
+        boolean shutOff,
+        boolean purge) {
     /** Bulk bag under a rotary valve, one producer direct on line, no isolation valve, cleaning by itself, no inlet switches. */
     public static final Options USUAL = numbered(0);
 
@@ -44,9 +49,26 @@ public record Options(
         }
     }
 
-    /** Every choice, numbered: one bit each, then the discharge. */
+    /** What no plant file says, and a person adds. */
+    public enum Extra {
+        /** An explosion isolation valve that reports whether it is ready. */
+        ISOLATION,
+        /** Filters are cleaned by hand. */
+        MANUAL_CLEANING,
+        /** Inlet switches. */
+        IDLE,
+        /** Double dump gates in place of a rotary valve. */
+        DUMP_GATES,
+        /** A suction shut-off valve. */
+        SHUT_OFF,
+        /** A purge at STOP. */
+        PURGE
+    }
+
+    /** Every choice, numbered: one bit each, then the discharge; after those the same with a shut-off valve, with a purge, with both. */
     public static Options numbered(int number) {
-        Discharge discharge = Discharge.values()[number >> 6];
+        Discharge discharge = Discharge.values()[number % WITHOUT_EXTRAS >> 6];
+        int extras = number / WITHOUT_EXTRAS;
         return new Options(
                 (number & 1) != 0 || discharge == Discharge.STRAIGHT,
                 (number & 2) != 0,
@@ -54,15 +76,20 @@ public record Options(
                 (number & 8) != 0,
                 (number & 16) != 0,
                 (number & 32) != 0,
-                discharge);
+                discharge,
+                (extras & 1) != 0,
+                (extras & 2) != 0);
     }
 
-    /** How many there are; those with a drum under vacuum come twice. */
-    public static final int COUNT = 192;
+    /** How many there are without shut-off valve and purge; those with a drum under vacuum come twice. */
+    public static final int WITHOUT_EXTRAS = 192;
+
+    /** How many there are. */
+    public static final int COUNT = 4 * WITHOUT_EXTRAS;
 
     /** What a station of a plant file says, together with what it leaves open. */
-    public static Options of(
-            Station station, boolean isolation, boolean manualCleaning, boolean idle, boolean dumpGates) {
+    public static Options of(Station station, Set<Extra> extras) {
+        boolean dumpGates = extras.contains(Extra.DUMP_GATES);
         boolean drum =
                 station.container().filter(c -> c.kind() == Container.Kind.DRUM).isPresent();
         boolean straight = drum && station.rotaryValve().isEmpty() && !dumpGates;
@@ -70,10 +97,12 @@ public record Options(
                 drum,
                 station.producers().size() > 1,
                 station.producers().stream().anyMatch(p -> p.drive() instanceof Drive.Holding),
-                isolation,
-                manualCleaning,
-                idle,
-                straight ? Discharge.STRAIGHT : dumpGates ? Discharge.DUMP_GATES : Discharge.ROTARY_VALVE);
+                extras.contains(Extra.ISOLATION),
+                extras.contains(Extra.MANUAL_CLEANING),
+                extras.contains(Extra.IDLE),
+                straight ? Discharge.STRAIGHT : dumpGates ? Discharge.DUMP_GATES : Discharge.ROTARY_VALVE,
+                extras.contains(Extra.SHUT_OFF),
+                extras.contains(Extra.PURGE));
     }
 
     /** What takes the dust. */
@@ -94,6 +123,12 @@ public record Options(
         }
         if (idle) {
             words.put("inlet switches", "idle when nobody vacuums");
+        }
+        if (shutOff) {
+            words.put("suction valve", "shut while the vent is open");
+        }
+        if (purge) {
+            words.put("purge", "through the far-end bleed, at STOP");
         }
         return words;
     }

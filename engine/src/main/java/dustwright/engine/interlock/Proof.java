@@ -19,6 +19,9 @@ import java.util.Set;
  * @param scans scans that were carried out
  * @param verdicts one for every property that applies
  * @param doNotApply properties that speak of devices the sequence does not have
+ * @param absent names that properties speak of and the sequence does not have: taken as healthy and never there
+ * @param unjudged contacts of the sequence that no property speaks of
+ * @param times what the search leaves open: whether times and numbers are as is usual
  * @param stepsNeverReached steps no plant and no operator can bring about
  * @param timelessLoop steps that follow each other for ever without time or event; empty when there is no such loop
  * @param deadEnd how a state is reached from which lamps and RESET, change and START do not lead back to vacuuming; empty when there is none
@@ -32,11 +35,18 @@ public record Proof(
         long scans,
         List<Verdict> verdicts,
         List<Property> doNotApply,
+        Set<String> absent,
+        Set<String> unjudged,
+        List<Times.Judged> times,
         List<String> stepsNeverReached,
         List<String> timelessLoop,
         Story deadEnd) {
-    /** One property with the shortest story that breaks it; the story is empty when it holds. */
-    public record Verdict(Property property, Story story) {
+    /**
+     * One property with the shortest story that breaks it; the story is empty when it holds.
+     *
+     * @param without names the property would judge too, if the sequence had them
+     */
+    public record Verdict(Property property, Story story, Set<String> without) {
         /** Whether it holds in every state. */
         public boolean holds() {
             return story.scans().isEmpty();
@@ -75,7 +85,8 @@ public record Proof(
         for (int p = 0; p < world.properties().size(); p++) {
             verdicts.add(new Verdict(
                     world.properties().get(p),
-                    Story.told(sequence, world, fault, circuit, result.stories().get(p), p)));
+                    Story.told(sequence, world, fault, circuit, result.stories().get(p), p),
+                    world.without().get(p)));
         }
         Recovery recovery = Recovery.of(world, circuit, result);
         return new Proof(
@@ -87,6 +98,9 @@ public record Proof(
                 result.scans(),
                 verdicts,
                 world.doNotApply(),
+                world.absent(),
+                world.unjudged(),
+                Times.judged(sequence),
                 neverReached(sequence, circuit, result),
                 recovery.timelessLoop(sequence),
                 fault.isPresent() ? Story.NONE : recovery.deadEnd(sequence, world, circuit, result));
@@ -97,6 +111,7 @@ public record Proof(
         return verdicts.stream().allMatch(Verdict::holds)
                 && stepsNeverReached.isEmpty()
                 && timelessLoop.isEmpty()
+                && times.stream().allMatch(Times.Judged::holds)
                 && deadEnd.scans().isEmpty();
     }
 

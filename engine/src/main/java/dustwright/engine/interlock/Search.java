@@ -24,6 +24,8 @@ final class Search {
     private int count;
     private int[] table;
     private long scans;
+    private int firstMoves;
+    private int mostStates;
     private final int[] brokenFrom;
     private final int[] brokenBy;
 
@@ -87,7 +89,17 @@ final class Search {
      * @param wanted for every watched signal whether it ends the search
      */
     static Result runUntil(Circuit circuit, Moves moves, boolean[] wanted) {
+        return runUntil(circuit, moves, wanted, moves.count(), STATES_LIMIT);
+    }
+
+    /**
+     * For finding a way, not for proving: goes on only from states that the first moves lead to, while the last step to what is wanted may be any; given up without a word when so
+     * many states were visited.
+     */
+    static Result runUntil(Circuit circuit, Moves moves, boolean[] wanted, int firstMoves, int mostStates) {
         Search search = new Search(circuit, moves);
+        search.firstMoves = firstMoves;
+        search.mostStates = mostStates;
         search.visit(wanted);
         List<List<boolean[]>> stories = IntStream.range(0, circuit.watched.size())
                 .mapToObj(search::story)
@@ -103,7 +115,7 @@ final class Search {
     private void visit(boolean[] wanted) {
         add(circuit.start, 0, -1, 0);
         int from = 0;
-        while (from < count && !anyBroken(wanted)) {
+        while (from < count && count <= mostStates && !anyBroken(wanted)) {
             int to = count;
             int first = from;
             int chunks = (to - from + CHUNK - 1) / CHUNK;
@@ -181,7 +193,7 @@ final class Search {
                 judge(lanes, used, s, block, found);
                 int distinct = lanes.states(used, seen, lane);
                 for (int d = 0; d < distinct; d++) {
-                    if (find(seen, d * words) < 0) {
+                    if (block * 64 + lane[d] < firstMoves && find(seen, d * words) < 0) {
                         found.add(seen, d * words, s, block * 64 + lane[d]);
                     }
                 }

@@ -14,12 +14,12 @@ final class ServiceProperties {
             service(
                     "comes-back",
                     "Receiver clear again for its time: vacuum comes back by itself in that scan",
-                    "not (o_own and o_receiver_clear and t_rotor)"),
+                    "not (o_own and o_receiver_clear and t_rotor and vent_open_limit and no_vacuum and suction_open)"),
             service("no-false-trip", "Nothing trips without a cause", "trip -> o_trip"),
             service(
                     "no-idle-stop",
                     "Vacuum is never taken away without a cause the lamps name",
-                    "was_vent_shut and not vent_shut and not dip_now -> o_container_hold or o_high or o_soft or press_stop or not air_enough or o_trip or in_settling or in_idle"),
+                    "was_vent_shut and not vent_shut and not dip_now -> o_container_hold or o_high or o_soft or press_stop or not air_enough or o_trip or in_settling or in_idle or was_in_purging"),
             service(
                             "cleaning-reason",
                             "Automatic cleaning begins only when its time or the filter drop asks for it, or as the closing clean",
@@ -28,7 +28,7 @@ final class ServiceProperties {
             service(
                     "start-works",
                     "START at rest with nothing against it begins the warning",
-                    "was_in_standing and press_start and not o_container_hold and not o_soft and air_enough and t_vent_open and not t_vacuum and o_rested and not"
+                    "was_in_standing and press_start and not o_container_hold and not o_soft and air_enough and vent_open_limit and no_vacuum and o_rested and not"
                             + " out_starts_used and not o_trip -> in_warning"),
             service(
                             "run-on-empties",
@@ -44,7 +44,7 @@ final class ServiceProperties {
             service(
                             "closing-clean",
                             "STOP while vacuuming cleans the filters before the producer stops, if air is good and nothing is held",
-                            "was_in_vacuuming and press_stop and air_good and air_enough and not o_trip and not o_container_hold and not o_soft and not o_high -> in_settling")
+                            "was_in_vacuuming and press_stop and air_good and air_enough and not o_trip and not o_container_hold and not o_soft and not o_high -> in_settling or in_purging")
                     .without("press_clean"),
             service(
                             "one-goes-on",
@@ -52,6 +52,35 @@ final class ServiceProperties {
                             "was_in_vacuuming and not o_trip and not o_container_hold and not o_soft and not o_high and not"
                                     + " press_stop and air_enough and not (o_lost_1 and o_lost_2) -> pump_1 or pump_2")
                     .needing("line_1"),
+            service(
+                            "suction-opens",
+                            "When vacuum is to come back the suction valve opens in that scan",
+                            "(o_own and o_receiver_clear) or (was_in_dust_fall and in_dust_fall and out_fallen) or (was_in_idle and in_idle and inlet_used) -> not suction_shut")
+                    .needing("suction_shut"),
+            service(
+                            "still-holds",
+                            "In a hold and in idle the receiver stands still, but for the way back",
+                            "(was_in_holding and in_holding and (was_waiting or not o_receiver_clear) or was_in_idle and in_idle and not inlet_used) and vent_open_limit and no_vacuum -> suction_shut")
+                    .needing("suction_shut"),
+            service(
+                            "purge-works",
+                            "STOP while vacuuming begins the purge, if air is good and nothing is held",
+                            "was_in_vacuuming and press_stop and air_good and air_enough and not o_trip and not o_container_hold and not o_soft and not o_high"
+                                    + " -> in_purging and bleed_open")
+                    .needing("in_purging"),
+            service(
+                            "purge-cleans",
+                            "After the purge the filters are cleaned before the producer stops",
+                            "was_in_purging and (out_time_in_purging or press_stop) and air_good and air_enough and not o_trip and not o_container_hold and not o_soft"
+                                    + " and not o_high -> in_settling")
+                    .needing("in_purging")
+                    .without("press_clean"),
+            service(
+                            "purge-goes-on",
+                            "The purge has its time",
+                            "was_in_purging and not out_time_in_purging and not o_trip and not o_container_hold and not o_soft and not o_high and air_enough and not"
+                                    + " press_stop -> o_purged or in_purging")
+                    .needing("in_purging"),
             service(
                     "fall-time",
                     "Before a stop the dust has its time to fall",
@@ -72,7 +101,7 @@ final class ServiceProperties {
                     "cleaning-returns",
                     "After cleaning that is no stop, vacuum comes back",
                     "was_in_dust_fall and o_fell and not o_stop_now and not o_container_hold and not o_soft and not o_high and air_enough and not o_trip and"
-                            + " t_rotor and not t_receiver_covered and t_vent_open and not t_vacuum -> in_vacuuming"),
+                            + " t_rotor and not t_receiver_covered and vent_open_limit and no_vacuum and suction_open -> in_vacuuming"),
             service(
                     "run-on-clear",
                     "Run-on ends only when the receiver is clear or the valve stands",
@@ -85,7 +114,7 @@ final class ServiceProperties {
                             "idle-wakes",
                             "An inlet is opened in idle: vacuum comes back in that scan",
                             "was_in_idle and inlet_used and not out_time_in_idle and not o_trip and not o_container_hold and not o_soft and not o_high"
-                                    + " and air_enough and not press_stop and t_vent_open and not t_vacuum and t_rotor and not t_receiver_covered"
+                                    + " and air_enough and not press_stop and vent_open_limit and no_vacuum and suction_open and t_rotor and not t_receiver_covered"
                                     + " -> in_vacuuming")
                     .needing("in_idle"),
             service(

@@ -1,23 +1,34 @@
 package dustwright.engine.interlock;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * One walk through the steps of a sequence that takes every exit at least once, for the test of the finished panel. From where the walk stands, the shortest
- * way to any exit not yet taken is added, until all are taken; so it is short, though not proven to be the shortest of all.
+ * One walk through a sequence for the test of the finished panel: it takes every way between steps, brings about every cause (trips while a producer runs) and every lamp, makes every contact bad and takes the power away
+ * while users vacuum, each at least once. From where the walk stands the shortest way to anything not yet done is added, until all is done; so it is short, though not proven to be the shortest
+ * of all. Times end in their order ({@link InTime}), so that the walk can be done with a watch.
  *
  * @param acts what is done and what must be seen
- * @param notTaken exits that cannot be taken with healthy devices
+ * @param notTaken exits that cannot be taken in that way
+ * @param notSeen causes, lamps and contacts that cannot be had in that way
  */
-public record ShopTest(List<Act> acts, List<Exit> notTaken) {
+public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen) {
+    /** What is not found among so many states is called not to be had. */
+    private static final int FAR = 60_000;
+
+    private static final String LOST = "power_lost_in_use";
+
     public ShopTest {
         acts = List.copyOf(acts);
         notTaken = List.copyOf(notTaken);
+        notSeen = List.copyOf(notSeen);
     }
 
     /**
@@ -25,8 +36,13 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken) {
      *
      * @param scan what happens in it and what must change
      * @param takes the exit it takes; none when it prepares one
+     * @param moves names of what happens, as the search calls it
      */
-    public record Act(Story.Scan scan, Optional<Exit> takes) {}
+    public record Act(Story.Scan scan, Optional<Exit> takes, List<String> moves) {
+        public Act {
+            moves = List.copyOf(moves);
+        }
+    }
 
     /**
      * A way out of a step.
@@ -37,30 +53,61 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken) {
 
     /** The walk for a sequence. */
     public static ShopTest of(Sequence sequence) {
-        World world = World.of(sequence, Optional.empty());
-        List<Statement.Assign> lines = new ArrayList<>(world.lines());
+        World world = World.inFull(sequence, Optional.empty());
+        List<Statement.Assign> lines = new ArrayList<>(InTime.of(sequence, world.lines()));
         Set<String> open = new LinkedHashSet<>();
-        for (Sequence.Step step : sequence.steps()) {
-            for (int e = 0; e < step.exits().size(); e++) {
-                String exit = ScanProgram.exit(step.name(), e);
-                open.add(exit);
-                lines.add(
-                        new Statement.Assign("untaken_" + exit, Expr.name(exit).not()));
-            }
-        }
+        goals(sequence, world).forEach((goal, reached) -> {
+            open.add(goal);
+            lines.add(new Statement.Assign("untaken_" + goal, reached.not()));
+        });
         List<String> watched = open.stream().map(e -> "untaken_" + e).toList();
         List<String> choices = Stream.concat(world.events().stream(), world.contacts().stream())
                 .toList();
         Circuit circuit = Circuit.of(lines, choices, world.startOn(), watched);
         List<boolean[]> walk = walk(world, circuit, open);
-        Story story = Story.told(sequence, world, Optional.empty(), circuit, walk, -1);
+        Story story = Story.walked(sequence, world, lines, circuit, walk);
         List<Act> acts = new ArrayList<>();
         Lanes lanes = new Lanes(circuit);
         long[] state = circuit.start.clone();
         for (int i = 0; i < walk.size(); i++) {
-            acts.add(new Act(story.scans().get(i), taken(sequence, circuit, lanes, state, walk.get(i))));
+            boolean[] move = walk.get(i);
+            acts.add(new Act(
+                    story.scans().get(i),
+                    taken(sequence, circuit, lanes, state, move),
+                    IntStream.range(0, move.length)
+                            .filter(c -> move[c])
+                            .mapToObj(circuit.choices::get)
+                            .toList()));
         }
-        return new ShopTest(acts, open.stream().map(e -> exit(sequence, e)).toList());
+        return new ShopTest(
+                acts,
+                open.stream().flatMap(e -> exit(sequence, e).stream()).toList(),
+                open.stream().filter(e -> exit(sequence, e).isEmpty()).toList());
+    }
+
+    /** What the walk has to bring about, by name. */
+    private static Map<String, Expr> goals(Sequence sequence, World world) {
+        Map<String, Expr> goals = new LinkedHashMap<>();
+        for (Sequence.Step step : sequence.steps()) {
+            for (int e = 0; e < step.exits().size(); e++) {
+                String exit = ScanProgram.exit(step.name(), e);
+                goals.put(exit, Expr.name(exit));
+            }
+        }
+        Expr inUse = Expr.of("told_pump and not was_in_tripped and not dip_now");
+        sequence.causes()
+                .forEach(c -> goals.put(
+                        c.name(),
+                        c.latched() && !c.when().names().contains("first_scan")
+                                ? Expr.name(c.name()).and(inUse)
+                                : Expr.name(c.name())));
+        sequence.lamps().forEach(l -> goals.put(l.name(), Expr.name(l.name())));
+        sequence.inputs().forEach(i -> goals.put(i.name(), Expr.name(i.name()).not()));
+        goals.put(LOST, Expr.of("dip_now and not told_open"));
+        Set<String> known = new LinkedHashSet<>();
+        world.lines().forEach(l -> known.add(l.name()));
+        goals.values().removeIf(g -> !known.containsAll(g.names()));
+        return goals;
     }
 
     /** Moves of the walk; exits it takes are removed from the open ones. */
@@ -70,7 +117,9 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken) {
         Lanes lanes = new Lanes(circuit);
         long[] state = circuit.start.clone();
         while (!open.isEmpty()) {
-            Optional<List<boolean[]>> way = shortest(circuit.startingAt(state), moves, open);
+            Circuit here = circuit.startingAt(state);
+            Optional<List<boolean[]>> way = shortest(here, moves, open, moves.undisturbed())
+                    .or(() -> shortest(here, moves, open, moves.count()));
             if (way.isEmpty()) {
                 return walk;
             }
@@ -87,12 +136,12 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken) {
         return walk;
     }
 
-    private static Optional<List<boolean[]>> shortest(Circuit circuit, Moves moves, Set<String> open) {
+    private static Optional<List<boolean[]>> shortest(Circuit circuit, Moves moves, Set<String> open, int firstMoves) {
         boolean[] wanted = new boolean[circuit.watched.size()];
         for (int w = 0; w < wanted.length; w++) {
             wanted[w] = open.contains(circuit.watched.get(w).substring("untaken_".length()));
         }
-        Search.Result result = Search.runUntil(circuit, moves, wanted);
+        Search.Result result = Search.runUntil(circuit, moves, wanted, firstMoves, FAR);
         List<boolean[]> best = List.of();
         for (int w = 0; w < wanted.length; w++) {
             List<boolean[]> way = result.stories().get(w);
@@ -117,21 +166,23 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken) {
     private static Optional<Exit> taken(Sequence sequence, Circuit circuit, Lanes lanes, long[] state, boolean[] move) {
         step(lanes, state, move);
         for (int w = 0; w < circuit.watched.size(); w++) {
-            if ((lanes.value(circuit.watch[w]) & 1) == 0) {
-                return Optional.of(exit(sequence, circuit.watched.get(w).substring("untaken_".length())));
+            Optional<Exit> exit = exit(sequence, circuit.watched.get(w).substring("untaken_".length()));
+            if (exit.isPresent() && (lanes.value(circuit.watch[w]) & 1) == 0) {
+                return exit;
             }
         }
         return Optional.empty();
     }
 
-    private static Exit exit(Sequence sequence, String exit) {
+    private static Optional<Exit> exit(Sequence sequence, String exit) {
         for (Sequence.Step step : sequence.steps()) {
             for (int e = 0; e < step.exits().size(); e++) {
                 if (ScanProgram.exit(step.name(), e).equals(exit)) {
-                    return new Exit(step.name(), e + 1, step.exits().get(e).to());
+                    return Optional.of(
+                            new Exit(step.name(), e + 1, step.exits().get(e).to()));
                 }
             }
         }
-        throw new IllegalArgumentException(exit);
+        return Optional.empty();
     }
 }

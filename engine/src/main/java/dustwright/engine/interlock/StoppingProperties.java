@@ -84,11 +84,61 @@ final class StoppingProperties {
                     "soft",
                     "Too warm, filter drop too high or vacuum too deep: vent open in that scan",
                     "o_soft -> not vent_shut and not pulses"),
-            stops("stop-button", "STOP opens the vent in that scan", "press_stop -> not vent_shut"),
+            stops("stop-button", "STOP opens the vent in that scan", "press_stop -> not vent_shut")
+                    .without("in_purging"),
+            stops(
+                            "stop-twice",
+                            "STOP while vacuuming begins a purge; STOP in any other step, the purge too, opens the vent in that scan",
+                            "press_stop and not was_in_vacuuming -> not vent_shut")
+                    .needing("in_purging"),
+            stops(
+                            "bleed-shut",
+                            "The far-end bleed is open only in a purge that STOP asked for, with the vent shut",
+                            "bleed_open -> o_purging and vent_shut")
+                    .needing("bleed_open"),
+            stops(
+                            "purge-held",
+                            "A full container, a high receiver, heat, filter or relief end a purge in that scan",
+                            "was_in_purging and (o_container_hold or o_high or o_soft) -> not vent_shut and not in_purging and not in_settling")
+                    .needing("in_purging"),
+            stops(
+                            "never-dead-headed",
+                            "A turning producer always has an open way: the vent or the suction valve",
+                            "t_pump_turning and not t_vent_open -> t_suction_open")
+                    .needing("suction_shut"),
+            stops(
+                            "suction-order",
+                            "The vent shuts only when the suction valve is proved open",
+                            "vent_shut and not was_vent_shut -> suction_open and t_suction_open and not suction_shut")
+                    .needing("suction_shut"),
+            stops(
+                            "suction-shuts-on",
+                            "The suction valve shuts only when the vent is proved open",
+                            "suction_shut and not was_suction_shut -> t_vent_open and not t_vacuum and vent_open_limit and no_vacuum")
+                    .needing("suction_shut"),
+            stops(
+                            "suction-lost",
+                            "The suction valve is no more proved open under vacuum: vent open in that scan",
+                            "was_vent_shut and not suction_open -> not vent_shut")
+                    .needing("suction_shut"),
+            stops(
+                            "still-receiver",
+                            "Filters are pulsed only with the suction valve driven shut",
+                            "pulses -> suction_shut")
+                    .needing("suction_shut"),
             stops(
                     "vacuum-gone",
                     "One vent travel after the vent was told to open there is no vacuum",
                     "told_open -> not t_vacuum"),
+            stops(
+                            "rotor-stands",
+                            "Valve off, and nothing else turns the rotor: it stands",
+                            "not told_valve and not t_spins -> not t_rotor")
+                    .needing("valve"),
+            stops(
+                    "producer-stands",
+                    "Producer off and coasted: it stands, and there is no vacuum",
+                    "coasted and not told_pump -> not t_pump_turning and not t_vacuum"),
             stops(
                     "standing-off",
                     "Standing means all off",
@@ -136,7 +186,7 @@ final class StoppingProperties {
             stops(
                     "clean-on-good-air",
                     "No cleaning is begun on low air",
-                    "was_in_vacuuming and in_settling -> air_good"),
+                    "(was_in_vacuuming or was_in_purging) and in_settling -> air_good"),
             stops(
                             "container-stops-pump",
                             "Drum under vacuum full, missing or handled: producer off in that scan",

@@ -33,6 +33,24 @@ public record Story(List<Scan> scans) {
             Circuit circuit,
             List<boolean[]> moves,
             int property) {
+        return told(sequence, world, world.lines(), fault, circuit, moves, property, false);
+    }
+
+    /** Tells a walk over lines of its own, with what is seen a moment after each act: contacts have followed then, and lamps with them. */
+    static Story walked(
+            Sequence sequence, World world, List<Statement.Assign> lines, Circuit circuit, List<boolean[]> moves) {
+        return told(sequence, world, lines, Optional.empty(), circuit, moves, -1, true);
+    }
+
+    private static Story told(
+            Sequence sequence,
+            World world,
+            List<Statement.Assign> lines,
+            Optional<DeviceFault> fault,
+            Circuit circuit,
+            List<boolean[]> moves,
+            int property,
+            boolean momentAfter) {
         if (moves.isEmpty()) {
             return NONE;
         }
@@ -40,25 +58,50 @@ public record Story(List<Scan> scans) {
         world.startOn().forEach(n -> values.put(n, true));
         Teller teller = new Teller(sequence, fault, values);
         List<Scan> scans = new ArrayList<>();
+        Map<String, String> before = teller.shown();
         for (boolean[] move : moves) {
             for (int c = 0; c < move.length; c++) {
                 values.put(circuit.choices.get(c), move[c]);
             }
-            Map<String, String> before = teller.shown();
-            for (Statement.Assign line : world.lines()) {
+            for (Statement.Assign line : lines) {
                 values.put(line.name(), truth(line.value(), values));
             }
             List<String> happens = teller.happens(circuit, move);
             if (scans.isEmpty()) {
                 happens.add(0, "power comes on");
             }
-            scans.add(new Scan(happens, teller.step(), changes(before, teller.shown(), scans.isEmpty())));
+            Map<String, String> after = momentAfter
+                    ? momentAfter(sequence, lines, circuit, move, values).orElseGet(teller::shown)
+                    : teller.shown();
+            scans.add(new Scan(happens, teller.step(), changes(before, after, scans.isEmpty())));
+            before = after;
         }
         if (property >= 0 && values.getOrDefault("holds_" + property, false)) {
             throw new IllegalStateException("the story does not end where the search found it: "
                     + world.properties().get(property).id());
         }
         return new Story(scans);
+    }
+
+    /** What is seen one scan later if nothing more is done and contacts that are bad stay so; nothing when the step would not stay. */
+    private static Optional<Map<String, String>> momentAfter(
+            Sequence sequence,
+            List<Statement.Assign> lines,
+            Circuit circuit,
+            boolean[] move,
+            Map<String, Boolean> values) {
+        Map<String, Boolean> later = new HashMap<>(values);
+        for (int c = 0; c < move.length; c++) {
+            String choice = circuit.choices.get(c);
+            later.put(choice, move[c] && choice.startsWith("bad_"));
+        }
+        for (Statement.Assign line : lines) {
+            later.put(line.name(), truth(line.value(), later));
+        }
+        Teller teller = new Teller(sequence, Optional.empty(), later);
+        return teller.step().equals(new Teller(sequence, Optional.empty(), values).step())
+                ? Optional.of(teller.shown())
+                : Optional.empty();
     }
 
     private static List<String> changes(Map<String, String> before, Map<String, String> after, boolean first) {
@@ -170,7 +213,9 @@ public record Story(List<Scan> scans) {
         private String contact(String name) {
             return switch (name) {
                 case "t_container_there" -> "the container is missing";
+                case "t_vent" -> "the vent stays open though it is told to shut";
                 case "t_jam" -> "the rotor is jammed";
+                case "t_spins" -> "the rotor turns though nothing drives it";
                 default ->
                     sequence.inputs().stream()
                             .filter(i -> i.name().equals(name))

@@ -10,7 +10,7 @@ final class SurpriseProperties {
             surprise(
                     "vacuum-session",
                     "Vacuum only after START, and not after a STOP, trip or rest since",
-                    "vent_shut -> o_session"),
+                    "vent_shut -> o_session or o_purging"),
             surprise("pump-session", "The producer starts only after START", "pump and not was_pump -> o_session"),
             surprise("pump-horn", "No producer starts without the horn first", "pump and not was_pump -> o_horn"),
             surprise(

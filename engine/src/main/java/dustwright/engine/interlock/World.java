@@ -20,6 +20,9 @@ import java.util.stream.Stream;
  * @param startOn memory that is true in the beginning
  * @param properties those that apply; property {@code i} holds after a scan when {@code holds_i} is true
  * @param doNotApply those that speak of devices the sequence does not have
+ * @param absent contacts, buttons, outputs, steps and lamps that observers and properties name and the sequence does not have: taken as healthy and never there
+ * @param without for every property the names of these that it would judge too, through observers as well
+ * @param unjudged contacts of the sequence that neither the plant nor any observer or property knows
  */
 record World(
         List<Statement.Assign> lines,
@@ -27,12 +30,22 @@ record World(
         List<String> contacts,
         Set<String> startOn,
         List<Property> properties,
-        List<Property> doNotApply) {
+        List<Property> doNotApply,
+        Set<String> absent,
+        List<Set<String>> without,
+        Set<String> unjudged) {
     /** Contacts that follow what truly is; every other contact may change at any scan. */
     private static final Map<String, String> WITNESSES = witnesses();
 
+    /** Of these a broken wire can be had in any scan too; what the others would then say is among what the plant does anyway. */
+    private static final Set<String> BROKEN_WIRES = Set.of("vent_open_limit", "no_vacuum", "suction", "suction_open");
+
     /** Where nothing turns, what turns and what stands is as it should be. */
-    private static final Set<String> STANDS_FOR_NOTHING = Set.of("valve", "was_valve", "valve_off", "t_rotor");
+    private static final Set<String> STANDS_FOR_NOTHING =
+            Set.of("valve", "was_valve", "valve_off", "t_rotor", "t_suction_open");
+
+    /** No fault: people have shut all inlets. */
+    private static final String NO_INLET_OPEN = "bad_inlet_used";
 
     private static Map<String, String> witnesses() {
         Map<String, String> by = new LinkedHashMap<>();
@@ -40,6 +53,7 @@ record World(
         by.put("vent_open_limit", "t_vent_open");
         by.put("no_vacuum", "not t_vacuum");
         by.put("suction", "t_vacuum");
+        by.put("suction_open", "t_suction_open");
         by.put("container_free", "not t_container_covered");
         by.put("container_in_place", "t_container_there");
         by.put("receiver_free", "not t_receiver_covered");
@@ -72,7 +86,11 @@ record World(
         for (int c = 0; c < circuit.choices.size(); c++) {
             (contacts.contains(circuit.choices.get(c)) ? bad : happen).add(c);
         }
-        return Moves.of(happen, mostEvents, bad, mostBad, circuit.choices.size());
+        int inlets = circuit.choices.indexOf(NO_INLET_OPEN);
+        if (bad.remove((Integer) inlets)) {
+            bad.add(0, inlets);
+        }
+        return Moves.of(happen, mostEvents, bad, mostBad, inlets < 0 ? 0 : 1, circuit.choices.size());
     }
 
     private static final class Writer {
@@ -86,6 +104,10 @@ record World(
         private final Set<String> startOn = new LinkedHashSet<>();
         private final List<Property> applied = new ArrayList<>();
         private final List<Property> notApplied = new ArrayList<>();
+        private final Set<String> absent = new LinkedHashSet<>();
+        private final List<Set<String>> without = new ArrayList<>();
+        private final Map<String, Set<String>> missing = new LinkedHashMap<>();
+        private final Set<String> known = new LinkedHashSet<>(WITNESSES.keySet());
 
         Writer(Sequence sequence, ScanProgram program, Optional<DeviceFault> fault, boolean twins) {
             this.sequence = sequence;
@@ -111,12 +133,29 @@ record World(
             observers();
             properties();
             List<Statement.Assign> all = twins ? Twins.merged(lines) : lines;
+            Set<String> unjudged = new LinkedHashSet<>();
+            sequence.inputs().stream()
+                    .map(Sequence.Input::name)
+                    .filter(n -> !known.contains(n))
+                    .forEach(unjudged::add);
             return new World(
-                    List.copyOf(all), List.copyOf(choices), List.copyOf(contacts), startOn, applied, notApplied);
+                    List.copyOf(all),
+                    List.copyOf(choices),
+                    List.copyOf(contacts),
+                    startOn,
+                    applied,
+                    notApplied,
+                    absent,
+                    List.copyOf(without),
+                    unjudged);
         }
 
         private void copiesOfTheScanBefore() {
             assign("told_open", "not vent_shut");
+            assign("told_pump", "pump");
+            if (turns()) {
+                assign("told_valve", "valve");
+            }
             for (String observer : List.of("session", "waiting", "asked_cleaning", "stopping")) {
                 assign("was_" + observer, "o_" + observer);
             }
@@ -136,18 +175,27 @@ record World(
             if (turns()) {
                 contacts.add("bad_t_jam");
                 assign("t_jam", "bad_t_jam");
+                contacts.add("bad_t_spins");
+                assign("t_spins", "bad_t_spins");
             }
             choices.add("coasted");
             truth("t_pump_turning", "pump or (t_pump_turning and not coasted)");
-            truth("t_vent_open", "not vent_shut");
+            contacts.add("bad_t_vent");
+            truth("t_vent_open", "not vent_shut or bad_t_vent");
+            if (has("suction_open")) {
+                truth("t_suction_open", "not suction_shut");
+            }
             truth("t_vacuum", "t_pump_turning and not t_vent_open");
             if (turns()) {
-                truth("t_rotor", "valve and not t_jam");
+                truth("t_rotor", "(valve and not t_jam) or t_spins");
             }
             for (Sequence.Input input : sequence.inputs()) {
                 String witness = WITNESSES.get(input.name());
                 if (witness == null) {
                     contact(input.name());
+                } else if (BROKEN_WIRES.contains(input.name())) {
+                    contacts.add("bad_" + input.name());
+                    truth(input.name(), "(" + witness + ") and not bad_" + input.name());
                 } else {
                     truth(input.name(), witness);
                 }
@@ -263,6 +311,7 @@ record World(
                     forget(observer.name(), observer.startsOn());
                 }
                 lines.add(new Statement.Assign(observer.name(), withoutMissing(Expr.of(observer.is()), names)));
+                missing.put(observer.name(), missing(Expr.of(observer.is()), names));
             }
         }
 
@@ -277,6 +326,7 @@ record World(
                 }
                 assign("holds_" + applied.size(), withoutMissing(Expr.of(property.logic()), names));
                 applied.add(property);
+                without.add(missing(Expr.of(property.logic()), names));
             }
         }
 
@@ -286,12 +336,29 @@ record World(
                     .collect(Collectors.toCollection(LinkedHashSet::new));
         }
 
+        /** Contacts that are not there and would be judged, here or in an observer that is named here. */
+        private Set<String> missing(Expr expr, Set<String> names) {
+            Set<String> missing = new LinkedHashSet<>();
+            for (String name : expr.names()) {
+                if (!names.contains(name) && isHealthyWhenAbsent(name)) {
+                    missing.add(name);
+                }
+                missing.addAll(this.missing.getOrDefault(name, Set.of()));
+            }
+            return missing;
+        }
+
         /** A device that is not there is healthy, never pressed, never in that step, never timed out. */
-        private static Expr withoutMissing(Expr expr, Set<String> names) {
+        private Expr withoutMissing(Expr expr, Set<String> names) {
+            known.addAll(expr.names());
             return expr.replace(n -> {
                 String name = ((Expr.Name) n).name();
                 if (names.contains(name)) {
                     return n;
+                }
+                String said = name.startsWith("out_") ? name.substring(4) : name;
+                if (said.startsWith("in_") || Reserved.in(said).isEmpty()) {
+                    absent.add(said);
                 }
                 if (name.equals("receiver_absent") || name.equals("valve_absent")) {
                     boolean there = names.contains(name.startsWith("valve") ? "valve" : "receiver_free");
@@ -300,17 +367,24 @@ record World(
                 if (STANDS_FOR_NOTHING.contains(name)) {
                     return Expr.Constant.YES;
                 }
+                if (name.equals("purge_fitted")) {
+                    return names.contains("in_purging") ? Expr.Constant.YES : Expr.Constant.NO;
+                }
                 if (name.equals("clean_fitted")) {
                     return names.contains("press_clean") ? Expr.Constant.YES : Expr.Constant.NO;
                 }
-                boolean contact = name.endsWith("_ok")
-                        || name.contains("_ok_")
-                        || name.contains("_cool")
-                        || name.contains("at_speed")
-                        || name.equals("guard_shut")
-                        || name.equals("isolation_ready");
-                return contact ? Expr.Constant.YES : Expr.Constant.NO;
+                return isHealthyWhenAbsent(name) ? Expr.Constant.YES : Expr.Constant.NO;
             });
+        }
+
+        private static boolean isHealthyWhenAbsent(String name) {
+            return name.endsWith("_ok")
+                    || name.contains("_ok_")
+                    || name.contains("_cool")
+                    || name.contains("at_speed")
+                    || name.equals("suction_open")
+                    || name.equals("guard_shut")
+                    || name.equals("isolation_ready");
         }
 
         private void assign(String name, String is) {

@@ -24,11 +24,11 @@ final class Contacts {
 
     void read(StationPhysics plant, Controller controller) {
         for (Sequence.Input input : sequence.inputs()) {
-            controller.contact(input.name(), says(plant, input.name()));
+            controller.contact(input.name(), says(plant, controller, input.name()));
         }
     }
 
-    private static boolean says(StationPhysics plant, String input) {
+    private static boolean says(StationPhysics plant, Controller controller, String input) {
         Set<PlantFault> faults = plant.faults;
         return switch (input) {
             case "estop_ok" -> !faults.contains(PlantFault.EMERGENCY_STOP);
@@ -46,6 +46,7 @@ final class Contacts {
             case "vent_open_limit" -> plant.ventOpen();
             case "no_vacuum" -> !plant.vacuumThere();
             case "suction" -> plant.suction();
+            case "suction_open" -> !controller.is("suction_shut");
             case "container_free" -> !plant.containerCovered();
             case "container_in_place" -> plant.containerThere;
             case "receiver_free" ->

@@ -7,13 +7,16 @@ final class Bench {
     final Controller controller;
     private final Sequence sequence;
     private final boolean turns;
+    private final boolean hasSuctionValve;
     boolean jammed;
     boolean ventSticks;
+    boolean suctionSticks;
 
     Bench(Sequence sequence) {
         this.sequence = sequence;
         controller = new Controller(sequence);
         turns = sequence.inputs().stream().anyMatch(i -> i.name().equals("motion"));
+        hasSuctionValve = sequence.inputs().stream().anyMatch(i -> i.name().equals("suction_open"));
         sequence.inputs().forEach(i -> controller.contact(i.name(), true));
     }
 
@@ -33,6 +36,9 @@ final class Bench {
         }
         boolean open = !controller.is("vent_shut") && !ventSticks;
         boolean vacuum = controller.is("pump") && !open;
+        if (hasSuctionValve) {
+            controller.contact("suction_open", !controller.is("suction_shut") && !suctionSticks);
+        }
         controller.contact("vent_open_limit", open);
         controller.contact("no_vacuum", !vacuum);
         controller.contact("suction", vacuum);

@@ -18,7 +18,7 @@ class DefaultProofTest {
     @ValueSource(
             ints = {
                 0, 1, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 31, 32, 62, 64, 98, 128, 130, 132, 144,
-                158, 160, 190
+                158, 160, 190, 192, 256, 320, 384, 400, 448, 512, 576, 592, 608, 639, 640, 704, 766
             })
     void every_variant_is_proven(int variant) {
         Options options = Options.numbered(variant);
@@ -63,7 +63,53 @@ class DefaultProofTest {
                         "idle-asked",
                         "idle-wakes",
                         "idle-ends",
-                        "lamp-idle");
+                        "lamp-idle",
+                        "stop-twice",
+                        "bleed-shut",
+                        "purge-held",
+                        "purge-works",
+                        "purge-cleans",
+                        "purge-goes-on",
+                        "purge-ends",
+                        "never-dead-headed",
+                        "suction-order",
+                        "suction-shuts-on",
+                        "suction-lost",
+                        "still-receiver",
+                        "suction-opens",
+                        "still-holds",
+                        "message-suction");
+    }
+
+    /** A contact that is renamed is not judged in silence: both names are told. */
+    @Test
+    void names_that_properties_do_not_find_are_told_and_contacts_they_do_not_know() {
+        Sequence whole = DefaultSequence.of("bag", Options.USUAL);
+        Proof proof = Proof.of(
+                new Sequence(
+                        whole.title(),
+                        whole.options(),
+                        whole.scan_s(),
+                        whole.inputs().stream()
+                                .map(i -> i.name().equals("fire_ok")
+                                        ? new Sequence.Input(
+                                                "no_fire", i.tag(), i.words(), i.good(), i.bad(), i.filter())
+                                        : i)
+                                .toList(),
+                        whole.buttons(),
+                        whole.outputs(),
+                        whole.timers(),
+                        whole.rules(),
+                        whole.causes().stream()
+                                .filter(c -> !c.name().equals("fire"))
+                                .toList(),
+                        whole.steps(),
+                        whole.lamps()),
+                Proof.Adversary.PLAIN);
+
+        assertThat(proof.absent()).contains("fire_ok");
+        assertThat(proof.unjudged()).containsExactly("no_fire");
+        assertThat(Proof.of(whole, Proof.Adversary.PLAIN).unjudged()).isEmpty();
     }
 
     /** Facts about the plant, not about the logic: what is lost when the vent sticks shut, and what still holds. */

@@ -14,7 +14,7 @@ final class Mutants {
     private final Sequence whole;
     private final Map<String, Sequence> mutants = new LinkedHashMap<>();
 
-    private Mutants(Sequence whole) {
+    Mutants(Sequence whole) {
         this.whole = whole;
     }
 
@@ -202,7 +202,7 @@ final class Mutants {
                         .toList());
     }
 
-    private Sequence withRule(Sequence.Rule changed) {
+    Sequence withRule(Sequence.Rule changed) {
         return new Sequence(
                 whole.title(),
                 whole.options(),

@@ -30,7 +30,7 @@ class SpinTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 14, 31, 32, 64, 128, 190})
+    @ValueSource(ints = {0, 14, 31, 32, 64, 128, 190, 192, 384, 639, 766})
     void spin_finds_as_many_states_and_no_error(int variant) throws Exception {
         Sequence sequence = DefaultSequence.of("x", Options.numbered(variant));
         long begun = System.nanoTime();

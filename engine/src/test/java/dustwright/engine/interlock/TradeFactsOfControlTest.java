@@ -164,7 +164,7 @@ class TradeFactsOfControlTest {
         assertThat(bench.is("pump")).isFalse();
     }
 
-    /** Job map and trade practice: 12 minutes with all inlets shut, then unloaded, 5 minutes more, then off; an inlet that is opened brings vacuum back. */
+    /** Common practice, no source: 12 minutes with all inlets shut, then unloaded, 5 minutes more, then off; an inlet that is opened brings vacuum back. */
     @Test
     void vacuuming_nobody_uses_becomes_idle_and_an_opened_inlet_brings_it_back() {
         bench = Bench.vacuuming(DefaultSequence.of("bench", Options.numbered(32)));
@@ -182,6 +182,52 @@ class TradeFactsOfControlTest {
         bench.run(301);
         assertThat(bench.controller.step()).isEqualTo("run_on");
         assertThat(bench.is("pump")).isFalse();
+    }
+
+    /** Common practice, no source: the vent is proved open before the suction valve shuts, the suction valve before the vent shuts again. */
+    @Test
+    void a_suction_valve_shuts_after_the_vent_opened_and_opens_before_it_shuts() {
+        bench = Bench.vacuuming(DefaultSequence.of("bench", Options.numbered(192)));
+        assertThat(bench.is("suction_shut")).isFalse();
+        bench.controller.contact("receiver_free", false);
+        bench.until("holding", 4);
+        assertThat(bench.is("suction_shut")).isFalse();
+        bench.run(0.2);
+        assertThat(bench.is("suction_shut")).isTrue();
+        bench.controller.contact("receiver_free", true);
+        while (bench.is("suction_shut")) {
+            bench.scan();
+        }
+        assertThat(bench.controller.step()).isEqualTo("holding");
+        bench.run(0.2);
+        assertThat(bench.controller.step()).isEqualTo("vacuuming");
+        bench.suctionSticks = true;
+        bench.run(0.2);
+        assertThat(bench.is("vent_shut")).isFalse();
+        assertThat(bench.is("suction_stuck")).isTrue();
+    }
+
+    /** Common practice, no source: 45 s of air through the far-end bleed, then the filters are cleaned, then the producer stops. */
+    @Test
+    void a_purge_sweeps_the_line_for_its_time_before_the_closing_clean_and_a_second_stop_ends_it() {
+        bench = Bench.vacuuming(DefaultSequence.of("bench", Options.numbered(384)));
+        bench.push("stop");
+        assertThat(bench.controller.step()).isEqualTo("purging");
+        bench.run(44);
+        assertThat(bench.is("bleed_open")).isTrue();
+        assertThat(bench.is("vent_shut")).isTrue();
+        assertThat(bench.is("lamp_stopping")).isTrue();
+        bench.run(1);
+        assertThat(bench.controller.step()).isEqualTo("settling");
+        assertThat(bench.is("bleed_open")).isFalse();
+        bench.until("run_on", 60);
+
+        bench = Bench.vacuuming(DefaultSequence.of("bench", Options.numbered(384)));
+        bench.push("stop");
+        bench.run(5);
+        bench.push("stop");
+        assertThat(bench.controller.step()).isEqualTo("settling");
+        assertThat(bench.is("vent_shut")).isFalse();
     }
 
     @Test

@@ -127,16 +127,16 @@ class RehearsalTest {
         "HOPPER_BRIDGED, RECEIVER BLOCKED",
         "AIR_LOST, COMPRESSED AIR TOO LOW",
         "CHAIN_BROKEN, ROTARY VALVE NOT TURNING",
-        "ROTOR_JAMMED, ROTARY VALVE DRIVE OR GUARD",
+        "ROTOR_JAMMED, ROTARY VALVE MOTOR OVERLOAD",
         "VENT_STICKS_OPEN, NO VACUUM",
         "RECEIVER_PROBE_CAKED, RECEIVER BLOCKED",
         "MOTION_SWITCH_BROKEN, ROTARY VALVE NOT TURNING",
         "CONTAINER_OFF, BAG HIGH LEVEL",
         "FILTER_TORN, DUST BEHIND THE FILTER",
-        "PRODUCER_OVERLOAD, PRODUCER: OVERLOAD",
+        "PRODUCER_OVERLOAD, PRODUCER: MOTOR OVERLOAD",
         "FIRE_SIGNAL, FIRE OR EXPLOSION SIGNAL",
         "EMERGENCY_STOP, EMERGENCY STOP",
-        "GUARD_OPEN, ROTARY VALVE DRIVE OR GUARD",
+        "GUARD_OPEN, ROTARY VALVE GUARD OPEN",
         "POWER_LOST, POWER WAS LOST"
     })
     void a_fault_is_told_to_the_operator(PlantFault fault, String message) {
@@ -249,8 +249,8 @@ class RehearsalTest {
 
         assertThat(rehearsal.view().messages())
                 .extracting(Sequence.Cause::message)
-                .contains("ROTARY VALVE DRIVE OR GUARD");
-        assertThat(rehearsal.why("vent_shut")).extracting(Sequence.Cause::name).containsExactly("rotor_drive");
+                .contains("ROTARY VALVE GUARD OPEN");
+        assertThat(rehearsal.why("vent_shut")).extracting(Sequence.Cause::name).containsExactly("guard");
     }
 
     @Test

@@ -1,0 +1,139 @@
+package dustwright.engine.interlock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The walk for the panel's test is carried out with real times, by somebody who does only what its lines say, on a controller with a healthy plant: after every line the step is the one that
+ * stands there.
+ */
+class ShopTestInTimeTest {
+    private static final long SCAN_ms = 100;
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 20, 34, 62, 64, 128, 608})
+    void the_walk_can_be_done_with_a_watch(int variant) {
+        Sequence sequence = neverCountedOut(DefaultSequence.of("panel", Options.numbered(variant)));
+        ShopTest walk = ShopTest.of(sequence);
+        Panel panel = new Panel(sequence);
+        for (int line = 0; line < walk.acts().size(); line++) {
+            ShopTest.Act act = walk.acts().get(line);
+            panel.act(act);
+            assertThat(panel.controller.step())
+                    .as("variant %d, line %d: %s", variant, line + 1, act)
+                    .isEqualTo(act.scan().step());
+        }
+    }
+
+    /** Every way is taken but one that would have to be timed within settling; every trip comes while a producer runs; only what needs counting is left, and a drive that must already be slow. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 62})
+    void nothing_is_left_out_but_what_needs_counting(int variant) {
+        ShopTest walk = ShopTest.of(DefaultSequence.of("panel", Options.numbered(variant)));
+        assertThat(walk.notTaken()).isSubsetOf(new ShopTest.Exit("settling", 4, "dust_fall"));
+        assertThat(walk.notSeen()).isSubsetOf("high_too_often", "starts", "drive");
+    }
+
+    /** For the test of a panel counts are set so high that they never fill. */
+    private static Sequence neverCountedOut(Sequence whole) {
+        Sequence patient = whole;
+        for (Sequence.Rule rule : whole.rules()) {
+            if (rule instanceof Sequence.Rule.Times times) {
+                patient = new Mutants(patient)
+                        .withRule(new Sequence.Rule.Times(
+                                times.name(), times.event(), 1000, times.forget(), times.words()));
+            }
+        }
+        return patient;
+    }
+
+    /** A panel with somebody at it. */
+    private static final class Panel {
+        private final Sequence sequence;
+        private final Controller controller;
+        private final double longest_s;
+        private final Set<String> levels = new HashSet<>();
+
+        Panel(Sequence sequence) {
+            this.sequence = sequence;
+            controller = new Controller(sequence);
+            longest_s = sequence.timers().stream()
+                    .mapToDouble(Sequence.Timer::time_s)
+                    .max()
+                    .orElseThrow();
+        }
+
+        void act(ShopTest.Act act) {
+            List<String> moves = act.moves();
+            moves.stream()
+                    .filter(m -> m.startsWith("flip_"))
+                    .map(m -> m.substring(5))
+                    .forEach(m -> {
+                        if (!levels.remove(m)) {
+                            levels.add(m);
+                        }
+                    });
+            if (moves.contains("dip")) {
+                controller.powerLost();
+            }
+            String before = controller.step();
+            for (double passed_s = 0; passed_s < longest_s + 10; passed_s += SCAN_ms / 1000.0) {
+                scan(moves, passed_s == 0);
+                boolean moved =
+                        !controller.step().equals(before) || act.takes().isEmpty() || passed_s > 0 && before.isEmpty();
+                if (moved && controller.step().equals(act.scan().step()) && isDone(moves, before)) {
+                    return;
+                }
+                if (!controller.step().equals(before)
+                        && !controller.step().equals(act.scan().step())) {
+                    return;
+                }
+            }
+        }
+
+        /** A time is out, a contact has been bad for its filter. */
+        private boolean isDone(List<String> moves, String before) {
+            return moves.stream().allMatch(m -> {
+                if (m.startsWith("out_")) {
+                    return !controller.step().equals(before) || controller.is(m.substring(4));
+                }
+                boolean input =
+                        m.startsWith("bad_") && sequence.inputs().stream().anyMatch(i -> m.equals("bad_" + i.name()));
+                return !input || !controller.is(m.substring(4));
+            });
+        }
+
+        private void scan(List<String> moves, boolean first) {
+            boolean open = !controller.is("vent_shut") || moves.contains("bad_t_vent");
+            boolean pulls = pumpRuns() && !open;
+            for (Sequence.Input input : sequence.inputs()) {
+                boolean good = switch (input.name()) {
+                    case "motion" ->
+                        (controller.is("valve") && !moves.contains("bad_t_jam")) || moves.contains("bad_t_spins");
+                    case "vent_open_limit" -> open;
+                    case "no_vacuum" -> !pulls;
+                    case "suction" -> pulls;
+                    case "suction_open" -> !controller.is("suction_shut");
+                    case "container_free" -> !levels.contains("t_container_covered");
+                    case "receiver_free" -> !levels.contains("t_receiver_covered");
+                    case "container_in_place" -> !moves.contains("bad_t_container_there");
+                    default -> true;
+                };
+                controller.contact(input.name(), good && !moves.contains("bad_" + input.name()));
+            }
+            sequence.buttons()
+                    .forEach(b -> controller.press(
+                            b.name(), (first && moves.contains("push_" + b.name())) || levels.contains(b.name())));
+            controller.scan(SCAN_ms);
+        }
+
+        private boolean pumpRuns() {
+            return sequence.outputs().stream().anyMatch(o -> o.name().startsWith("pump") && controller.is(o.name()));
+        }
+    }
+}
