@@ -9,10 +9,12 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.sheet.Collecting;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The hazard study of a plant: lines that its drawing, its checks and its control sequence give rise to, joined with what a team has written
@@ -117,12 +119,12 @@ public record HazardStudy(Notes notes, List<Row> rows) {
         if (station.producers().isEmpty() || station.producers().size() > 2) {
             return Optional.empty();
         }
-        boolean isolation = station.receiver()
+        Set<Options.Extra> extras = EnumSet.noneOf(Options.Extra.class);
+        station.receiver()
                 .protection()
                 .isolation()
                 .filter(i -> i != Isolation.NONE)
-                .isPresent();
-        Options options = Options.of(station, isolation, false, false, false);
-        return Optional.of(DefaultSequence.of(plant.name() + ", station " + station.id(), options));
+                .ifPresent(i -> extras.add(Options.Extra.ISOLATION));
+        return Optional.of(DefaultSequence.of(plant.name() + ", station " + station.id(), Options.of(station, extras)));
     }
 }

@@ -181,7 +181,7 @@ final class StationLines {
                         "the receiver fills up; air leaks in; a jammed rotor rubs and gets hot")
                 .checked(place, FindingCode.VALVE_THROAT, FindingCode.VALVE_TORQUE, FindingCode.VALVE_DIFFERENCE)
                 .interlock("rotor_stands", "no stop when the valve does not turn")
-                .interlock("rotor_drive", "no stop by drive fault or open guard");
+                .interlock("rotor_drive", "no stop by overload of its motor");
     }
 
     private Line hand() {
@@ -191,7 +191,7 @@ final class StationLines {
                         "a hand reaches the rotor",
                         "clearing a jam from the bag spout or an open flange; the valve starts by itself",
                         "fingers cut off")
-                .interlock("rotor_drive", "no stop by drive fault or open guard")
+                .interlock("guard", "no stop by an open guard")
                 .interlock("rotor_undriven", "no alarm for a valve that does not stop")
                 .toSee("lockable isolator within reach; nobody clears a jam without it");
     }
@@ -235,16 +235,18 @@ final class StationLines {
     private Line hotProducer() {
         Set<String> ids = new HashSet<>();
         station.producers().forEach((VacuumProducer p) -> ids.add(p.id()));
-        return asking.line(
+        Line hot = asking.line(
                         "producer hot",
                         "Vacuum producers " + station.id(),
                         "a producer runs hot or seizes",
                         "too little air, too deep a vacuum, dust or no oil in it, belt slipping",
                         "fire at the machine; hot exhaust air; sparks behind the filter")
-                .checked(ids, FindingCode.PRODUCER_TEMPERATURE, FindingCode.PRODUCER_VACUUM, FindingCode.PRODUCER_POWER)
-                .interlock(
-                        station.producers().size() > 1 ? "producers" : "producer",
-                        "no stop by overload or heat of a producer");
+                .checked(
+                        ids, FindingCode.PRODUCER_TEMPERATURE, FindingCode.PRODUCER_VACUUM, FindingCode.PRODUCER_POWER);
+        return station.producers().size() > 1
+                ? hot.interlock("producers", "no stop by overload or heat of a producer")
+                : hot.interlock("overload", "no stop by overload of the producer")
+                        .interlock("discharge", "no stop by heat of the producer");
     }
 
     private Line exhaust() {
