@@ -37,6 +37,16 @@ final class HonestProperties {
                             "suction_leaks <-> o_suction_leaks")
                     .needing("suction_leaks"),
             honest(
+                            "message-change",
+                            "A missing container and one that is being changed have their own messages",
+                            "(container_missing <-> not container_in_place) and (container_changing <-> o_container_lock)")
+                    .needing("container_missing"),
+            honest(
+                            "message-refused",
+                            "At rest a vent that is not proved open and a producer that still rests have their own messages",
+                            "(vent_unproved <-> was_in_standing and not (vent_open_limit and no_vacuum)) and (resting <-> was_in_standing and not o_rested)")
+                    .needing("vent_unproved"),
+            honest(
                     "refusal-says-why",
                     "START at rest that is refused: some message says why",
                     "was_in_standing and press_start and not in_warning -> in_tripped or container or soft or air_stop or starts or vent_unproved or resting"),
