@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
             "",
             "Into FOLDER: control.html and control.pdf (operations in sentences, steps, matrix, signals, alarms, times, shop test),",
             "control.xlsx (the tables), sequence.st (Structured Text after IEC 61131-3), sequence.xml (the same block as PLCopen TC6 XML),",
-            "steps.svg, model.pml (for SPIN). All of it is made from the sequence, the same bytes each time; none of it is a certified",
-            "safety design.",
+            "steps.svg, model.pml (for SPIN). All of it is made from the sequence, the same bytes each time but for the PDF's date;",
+            "none of it is a certified safety design.",
             "",
             "  dustwright export examples/bakery/plant.yaml --out bakery-control",
             ""

@@ -209,7 +209,12 @@ final class StationEnd {
     /** Where one producer works. */
     record Duty(Unit unit, boolean running, double flow_kgPerS, double speed_perS) {
         double power_W(double inlet_Pa) {
-            return running ? unit.law().shaftPower_W(inlet_Pa, flow_kgPerS, speed_perS) : 0;
+            if (!running) {
+                return 0;
+            }
+            return flow_kgPerS > 0
+                    ? unit.law().shaftPower_W(inlet_Pa, flow_kgPerS, speed_perS)
+                    : unit.law().shutPower_W(inlet_Pa, speed_perS);
         }
 
         double rise_K(double inlet_Pa) {

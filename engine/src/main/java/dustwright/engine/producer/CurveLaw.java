@@ -85,6 +85,13 @@ final class CurveLaw implements MachineLaw {
     }
 
     @Override
+    public double deepest_Pa(double inletDensity_kgPerM3, double speed_perS) {
+        double speedRatio = speed_perS / ratedSpeed_perS;
+        double last_Pa = flow_m3PerS.last();
+        return dynamic ? last_Pa * inletDensity_kgPerM3 * speedRatio * speedRatio / ratedDensity_kgPerM3 : last_Pa;
+    }
+
+    @Override
     public boolean covers(double difference_Pa, double inletDensity_kgPerM3, double speed_perS) {
         return flow_m3PerS.covers(onCurve_Pa(difference_Pa, inletDensity_kgPerM3, speed_perS / ratedSpeed_perS));
     }

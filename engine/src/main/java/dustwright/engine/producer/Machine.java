@@ -94,6 +94,11 @@ public sealed interface Machine {
         }
 
         @Override
+        public double deepest_Pa(double inletDensity_kgPerM3, double speed_perS) {
+            return Double.POSITIVE_INFINITY;
+        }
+
+        @Override
         public boolean covers(double difference_Pa, double inletDensity_kgPerM3, double speed_perS) {
             return true;
         }

@@ -137,6 +137,17 @@ public final class ProducerLaw {
     }
 
     /**
+     * Power at the shaft [W] behind a shut check valve (equation PRD-32): the machine's own inlet stands where it takes no air any
+     * more, less deep than the header; for a machine known by points no deeper than the last of them.
+     */
+    public double shutPower_W(double header_Pa, double speed_perS) {
+        double vacuum_Pa = vacuumWithoutFlow_Pa(speed_perS, ambient_Pa - header_Pa);
+        double density = (ambient_Pa - vacuum_Pa) / rt_JPerKg;
+        double difference_Pa = Math.min(vacuum_Pa, machine.deepest_Pa(density, speed_perS));
+        return machine.shaftPower_W(difference_Pa, density, speed_perS);
+    }
+
+    /**
      * Temperature rise of the air [K] by the energy balance (equation PRD-3): {@code ΔT = P_air / (w cp)}. Without flow there is no
      * steady temperature.
      *

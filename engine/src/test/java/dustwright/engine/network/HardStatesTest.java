@@ -111,6 +111,35 @@ class HardStatesTest {
         assertThat(Audit.of(plant, duty)).isEmpty();
     }
 
+    /** Its own inlet stands where it takes no air any more: what its curve says further on, here less than nothing, is not its power. */
+    @Test
+    void a_machine_by_points_behind_a_shut_check_valve_takes_at_least_the_power_of_its_last_point() {
+        Machine exhauster = new Machine.CurveMachine(
+                "multistage centrifugal",
+                RotationalSpeed.ofRpm(3550),
+                new Density(1.2),
+                true,
+                List.of(
+                        new Machine.CurvePoint(
+                                new ActualVolumeFlow(0.42), new PressureDifference(10_160), new Power(13_400)),
+                        new Machine.CurvePoint(
+                                new ActualVolumeFlow(0.28), new PressureDifference(16_930), new Power(10_400)),
+                        new Machine.CurvePoint(
+                                new ActualVolumeFlow(0.14), new PressureDifference(19_640), new Power(6_000))));
+        Plant plant = header().lobe("STRONG", 0.4)
+                .producer("SHUT", exhauster, new Drive.Fixed(RotationalSpeed.ofRpm(3550)))
+                .and()
+                .plant();
+        ProducerResult shut = solved(plant, PlantSketch.open(plant))
+                .stations()
+                .get(0)
+                .producers()
+                .get(1);
+        assertThat(shut.checkValveShut()).isTrue();
+        // the last point, at the thinner air of the machine's own inlet
+        assertThat(shut.shaftPower().watts()).isBetween(0.7 * 6_000, 6_000.0);
+    }
+
     @Test
     void a_drive_holds_its_vacuum_within_its_speeds_and_lets_go_at_their_ends() {
         Plant holds = header().holdingLobe("P", 0.15, 6).and().plant();
