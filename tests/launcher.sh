@@ -65,6 +65,9 @@ expect 2 "larger than" verify "$out/large.yaml"
 head -c 4096 /dev/urandom >"$out/noise.yaml"
 expect 2 "not UTF-8" verify "$out/noise.yaml"
 
+expect 2 "above 0" cover $bakery --time-limit 0
+expect 2 "could not be read" cover $bakery --resume no/such.json
+
 # the studio answers on this machine
 expect 2 "There is no file" studio no/such/plant.yaml
 expect 2 "a port is a number" studio $bakery --port 70000

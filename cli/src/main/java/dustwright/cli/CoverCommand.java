@@ -34,10 +34,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -67,8 +63,6 @@ import picocli.CommandLine.Spec;
         })
 final class CoverCommand implements Callable<Integer> {
     private static final int STEPS = 1000;
-    /** How long a stopped program waits for its last words [s]. */
-    private static final int WAIT_s = 20;
 
     @SuppressWarnings("NullAway.Init")
     @Spec
@@ -180,17 +174,25 @@ final class CoverCommand implements Callable<Integer> {
         if (threads < 1) {
             throw new BadInput("--threads " + threads + ": say 1 or more.");
         }
+        if (timeLimit_s != null && !(timeLimit_s > 0)) {
+            throw new BadInput("--time-limit " + timeLimit_s + ": say a number of seconds above 0.");
+        }
         Reading.Read reading = plantArgument.read();
         Plant plant = reading.plant();
         Question question = question(plant);
         Progress progress = new Progress(spec.commandLine().getErr(), "parts of a thousand of this step", STEPS);
-        AtomicBoolean cancelled = new AtomicBoolean();
-        CountDownLatch written = new CountDownLatch(1);
-        Thread stop = new Thread(() -> stopAndWait(cancelled, written));
-        Runtime.getRuntime().addShutdownHook(stop);
-        BooleanSupplier stopped = stopped(cancelled);
-        Effort effort =
-                new Effort(threads, mostSets, count, stopped, share -> told(progress, share), known(plant, question));
+        List<Effort.Known> known = known(plant, question);
+        LastWords last = timeLimit_s == null ? LastWords.endless() : LastWords.within(timeLimit_s);
+        try {
+            Effort effort = new Effort(threads, mostSets, count, last::stopped, share -> told(progress, share), known);
+            return covered(reading, question, effort, progress);
+        } finally {
+            last.said();
+        }
+    }
+
+    private int covered(Reading.Read reading, Question question, Effort effort, Progress progress) {
+        Plant plant = reading.plant();
         Judging judging = duty -> Study.judge(plant, duty);
         Coverage coverage = Coverage.of(plant, question, judging, effort);
         List<Carry> carried =
@@ -220,10 +222,6 @@ final class CoverCommand implements Callable<Integer> {
                 : CoverText.of(plant, coverage, besides, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
         spec.commandLine().getOut().flush();
-        written.countDown();
-        if (!cancelled.get()) {
-            Runtime.getRuntime().removeShutdownHook(stop);
-        }
         return coverage.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
@@ -242,30 +240,6 @@ final class CoverCommand implements Callable<Integer> {
         } catch (IOException fault) {
             throw new BadInput("The report could not be written to " + folder.toAbsolutePath() + ": "
                     + NewFile.reason(fault) + ".");
-        }
-    }
-
-    private BooleanSupplier stopped(AtomicBoolean cancelled) {
-        if (timeLimit_s == null) {
-            return cancelled::get;
-        }
-        if (!(timeLimit_s > 0)) {
-            throw new BadInput("--time-limit " + timeLimit_s + ": say a number of seconds above 0.");
-        }
-        long end_ns = System.nanoTime() + Math.round(timeLimit_s * 1e9);
-        return () -> cancelled.get() || System.nanoTime() > end_ns;
-    }
-
-    /** Somebody stops the program: what is shown so far is still written. */
-    private static void stopAndWait(AtomicBoolean cancelled, CountDownLatch written) {
-        cancelled.set(true);
-        try {
-            boolean done = written.await(WAIT_s, TimeUnit.SECONDS);
-            if (!done) {
-                Thread.currentThread().interrupt();
-            }
-        } catch (InterruptedException hurry) {
-            Thread.currentThread().interrupt();
         }
     }
 

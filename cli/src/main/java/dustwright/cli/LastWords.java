@@ -8,13 +8,14 @@ import java.util.concurrent.atomic.AtomicBoolean;
 final class LastWords {
     private static final int WAIT_s = 20;
 
-    private final long end_ns;
+    private final long begun_ns = System.nanoTime();
+    private final double seconds;
     private final AtomicBoolean cancelled = new AtomicBoolean();
     private final CountDownLatch written = new CountDownLatch(1);
     private final Thread hook = new Thread(this::stopAndWait);
 
     private LastWords(double seconds) {
-        end_ns = System.nanoTime() + Math.round(seconds * 1e9);
+        this.seconds = seconds;
     }
 
     /** From now on, for so many seconds. */
@@ -24,9 +25,14 @@ final class LastWords {
         return last;
     }
 
+    /** From now on, until it is done or somebody stops it. */
+    static LastWords endless() {
+        return within(Double.POSITIVE_INFINITY);
+    }
+
     /** Whether to end with what there is. */
     boolean stopped() {
-        return cancelled.get() || System.nanoTime() > end_ns;
+        return cancelled.get() || (System.nanoTime() - begun_ns) / 1e9 > seconds;
     }
 
     /** All is written. */

@@ -1,14 +1,12 @@
 package dustwright.cli;
 
+import dustwright.documents.report.Origin;
 import dustwright.plantfile.Fault;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -68,12 +66,11 @@ final class PlantArgument {
         return String.valueOf(file.getFileName());
     }
 
-    /** First signs of the SHA-256 of the file, for papers: two papers of one content carry the same mark. */
+    /** The mark of the file's content, for papers. */
     String mark() {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
-            return HexFormat.of().formatHex(digest, 0, 4);
-        } catch (IOException | NoSuchAlgorithmException cannotRead) {
+            return Origin.mark(Files.readAllBytes(file));
+        } catch (IOException cannotRead) {
             throw new BadInput(file + " could not be read again: " + cannotRead.getMessage());
         }
     }

@@ -30,7 +30,6 @@ import java.util.Optional;
 /** One set of open inlets as the plan shows it: drawing, findings, profile, title block. */
 final class SetView {
     private static final int MOST_LETTERS = 7;
-    private static final double THIN_BELOW = 0.10;
 
     /** What a page asks for. */
     record Asked(List<String> open, FilterCondition filter, boolean isometric, Show show) {}
@@ -120,13 +119,18 @@ final class SetView {
                         why -> List.of(cell("Set shown", answer.state().name()), cell("State", "no answer"))));
     }
 
+    /** What a reader has to see one by one: what does not hold, is not known or is thin. */
+    private static boolean prominent(Finding finding) {
+        boolean thin = MarginClass.of(finding).compareTo(MarginClass.THIN) <= 0;
+        return !finding.holds() || (thin && !finding.nothingByDesign());
+    }
+
     /** Place by letter: of what fails; where all holds, of what is thin. */
     private Map<String, String> letters() {
         Map<String, String> letters = new LinkedHashMap<>();
         for (Finding finding : findings) {
-            boolean marked = !finding.holds() || (finding.margin() < THIN_BELOW && !finding.nothingByDesign());
             String place = finding.where().id();
-            if (marked && letters.size() < MOST_LETTERS && !letters.containsValue(place)) {
+            if (prominent(finding) && letters.size() < MOST_LETTERS && !letters.containsValue(place)) {
                 letters.put(Character.toString('a' + letters.size()), place);
             }
         }
@@ -158,7 +162,7 @@ final class SetView {
                     .map(Map.Entry::getKey)
                     .findFirst()
                     .orElse("");
-            boolean prominent = !finding.holds() || (finding.margin() < THIN_BELOW && !finding.nothingByDesign());
+            boolean prominent = prominent(finding);
             rows.add(new Row(
                     finding.id(),
                     prominent ? letter : "",

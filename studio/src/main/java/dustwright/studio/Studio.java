@@ -28,11 +28,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -287,16 +284,10 @@ public final class Studio implements AutoCloseable {
         Desk.Copy copy = desk.copy();
         Plant plant = known(copy);
         Study study = Study.of(plant, States.usual(plant)).withSheetsAndCurves();
-        return Report.of(study, new Show(units(request)), new Origin(desk.fileName(), mark(copy.text()), program));
-    }
-
-    private static String mark(String text) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest, 0, 4);
-        } catch (NoSuchAlgorithmException everyJavaHasIt) {
-            throw new IllegalStateException(everyJavaHasIt);
-        }
+        return Report.of(
+                study,
+                new Show(units(request)),
+                new Origin(desk.fileName(), Origin.mark(copy.text().getBytes(StandardCharsets.UTF_8)), program));
     }
 
     private void changed(Context request, Desk.Changed changed) {

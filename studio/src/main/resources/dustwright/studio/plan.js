@@ -327,6 +327,8 @@ at('accept').addEventListener('submit', async event => {
   if (result.ok) { at('note').value = ''; papers(); } else if (result.stale) load();
 });
 
+addEventListener('unhandledrejection', event => say(`No answer: ${event.reason?.message ?? event.reason}. What was typed stays in its field.`));
+
 let lost = false;
 onVersion(version => {
   if (lost) { lost = false; say('The studio answers again.'); load(); } else if (state.plant && version > state.plant.version) load();

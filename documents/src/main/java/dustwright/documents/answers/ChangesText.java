@@ -24,7 +24,7 @@ public final class ChangesText {
         Show show = new Show(units);
         Lines lines = new Lines(Math.max(width, NARROWEST));
         lines.text("", plant.name()).gap();
-        lines.text("", verdict(changes));
+        lines.text("", verdict(changes, open.currency()));
         TextTable table = TextTable.of(
                 TextTable.words("Change"),
                 TextTable.number("To buy " + open.currency()),
@@ -35,19 +35,19 @@ public final class ChangesText {
         first.forEach(change -> row(table, change, show));
         lines.head("One change, everything else as it stands").table(table);
         if (changes.changes().size() > MOST_ROWS) {
-            lines.text("  ", (changes.changes().size() - MOST_ROWS) + " more changes help less.");
+            lines.text("  ", (changes.changes().size() - MOST_ROWS) + " more changes are not listed.");
         }
         lines.text(
                 "  ",
-                "Where it says \"or more\", only single users and the sets that were bad for other changes were solved; the three most"
-                        + " promising were proven over all sets. To buy: the new parts only, no work, nothing for what comes out.");
+                "Where it says \"or more\", only single users and the sets that were bad for other changes were solved; of those that failed in"
+                        + " none of these the most promising were proven over all sets. To buy: the new parts only, no work, nothing for what comes out.");
         lines.gap();
         lines.text("", Wording.freeAir(show));
         return lines.text("", Wording.SCREENING).toString();
     }
 
     /** The answer in a sentence. */
-    public static String verdict(Changes changes) {
+    public static String verdict(Changes changes, String currency) {
         if (changes.holdsNow()) {
             return "The plant holds as it stands, whichever of the inlets are open.";
         }
@@ -67,6 +67,7 @@ public final class ChangesText {
                                         ? ", "
                                                 + Figures.count(Math.round(
                                                         holding.get(0).price().getAsDouble()))
+                                                + " " + currency
                                         : "")
                                 + ". Shown for every set.");
     }

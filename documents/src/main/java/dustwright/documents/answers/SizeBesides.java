@@ -17,9 +17,6 @@ import java.util.Optional;
  * @param escapes sized anew after each remedy
  */
 public record SizeBesides(Optional<Curve> curve, List<Escape> escapes) {
-    /** Nothing. */
-    public static final SizeBesides NOTHING = new SizeBesides(Optional.empty(), List.of());
-
     public SizeBesides {
         escapes = List.copyOf(escapes);
     }

@@ -55,7 +55,6 @@ public record ByHand(
      * @param users inlets of the worst set whose air passes it
      * @param air in the worst set
      * @param drop in the worst set
-     * @param otherAir in the nearest exchange; empty where there is none
      * @param otherDrop likewise
      */
     public record Piece(
@@ -64,7 +63,6 @@ public record ByHand(
             List<String> users,
             MassFlow air,
             PressureDifference drop,
-            Optional<MassFlow> otherAir,
             Optional<PressureDifference> otherDrop) {
         public Piece {
             users = List.copyOf(users);
@@ -165,7 +163,7 @@ public record ByHand(
                 if (!base.equals(Optional.of(inlet.id()))) {
                     List<String> open = new ArrayList<>(base.stream().toList());
                     open.add(inlet.id());
-                    if (!Exchanges.allowed(plant, question, open)) {
+                    if (!question.allowsZones(plant, open)) {
                         continue;
                     }
                     margin(open).ifPresent(margin -> harms.add(new Harm(inlet.id(), margin)));
@@ -180,7 +178,7 @@ public record ByHand(
             List<String> open = new ArrayList<>(base.stream().toList());
             for (Harm harm : harms) {
                 open.add(harm.inlet());
-                if (open.size() > users || !Exchanges.allowed(plant, question, open)) {
+                if (open.size() > users || !question.allowsZones(plant, open)) {
                     open.remove(open.size() - 1);
                 }
             }
@@ -206,7 +204,6 @@ public record ByHand(
                                 users.getOrDefault(key(leg), List.of()),
                                 air(leg),
                                 drop(leg),
-                                there.map(Explaining::air),
                                 there.map(Explaining::drop));
                     })
                     .toList();

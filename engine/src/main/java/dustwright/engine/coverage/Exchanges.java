@@ -10,9 +10,7 @@ import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -59,7 +57,7 @@ public record Exchanges(Worst worst, String condition, List<Exchange> tried) {
             for (var inlet : plant.inlets()) {
                 List<String> open = new ArrayList<>(worst.open());
                 open.set(open.indexOf(shut), inlet.id());
-                if (!worst.open().contains(inlet.id()) && allowed(plant, question, open)) {
+                if (!worst.open().contains(inlet.id()) && question.allowsZones(plant, open)) {
                     margin(solver.solve(condition.withOpen(open)), worst.finding(), judging)
                             .ifPresent(margin -> tried.add(new Exchange(shut, inlet.id(), margin)));
                 }
@@ -67,14 +65,6 @@ public record Exchanges(Worst worst, String condition, List<Exchange> tried) {
         }
         tried.sort(Comparator.comparingDouble(Exchange::margin));
         return tried;
-    }
-
-    /** Whether the limits of zones allow a set. */
-    static boolean allowed(Plant plant, Question question, List<String> open) {
-        Map<String, Integer> byZone = new HashMap<>();
-        open.forEach(id -> byZone.merge(plant.inlet(id).zone(), 1, Integer::sum));
-        return byZone.entrySet().stream()
-                .allMatch(e -> e.getValue() <= question.atMost().getOrDefault(e.getKey(), Integer.MAX_VALUE));
     }
 
     /** Empty where the place has nothing to do with the set, or it has no answer. */

@@ -31,6 +31,14 @@ public record Question(List<Integer> users, Map<String, Integer> atMost, List<St
         return limits;
     }
 
+    /** Whether the limits of zones allow a set, whatever its number of users. */
+    public boolean allowsZones(Plant plant, List<String> open) {
+        Map<String, Integer> byZone = new TreeMap<>();
+        open.forEach(id -> byZone.merge(plant.inlet(id).zone(), 1, Integer::sum));
+        return byZone.entrySet().stream()
+                .allMatch(e -> e.getValue() <= atMost.getOrDefault(e.getKey(), Integer.MAX_VALUE));
+    }
+
     /** Number of sets of inlets with so many users that the zones allow. */
     public BigInteger sets(Plant plant, int count) {
         return Box.all(plant).sets(plant, atMost, count);

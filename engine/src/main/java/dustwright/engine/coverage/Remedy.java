@@ -14,14 +14,15 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.tubing.Bleed;
-import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.Tube;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 
@@ -176,7 +177,7 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
             bleeds.add(new Bleed(id, point, new Length(bore_m).circle(), OPENING, true));
             List<State> open = question.conditions().stream()
                     .map(state -> {
-                        java.util.Set<String> all = new java.util.TreeSet<>(state.openBleeds());
+                        Set<String> all = new TreeSet<>(state.openBleeds());
                         all.add(id);
                         return state.withOpenBleeds(all);
                     })
@@ -262,16 +263,12 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
                 .max(Comparator.comparing(Tube::bore));
         Plant changed = next.map(tube -> plant.withTubing(
                         plant.runs().stream()
-                                .map(r -> r.tube().equals(size) ? in(r, tube) : r)
+                                .map(r -> r.tube().equals(size) ? r.in(tube.id()) : r)
                                 .toList(),
                         plant.bleeds()))
                 .orElse(plant);
         return next.flatMap(tube -> fewerUsers(changed, found)
                 .map(fewer -> new Change(
                         tube.id() + " in place of every " + size + ", " + fewer.what, changed, fewer.question)));
-    }
-
-    private static Run in(Run run, Tube tube) {
-        return new Run(run.id(), run.from(), run.to(), tube.id(), run.route(), run.fittings(), run.wye(), run.dust());
     }
 }

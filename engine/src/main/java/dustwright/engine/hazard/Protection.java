@@ -67,6 +67,11 @@ public record Protection(
             Optional<ClothLoad> panel,
             Optional<Boolean> hinged,
             Optional<Ratio> share) {
+        /** Whether a duct of some length follows the vent. */
+        public boolean ducted() {
+            return duct.filter(length -> length.metres() > 0).isPresent();
+        }
+
         /** Nothing known. */
         public static final Vent UNKNOWN = new Vent(
                 Optional.empty(),

@@ -220,26 +220,7 @@ public record Plant(
 
     /** The same plant with other runs and bleed valves. */
     public Plant withTubing(List<Run> otherRuns, List<Bleed> otherBleeds) {
-        return new Plant(
-                name,
-                note,
-                site,
-                dusts,
-                tubes,
-                hoses,
-                tools,
-                points,
-                otherRuns,
-                inlets,
-                otherBleeds,
-                held,
-                stations,
-                usage,
-                requirements,
-                electrical,
-                operation,
-                overrides,
-                assumptions);
+        return piece(otherRuns, inlets, otherBleeds, held, stations, usage);
     }
 
     /** The same plant with other points and runs. */

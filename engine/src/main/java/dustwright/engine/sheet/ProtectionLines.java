@@ -229,7 +229,9 @@ final class ProtectionLines {
         }
         List<Dust> open =
                 burning.stream().filter(d -> d.card().toxic().isEmpty()).toList();
-        if (open.size() == not.size() && !open.isEmpty()) {
+        boolean known =
+                not.stream().anyMatch(d -> metal(d.card()) || d.card().toxic().isPresent());
+        if (!known && !open.isEmpty()) {
             writing.notSaid(
                     FindingCode.EXHAUST_INDOORS,
                     Place.Kind.STATION,

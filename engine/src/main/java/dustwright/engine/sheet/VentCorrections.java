@@ -173,10 +173,10 @@ final class VentCorrections {
     }
 
     private Optional<Area> duct(Area bare, List<Step> steps) {
-        if (vent.duct().isEmpty() || vent.duct().get().metres() == 0) {
+        if (!vent.ducted()) {
             return Optional.of(bare);
         }
-        Length duct = vent.duct().get();
+        Length duct = vent.duct().orElseThrow();
         String what = "vent-duct-" + dust.id();
         String name = "Vent area by NFPA 68 with its duct, " + dust.name();
         OptionalDouble ducted = VentNfpa68.withDuct_m2(e, bare.squareMetres(), duct.metres(), VentNfpa68.NO_DUCT_K);

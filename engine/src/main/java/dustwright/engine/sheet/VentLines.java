@@ -70,17 +70,19 @@ final class VentLines {
         shape(volume.get(), slenderness.get());
         List<Area> areas = new ArrayList<>();
         List<Step> steps = new ArrayList<>();
+        boolean eachSaid = true;
         for (Dust dust : burning) {
-            areas(dust, volume.get(), slenderness.get(), areas, steps);
+            eachSaid &= areas(dust, volume.get(), slenderness.get(), areas, steps);
         }
-        Optional<Area> largest = areas.stream().max(Area::compareTo);
+        Optional<Area> largest = eachSaid ? areas.stream().max(Area::compareTo) : Optional.empty();
         largest.ifPresentOrElse(
                 area -> judged(area, volume.get(), burning, steps.get(areas.indexOf(area))),
                 () -> writing.notSaid(
                         FindingCode.VENT_AREA,
                         Place.Kind.RECEIVER,
                         VentEn14491.SOURCE,
-                        "Neither method gives a number for this dust in this vessel: take another method than venting, or a specialist."));
+                        "For a dust here neither method gives a number for this vessel and its duct: take another method than venting, or a"
+                                + " specialist."));
         writing.words(
                 "vent-limits",
                 "What the vent does not do",
@@ -143,7 +145,8 @@ final class VentLines {
         }
     }
 
-    private void areas(Dust dust, Volume volume, Ratio slenderness, List<Area> areas, List<Step> steps) {
+    /** The areas one dust asks for; false where no method says how large the vent with its duct must be. */
+    private boolean areas(Dust dust, Volume volume, Ratio slenderness, List<Area> areas, List<Step> steps) {
         DustCard card = dust.card();
         Explosion e = new Explosion(
                 volume.cubicMetres(),
@@ -179,12 +182,15 @@ final class VentLines {
         if (en.isPresent() && nfpa.isPresent()) {
             differ(dust, e, en.get(), nfpa.get());
         }
-        nfpa.flatMap(bare -> new VentCorrections(dust, e, stated.vent(), writing).apply(bare, nfpaSteps))
-                .ifPresent(area -> {
-                    areas.add(area);
-                    steps.add(nfpaSteps.get(nfpaSteps.size() - 1));
-                });
+        Optional<Area> corrected =
+                nfpa.flatMap(bare -> new VentCorrections(dust, e, stated.vent(), writing).apply(bare, nfpaSteps));
+        corrected.ifPresent(area -> {
+            areas.add(area);
+            steps.add(nfpaSteps.get(nfpaSteps.size() - 1));
+        });
         rise(dust, e);
+        // EN's number is without duct, so behind a duct it says nothing
+        return corrected.isPresent() || (en.isPresent() && !stated.vent().ducted());
     }
 
     /** Why isolation has to be quick, and why nobody runs from it. */

@@ -17,14 +17,16 @@ public final class YearlyEnergy {
     /** Of all stations; empty where the plant file does not say what is needed. */
     public static Optional<ElectricalEnergy> of(Plant plant, DustWays ways, List<DutyPoint> duties) {
         Optional<Costs> costs = plant.operation().costs();
+        if (costs.isEmpty()) {
+            return Optional.empty();
+        }
         List<DustWeek> weeks = plant.stations().stream()
                 .flatMap(station -> DustWeek.of(plant, station, ways).stream())
                 .toList();
         double total_J = 0;
         for (Station station : plant.stations()) {
-            if (costs.isEmpty()
-                    || !(new StationEnergy(plant, station, ways, costs.get(), weeks).ofYear(duties)
-                            instanceof Outcome.Solved<List<Step>> steps)) {
+            if (!(new StationEnergy(plant, station, ways, costs.get(), weeks).ofYear(duties)
+                    instanceof Outcome.Solved<List<Step>> steps)) {
                 return Optional.empty();
             }
             List<Step> last = steps.value();

@@ -123,7 +123,7 @@ final class Deadlocks {
             }
             int[] chosen = reached.get().chosen;
             Design design = search.prices().design(chosen);
-            Tried tried = search.trials().proven(design.plant());
+            Tried tried = search.trials().judged(design.plant());
             Coverage coverage = tried.coverage().orElseThrow();
             double miss = miss(coverage);
             double least = reached.get().least;

@@ -2,6 +2,7 @@ package dustwright.engine.sizing;
 
 import dustwright.engine.coverage.Answer.Worst;
 import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Question;
 import dustwright.engine.coverage.Remedy;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.sizing.Trials.Failing;
@@ -52,9 +53,12 @@ public record OneChange(String what, OptionalDouble price, int failing, Optional
 
     /** Tries every single change. */
     public static Changes of(Plant plant, List<Choice> choices, Rules rules, Patience patience) {
-        Trials trials = new Trials(Parts.whole(plant, choices, rules.question(plant)), rules, patience);
-        trials.suspect(patience.suspected());
-        Tried present = trials.proven(plant);
+        Question question = rules.question(plant);
+        Trials trials = new Trials(Parts.whole(plant, choices, question), rules, patience);
+        trials.suspect(patience.suspected().stream()
+                .filter(set -> question.users().contains(set.size()) && question.allowsZones(plant, set))
+                .toList());
+        Tried present = trials.judged(plant);
         Coverage coverage = present.coverage().orElseThrow();
         List<Made> made = new ArrayList<>();
         for (Choice choice : choices) {
@@ -124,7 +128,7 @@ public record OneChange(String what, OptionalDouble price, int failing, Optional
     }
 
     private static OneChange proven(Made made, Trials trials) {
-        return told(made.what, made.price, trials.proven(made.plant).coverage().orElseThrow());
+        return told(made.what, made.price, trials.judged(made.plant).coverage().orElseThrow());
     }
 
     private static OneChange asked(Made made, Trials trials) {

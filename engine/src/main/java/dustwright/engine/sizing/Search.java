@@ -95,7 +95,7 @@ public final class Search {
         List<String> inlets = part.plant().inlets().stream().map(i -> i.id()).toList();
         return patience.suspected().stream()
                 .map(set -> set.stream().filter(inlets::contains).toList())
-                .filter(set -> !set.isEmpty() && part.users().contains(set.size()))
+                .filter(set -> !set.isEmpty() && part.users().contains(set.size()) && question.allowsZones(plant, set))
                 .distinct()
                 .toList();
     }

@@ -140,8 +140,17 @@ final class Trials {
         worst.merge(finding.code() + "/" + finding.where(), one, (a, b) -> b.margin() < a.margin() ? b : a);
     }
 
-    /** Proves or refutes over all sets; a condition of dust at a time, for one that fails is enough. */
+    /** Proves or refutes over all sets; a condition of dust at a time, for one that fails is enough to refute. */
     Tried proven(Plant sized) {
+        return proven(sized, false);
+    }
+
+    /** Judges over all sets and conditions, also those behind one that fails. */
+    Tried judged(Plant sized) {
+        return proven(sized, true);
+    }
+
+    private Tried proven(Plant sized, boolean all) {
         proofs++;
         Question question = part.question(sized);
         List<Answer> answers = new ArrayList<>();
@@ -150,7 +159,7 @@ final class Trials {
             List<State> conditions = question.conditions().stream()
                     .filter(c -> dust != c.feeding().isEmpty())
                     .toList();
-            if (!conditions.isEmpty() && failing.isEmpty()) {
+            if (!conditions.isEmpty() && (all || failing.isEmpty())) {
                 Question alone = new Question(question.users(), question.atMost(), conditions);
                 Coverage found = Coverage.of(sized, alone, rules.judging(sized), effort());
                 answers.addAll(found.answers());

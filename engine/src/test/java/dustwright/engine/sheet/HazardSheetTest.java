@@ -31,6 +31,7 @@ import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ClothLoad;
 import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.GaugePressure;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.SparkEnergy;
 import dustwright.engine.quantity.Velocity;
@@ -65,6 +66,28 @@ class HazardSheetTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /** The same card, nobody having said whether the dust is toxic. */
+    private static DustCard toxicNotStated(DustCard card) {
+        return new DustCard(
+                card.family(),
+                card.kst(),
+                card.greatest(),
+                card.ignition(),
+                card.cloud(),
+                card.layer(),
+                card.explosible(),
+                card.conductive(),
+                card.food(),
+                Optional.empty(),
+                card.hygiene(),
+                card.sampleSize(),
+                card.moisture(),
+                card.sample(),
+                card.severity(),
+                card.sensitivity(),
+                card.report());
     }
 
     private static Protection protection(Method method, Standing standing, Isolation isolation, double vent_m2) {
@@ -266,6 +289,35 @@ class HazardSheetTest {
         return found(sketch.sheets(), FindingCode.VENT_AREA).limit().si();
     }
 
+    /** EN 14491's number is without duct, so it cannot stand in where no area is enough behind the duct. */
+    @Test
+    void behind_a_duct_for_which_no_area_is_enough_nobody_can_say_that_the_vent_holds() {
+        EquipmentSketch sketch = flour();
+        Protection p = sketch.protection;
+        sketch.protection = new Protection(
+                p.method(),
+                p.standing(),
+                p.volume(),
+                p.slenderness(),
+                p.reduced(),
+                p.opens(),
+                new Vent(
+                        Optional.of(new Area(5)),
+                        1,
+                        Optional.of(new Length(60)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
+                p.isolation(),
+                p.returnIsolation(),
+                p.exhaust(),
+                p.valveIsolates());
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(EquipmentSketch.answer(sheets, "vent-duct-flour")).isInstanceOf(Answer.Unknown.class);
+        assertThat(found(sheets, FindingCode.VENT_AREA).unjudged()).isTrue();
+    }
+
     /** Rows HM-23 to HM-25 and HM-27 of the small cases: 2.25, 5 and 10 mJ, 0.1 ms. */
     @Test
     void sparks_of_loose_parts_stand_beside_what_ignites_the_dust() {
@@ -314,6 +366,9 @@ class HazardSheetTest {
         List<Sheet> sheets = sketch.sheets();
         assertThat(found(sheets, FindingCode.METAL_DRY).fails()).isTrue();
         assertThat(found(sheets, FindingCode.EXHAUST_INDOORS).fails()).isTrue();
+        EquipmentSketch open = flour();
+        open.card = toxicNotStated(sketch.card);
+        assertThat(found(open.sheets(), FindingCode.EXHAUST_INDOORS).fails()).isTrue();
         for (String id : List.of("metal-apart", "metal-isolation", "metal-wet")) {
             assertThat(EquipmentSketch.answer(sheets, id)).isInstanceOf(Answer.Words.class);
         }
