@@ -2,6 +2,7 @@ package dustwright.cli;
 
 import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.TextAnswers;
+import dustwright.documents.writing.Wording;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.plant.Plant;
@@ -11,9 +12,9 @@ import dustwright.engine.sheet.Sheet;
 import dustwright.plantfile.Reading;
 import java.math.BigInteger;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -28,9 +29,9 @@ import picocli.CommandLine.Spec;
         header = "Show how a finding or a figure was calculated: equations, numbers, sources.",
         description = {
             "",
-            "FINDING is a number from the list that verify prints (1 is the worst), or words that all occur in the name of a",
-            "finding or of a figure on a sheet, such as \"velocity N3\" or \"fill REC\"; a figure's whole id, such as \"load/REC\",",
-            "names that figure. Each figure can be checked by hand.",
+            "FINDING is a number from the list that verify prints (1 is the worst), or whole words of the name of a finding or",
+            "of a figure on a sheet, such as \"enough air A1\", \"velocity N3\" or \"fill REC\"; of several findings with these words",
+            "the worst is shown. A figure's whole id, such as \"load/REC\", names that figure. Each can be checked by hand.",
             "",
             "  dustwright explain examples/bakery/plant.yaml 1",
             "  dustwright explain examples/bakery/plant.yaml \"tool_flow A1\" --open A1,A7",
@@ -91,9 +92,16 @@ final class ExplainCommand implements Callable<Integer> {
             }
             return Optional.of(findings.get(number.intValueExact() - 1));
         }
-        return findings.stream()
-                .filter(f -> meant(f.id() + " " + f.where() + " " + f.code().title()))
-                .findFirst();
+        List<Finding> meant = findings.stream()
+                .filter(f -> meant(f.id() + " " + f.where() + " " + f.code().title() + " " + Wording.claims(f.code())))
+                .toList();
+        if (meant.size() > 1) {
+            spec.commandLine()
+                    .getErr()
+                    .println(meant.size() + " findings have these words; the worst of them is "
+                            + meant.get(0).id() + ".");
+        }
+        return meant.stream().findFirst();
     }
 
     private String figure(Study study, UnitSystem units) {
@@ -132,9 +140,13 @@ final class ExplainCommand implements Callable<Integer> {
         return entry.id().equalsIgnoreCase(asked.strip());
     }
 
+    /** Whether every word asked stands in a name as a whole word: A1 is not A10. */
     private boolean meant(String name) {
-        String lower = name.toLowerCase(Locale.ROOT);
-        return List.of(asked.toLowerCase(Locale.ROOT).strip().split("\\s+")).stream()
-                .allMatch(lower::contains);
+        return List.of(asked.strip().split("\\s+")).stream()
+                .allMatch(word -> Pattern.compile(
+                                "(?<![\\p{Alnum}-])" + Pattern.quote(word) + "(?![\\p{Alnum}-])",
+                                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS)
+                        .matcher(name)
+                        .find());
     }
 }

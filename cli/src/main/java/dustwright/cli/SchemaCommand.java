@@ -2,6 +2,8 @@ package dustwright.cli;
 
 import dustwright.documents.answers.JsonAnswers;
 import dustwright.plantfile.PlantSchema;
+import java.util.ArrayList;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -21,22 +23,8 @@ import picocli.CommandLine.Spec;
             ""
         })
 final class SchemaCommand implements Callable<Integer> {
-    /** What has a schema. */
-    enum Subject {
-        PLANT,
-        VERIFY,
-        SOLVE,
-        COVER,
-        SIZE,
-        CHANGES,
-        EXPLAIN,
-        SHEET,
-        FIGURE,
-        CATALOGUE,
-        REHEARSE,
-        /** A file of a catalogue, not an answer. */
-        CATALOGUE_FILE
-    }
+    private static final String PLANT = "plant";
+    private static final String CATALOGUE_FILE = "catalogue-file";
 
     @SuppressWarnings("NullAway.Init")
     @Spec
@@ -44,28 +32,42 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Parameters(
             index = "0",
-            paramLabel = "plant|verify|solve|cover|size|explain|sheet|figure|catalogue|rehearse|catalogue_file",
+            paramLabel = "SUBJECT",
             arity = "0..1",
-            description = "Default: plant.")
-    private Subject subject = Subject.PLANT;
+            completionCandidates = Subjects.class,
+            description =
+                    "plant or catalogue-file for the files you write, else an answer: ${COMPLETION-CANDIDATES}. Default: plant.")
+    private String subject = PLANT;
+
+    /** What has a schema. */
+    static final class Subjects extends ArrayList<String> {
+        private static final long serialVersionUID = 1;
+
+        Subjects() {
+            super(JsonAnswers.ANSWERS);
+            add(0, CATALOGUE_FILE);
+            add(0, PLANT);
+        }
+    }
 
     @Override
     public Integer call() {
-        String schema = switch (subject) {
-            case PLANT -> PlantSchema.json();
-            case VERIFY -> JsonAnswers.schema("verify");
-            case SOLVE -> JsonAnswers.schema("solve");
-            case COVER -> JsonAnswers.schema("cover");
-            case SIZE -> JsonAnswers.schema("size");
-            case CHANGES -> JsonAnswers.schema("changes");
-            case EXPLAIN -> JsonAnswers.schema("explain");
-            case SHEET -> JsonAnswers.schema("sheet");
-            case FIGURE -> JsonAnswers.schema("figure");
-            case CATALOGUE -> JsonAnswers.schema("catalogue");
-            case REHEARSE -> JsonAnswers.schema("rehearse");
-            case CATALOGUE_FILE -> PlantSchema.catalogueJson();
-        };
-        spec.commandLine().getOut().println(schema.stripTrailing());
+        spec.commandLine().getOut().println(schema().stripTrailing());
         return ExitCode.HOLDS;
+    }
+
+    private String schema() {
+        String asked = subject.strip().toLowerCase(Locale.ROOT).replace('_', '-');
+        if (asked.equals(PLANT)) {
+            return PlantSchema.json();
+        }
+        if (asked.equals(CATALOGUE_FILE)) {
+            return PlantSchema.catalogueJson();
+        }
+        if (!JsonAnswers.ANSWERS.contains(asked)) {
+            throw new BadInput("Nothing called \"" + subject + "\" has a schema; these have: "
+                    + String.join(", ", new Subjects()) + ".");
+        }
+        return JsonAnswers.schema(asked);
     }
 }

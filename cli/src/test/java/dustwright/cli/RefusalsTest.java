@@ -45,6 +45,8 @@ class RefusalsTest {
             delimiter = '|',
             value = {
                 "explain; ; | Say which finding",
+                "explain; ;x | No finding and no figure has the words",
+                "explain; ;enough air A | No finding and no figure has the words",
                 "explain; ;-1 | There is no finding -1: verify lists 1 to",
                 "explain; ;99999999999 | There is no finding 99999999999",
                 "verify; ;--open;A1;--feeding;B1 | Inlet B1 is closed, so nobody feeds there",
@@ -63,6 +65,14 @@ class RefusalsTest {
     }
 
     /** The finding CONTAINER_LOAD of REC holds the same words. */
+    @Test
+    void explain_finds_by_whole_words_of_what_verify_says_whether_it_holds_or_not() {
+        assertThat(run("explain", BAKERY, "too little air inlet A1")).isEqualTo(ExitCode.HOLDS);
+        assertThat(out.toString()).contains("inlet A1").doesNotContain("inlet A10");
+        assertThat(run("explain", BAKERY, "enough AIR")).isEqualTo(ExitCode.HOLDS);
+        assertThat(err.toString()).contains("findings have these words; the worst of them is TOOL_FLOW/");
+    }
+
     @Test
     void explain_by_a_figures_id_answers_that_figure() {
         assertThat(run("explain", BAKERY, "load/REC")).isEqualTo(ExitCode.HOLDS);

@@ -206,8 +206,11 @@ final class StationChecks {
                 Source.entered()));
     }
 
-    /** Speed against the nearer end of its range. */
+    /** Speed against the nearer end of its range; a machine of one speed has no range to leave. */
     private void speed(VacuumProducer producer, ProducerResult result, Place place) {
+        if (producer.leastSpeed().equals(producer.greatestSpeed())) {
+            return;
+        }
         double over = Side.AT_MOST.margin(
                 result.speed().si(), producer.greatestSpeed().si());
         double under =

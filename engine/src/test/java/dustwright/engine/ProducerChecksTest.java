@@ -198,6 +198,34 @@ class ProducerChecksTest {
         assertThat(of(plant, "P1")).extracting(Finding::code).contains(FindingCode.PRODUCER_TEMPERATURE);
     }
 
+    private static VacuumProducer ofOneSpeed(VacuumProducer producer) {
+        RotationalSpeed speed = ((Drive.Fixed) producer.drive()).speed();
+        return new VacuumProducer(
+                producer.id(),
+                producer.machine(),
+                producer.drive(),
+                producer.motor(),
+                producer.deepestVacuum(),
+                producer.greatestRise(),
+                speed,
+                speed,
+                producer.silencer(),
+                producer.standby());
+    }
+
+    @Test
+    void a_speed_is_judged_where_the_machine_has_a_range_of_speeds_and_nowhere_else() {
+        Plant ranges = pair(curve("side channel", 400));
+        assertThat(of(ranges, "P2")).extracting(Finding::code).contains(FindingCode.PRODUCER_SPEED);
+        Station station = ranges.stations().get(0);
+        List<VacuumProducer> oneSpeed =
+                station.producers().stream().map(ProducerChecksTest::ofOneSpeed).toList();
+        assertThat(findings(ranges.withStation(station.withProducers(oneSpeed, station.relief()))))
+                .extracting(Finding::code)
+                .contains(FindingCode.PRODUCER_POWER)
+                .doesNotContain(FindingCode.PRODUCER_SPEED);
+    }
+
     /** A lobe pump on a drive of 700 to 2200 rpm. */
     private static Optional<Finding> held(double asked_inHg) {
         Plant plant = new PlantSketch()

@@ -18,8 +18,9 @@ import java.util.List;
  * number that is not finite is never written.
  */
 public final class JsonAnswers {
-    private static final List<String> ANSWERS =
-            List.of("verify", "solve", "cover", "explain", "sheet", "figure", "catalogue", "rehearse");
+    /** Every answer that has a schema, by its name. */
+    public static final List<String> ANSWERS = List.of(
+            "verify", "solve", "cover", "size", "changes", "explain", "sheet", "figure", "catalogue", "rehearse");
 
     private JsonAnswers() {}
 
@@ -77,7 +78,11 @@ public final class JsonAnswers {
         });
     }
 
-    /** JSON Schema of an answer: {@code verify}, {@code solve}, {@code cover}, {@code explain}, {@code sheet}, {@code figure}, {@code catalogue} or {@code rehearse}. */
+    /**
+     * JSON Schema of an answer.
+     *
+     * @param answer one of {@link #ANSWERS}
+     */
     public static String schema(String answer) {
         if (!ANSWERS.contains(answer)) {
             throw new IllegalArgumentException("no answer is called " + answer + ": " + String.join(", ", ANSWERS));
@@ -86,7 +91,9 @@ public final class JsonAnswers {
             if (in == null) {
                 throw new IllegalStateException("answers.schema.json is missing from the program");
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("ANSWER", answer);
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .replace("FORMAT", PlantJson.format(answer))
+                    .replace("ANSWER", answer);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

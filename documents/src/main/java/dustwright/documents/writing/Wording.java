@@ -47,6 +47,11 @@ public final class Wording {
         return (finding.holds() ? holding(finding.code()) : failing(finding.code())) + " " + where;
     }
 
+    /** What is said of a requirement where it holds and where it fails: the words a reader may look for it by. */
+    public static String claims(FindingCode code) {
+        return holding(code) + " / " + failing(code);
+    }
+
     private static String holding(FindingCode code) {
         return switch (code) {
             case TOOL_FLOW -> "Enough air at";
