@@ -1,17 +1,21 @@
 package dustwright.plantfile;
 
 import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.Money;
 import dustwright.engine.quantity.Price;
+import dustwright.engine.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** What containers, shifts, costs and sound must fulfil together with the rest of the file. */
 final class OperationRelations {
     private static final double DAY_s = 24 * 3600;
+    private static final double CUBIC_FOOT_m3 = 0.3048 * 0.3048 * 0.3048;
 
     private final Section top;
     private final SourceMap lines;
@@ -26,6 +30,7 @@ final class OperationRelations {
     void check() {
         for (Section station : top.namedSections("stations")) {
             station.section("container").ifPresent(this::container);
+            station.section("container").ifPresent(this::bag);
         }
         top.section("usage").flatMap(u -> u.section("shifts")).ifPresent(this::shifts);
         top.section("costs").ifPresent(this::costs);
@@ -61,6 +66,45 @@ final class OperationRelations {
                         "safe working load",
                         "a load that is not above the mass of the empty container",
                         "the marked mass of dust, above \"empty\""));
+    }
+
+    /** Cloth does not stretch: at most it stands round, with the girth of its flat measures. */
+    private void bag(Section container) {
+        List<Length> size =
+                container.items("size").stream().map(Length.class::cast).toList();
+        if (size.size() != 3) {
+            return;
+        }
+        double girth_m = 2 * (size.get(0).metres() + size.get(1).metres());
+        double round_m3 = girth_m * girth_m / (4 * Math.PI) * size.get(2).metres();
+        container
+                .find("volume", Volume.class)
+                .filter(volume -> volume.cubicMetres() > round_m3)
+                .ifPresent(volume -> fault(
+                        container,
+                        "volume",
+                        String.format(
+                                Locale.ROOT,
+                                "more than a bag of this \"size\" holds when it stands quite round, %.3g m3 (%.3g ft3)",
+                                round_m3,
+                                round_m3 / CUBIC_FOOT_m3),
+                        "the volume up to the level probe of the bag, or its right \"size\""));
+        List<Double> floor = container
+                .section("stand")
+                .map(stand -> stand.items("bay").stream()
+                        .map(side -> ((Length) side).metres())
+                        .sorted()
+                        .toList())
+                .orElse(List.of());
+        double narrow_m = Math.min(size.get(0).metres(), size.get(1).metres());
+        double wide_m = Math.max(size.get(0).metres(), size.get(1).metres());
+        if (floor.size() == 2 && (narrow_m > floor.get(0) || wide_m > floor.get(1))) {
+            fault(
+                    container,
+                    "size",
+                    "a bag wider than the clear floor under its stand",
+                    "a bag that \"bay\" has room for, or the right \"bay\"");
+        }
     }
 
     private void shifts(Section shifts) {
@@ -105,6 +149,7 @@ final class OperationRelations {
                 currencies.add(currency);
             });
         }
+        residual(costs);
         for (int n = 1; n < keys.size(); n++) {
             if (!currencies.get(n).equals(currencies.get(0))) {
                 fault(
@@ -114,6 +159,20 @@ final class OperationRelations {
                         "one currency: nothing is converted");
             }
         }
+    }
+
+    /** What wears is not worth more at its end than when it was new. */
+    private void residual(Section costs) {
+        Optional<Money> invested = costs.find("investment", Money.class);
+        costs.find("residual", Money.class)
+                .filter(left -> invested.filter(
+                                first -> first.currency().equals(left.currency()) && left.si() > first.si())
+                        .isPresent())
+                .ifPresent(left -> fault(
+                        costs,
+                        "residual",
+                        "a system worth more at its end than it cost",
+                        "at most \"investment\""));
     }
 
     private static Optional<String> currency(Object value) {

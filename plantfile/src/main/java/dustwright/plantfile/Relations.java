@@ -253,7 +253,7 @@ final class Relations {
 
     private void station(Section station) {
         station.section("filter").ifPresent(this::filter);
-        station.section("receiver").ifPresent(this::receiver);
+        new VesselRelations(lines, faults).check(station);
         station.section("relief valve")
                 .ifPresent(r -> ordered(r, "set", "full", PressureDifference.class, (a, b) -> a.si() < b.si()));
         if (station.has("producers") && station.named("producers").isEmpty()) {
@@ -262,30 +262,6 @@ final class Relations {
         ProducerRelations producers = new ProducerRelations(lines, faults);
         boolean supplied = top.section("supply").isPresent();
         station.namedSections("producers").forEach(p -> producers.check(p, supplied));
-    }
-
-    private void receiver(Section receiver) {
-        Optional<Length> diameter = receiver.find("diameter", Length.class);
-        Optional<Length> outlet = receiver.section("hopper").flatMap(h -> h.find("outlet", Length.class));
-        if (diameter.isPresent()
-                && outlet.isPresent()
-                && !(outlet.get().si() < diameter.get().si())) {
-            fault(
-                    receiver.section("hopper").orElseThrow(),
-                    "outlet",
-                    "an outlet as wide as the shell",
-                    "less than \"diameter\"");
-        }
-        Optional<Length> thickness = receiver.section("shell").flatMap(s -> s.find("thickness", Length.class));
-        if (diameter.isPresent()
-                && thickness.isPresent()
-                && thickness.get().si() > diameter.get().si() / 20) {
-            fault(
-                    receiver.section("shell").orElseThrow(),
-                    "thickness",
-                    "a wall of more than a twentieth of the diameter, which is no thin shell",
-                    "for example 3 mm");
-        }
     }
 
     private void filter(Section filter) {

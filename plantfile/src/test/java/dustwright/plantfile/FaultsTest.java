@@ -221,6 +221,11 @@ class FaultsTest {
                 "diameter: 1.2 m, free area: 0.8 m2 | diameter: 1.2 m, free area: 0.8 m2, shell: {thickness: 30 mm, material: tin} | is none of the words known here | carbon steel",
                 "diameter: 1.2 m, free area | diameter: 0.5 m, shell: {thickness: 30 mm}, free area | no thin shell | 3 mm",
                 "diameter: 1.2 m, free area | diameter: 0.2 m, hopper: {half angle: 20 deg, outlet: 250 mm}, free area | an outlet as wide as the shell | less than",
+                "diameter: 1.2 m, free area: 0.8 m2 | diameter: 1.2 m, free area: 1.2 m2 | more room between the filters than the whole shell has, 1.13 m2 (12.2 ft2) | cross-section less that of the filter elements",
+                "diameter: 1.2 m, free area: 0.8 m2 | diameter: 1.2 m, straight side: 1.5 m, hopper: {half angle: 20 deg, outlet: 250 mm}, level probe: {height: 2.9 m} | a probe above the vessel: hopper and straight side end 2.81 m (9.20 ft) over the outlet | below inlet and filters",
+                "diameter: 1.2 m, free area: 0.8 m2 | diameter: 1.2 m, straight side: 1.5 m, explosion: {vent area: 8 m2} | vents that do not fit: head and cylinder together have 6.79 m2 (73.0 ft2) | fitted or offered",
+                "diameter: 1.2 m, free area: 0.8 m2 | diameter: 0.6 m, inlet: {width: 350 mm, height: 200 mm} | a tangential inlet that is wider than half the shell | at most half",
+                "diameter: 1.2 m, free area: 0.8 m2 | diameter: 1.2 m, straight side: 0.1 m, inlet: {width: 90 mm, height: 200 mm} | an inlet higher than the cylinder it enters | straight side",
                 "diameter: 1.2 m, free area: 0.8 m2 | diameter: 1.2 m, free area: 0.8 m2, inlet: {place: front} | is none of the words known here | left",
                 "diameter: 1.2 m, free area: 0.8 m2 | diameter: 1.2 m, free area: 0.8 m2, inlet: {width: 60 mm} | without \"height\" | ",
                 "diameter: 1.2 m, free area: 0.8 m2 | diameter: 1.2 m, free area: 0.8 m2, explosion: {method: prayer} | is none of the words known here | ",
@@ -247,8 +252,11 @@ class FaultsTest {
                 "loss: 2 inH2O, at: 350 scfm, stated for: site air} | loss: 2 inH2O, at: 350 scfm, class: H12} | is none of the words known here | H13",
                 "at: 350 scfm, stated for: site air} | at: 350 scfm, stated for: thin air} | is none of the words known here | standard air",
                 "fill: 30 %, clearance | fill: 0 %, clearance | outside what is sensible | 1 % to 100 %",
+                "fill: 30 %, clearance | fill: 30 %, rotor: 150 mm, throat: 250 mm, clearance | a throat wider than the rotor under it | diameter over the blade tips",
                 "fill: 30 %, clearance | fill: 30 %, vanes: 3, clearance | does not fit | a whole number",
                 "fill: 30 %, clearance | fill: 30 %, torque: 120 W, clearance | a power (W) where a torque belongs | 120 N.m",
+                "size: [0.9 m, 0.9 m, 1.3 m] | size: [0.8 m, 0.8 m, 0.8 m] | more than a bag of this \"size\" holds when it stands quite round, 0.652 m3 (23.0 ft3) | or its right",
+                "residual: 5000 EUR | residual: 90000 EUR | a system worth more at its end than it cost | at most",
                 // names that lead nowhere
                 "tool: floor, zone: hall, dust: flour, feed: 60 kg/h} | tool: flor, dust: flour} | there is no tool called \"flor\"  | \"floor\"",
                 "zone: hall, dust: flour, feed: 60 kg/h} | zone: hal} | there is no zone called \"hal\"                   | \"hall\"",
@@ -306,6 +314,29 @@ class FaultsTest {
             assertThat(fault.line()).isPositive();
             assertThat(fault.column()).isPositive();
         });
+    }
+
+    @Test
+    void a_bag_stands_on_the_clear_floor_under_its_stand() {
+        assertThat(faults(GOOD.replace("bay: [3 m, 3 m]", "bay: [0.85 m, 3 m]")))
+                .singleElement()
+                .satisfies(fault -> {
+                    assertThat(fault.path()).isEqualTo("stations.REC.container.size");
+                    assertThat(fault.text()).contains("a bag wider than the clear floor under its stand");
+                });
+    }
+
+    @Test
+    void measures_that_just_fit_are_taken() {
+        String text = GOOD.replace(
+                        "diameter: 1.2 m, free area: 0.8 m2",
+                        "diameter: 1.2 m, free area: 1.13 m2, straight side: 1.5 m,"
+                                + " hopper: {half angle: 20 deg, outlet: 250 mm}, level probe: {height: 2.8 m}")
+                .replace("fill: 30 %, clearance", "fill: 30 %, rotor: 250 mm, throat: 250 mm, clearance")
+                .replace("bay: [3 m, 3 m]", "bay: [3 m, 0.9 m]")
+                .replace("residual: 5000 EUR", "residual: 85000 EUR");
+        assertThat(text).contains("2.8 m", "rotor", "3 m, 0.9 m", "residual: 85000");
+        assertThat(PlantReader.read(text)).isInstanceOf(Reading.Read.class);
     }
 
     private static String nothing(String text) {

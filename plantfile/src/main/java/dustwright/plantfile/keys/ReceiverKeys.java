@@ -81,7 +81,7 @@ public final class ReceiverKeys {
                             "rear, or right where the inlet has taken the rear",
                             PRACTICE,
                             "Place around the shell; never that of the inlet."),
-                    Key.optional("height", HEIGHT, "Height above the hopper's outlet.")),
+                    Key.optional("height", HEIGHT, "Height above the hopper's outlet, within hopper and `straight side`.")),
             List.of());
 
     /** Protection of a receiver against a dust explosion. */
@@ -107,7 +107,7 @@ public final class ReceiverKeys {
                             "L/D for the vent; absent, the whole height over the diameter, which is prudent."),
                     Key.optional("reduced pressure", VENT_PRESSURE, "Pressure it stands while it vents, Pred."),
                     Key.optional("opens", VENT_PRESSURE, "Pressure at which the vent opens, Pstat."),
-                    Key.optional("vent area", VENT, "Area of all vents that are fitted or offered."),
+                    Key.optional("vent area", VENT, "Area of all vents that are fitted or offered; they must fit into head and cylinder."),
                     Key.otherwise(
                             "vents",
                             new Shape.Whole(1, 20),
@@ -153,7 +153,7 @@ public final class ReceiverKeys {
                     Key.optional(
                             "free area",
                             CLOTH,
-                            "Cross-section left between the filter elements, for the can velocity."),
+                            "Cross-section left between the filter elements, for the can velocity; less than that of the shell."),
                     Key.optional("straight side", HEIGHT, "Height of the cylinder between hopper and head."),
                     Key.optional("shell", new Keys(SHELL), "Wall against vacuum."),
                     Key.optional("hopper", new Keys(HOPPER), "Cone below the cylinder."),
@@ -254,7 +254,7 @@ public final class ReceiverKeys {
                             "Discharge coefficient of the gaps."),
                     Key.optional("rotor", OUTLET, "Diameter over the blade tips."),
                     Key.optional("vanes", new Shape.Whole(4, 24), "Number of blades."),
-                    Key.optional("throat", OUTLET, "Smallest width of its inlet opening."),
+                    Key.optional("throat", OUTLET, "Smallest width of its inlet opening, at most `rotor`."),
                     Key.optional("tip gap", GAP, "Gap between blade tips and housing."),
                     Key.optional("motor", MOTOR, "Nameplate power of its gearmotor."),
                     Key.otherwise(

@@ -1,0 +1,138 @@
+package dustwright.plantfile;
+
+import dustwright.engine.quantity.Angle;
+import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.receiver.Hopper;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What the measures of a receiver and of the rotary valve under it must fulfil together to be built at all. */
+final class VesselRelations {
+    private static final double FOOT_m = 0.3048;
+    private static final double SQUARE_FOOT_m2 = FOOT_m * FOOT_m;
+
+    private final SourceMap lines;
+    private final Faults faults;
+
+    VesselRelations(SourceMap lines, Faults faults) {
+        this.lines = lines;
+        this.faults = faults;
+    }
+
+    void check(Section station) {
+        station.section("receiver").ifPresent(receiver -> receiver.find("diameter", Length.class)
+                .ifPresent(diameter -> {
+                    freeArea(receiver, diameter);
+                    shell(receiver, diameter);
+                    receiver.section("hopper").ifPresent(hopper -> hopper(receiver, hopper, diameter));
+                    receiver.section("explosion").ifPresent(explosion -> vents(receiver, explosion, diameter));
+                    receiver.section("inlet").ifPresent(inlet -> inlet(receiver, inlet, diameter));
+                }));
+        station.section("rotary valve").ifPresent(this::valve);
+    }
+
+    private void freeArea(Section receiver, Length diameter) {
+        double shell_m2 = section_m2(diameter);
+        receiver.find("free area", Area.class)
+                .filter(free -> free.squareMetres() > shell_m2)
+                .ifPresent(free -> fault(
+                        receiver,
+                        "free area",
+                        "more room between the filters than the whole shell has, " + area(shell_m2),
+                        "the shell's cross-section less that of the filter elements, or the right \"diameter\""));
+    }
+
+    private void shell(Section receiver, Length diameter) {
+        receiver.section("shell").ifPresent(shell -> shell.find("thickness", Length.class)
+                .filter(thickness -> thickness.si() > diameter.si() / 20)
+                .ifPresent(thickness -> fault(
+                        shell,
+                        "thickness",
+                        "a wall of more than a twentieth of the diameter, which is no thin shell",
+                        "for example 3 mm")));
+    }
+
+    private void hopper(Section receiver, Section hopper, Length diameter) {
+        Optional<Length> outlet = hopper.find("outlet", Length.class);
+        Optional<Angle> half = hopper.find("half angle", Angle.class);
+        if (outlet.isPresent() && outlet.get().compareTo(diameter) >= 0) {
+            fault(hopper, "outlet", "an outlet as wide as the shell", "less than \"diameter\"");
+        } else if (outlet.isPresent() && half.isPresent()) {
+            Length cone = new Hopper(half.get(), outlet.get()).heightTo(diameter);
+            receiver.find("straight side", Length.class).ifPresent(side -> probe(receiver, cone, side));
+        }
+    }
+
+    private void probe(Section receiver, Length cone, Length side) {
+        double top_m = cone.metres() + side.metres();
+        receiver.section("level probe").ifPresent(probe -> probe.find("height", Length.class)
+                .filter(height -> height.metres() > top_m)
+                .ifPresent(height -> fault(
+                        probe,
+                        "height",
+                        "a probe above the vessel: hopper and straight side end " + height(top_m) + " over the outlet",
+                        "a height over the hopper's outlet, below inlet and filters")));
+    }
+
+    /** Vents sit in head and cylinder. */
+    private void vents(Section receiver, Section explosion, Length diameter) {
+        receiver.find("straight side", Length.class).ifPresent(side -> {
+            double walls_m2 = section_m2(diameter) + Math.PI * diameter.metres() * side.metres();
+            explosion
+                    .find("vent area", Area.class)
+                    .filter(vent -> vent.squareMetres() > walls_m2)
+                    .ifPresent(vent -> fault(
+                            explosion,
+                            "vent area",
+                            "vents that do not fit: head and cylinder together have " + area(walls_m2),
+                            "the area of the vents that are fitted or offered"));
+        });
+    }
+
+    private void inlet(Section receiver, Section inlet, Length diameter) {
+        inlet.find("width", Length.class)
+                .filter(width -> width.metres() > diameter.metres() / 2)
+                .ifPresent(width -> fault(
+                        inlet,
+                        "width",
+                        "a tangential inlet that is wider than half the shell",
+                        "at most half of \"diameter\""));
+        Optional<Length> side = receiver.find("straight side", Length.class);
+        inlet.find("height", Length.class)
+                .filter(height -> side.filter(s -> height.compareTo(s) > 0).isPresent())
+                .ifPresent(height -> fault(
+                        inlet,
+                        "height",
+                        "an inlet higher than the cylinder it enters",
+                        "at most \"straight side\""));
+    }
+
+    private void valve(Section valve) {
+        Optional<Length> rotor = valve.find("rotor", Length.class);
+        valve.find("throat", Length.class)
+                .filter(throat -> rotor.filter(r -> throat.compareTo(r) > 0).isPresent())
+                .ifPresent(throat -> fault(
+                        valve,
+                        "throat",
+                        "a throat wider than the rotor under it: air would pass beside the rotor",
+                        "at most \"rotor\", the diameter over the blade tips"));
+    }
+
+    private static double section_m2(Length diameter) {
+        return Math.PI / 4 * diameter.metres() * diameter.metres();
+    }
+
+    private static String area(double area_m2) {
+        return String.format(Locale.ROOT, "%.3g m2 (%.3g ft2)", area_m2, area_m2 / SQUARE_FOOT_m2);
+    }
+
+    private static String height(double height_m) {
+        return String.format(Locale.ROOT, "%.3g m (%.3g ft)", height_m, height_m / FOOT_m);
+    }
+
+    private void fault(Section section, String key, String message, String expected) {
+        String path = Names.path(section.path(), key);
+        faults.add(lines.value(path).orElse(section.span()), path, message, expected);
+    }
+}
