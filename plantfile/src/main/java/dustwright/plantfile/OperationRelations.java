@@ -169,10 +169,7 @@ final class OperationRelations {
                                 first -> first.currency().equals(left.currency()) && left.si() > first.si())
                         .isPresent())
                 .ifPresent(left -> fault(
-                        costs,
-                        "residual",
-                        "a system worth more at its end than it cost",
-                        "at most \"investment\""));
+                        costs, "residual", "a system worth more at its end than it cost", "at most \"investment\""));
     }
 
     private static Optional<String> currency(Object value) {

@@ -231,12 +231,6 @@ final class Relations {
         panel.find("area class", String.class)
                 .filter(area -> area.startsWith("unclassified"))
                 .ifPresent(area -> sameSideOfTheWall(panel, area));
-        if (panel.has("exposure")
-                && panel.find("area class", String.class)
-                        .filter(area -> !area.startsWith("unclassified"))
-                        .isPresent()) {
-            fault(panel, "exposure", "an exposure beside a classified area", "the area class alone: it governs");
-        }
     }
 
     /** A type for indoors does not stand outdoors, nor does rain fall indoors. */

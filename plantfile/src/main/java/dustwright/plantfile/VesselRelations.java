@@ -21,8 +21,8 @@ final class VesselRelations {
     }
 
     void check(Section station) {
-        station.section("receiver").ifPresent(receiver -> receiver.find("diameter", Length.class)
-                .ifPresent(diameter -> {
+        station.section("receiver")
+                .ifPresent(receiver -> receiver.find("diameter", Length.class).ifPresent(diameter -> {
                     freeArea(receiver, diameter);
                     shell(receiver, diameter);
                     receiver.section("hopper").ifPresent(hopper -> hopper(receiver, hopper, diameter));
@@ -44,13 +44,14 @@ final class VesselRelations {
     }
 
     private void shell(Section receiver, Length diameter) {
-        receiver.section("shell").ifPresent(shell -> shell.find("thickness", Length.class)
-                .filter(thickness -> thickness.si() > diameter.si() / 20)
-                .ifPresent(thickness -> fault(
-                        shell,
-                        "thickness",
-                        "a wall of more than a twentieth of the diameter, which is no thin shell",
-                        "for example 3 mm")));
+        receiver.section("shell")
+                .ifPresent(shell -> shell.find("thickness", Length.class)
+                        .filter(thickness -> thickness.si() > diameter.si() / 20)
+                        .ifPresent(thickness -> fault(
+                                shell,
+                                "thickness",
+                                "a wall of more than a twentieth of the diameter, which is no thin shell",
+                                "for example 3 mm")));
     }
 
     private void hopper(Section receiver, Section hopper, Length diameter) {
@@ -66,13 +67,15 @@ final class VesselRelations {
 
     private void probe(Section receiver, Length cone, Length side) {
         double top_m = cone.metres() + side.metres();
-        receiver.section("level probe").ifPresent(probe -> probe.find("height", Length.class)
-                .filter(height -> height.metres() > top_m)
-                .ifPresent(height -> fault(
-                        probe,
-                        "height",
-                        "a probe above the vessel: hopper and straight side end " + height(top_m) + " over the outlet",
-                        "a height over the hopper's outlet, below inlet and filters")));
+        receiver.section("level probe")
+                .ifPresent(probe -> probe.find("height", Length.class)
+                        .filter(height -> height.metres() > top_m)
+                        .ifPresent(height -> fault(
+                                probe,
+                                "height",
+                                "a probe above the vessel: hopper and straight side end " + height(top_m)
+                                        + " over the outlet",
+                                "a height over the hopper's outlet, below inlet and filters")));
     }
 
     /** Vents sit in head and cylinder. */
@@ -102,10 +105,7 @@ final class VesselRelations {
         inlet.find("height", Length.class)
                 .filter(height -> side.filter(s -> height.compareTo(s) > 0).isPresent())
                 .ifPresent(height -> fault(
-                        inlet,
-                        "height",
-                        "an inlet higher than the cylinder it enters",
-                        "at most \"straight side\""));
+                        inlet, "height", "an inlet higher than the cylinder it enters", "at most \"straight side\""));
     }
 
     private void valve(Section valve) {

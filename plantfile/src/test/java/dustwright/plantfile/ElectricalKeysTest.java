@@ -92,7 +92,6 @@ class ElectricalKeysTest {
                 "speed: 1860 rpm          | poles: 4                    | without speed, or hold, or belt, or coupled | one of them",
                 "fault current: 22 kA     | fault current: 22           | a number without a unit                  | 22 kA",
                 "area class: Class II Div 2 | area class: Class II Div 3 | none of the words known here            | \"Class II Div 1\"",
-                "classified by: owner     | exposure: hosed down        | an exposure beside a classified area     | governs",
                 "area class: Class II Div 2 | area class: \"unclassified, outdoor\", exposure: dusty indoor | exposure \"dusty indoor\" in an area | outdoor dusty",
                 "area class: Class II Div 2 | area class: \"unclassified, dusty indoor\", exposure: outdoor | exposure \"outdoor\" in an area | hosed down",
                 "time there: 1 h          | time there: 9 h             | more time there than a shift has         | at most the shift",

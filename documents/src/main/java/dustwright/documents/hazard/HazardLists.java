@@ -42,7 +42,8 @@ public final class HazardLists {
             FindingCode.HOSE_RESISTANCE,
             FindingCode.BAG_STATIC,
             FindingCode.LINER_STATIC,
-            FindingCode.PANEL_AREA);
+            FindingCode.PANEL_AREA,
+            FindingCode.PANEL_EXPOSURE);
 
     private HazardLists() {}
 

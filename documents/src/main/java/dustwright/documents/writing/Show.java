@@ -187,25 +187,34 @@ public final class Show {
         return (margin < 0 ? "just below 0" : "just above 0") + SPACE + "%";
     }
 
-    /** The margin of a finding, or that it is not known; of conflicts that are counted, whether there are any. */
+    /** The margin of a finding, or that it is not known; of conflicts that are counted, whether there are any; where nothing may
+     * be, there is no share of it. */
     public static String margin(Finding finding) {
         if (finding.counted() && finding.decided()) {
             return finding.holds() ? "none" : "found";
+        }
+        if (finding.decided() && finding.limit().si() == 0 && !finding.holds()) {
+            return "any is too much";
         }
         return finding.decided() ? margin(finding.margin()) : "not known";
     }
 
     /** Value and limit of a finding in one unit, with as many decimals as it needs to see on which side the value lies. */
     public Pair pair(Finding finding) {
-        Scale scale = scale(finding.limit());
+        Scale scale = scale(finding.limit().si() == 0 ? finding.value() : finding.limit());
         double value = scale.number(finding.value());
         double limit = scale.number(finding.limit());
         int places = scale.decimals() < 0 ? 0 : scale.decimals();
         int most = places + MOST_EXTRA_DECIMALS;
-        while (value != limit && places < most && scale.text(value, places).equals(scale.text(limit, places))) {
+        while (places < most && (merged(scale, places, value, limit) || merged(scale, places, value, 0))) {
             places++;
         }
         return new Pair(scale.text(value, places), scale.text(limit, places), scale.symbol());
+    }
+
+    /** Whether two numbers that differ look alike with so many decimals. */
+    private static boolean merged(Scale scale, int places, double value, double other) {
+        return value != other && scale.text(value, places).equals(scale.text(other, places));
     }
 
     /** Two numbers in one unit. */

@@ -71,6 +71,8 @@ public final class Wording {
             case DRIVE_VACUUM -> "Vacuum held by the drive of";
             case SPEED_ON_SUPPLY -> "Speed as its supply gives it at";
             case NAMEPLATE_CURRENT -> "No less current than its power takes at";
+            case DRIVE_INPUT_CURRENT -> "No less input current than its power takes at";
+            case NAMEPLATE_EXCESS -> "No more current than its circuit is sized for at";
             case BELT_SPEED -> "Belt slow enough at";
             case AIR_TO_CLOTH -> "Enough cloth in";
             case CAN_VELOCITY -> "Air rises slowly enough in";
@@ -82,11 +84,16 @@ public final class Wording {
             case HOPPER_OUTLET -> "Outlet wide enough in";
             case SHELL_VACUUM -> "Shell stiff enough by screening:";
             case VALVE_CAPACITY -> "Discharges enough:";
+            case VALVE_TIP_SPEED -> "Tips slow enough at";
+            case HOPPER_LEDGE -> "No ledge above";
             case VALVE_THROAT -> "Throat wide enough in";
             case VALVE_DIFFERENCE -> "Pressure difference not too great at";
             case VALVE_TORQUE -> "Torque enough at";
             case CHOKED -> "Not choked:";
             case CONTAINER_LOAD -> "Not overloaded:";
+            case SETTLED_LOAD -> "Not overloaded once settled:";
+            case INFLATION_PRESSURE -> "Pressure enough to open";
+            case INFLATION_TIME -> "Inflated within a change:";
             case NECK_SEAL -> "Neck seal as in practice at";
             case SOCK_VELOCITY -> "Vent sock large enough at";
             case ARMS_LOAD -> "Arms carry no more than they may at";
@@ -110,6 +117,7 @@ public final class Wording {
             case BAG_STATIC -> "Bag type permitted by the ignition energies entered:";
             case LINER_STATIC -> "Liner goes with the bag:";
             case PANEL_AREA -> "Enclosure type goes with the area of";
+            case PANEL_EXPOSURE -> "Enclosure type keeps out what reaches";
             case BALANCE -> "In balance:";
         };
     }
@@ -133,6 +141,8 @@ public final class Wording {
             case DRIVE_VACUUM -> "Vacuum not held by the drive of";
             case SPEED_ON_SUPPLY -> "Not the speed its supply gives it at";
             case NAMEPLATE_CURRENT -> "Less current than its power takes at";
+            case DRIVE_INPUT_CURRENT -> "Less input current than its power takes at";
+            case NAMEPLATE_EXCESS -> "More current than its circuit is sized for at";
             case BELT_SPEED -> "Belt too fast at";
             case AIR_TO_CLOTH -> "Too much air for the cloth of";
             case CAN_VELOCITY -> "Air rises too fast in";
@@ -144,11 +154,16 @@ public final class Wording {
             case HOPPER_OUTLET -> "Dust may bridge in";
             case SHELL_VACUUM -> "Shell may buckle:";
             case VALVE_CAPACITY -> "Discharges too little:";
+            case VALVE_TIP_SPEED -> "Tips too fast at";
+            case HOPPER_LEDGE -> "Hopper ends wider than the throat of";
             case VALVE_THROAT -> "Lumps may bridge in";
             case VALVE_DIFFERENCE -> "Too great a pressure difference across";
             case VALVE_TORQUE -> "Too little torque at";
             case CHOKED -> "Choked:";
             case CONTAINER_LOAD -> "Overloaded when it stops filling:";
+            case SETTLED_LOAD -> "Overloaded if it settles while it fills:";
+            case INFLATION_PRESSURE -> "Too little pressure to open";
+            case INFLATION_TIME -> "Not inflated within a change:";
             case NECK_SEAL -> "Neck seal inflated too hard at";
             case SOCK_VELOCITY -> "Vent sock too small at";
             case ARMS_LOAD -> "Arms carry what they must not at";
@@ -172,6 +187,7 @@ public final class Wording {
             case BAG_STATIC -> "Bag type not permitted for a dust in";
             case LINER_STATIC -> "Liner cancels the rating of";
             case PANEL_AREA -> "Enclosure not for its area:";
+            case PANEL_EXPOSURE -> "Enclosure not made for what reaches";
             case BALANCE -> "Balance does not close in";
         };
     }

@@ -26,6 +26,8 @@ public final class BagAir {
     private static final Range FLOW = new Range("air of a bag", "Q", "m³/s", 0, 100);
     private static final Range VOLUME = new Range("a bag", "V", "m³", 1e-3, 20);
 
+    private static final double GRAVITY_mPerS2 = 9.80665;
+
     private BagAir() {}
 
     /**
@@ -115,5 +117,23 @@ public final class BagAir {
     /** Whether a neck seal's pressure keeps to the practice of never above 9 psi [Pa gauge]. */
     public static boolean sealWithinPractice(double seal_Pa) {
         return new Range("a neck seal", "p", "Pa gauge", 0, 1e6).check(seal_Pa) <= GREATEST_SEAL_Pa;
+    }
+
+    /**
+     * Least pressure at which air lifts the cloth of an empty bag [Pa] (equation BAG-22): folds and a liner take more.
+     *
+     * <pre>
+     * p = m g / A
+     * </pre>
+     *
+     * @param empty_kg m of the empty bag with its liner [kg]
+     * @param section_m2 A = W D of the bag [m²]
+     * @source balance of forces; our reading as a lower bound
+     * @example liftingPressure_Pa(3, 0.81) = 36.3209
+     */
+    public static double liftingPressure_Pa(double empty_kg, double section_m2) {
+        return new Range("the lifting of a bag", "m", "kg", 0, 100).check(empty_kg)
+                * GRAVITY_mPerS2
+                / new Range("the lifting of a bag", "A", "m²", 0.001, 25).check(section_m2);
     }
 }

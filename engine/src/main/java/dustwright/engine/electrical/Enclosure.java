@@ -54,26 +54,46 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
             case CLASS_II_DIVISION_1, CLASS_II_GROUP_E -> Optional.of(type.equals("9") || type.equals(PURGED));
             case CLASS_II_DIVISION_2 ->
                 Optional.of(List.of("3", "4", "4X", "9", "12", PURGED).contains(type));
-            case UNCLASSIFIED_DUSTY_INDOOR -> Optional.of(!type.equals("1"));
+            case UNCLASSIFIED_DUSTY_INDOOR -> withstands(type, Exposure.DUSTY_INDOOR);
             case UNCLASSIFIED_OUTDOOR ->
                 Optional.of(!List.of("1", "12", "13", "7", "9").contains(type));
             case ZONE_20, ZONE_21, ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> Optional.empty();
         };
     }
 
-    /** Water and corrosion a panel must bear in an unclassified place. */
+    /**
+     * Whether a type keeps out what an exposure brings, by what the type is tested for: empty for a purged panel in the wet, as a purge
+     * keeps dust out and says nothing of water.
+     */
+    public static Optional<Boolean> withstands(String type, Exposure exposure) {
+        if (type.equals(PURGED)) {
+            return exposure == Exposure.DUSTY_INDOOR ? Optional.of(true) : Optional.empty();
+        }
+        List<String> keepsOut =
+                List.of(TYPES.row("nema_type", type).text("keeps_out").split(", "));
+        return Optional.of(keepsOut.containsAll(exposure.brings));
+    }
+
+    /** Dust, water and corrosion a panel must bear where it stands. */
     public enum Exposure {
-        DUSTY_INDOOR("12"),
-        DUSTY_INDOOR_WITH_OIL("13"),
-        OUTDOOR("3R"),
-        OUTDOOR_DUSTY("3"),
-        HOSED_DOWN("4"),
-        HOSED_DOWN_CORROSIVE("4X");
+        DUSTY_INDOOR("12", "dust"),
+        DUSTY_INDOOR_WITH_OIL("13", "dust", "oil spray"),
+        OUTDOOR("3R", "rain"),
+        OUTDOOR_DUSTY("3", "rain", "windblown dust"),
+        HOSED_DOWN("4", "hose water"),
+        HOSED_DOWN_CORROSIVE("4X", "hose water", "corrosion");
 
         private final String type;
+        private final List<String> brings;
 
-        Exposure(String type) {
+        Exposure(String type, String... brings) {
             this.type = type;
+            this.brings = List.of(brings);
+        }
+
+        /** What it brings to the panel, in words. */
+        public String bringing() {
+            return String.join(", ", brings);
         }
 
         /** The exposure in words. */

@@ -80,9 +80,12 @@ public record Finding(
         return side == Side.AT_MOST && limit.dimension() == Dimension.COUNT && limit.si() == 0;
     }
 
-    /** True where the margin is nothing by design: a scale stops at the safe working load, or a conflict was looked for and not found. */
+    /**
+     * True where the margin is nothing by design: a scale stops at the safe working load, a valve is as wide as the outlet above it, or a
+     * conflict was looked for and not found.
+     */
     public boolean nothingByDesign() {
-        return margin == 0 && (code == FindingCode.CONTAINER_LOAD || counted());
+        return margin == 0 && (code == FindingCode.CONTAINER_LOAD || code == FindingCode.HOPPER_LEDGE || counted());
     }
 
     /** True when it is known not to hold. */

@@ -80,6 +80,17 @@ public enum FindingCode {
                     + " wrong, and overload and conductors would be sized on it.",
             "Read current, power and voltage from one nameplate; a motor for two voltages states two currents, and a drive its rated input"
                     + " current."),
+    DRIVE_INPUT_CURRENT(
+            "Drive's input current against the motor's power",
+            "Less rated input current is stated than the nameplate's power takes from this supply even without any loss: current, power or"
+                    + " voltage is wrong, and conductors would be sized on it.",
+            "Read the drive's rated input current and the supply's voltage from one line of its maker's sheet."),
+    NAMEPLATE_EXCESS(
+            "Nameplate current against its circuit",
+            "More current is stated than a motor of this power usually takes: the overload, set by the nameplate, would trip above what the"
+                    + " circuit sized by the motor's power carries.",
+            "Read current, power and voltage from one nameplate; a motor that really takes more, such as one of many poles or high torque, has"
+                    + " its whole circuit sized on its nameplate by a licensed person."),
     BELT_SPEED(
             "Speed of the belt",
             "The rim of the larger sheave runs faster than ordinary cast-iron sheaves may.",
@@ -125,6 +136,15 @@ public enum FindingCode {
             "The rotary valve discharges less than asked over the largest rate of dust: the receiver fills, and does not empty after a"
                     + " high-level stop.",
             "Turn it faster within its tip speed, fit a larger one, or limit how much dust is picked up at once."),
+    VALVE_TIP_SPEED(
+            "Tip speed of the rotary valve",
+            "The rotor's tips pass the inlet faster than is usual: the pockets fill less and less, dust is thrown back and what it discharges is"
+                    + " not known.",
+            "Turn it slower or fit a larger valve: above a tip speed near 0.7 m/s a faster rotor discharges less."),
+    HOPPER_LEDGE(
+            "Hopper's outlet over the valve's throat",
+            "The hopper ends wider than the inlet of the valve under it: dust stands on the ledge, and an arch needs to span the throat only.",
+            "Use a valve as wide as the outlet, or lead the cone down to the throat and enter that as \"outlet\"."),
     VALVE_THROAT(
             "Throat of the rotary valve",
             "The valve's inlet opening is narrow for the largest lump: lumps interlock over it.",
@@ -146,6 +166,18 @@ public enum FindingCode {
             "Load of the full container",
             "The container holds more than its safe working load before its filling stops.",
             "Stop by scale at the safe working load, set the level probe lower, or use a container marked for more."),
+    SETTLED_LOAD(
+            "Load of a container that settles",
+            "Dust that settles while it fills leaves room under the level probe, and more comes in than the container may hold.",
+            "Stop by scale at the safe working load, set the level probe lower, or use a container marked for more."),
+    INFLATION_PRESSURE(
+            "Pressure to open the bag",
+            "The fan or air supply makes less pressure than the empty bag weighs on its area: it does not open it.",
+            "Use a fan of a few inches of water (common practice, no source); folds and a liner take more than the bag's weight."),
+    INFLATION_TIME(
+            "Inflation within the change",
+            "Inflating the bag takes longer than the whole change is stated to take.",
+            "Use a larger fan or air supply, or state the time a change really takes."),
     NECK_SEAL(
             "Pressure of the neck seal",
             "The neck seal is inflated harder than practice allows; it may tear or let go of the spout.",
@@ -244,6 +276,10 @@ public enum FindingCode {
             "Panel in its area",
             "The panel's enclosure is not for the class of the area where it stands.",
             "Use equipment listed for the class, group and temperature, purge the panel, or move it out of the area."),
+    PANEL_EXPOSURE(
+            "Panel against dust and water",
+            "The panel's enclosure is not made to keep out what reaches it where it stands.",
+            "Use an enclosure of the usual type for this exposure, see the panel's sheet, or keep dust and water from it."),
     BALANCE(
             "Balance check",
             "An independent check of mass balance and leg laws does not agree with the solver's result.",

@@ -6,11 +6,11 @@ public enum Side {
     AT_MOST;
 
     /**
-     * Margin towards the good side: (value − limit)/|limit|, sign turned for an upper limit [-]. With a limit of zero it is the plain
-     * distance.
+     * Margin towards the good side: (value − limit)/|limit|, sign turned for an upper limit [-]. Where the limit is zero there
+     * is nothing to divide by: then all of the value is the distance, so the margin is 1, 0 or −1.
      */
     public double margin(double value, double limit) {
         double distance = this == AT_LEAST ? value - limit : limit - value;
-        return limit == 0 ? distance : distance / Math.abs(limit);
+        return limit == 0 ? Math.signum(distance) : distance / Math.abs(limit);
     }
 }

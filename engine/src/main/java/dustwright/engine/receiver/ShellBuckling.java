@@ -14,6 +14,7 @@ public final class ShellBuckling {
     private static final Range POISSON = new Range("shell buckling", "ν", "-", 0, 0.49);
     private static final Range LENGTH = new Range("shell buckling", "L", "m", 1e-3, 100);
     private static final Range THIN = new Range("thin-shell buckling", "t/D", "-", 1e-4, 0.05);
+    private static final Range YIELD = new Range("yielding of a thin shell", "σ_y", "Pa", 1e6, 2e9);
     private static final Range FACTOR = new Range("the allowed vacuum", "factor", "-", 1, 20);
 
     private ShellBuckling() {}
@@ -127,6 +128,25 @@ public final class ShellBuckling {
         return longTube_Pa >= stiffened_Pa
                 ? new Collapse(longTube_Pa, Law.LONG_TUBE)
                 : new Collapse(stiffened_Pa, Law.WINDENBERG_TRILLING);
+    }
+
+    /**
+     * Pressure at which the wall of a thin round shell yields all around [Pa] (equation RCV-24). A short shell fails so before it
+     * buckles, and the laws of buckling say nothing above this pressure.
+     *
+     * <pre>
+     * p_y = 2 σ_y t/D
+     * </pre>
+     *
+     * @param yield_Pa σ_y of the material [Pa]
+     * @param diameter_m D [m]
+     * @param thickness_m t [m]; t/D up to 0.05
+     * @source equilibrium of half a ring; Windenberg and Trilling, Trans. ASME 56, 1934: short vessels fail by yielding, long ones by
+     *     instability
+     * @example yielding_Pa(235e6, 0.9, 0.003) = 1566667
+     */
+    public static double yielding_Pa(double yield_Pa, double diameter_m, double thickness_m) {
+        return 2 * YIELD.check(yield_Pa) * THIN.check(thickness_m / LENGTH.check(diameter_m));
     }
 
     /**

@@ -3,24 +3,26 @@ package dustwright.engine.receiver;
 import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.Stress;
 
-/** Metals of receivers with their stiffness at room temperature, usual handbook values. */
+/** Metals of receivers with stiffness and strength at room temperature, usual handbook values. */
 public enum ShellMaterial {
-    CARBON_STEEL("carbon steel", 200e9, 0.3),
-    STAINLESS_STEEL("stainless steel", 193e9, 0.3),
-    ALUMINIUM("aluminium", 69e9, 0.33);
+    CARBON_STEEL("carbon steel", 200e9, 0.3, 235e6),
+    STAINLESS_STEEL("stainless steel", 193e9, 0.3, 205e6),
+    ALUMINIUM("aluminium", 69e9, 0.33, 125e6);
 
     /** Where the figures come from. */
-    public static final Source SOURCE =
-            Source.fromMemory("modulus and Poisson's ratio at room temperature, usual handbook values");
+    public static final Source SOURCE = Source.fromMemory(
+            "modulus and Poisson's ratio at room temperature, usual handbook values; yield of S235, of 304 and of soft 5083");
 
     private final String words;
     private final Stress modulus;
     private final double poisson;
+    private final Stress yieldStress;
 
-    ShellMaterial(String words, double modulus_Pa, double poisson) {
+    ShellMaterial(String words, double modulus_Pa, double poisson, double yield_Pa) {
         this.words = words;
         this.modulus = new Stress(modulus_Pa);
         this.poisson = poisson;
+        this.yieldStress = new Stress(yield_Pa);
     }
 
     public String words() {
@@ -30,6 +32,11 @@ public enum ShellMaterial {
     /** E. */
     public Stress modulus() {
         return modulus;
+    }
+
+    /** σ_y. */
+    public Stress yieldStress() {
+        return yieldStress;
     }
 
     /** ν [-]. */

@@ -50,6 +50,7 @@ final class BaggingSheet {
         List<Dust> dusts = load.shiftMix().keySet().stream().map(plant::dust).toList();
         dusts.forEach(this::fill);
         overload(dusts);
+        overloadOnceSettled(dusts);
         drums();
         new ContainerAirLines(plant, station, container, writing).write(load, duties);
         container.bag().ifPresent(bag -> new StandLines(container, bag, writing).write(fullest(dusts)));
@@ -129,27 +130,42 @@ final class BaggingSheet {
                 new Term("ρ_settled", "bulk density after settling", tapped));
     }
 
-    /** A bag that fills over days settles meanwhile, and a level probe lets more in. */
+    /** A container that fills over days settles meanwhile, and a level probe lets more in. */
     private void settlingWhileFilling(Dust dust, Density tapped) {
+        if (container.stop() == Container.Stop.SCALE) {
+            return;
+        }
+        Mass most = new Mass(byLevel_kg(tapped));
+        List<Step> steps = List.of(step(
+                "BAG-4",
+                "m = V ρ_settled",
+                MASS_BALANCE,
+                new Term("m", "most the level probe lets in", most),
+                new Term("V", "volume that fills", container.fills()),
+                new Term("ρ_settled", "bulk density after settling", tapped)));
+        writing.known(
+                "settling-" + dust.id(), "Most the level probe lets in if " + dust.name() + " settles", most, steps);
+    }
+
+    /** The heaviest dust once settled decides: what fills over days settles meanwhile. */
+    private void overloadOnceSettled(List<Dust> dusts) {
         Optional<Mass> load = container.safeWorkingLoad();
         if (load.isEmpty() || container.stop() == Container.Stop.SCALE) {
             return;
         }
-        Mass most = new Mass(byLevel_kg(tapped));
-        writing.words(
-                "settling-" + dust.id(),
-                "If " + dust.name() + " settles while it fills",
-                most.kilograms() > load.get().kilograms()
-                        ? "the level probe would let in more than the safe working load: stop by scale"
-                        : "it stays under the safe working load",
-                List.of(step(
-                        "BAG-4",
-                        "m = V ρ_settled",
-                        MASS_BALANCE,
-                        new Term("m", "most the level probe lets in", most),
-                        new Term("V", "volume that fills", container.fills()),
-                        new Term("ρ_settled", "bulk density after settling", tapped))),
-                MASS_BALANCE);
+        dusts.stream()
+                .flatMap(dust -> dust.tappedBulkDensity().stream())
+                .max(Comparator.naturalOrder())
+                .ifPresent(tapped -> {
+                    Mass most = new Mass(byLevel_kg(tapped));
+                    writing.asked(
+                            FindingCode.SETTLED_LOAD,
+                            Place.Kind.CONTAINER,
+                            Sheet.ANY_SET,
+                            Side.AT_MOST,
+                            most,
+                            new Limit<>(load.get(), LOAD_GOVERNS));
+                });
     }
 
     private String firstLimit(Density loose) {
@@ -215,18 +231,32 @@ final class BaggingSheet {
 
     private void overload(List<Dust> dusts) {
         Optional<Density> densest = fullest(dusts);
-        Optional<Mass> load = container.safeWorkingLoad();
-        if (densest.isEmpty() || load.isEmpty()) {
+        if (container.safeWorkingLoad().isEmpty()) {
             return;
         }
-        writing.asked(
+        Limit<Mass> load = new Limit<>(container.safeWorkingLoad().get(), LOAD_GOVERNS);
+        List<String> unknown = dusts.stream()
+                .filter(dust -> dust.looseBulkDensity().isEmpty())
+                .map(Dust::name)
+                .toList();
+        boolean over = densest.filter(d -> mass(d).compareTo(load.value()) > 0).isPresent();
+        if (!unknown.isEmpty() && !over && container.stop() != Container.Stop.SCALE) {
+            writing.unjudged(
+                    FindingCode.CONTAINER_LOAD,
+                    Place.Kind.CONTAINER,
+                    Side.AT_MOST,
+                    load,
+                    "The bulk density of " + String.join(", ", unknown) + " is not stated: enter \"bulk density\".");
+            return;
+        }
+        densest.ifPresent(density -> writing.asked(
                 FindingCode.CONTAINER_LOAD,
                 Place.Kind.CONTAINER,
                 Sheet.ANY_SET,
                 Side.AT_MOST,
-                mass(densest.get()),
-                new Limit<>(load.get(), LOAD_GOVERNS),
-                List.of(filled(densest.get())));
+                mass(density),
+                load,
+                List.of(filled(density))));
     }
 
     private void drums() {

@@ -14,6 +14,7 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.AbsolutePressure;
@@ -21,7 +22,9 @@ import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.rotaryvalve.RotaryValve;
 import dustwright.engine.rotaryvalve.ValveCapacity;
@@ -33,6 +36,8 @@ import java.util.Optional;
 /** Air of a container: blown in before it fills, pushed out by dust, drawn up by the valve, and the cloth that passes it. */
 final class ContainerAirLines {
     private static final Source VOLUME_BALANCE = Source.published("volume balance");
+    private static final Source BALANCE_OF_FORCES =
+            Source.ownReading("balance of forces on the cloth: a lower bound, folds and a liner take more");
     private static final Source PRACTICE = Source.commonPractice();
 
     private final Plant plant;
@@ -99,8 +104,7 @@ final class ContainerAirLines {
         bag.stand()
                 .inflation()
                 .ifPresentOrElse(
-                        fan -> writing.tried(
-                                "inflation-time", "Time to inflate it first", () -> List.of(inflated(fan))),
+                        fan -> fan(bag, fan),
                         () -> writing.unknown(
                                 "inflation-time",
                                 "Time to inflate it first",
@@ -112,6 +116,52 @@ final class ContainerAirLines {
                     "A bag that is not inflated fills short, here its whole volume is taken: enter"
                             + " \"fill without inflation\".");
         }
+    }
+
+    private void fan(BulkBag bag, BulkBag.Inflation fan) {
+        writing.tried("inflation-time", "Time to inflate it first", () -> List.of(inflated(fan)))
+                .ifPresent(time -> writing.asked(
+                        FindingCode.INFLATION_TIME,
+                        Place.Kind.CONTAINER,
+                        Sheet.ANY_SET,
+                        Side.AT_MOST,
+                        time,
+                        new Limit<>(container.changing().time(), Source.entered())));
+        if (fan.pressure().isEmpty() || bag.empty().isEmpty() || bag.size().isEmpty()) {
+            writing.unknown(
+                    "inflation-pressure",
+                    "Pressure that lifts the empty bag",
+                    "Enter \"pressure\" of its \"inflation\", and \"empty\" and \"size\" of the bag; a few inches of water are usual.");
+            return;
+        }
+        Step lifts = lifts(bag.empty().get(), bag.size().get());
+        PressureDifference least = (PressureDifference) lifts.result().value();
+        writing.known("inflation-pressure", "Pressure that lifts the empty bag, least", least, List.of(lifts));
+        writing.asked(
+                FindingCode.INFLATION_PRESSURE,
+                Place.Kind.CONTAINER,
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                fan.pressure().get(),
+                new Limit<>(least, BALANCE_OF_FORCES),
+                Writing.statedThen(
+                        Writing.stated(
+                                "p", "pressure the fan can make", fan.pressure().get(), Source.entered()),
+                        List.of(lifts)));
+    }
+
+    /** Air that opens a bag carries at least its cloth. */
+    private static Step lifts(Mass empty, BulkBag.Size size) {
+        double least_Pa = BagAir.liftingPressure_Pa(
+                empty.kilograms(), size.width().metres() * size.depth().metres());
+        return step(
+                "BAG-22",
+                "p = m g / (W D)",
+                BALANCE_OF_FORCES,
+                new Term("p", "pressure that carries the empty bag", new PressureDifference(least_Pa)),
+                new Term("m", "empty bag with its liner", empty),
+                new Term("W", "width", size.width()),
+                new Term("D", "depth", size.depth()));
     }
 
     private Step inflated(BulkBag.Inflation fan) {

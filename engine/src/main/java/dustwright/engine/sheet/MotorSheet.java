@@ -28,6 +28,7 @@ final class MotorSheet {
     private static final Source STAR = new Source(
             "a third of a direct start by the three-phase connection; six times full load is practice, no source",
             Confidence.COMMON_PRACTICE);
+    private static final double USUAL_SCATTER = 1.25;
     private static final String CONDUCTOR = "Branch conductor";
     private static final String LEAST_DISCONNECT = "Disconnect, least rating";
 
@@ -49,8 +50,10 @@ final class MotorSheet {
         if (sheet.supply.isPresent()) {
             sheet.starting();
             sheet.branch();
-            sheet.stated("nameplate", use.motor().nameplateCurrent());
-            sheet.stated("drive input", use.motor().driveInput());
+            sheet.stated(FindingCode.NAMEPLATE_CURRENT, "nameplate", use.motor().nameplateCurrent());
+            sheet.stated(
+                    FindingCode.DRIVE_INPUT_CURRENT, "drive input", use.motor().driveInput());
+            sheet.excess();
         }
         String title = use.turnsProducer() ? "Motor circuit" : "Motor circuit of rotary valve";
         return new Sheet("motor/" + use.id(), title, use.place(), sheet.entries, sheet.findings);
@@ -73,7 +76,7 @@ final class MotorSheet {
     }
 
     /** A stated current against the least that its power takes from this supply without any loss. */
-    private void stated(String what, Optional<ElectricCurrent> current) {
+    private void stated(FindingCode code, String what, Optional<ElectricCurrent> current) {
         if (current.isEmpty()) {
             return;
         }
@@ -91,20 +94,69 @@ final class MotorSheet {
                         new Term("U", "voltage between lines", supply.get().volts())),
                 new Term("I_least", "without any loss, cos φ = η = 1", least),
                 Source.published("conservation of energy"));
-        Step asStated = new Step(
-                Step.STATED,
-                "I as stated",
-                List.of(),
-                new Term("I", what + " current", current.get()),
-                Source.entered());
+        Step asStated = Writing.stated("I", what + " current", current.get(), Source.entered());
         findings.add(Finding.of(
-                FindingCode.NAMEPLATE_CURRENT,
+                code,
                 use.place(),
-                what + " current",
+                Sheet.ANY_SET,
                 Side.AT_LEAST,
                 current.get(),
                 least,
                 new Derivation(List.of(step, asStated), Source.published("conservation of energy"))));
+    }
+
+    /** A nameplate current against what the circuit, sized by the motor's power, carries. */
+    private void excess() {
+        Optional<ElectricCurrent> nameplate = use.motor().nameplateCurrent();
+        if (nameplate.isEmpty() || load.current().isEmpty()) {
+            return;
+        }
+        Step most = supply.orElseThrow().basis() == Supply.Basis.NEC && !use.driven()
+                ? byConductor(load.current().get())
+                : byUsualScatter(load.current().get());
+        findings.add(Finding.of(
+                FindingCode.NAMEPLATE_EXCESS,
+                use.place(),
+                Sheet.ANY_SET,
+                Side.AT_MOST,
+                nameplate.get(),
+                most.result().value(),
+                new Derivation(
+                        Writing.statedThen(
+                                Writing.stated("I", "nameplate current", nameplate.get(), Source.entered()),
+                                with(most)),
+                        most.source())));
+    }
+
+    /** The overload guards the conductors too, so its highest trip may not pass what they carry. */
+    private Step byConductor(ElectricCurrent fullLoad) {
+        MotorCircuit nec = MotorCircuit.ofFullLoad(fullLoad.amperes(), MotorType.DESIGN_B);
+        ElectricCurrent carried = new ElectricCurrent(
+                nec.conductor().map(MotorCircuit.Conductor::ampacity_A).orElse(nec.leastAmpacity_A()));
+        double trip = MotorCircuit.overloadTrip_A(1, use.motor().serviceFactor(), Optional.empty(), false);
+        return new Step(
+                "ELE-38",
+                "I_most = I_z / trip",
+                List.of(
+                        new Term("I_z", "ampacity of the branch conductor (ELE-10)", carried),
+                        new Term("trip", "highest trip of the overload over the nameplate (ELE-13)", new Ratio(trip))),
+                new Term(
+                        "I_most",
+                        "nameplate current whose overload still guards the conductor",
+                        new ElectricCurrent(carried.amperes() / trip)),
+                Source.fromMemory("NEC 430.31 and 430.32(A)(1): the overload guards motor, controller and conductors"));
+    }
+
+    private static Step byUsualScatter(ElectricCurrent fullLoad) {
+        return new Step(
+                "ELE-39",
+                "I_most = 1.25 I",
+                List.of(new Term("I", "full-load current", fullLoad)),
+                new Term(
+                        "I_most",
+                        "most that makes and pole numbers of one power usually differ by",
+                        new ElectricCurrent(USUAL_SCATTER * fullLoad.amperes())),
+                Source.commonPractice());
     }
 
     private void starting() {

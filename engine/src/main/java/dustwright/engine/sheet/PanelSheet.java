@@ -108,7 +108,14 @@ final class PanelSheet {
         entries.add(Entry.words(id, name, route.acceptable(), List.of(), route.source()));
         entries.add(Entry.words("not-enclosure", "Does not do", route.notAcceptable(), List.of(), route.source()));
         panel.enclosure().ifPresent(type -> offered(type, area));
-        panel.exposure().ifPresent(this::exposure);
+        panel.exposure()
+                .ifPresentOrElse(
+                        this::exposure,
+                        () -> entries.add(
+                                Entry.unknown(
+                                        "enclosure-type",
+                                        "Usual type for what reaches it",
+                                        "Enter \"exposure\": dust, rain, hose water, corrosion. The area class says nothing of water.")));
         purge(area);
     }
 
@@ -150,6 +157,37 @@ final class PanelSheet {
                 "NEMA " + type.type() + ", at least " + type.leastIp() + ": " + type.protectsAgainst(),
                 List.of(),
                 Enclosure.typeSource()));
+        panel.enclosure().ifPresent(offered -> withstands(offered, exposure));
+    }
+
+    /** What is fitted or offered, against what reaches it. */
+    private void withstands(String offered, Enclosure.Exposure exposure) {
+        Optional<Boolean> keeps = Enclosure.withstands(offered, exposure);
+        Writing judged = new Writing("");
+        String id = "enclosure-exposure";
+        String name = "Enclosure offered, against " + exposure.bringing();
+        if (keeps.isEmpty()) {
+            String why = "A purge keeps dust out and says nothing of " + exposure.bringing()
+                    + ": enter the NEMA type of the enclosure itself as \"enclosure\".";
+            entries.add(Entry.unknown(id, name, why));
+            judged.notSaid(FindingCode.PANEL_EXPOSURE, Place.Kind.PANEL, Enclosure.typeSource(), why);
+        } else {
+            String said = madeFor(offered) + (keeps.get() ? "" : ": does not keep it out");
+            entries.add(Entry.words(id, name, said, List.of(), Enclosure.typeSource()));
+            judged.none(
+                    FindingCode.PANEL_EXPOSURE,
+                    Place.Kind.PANEL,
+                    "panels that do not keep out " + exposure.bringing() + ", as offered: " + madeFor(offered),
+                    keeps.get() ? 0 : 1,
+                    Enclosure.typeSource());
+        }
+        findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
+    }
+
+    private static String madeFor(String offered) {
+        return offered.equals(Enclosure.PURGED)
+                ? "purged, against dust"
+                : "NEMA " + offered + ", " + Enclosure.ofType(offered).protectsAgainst();
     }
 
     /** The division an area counts as; empty where it is unclassified. */

@@ -63,7 +63,7 @@ final class ReceiverSheet {
         places();
         holdUp(arrivals.dustiest());
         HopperLines.write(writing, receiver.hopper(), arrivals.dusts());
-        ShellLines.write(writing, station);
+        ShellLines.write(writing, station, plant.site().air().ambient());
         return writing.sheet("receiver", "Receiver", Place.Kind.RECEIVER);
     }
 
@@ -181,12 +181,14 @@ final class ReceiverSheet {
         DustArrival arrival = dustiest.get();
         Optional<Density> density = arrival.density();
         if (density.isEmpty()) {
-            writing.unknown(
-                    "hold-up",
-                    name,
-                    "The bulk density of "
-                            + String.join(", ", arrival.withoutDensity())
-                            + " is not stated: enter \"bulk density\".");
+            String why = "The bulk density of " + String.join(", ", arrival.withoutDensity())
+                    + " is not stated: enter \"bulk density\".";
+            writing.unknown("hold-up", name, why);
+            plant.requirements()
+                    .receiver()
+                    .holdUp()
+                    .ifPresent(limit -> writing.unjudged(
+                            FindingCode.HOLD_UP, Place.Kind.RECEIVER, arrival.state(), Side.AT_LEAST, limit, why));
             return;
         }
         Optional<Quantity> time = writing.tried(

@@ -4,6 +4,7 @@ import static dustwright.engine.sheet.Writing.step;
 
 import dustwright.engine.air.Air;
 import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -39,6 +40,9 @@ import java.util.Optional;
 /** What a rotary valve discharges, lets up, and needs to turn. */
 final class RotaryValveSheet {
     private static final Source SIZING = Source.published("geometry; as in public sizing articles");
+    private static final Source LEDGE = new Source(
+            "a valve as wide as the hopper's outlet, so that no ledge holds dust: common practice, no source",
+            Confidence.COMMON_PRACTICE);
     private static final Source POWER = Source.published("definition of power");
 
     private final Arrivals arrivals;
@@ -84,12 +88,10 @@ final class RotaryValveSheet {
         DustArrival arrival = dustiest.get();
         Optional<Density> loose = arrival.density();
         if (loose.isEmpty()) {
-            writing.unknown(
-                    "capacity",
-                    name,
-                    "The bulk density of "
-                            + String.join(", ", arrival.withoutDensity())
-                            + " is not stated: enter \"bulk density\".");
+            String why = "The bulk density of " + String.join(", ", arrival.withoutDensity())
+                    + " is not stated: enter \"bulk density\".";
+            writing.unknown("capacity", name, why);
+            notJudged(arrival, why);
             return;
         }
         Density density = loose.get();
@@ -99,17 +101,46 @@ final class RotaryValveSheet {
                 () -> List.of(discharge(density)));
         Optional<Quantity> ratio =
                 writing.tried("capacity", name + ", " + arrival.state(), () -> capacitySteps(arrival, density));
-        ratio.ifPresent(value -> plant.requirements()
+        if (ratio.isEmpty()) {
+            notJudged(arrival, "Outside the formula of the valve's capacity, see its sheet.");
+        } else if (tooFast()) {
+            notJudged(
+                    arrival,
+                    "How far the pockets still fill above a tip speed of 0.8 m/s is not known: turn it slower, or fit a larger valve.");
+        } else {
+            plant.requirements()
+                    .receiver()
+                    .valveCapacity()
+                    .ifPresent(limit -> writing.asked(
+                            FindingCode.VALVE_CAPACITY,
+                            Place.Kind.ROTARY_VALVE,
+                            arrival.state(),
+                            Side.AT_LEAST,
+                            ratio.get(),
+                            limit));
+        }
+        neededSpeed(arrival, density);
+    }
+
+    private void notJudged(DustArrival arrival, String why) {
+        plant.requirements()
                 .receiver()
                 .valveCapacity()
-                .ifPresent(limit -> writing.asked(
+                .ifPresent(limit -> writing.unjudged(
                         FindingCode.VALVE_CAPACITY,
                         Place.Kind.ROTARY_VALVE,
                         arrival.state(),
                         Side.AT_LEAST,
-                        value,
-                        limit)));
-        neededSpeed(arrival, density);
+                        limit,
+                        why));
+    }
+
+    private boolean tooFast() {
+        return build.rotor()
+                .filter(rotor -> ValveCapacity.tipSpeed_mPerS(
+                                rotor.metres(), valve.speed().revolutionsPerSecond())
+                        > ValveCapacity.GREATEST_TIP_mPerS)
+                .isPresent();
     }
 
     private Step discharge(Density density) {
@@ -197,6 +228,22 @@ final class RotaryValveSheet {
                 new Term("D", "diameter over the blade tips", rotor),
                 new Term("n", "speed of the rotor", valve.speed()));
         writing.known("tip-speed", "Speed of the blade tips", tip, List.of(speed));
+        writing.asked(
+                FindingCode.VALVE_TIP_SPEED,
+                Place.Kind.ROTARY_VALVE,
+                Sheet.ANY_SET,
+                Side.AT_MOST,
+                tip,
+                new Limit<>(new Velocity(ValveCapacity.GREATEST_TIP_mPerS), Source.commonPractice()));
+        if (tip_mPerS <= ValveCapacity.GREATEST_TIP_mPerS && valve.fill() > ValveCapacity.usualFill(tip_mPerS)) {
+            writing.words(
+                    "fill-stated",
+                    "Fill as stated",
+                    "more than is usual at this speed: what it discharges rests on it. Ask its maker, or enter the usual fill.",
+                    List.of(Writing.stated(
+                            "fill", "share of the pockets that fills", new Ratio(valve.fill()), Source.entered())),
+                    Source.commonPractice());
+        }
         writing.tried(
                 "usual-fill",
                 "Usual fill at that speed",
@@ -368,6 +415,25 @@ final class RotaryValveSheet {
 
     // ---- throat and gaps
 
+    /** A hopper that ends wider than the valve under it leaves a ledge, and then the throat is the outlet. */
+    private void ledge() {
+        build.throat()
+                .ifPresent(throat -> arrivals.station()
+                        .receiver()
+                        .hopper()
+                        .ifPresent(hopper -> writing.asked(
+                                FindingCode.HOPPER_LEDGE,
+                                Place.Kind.ROTARY_VALVE,
+                                Sheet.ANY_SET,
+                                Side.AT_LEAST,
+                                throat,
+                                new Limit<>(hopper.outlet(), LEDGE),
+                                List.of(
+                                        Writing.stated("B_in", "inlet opening of the valve", throat, Source.entered()),
+                                        Writing.stated(
+                                                "B_out", "outlet of the hopper", hopper.outlet(), Source.entered())))));
+    }
+
     private void throat() {
         List<Step> largest = new ArrayList<>();
         for (Dust dust : arrivals.dusts()) {
@@ -378,6 +444,7 @@ final class RotaryValveSheet {
                         throat -> writing.given("throat", "Width of its inlet opening", throat),
                         () -> writing.unknown(
                                 "throat", "Width of its inlet opening", "Enter \"throat\" of the rotary valve."));
+        ledge();
         largest.stream()
                 .max(Comparator.comparingDouble(step -> step.result().value().si()))
                 .ifPresent(least -> build.throat()

@@ -12,6 +12,7 @@ import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
@@ -37,16 +38,22 @@ final class ShellLines {
     private static final Source SCREENING = Source.ownReading(
             "screening of the cylinder alone; the vessel's design code (ASME VIII-1, EN 13445-3) and a licensed engineer decide");
 
+    private static final Source YIELDING = Source.published(
+            "equilibrium of half a ring; Windenberg and Trilling, Trans. ASME 56, 1934: short vessels fail by yielding");
+    private static final Source FULL_VACUUM = Source.published("no vacuum is deeper than the barometer");
+
     private final Writing writing;
     private final Station station;
+    private final AbsolutePressure ambient;
 
-    private ShellLines(Writing writing, Station station) {
+    private ShellLines(Writing writing, Station station, AbsolutePressure ambient) {
         this.writing = writing;
         this.station = station;
+        this.ambient = ambient;
     }
 
-    static void write(Writing writing, Station station) {
-        new ShellLines(writing, station).write();
+    static void write(Writing writing, Station station, AbsolutePressure ambient) {
+        new ShellLines(writing, station, ambient).write();
     }
 
     private void write() {
@@ -69,10 +76,10 @@ final class ShellLines {
                 () -> allowedSteps(shell, diameter, receiver.straightSide().get()));
         writing.tried(
                 "shell-second", "Collapse by a second law, no margin", () -> List.of(second(shell, diameter, length)));
-        allowed.ifPresent(this::compare);
+        allowed.ifPresentOrElse(this::compare, this::notCompared);
     }
 
-    private static List<Step> allowedSteps(Shell shell, Length diameter, Length straight) {
+    private List<Step> allowedSteps(Shell shell, Length diameter, Length straight) {
         Length length = shell.unsupported(straight);
         ShellMaterial material = shell.material();
         ShellBuckling.Collapse collapse = ShellBuckling.collapse(
@@ -83,8 +90,15 @@ final class ShellLines {
                 length.metres());
         boolean longTube = collapse.law() == Law.LONG_TUBE;
         Term pressure = new Term("p", "collapse pressure", new PressureDifference(collapse.pressure_Pa()));
+        PressureDifference yielding = new PressureDifference(ShellBuckling.yielding_Pa(
+                material.yieldStress().pascals(),
+                diameter.metres(),
+                shell.thickness().metres()));
+        Term yields = new Term("p_y", "pressure at which the wall yields", yielding);
         double allowed_Pa = ShellBuckling.allowedVacuum_Pa(
-                collapse.pressure_Pa(), shell.factor().value());
+                Math.min(collapse.pressure_Pa(), yielding.pascals()),
+                shell.factor().value());
+        Term screened = new Term("v", "failure over its margin", new PressureDifference(allowed_Pa));
         return List.of(
                 step(
                         "RCV-23",
@@ -106,12 +120,31 @@ final class ShellLines {
                         new Term("D", "diameter of the shell", diameter),
                         new Term("L", "length between stiff ends or rings", length)),
                 step(
+                        "RCV-24",
+                        "p_y = 2 σ_y t/D: above it the law of buckling says nothing",
+                        YIELDING,
+                        yields,
+                        new Term("σ_y", "yield of " + material.words() + " (from memory)", material.yieldStress()),
+                        new Term("t", "wall", shell.thickness()),
+                        new Term("D", "diameter of the shell", diameter)),
+                step(
                         "RCV-14",
-                        "vacuum = p / factor",
+                        "v = min(p, p_y) / factor",
                         SCREENING,
-                        new Term("vacuum", "vacuum the shell may see", new PressureDifference(allowed_Pa)),
+                        screened,
                         pressure,
-                        new Term("factor", "margin against collapse", shell.factor())));
+                        yields,
+                        new Term("factor", "margin against collapse", shell.factor())),
+                step(
+                        "RCV-25",
+                        "vacuum = min(v, p_a)",
+                        FULL_VACUUM,
+                        new Term(
+                                "vacuum",
+                                "vacuum the shell may see, at most full vacuum",
+                                new PressureDifference(Math.min(allowed_Pa, ambient.pascals()))),
+                        screened,
+                        new Term("p_a", "site barometer", ambient)));
     }
 
     private static Step second(Shell shell, Length diameter, Length length) {
@@ -133,25 +166,49 @@ final class ShellLines {
                 new Term("L", "length between stiff ends or rings", length));
     }
 
-    /** What may come: the relief valve wide open, and the producers at their deepest with the relief valve stuck. */
-    private void compare(Quantity allowed) {
-        Optional<PressureDifference> relief = station.relief().map(ShellLines::full);
-        Optional<PressureDifference> deepest =
-                station.producers().stream().map(VacuumProducer::deepestVacuum).max(Comparator.naturalOrder());
-        relief.ifPresentOrElse(
-                full -> writing.given("relief-full", "Vacuum with the relief valve wide open", full),
-                () -> writing.unknown(
-                        "relief-full", "Vacuum with the relief valve wide open", "There is no relief valve."));
-        deepest.ifPresent(vacuum -> writing.given("deepest", "Deepest stated vacuum of the producers", vacuum));
-        deepest.ifPresent(vacuum -> stuck(allowed, vacuum));
-        relief.or(() -> deepest)
-                .ifPresent(vacuum -> writing.asked(
+    /** What a formula refuses is not judged, and not passed. */
+    private void notCompared() {
+        deepestAsked()
+                .ifPresent(limit -> writing.unjudged(
                         FindingCode.SHELL_VACUUM,
                         Place.Kind.RECEIVER,
-                        Sheet.ANY_SET,
                         Side.AT_LEAST,
-                        allowed,
-                        new Limit<>(vacuum, relief.isPresent() ? Source.entered() : SCREENING)));
+                        limit,
+                        "This shell is outside the formulas here: have it designed to its code."));
+    }
+
+    private Optional<Limit<PressureDifference>> deepestAsked() {
+        Optional<PressureDifference> relief = station.relief().map(ShellLines::full);
+        return relief.map(full -> new Limit<>(full, Source.entered()))
+                .or(() -> deepest().map(vacuum -> new Limit<>(vacuum, SCREENING)));
+    }
+
+    private Optional<PressureDifference> deepest() {
+        return station.producers().stream().map(VacuumProducer::deepestVacuum).max(Comparator.naturalOrder());
+    }
+
+    /** What may come: the relief valve wide open, and the producers at their deepest with the relief valve stuck. */
+    private void compare(Quantity allowed) {
+        Optional<PressureDifference> deepest = deepest();
+        station.relief()
+                .map(ShellLines::full)
+                .ifPresentOrElse(
+                        full -> writing.given("relief-full", "Vacuum with the relief valve wide open", full),
+                        () -> writing.unknown(
+                                "relief-full", "Vacuum with the relief valve wide open", "There is no relief valve."));
+        deepest.ifPresent(vacuum -> writing.given("deepest", "Deepest stated vacuum of the producers", vacuum));
+        deepest.ifPresent(vacuum -> stuck(allowed, vacuum));
+        deepestAsked()
+                .ifPresent(limit -> writing.asked(
+                        FindingCode.SHELL_VACUUM, Place.Kind.RECEIVER, Sheet.ANY_SET, Side.AT_LEAST, allowed, limit));
+        if (allowed.si() == ambient.pascals()) {
+            writing.words(
+                    "full-vacuum",
+                    "Full vacuum of this site",
+                    "the shell would bear it by this screening, whatever the producers do.",
+                    List.of(),
+                    SCREENING);
+        }
     }
 
     private void stuck(Quantity allowed, PressureDifference deepest) {

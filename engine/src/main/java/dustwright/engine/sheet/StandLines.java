@@ -142,7 +142,7 @@ final class StandLines {
         Term palletTerm = new Term("h_p", "pallet", pallet);
         Term bagTerm = new Term("h_b", "height of the bag", height);
         List<Step> steps = List.of(
-                step("BAG-20", "h = h_p + h_b", GEOMETRY, new Term("h", "top of the bag", top), palletTerm, bagTerm));
+                step("BAG-21", "h = h_p + h_b", GEOMETRY, new Term("h", "top of the bag", top), palletTerm, bagTerm));
         writing.known("height", "Height of the bag on its base", top, steps);
         bag.loops().ifPresent(loops -> {
             Length hook = new Length(top.metres() + loops.metres());
@@ -151,7 +151,7 @@ final class StandLines {
                     "Height of the loops drawn up",
                     hook,
                     List.of(step(
-                            "BAG-20",
+                            "BAG-21",
                             "h = h_p + h_b + l",
                             GEOMETRY,
                             new Term("h", "top of the loops", hook),

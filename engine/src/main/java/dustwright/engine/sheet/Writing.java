@@ -99,10 +99,15 @@ final class Writing {
                 new Derivation(steps, limit.source())));
     }
 
-    /** A limit that is asked and whose figure is not known. */
+    /** A limit that is asked and whose figure is not known in any set. */
     void unjudged(FindingCode code, Place.Kind part, Side side, Limit<? extends Quantity> limit, String why) {
-        findings.add(Finding.unjudged(
-                code, new Place(part, station), Sheet.ANY_SET, side, limit.value(), limit.source(), why));
+        unjudged(code, part, Sheet.ANY_SET, side, limit, why);
+    }
+
+    /** A limit that is asked and whose figure is not known in the set that governs. */
+    void unjudged(
+            FindingCode code, Place.Kind part, String state, Side side, Limit<? extends Quantity> limit, String why) {
+        findings.add(Finding.unjudged(code, new Place(part, station), state, side, limit.value(), limit.source(), why));
     }
 
     /** A conflict that is looked for and about which nobody can say: why, and what to enter. */

@@ -261,6 +261,39 @@ class ElectricalSheetsTest {
         assertThat(finding.limit().si()).isCloseTo(13.454, within(1e-3));
     }
 
+    /**
+     * By hand, NEC: 15 hp at 480 V is 21 A by table, 26.25 A of ampacity, so 10 AWG with 35 A at 75 °C; a motor with service factor 1.15
+     * trips at 125 % at most, and 35 A / 1.25 = 28 A. IEC: 11 kW at 400 V is 22 A by guide, a quarter more is 27.5 A.
+     */
+    @ParameterizedTest
+    @CsvSource({"NEC, 28, true", "NEC, 28.1, false", "NEC, 90, false", "IEC, 27.5, true", "IEC, 28, false"})
+    void more_current_than_the_circuit_of_this_power_is_sized_for_is_a_finding(
+            Supply.Basis basis, double plate_A, boolean holds) {
+        boolean nec = basis == Supply.Basis.NEC;
+        Motor motor = motor(15, Motor.Starting.DIRECT, Optional.of(plate_A));
+        Motor rated = new Motor(
+                nec ? motor.nameplate() : new Power(11_000),
+                1.15,
+                Optional.empty(),
+                motor.starting(),
+                motor.nameplateCurrent(),
+                Optional.empty(),
+                Optional.empty());
+        Plant plant = plant(
+                rated,
+                false,
+                Optional.empty(),
+                new Electrical(Optional.of(nec ? nec(480) : iec(400)), Optional.empty()));
+        Finding finding = EquipmentSketch.sheets(plant, List.of()).stream()
+                .flatMap(s -> s.findings().stream())
+                .filter(f -> f.code() == FindingCode.NAMEPLATE_EXCESS)
+                .findFirst()
+                .orElseThrow();
+        assertThat(finding.holds()).isEqualTo(holds);
+        assertThat(finding.limit().si()).isCloseTo(nec ? 28 : 27.5, within(1e-9));
+        assertThat(finding.state()).isEqualTo(Sheet.ANY_SET);
+    }
+
     /** By hand: 2200 W / (230 V · 0.9 · 0.8) = 13.285 A. */
     @Test
     void one_phase_is_known_by_the_plate_on_an_iec_basis_and_said_not_to_be_screened_on_the_national_code() {
@@ -280,6 +313,63 @@ class ElectricalSheetsTest {
         Plant american = plant(motor, false, Optional.empty(), new Electrical(Optional.of(code), Optional.empty()));
         assertThat(unknown(american, "full-load-current/P1")).contains("not screened here", "430.248", "licensed");
         assertThat(unknown(american, "branch-circuit/P1")).contains("430.248");
+    }
+
+    /** NEMA 250: 12 is for circulating dust and drips, 3R for rain but not dust, 4 for hose water and windblown dust, 13 for oil spray. */
+    @ParameterizedTest
+    @CsvSource({
+        "12, HOSED_DOWN, false",
+        "4, HOSED_DOWN, true",
+        "6, HOSED_DOWN, true",
+        "4, HOSED_DOWN_CORROSIVE, false",
+        "4X, HOSED_DOWN_CORROSIVE, true",
+        "12, DUSTY_INDOOR, true",
+        "3R, DUSTY_INDOOR, false",
+        "7, DUSTY_INDOOR, false",
+        "12, DUSTY_INDOOR_WITH_OIL, false",
+        "13, DUSTY_INDOOR_WITH_OIL, true"
+    })
+    void the_type_of_a_panel_is_judged_by_what_reaches_it(String type, Exposure exposure, boolean holds) {
+        assertThat(panelFinding(AreaClass.UNCLASSIFIED_DUSTY_INDOOR, type, exposure)
+                        .holds())
+                .isEqualTo(holds);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"3R, OUTDOOR, true", "3R, OUTDOOR_DUSTY, false", "3, OUTDOOR_DUSTY, true", "4, OUTDOOR_DUSTY, true"})
+    void windblown_dust_asks_more_of_a_panel_than_rain(String type, Exposure exposure, boolean holds) {
+        assertThat(panelFinding(AreaClass.UNCLASSIFIED_OUTDOOR, type, exposure).holds())
+                .isEqualTo(holds);
+    }
+
+    @Test
+    void hose_water_is_judged_in_a_classified_area_too_and_a_purge_says_nothing_of_it() {
+        assertThat(panelFinding(AreaClass.CLASS_II_DIVISION_2, "12", Exposure.HOSED_DOWN)
+                        .fails())
+                .isTrue();
+        Finding purged = panelFinding(AreaClass.CLASS_II_DIVISION_2, "purged", Exposure.HOSED_DOWN);
+        assertThat(purged.unjudged()).isTrue();
+        assertThat(purged.derivation().steps().get(0).formula()).contains("hose water", "NEMA type");
+    }
+
+    private static Finding panelFinding(AreaClass area, String type, Exposure exposure) {
+        Panel bare = panel(Optional.of(area), Optional.of("owner"), Optional.empty());
+        Panel panel = new Panel(
+                bare.area(),
+                bare.classifiedBy(),
+                Optional.of(type),
+                Optional.of(exposure),
+                bare.control(),
+                bare.ambient(),
+                bare.inside(),
+                bare.surface(),
+                bare.drivesInside());
+        Plant plant = direct(15, nec(480)).withElectrical(new Electrical(Optional.of(nec(480)), Optional.of(panel)));
+        return EquipmentSketch.sheets(plant, List.of()).stream()
+                .flatMap(s -> s.findings().stream())
+                .filter(f -> f.code() == FindingCode.PANEL_EXPOSURE)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -9,6 +9,7 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Stress;
 import dustwright.engine.receiver.FlowFunction;
 import dustwright.engine.receiver.HopperDust;
+import dustwright.engine.receiver.ShellBuckling;
 import dustwright.engine.receiver.SidePlace;
 import java.util.List;
 import java.util.Optional;
@@ -47,12 +48,47 @@ class ReceiverSheetTest {
         for (double thickness_m = 0.002; thickness_m < 0.008; thickness_m += 0.0005) {
             EquipmentSketch sketch = new EquipmentSketch();
             sketch.thickness_m = thickness_m;
+            double full_Pa = sketch.plant().site().air().ambient().pascals();
             double plain_Pa = EquipmentSketch.value(sketch.sheets(), "shell").si();
             sketch.rings = 1;
-            assertThat(plain_Pa).isGreaterThan(before_Pa);
-            assertThat(EquipmentSketch.value(sketch.sheets(), "shell").si()).isGreaterThan(plain_Pa);
+            double ringed_Pa = EquipmentSketch.value(sketch.sheets(), "shell").si();
+            assertThat(plain_Pa).isGreaterThanOrEqualTo(Math.min(Math.nextUp(before_Pa), full_Pa));
+            assertThat(ringed_Pa).isGreaterThanOrEqualTo(Math.min(Math.nextUp(plain_Pa), full_Pa));
+            assertThat(ringed_Pa).isLessThanOrEqualTo(full_Pa);
             before_Pa = plain_Pa;
         }
+        assertThat(before_Pa).as("8 mm bear full vacuum").isGreaterThan(101_000);
+    }
+
+    /** By hand: 2 · 235 MPa · 6 mm / 1.2 m is 2.35 MPa of yielding, a third of it far above full vacuum, which is all there can be. */
+    @Test
+    void a_short_stiff_shell_yields_before_it_buckles_and_sees_full_vacuum_at_most() {
+        assertClose("yielding", ShellBuckling.yielding_Pa(235e6, 1.2, 0.006), 2.35e6, 1e-12);
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.thickness_m = 0.006;
+        sketch.rings = 14;
+        List<Sheet> sheets = sketch.sheets();
+        double full_Pa = sketch.plant().site().air().ambient().pascals();
+        assertThat(EquipmentSketch.value(sheets, "shell").si()).isEqualTo(full_Pa);
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.SHELL_VACUUM)
+                        .orElseThrow()
+                        .holds())
+                .isTrue();
+        assertThat(EquipmentSketch.answer(sheets, "full-vacuum")).isInstanceOf(Answer.Words.class);
+    }
+
+    @Test
+    void a_shell_too_short_for_the_formula_is_not_judged_and_not_passed() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.rings = 49;
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(EquipmentSketch.answer(sheets, "shell"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, u -> assertThat(u.why()).startsWith("Outside its formula"));
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.SHELL_VACUUM)
+                        .orElseThrow()
+                        .unjudged())
+                .isTrue();
     }
 
     /** Common practice, no source: three places 90° apart, and the probe moves when the inlet takes its own. */

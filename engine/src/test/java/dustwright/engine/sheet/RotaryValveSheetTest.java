@@ -3,6 +3,7 @@ package dustwright.engine.sheet;
 import static dustwright.engine.Reference.assertClose;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
@@ -120,6 +121,63 @@ class RotaryValveSheetTest {
         assertThat(holds(sheets, FindingCode.VALVE_CAPACITY)).isTrue();
         assertThat(holds(sheets(valve(0.5, 0.75e-4, 0.3)), FindingCode.VALVE_CAPACITY))
                 .isFalse();
+    }
+
+    /** By hand: 0.25 m at 90 rpm has a tip speed of 1.178 m/s; the usual fill is known up to 0.8 m/s. */
+    @Test
+    void above_the_tip_speed_of_the_usual_fill_nobody_says_that_it_discharges_enough() {
+        List<Sheet> fast = sheets(valve(90, 0.75e-4, 0.9));
+        Finding tip = EquipmentSketch.finding(fast, FindingCode.VALVE_TIP_SPEED).orElseThrow();
+        assertThat(tip.fails()).isTrue();
+        assertClose("tip", tip.value().si(), Math.PI * 0.25 * 1.5, 1e-12);
+        assertThat(EquipmentSketch.finding(fast, FindingCode.VALVE_CAPACITY)
+                        .orElseThrow()
+                        .unjudged())
+                .isTrue();
+        List<Sheet> usual = sheets(valve(15, 0.75e-4, 0.9));
+        assertThat(holds(usual, FindingCode.VALVE_TIP_SPEED)).isTrue();
+        assertThat(EquipmentSketch.answer(usual, "fill-stated"))
+                .isInstanceOfSatisfying(
+                        Answer.Words.class, words -> assertThat(words.text()).contains("more than is usual"));
+    }
+
+    @Test
+    void without_a_bulk_density_the_capacity_that_is_asked_is_not_known_and_does_not_vanish() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.valve = Optional.of(valve(15, 0.75e-4, 0.3));
+        sketch.known = false;
+        Finding capacity = EquipmentSketch.finding(sketch.sheets(), FindingCode.VALVE_CAPACITY)
+                .orElseThrow();
+        assertThat(capacity.unjudged()).isTrue();
+        assertThat(capacity.derivation().steps().get(0).formula()).contains("enter \"bulk density\"");
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.HOLD_UP))
+                .isEmpty();
+    }
+
+    @Test
+    void a_hopper_that_ends_wider_than_the_throat_leaves_a_ledge() {
+        List<Sheet> flush = sheets(valve(15, 0.75e-4, 0.3));
+        Finding even = EquipmentSketch.finding(flush, FindingCode.HOPPER_LEDGE).orElseThrow();
+        assertThat(even.holds()).isTrue();
+        assertThat(even.nothingByDesign()).as("flush is as it should be").isTrue();
+        RotaryValve usual = valve(15, 0.75e-4, 0.3);
+        ValveBuild b = usual.build();
+        List<Sheet> narrow = sheets(new RotaryValve(
+                usual.swept(),
+                usual.speed(),
+                usual.fill(),
+                usual.clearance(),
+                0.6,
+                new ValveBuild(
+                        b.rotor(),
+                        b.vanes(),
+                        Optional.of(new Length(0.2)),
+                        b.tipGap(),
+                        b.motor(),
+                        b.gearEfficiency(),
+                        b.torque(),
+                        b.greatestDifference())));
+        assertThat(holds(narrow, FindingCode.HOPPER_LEDGE)).isFalse();
     }
 
     @Test

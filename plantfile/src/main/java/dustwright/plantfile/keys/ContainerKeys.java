@@ -33,7 +33,10 @@ final class ContainerKeys {
     }
 
     private static final List<Key> CONTAINER = List.of(
-            Key.required("volume", CONTAINER_VOLUME, "Volume up to the level probe; of a bag at most what its `size` holds when it stands round."),
+            Key.required(
+                    "volume",
+                    CONTAINER_VOLUME,
+                    "Volume up to the level probe; of a bag at most what its `size` holds when it stands round."),
             Key.derived(
                     "safe working load",
                     CONTAINER_MASS,

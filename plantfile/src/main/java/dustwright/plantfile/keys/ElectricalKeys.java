@@ -53,7 +53,7 @@ final class ElectricalKeys {
                     Key.optional(
                             "exposure",
                             words(Enclosure.Exposure.values(), Enclosure.Exposure::words),
-                            "Dust, water and corrosion the panel must bear in an unclassified area."),
+                            "Dust, water and corrosion the panel must bear, beside what its area asks."),
                     Key.otherwise(
                             "control",
                             words(Panel.Control.values(), Panel.Control::words),

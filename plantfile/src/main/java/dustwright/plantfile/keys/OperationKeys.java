@@ -65,7 +65,10 @@ final class OperationKeys {
                     Key.optional("labour", LABOUR, "Cost of an hour of work."),
                     Key.optional("upkeep", UPKEEP, "Other upkeep a year."),
                     Key.optional("investment", INVESTMENT, "First cost of the whole system."),
-                    Key.optional("residual", INVESTMENT, "What the system is worth at the end of the comparison, at most `investment`."),
+                    Key.optional(
+                            "residual",
+                            INVESTMENT,
+                            "What the system is worth at the end of the comparison, at most `investment`."),
                     Key.optional("interest", INTEREST, "Discount rate a year."),
                     Key.otherwise(
                             "growth",

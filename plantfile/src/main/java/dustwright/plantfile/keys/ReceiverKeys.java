@@ -81,7 +81,8 @@ public final class ReceiverKeys {
                             "rear, or right where the inlet has taken the rear",
                             PRACTICE,
                             "Place around the shell; never that of the inlet."),
-                    Key.optional("height", HEIGHT, "Height above the hopper's outlet, within hopper and `straight side`.")),
+                    Key.optional(
+                            "height", HEIGHT, "Height above the hopper's outlet, within hopper and `straight side`.")),
             List.of());
 
     /** Protection of a receiver against a dust explosion. */
@@ -107,7 +108,10 @@ public final class ReceiverKeys {
                             "L/D for the vent; absent, the whole height over the diameter, which is prudent."),
                     Key.optional("reduced pressure", VENT_PRESSURE, "Pressure it stands while it vents, Pred."),
                     Key.optional("opens", VENT_PRESSURE, "Pressure at which the vent opens, Pstat."),
-                    Key.optional("vent area", VENT, "Area of all vents that are fitted or offered; they must fit into head and cylinder."),
+                    Key.optional(
+                            "vent area",
+                            VENT,
+                            "Area of all vents that are fitted or offered; they must fit into head and cylinder."),
                     Key.otherwise(
                             "vents",
                             new Shape.Whole(1, 20),
