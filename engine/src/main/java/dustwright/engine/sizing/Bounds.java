@@ -8,14 +8,12 @@ import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
-import dustwright.engine.sizing.Space.Fit;
-import java.util.BitSet;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * The greatest margin any design of a box can have in a counterexample (equation SIZ-2): the margin of one fit, every part at the end of
@@ -25,14 +23,10 @@ final class Bounds {
     private final Space space;
     private final Tubing tubing;
     private final Rules rules;
-    private final Map<String, OptionalDouble> known = new ConcurrentHashMap<>();
-    private final AtomicLong solved = new AtomicLong();
-
-    /** Which end of its range favours a requirement. */
-    private enum End {
-        LOW,
-        HIGH
-    }
+    private final Map<String, OptionalDouble> known = new HashMap<>();
+    private final Map<Integer, Optional<Aim>> aims = new HashMap<>();
+    private final Map<Integer, Influence> influences = new HashMap<>();
+    private long solved;
 
     Bounds(Space space, Tubing tubing, Rules rules) {
         this.space = space;
@@ -42,7 +36,7 @@ final class Bounds {
 
     /** States solved so far. */
     long solved() {
-        return solved.get();
+        return solved;
     }
 
     /** Whether a bound is known for this kind of requirement in this tubing. */
@@ -55,9 +49,10 @@ final class Bounds {
         Place where = example.where();
         int v = switch (where.kind()) {
             case RUN -> space.ofRun(tubing.run(where.id()));
-            case HOSE -> space.ofInlet(inlet(where.id()));
+            case HOSE -> space.ofInlet(space.inlet(where.id()));
             // a wider hose feeds the tool better and takes the vacuum at the valve: neither end favours it
-            case INLET -> example.code() == FindingCode.INLET_VACUUM ? space.ofInlet(inlet(where.id())) : Space.FIXED;
+            case INLET ->
+                example.code() == FindingCode.INLET_VACUUM ? space.ofInlet(space.inlet(where.id())) : Space.FIXED;
             default -> Space.FIXED;
         };
         return v == Space.FIXED ? Optional.empty() : Optional.of(v);
@@ -82,15 +77,6 @@ final class Bounds {
         };
     }
 
-    private int inlet(String id) {
-        for (int n = 0; n < space.plant().inlets().size(); n++) {
-            if (space.plant().inlets().get(n).id().equals(id)) {
-                return n;
-            }
-        }
-        return Space.FIXED;
-    }
-
     /**
      * The greatest margin in a box; +∞ where it is not known: the state has no answer, or the requirement is not checked there.
      *
@@ -98,11 +84,10 @@ final class Bounds {
      */
     double margin(Counterexample example, long[] box) {
         Aim aim = aim(example).orElseThrow();
-        Fit fit = aim.fit(box);
-        String key = example.number() + fit.words();
+        String key = example.number() + ":" + aim.ends(box);
         OptionalDouble margin = known.get(key);
         if (margin == null) {
-            margin = worst(example, space.with(fit))
+            margin = worst(example, space.with(aim.fit(box)))
                     .map(f -> OptionalDouble.of(f.margin()))
                     .orElse(OptionalDouble.empty());
             known.put(key, margin);
@@ -110,29 +95,68 @@ final class Bounds {
         return margin.orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** The finding of the most favourable fit of a box, of all sizes the place itself may have. */
-    Optional<Finding> best(Counterexample example, long[] box) {
-        Optional<Aim> aim = aim(example);
-        Optional<Integer> own = own(example);
-        if (aim.isEmpty() || own.isEmpty()) {
-            return aim.flatMap(a -> worst(example, space.with(a.fit(box))));
+    /**
+     * Whether some design of a box may have this margin. Choices that hardly move the requirement are left at their favourable end first:
+     * boxes that differ in nothing else are then answered by one state. Only near the margin they are looked at as they are.
+     */
+    boolean mayHold(Counterexample example, long[] box, double margin) {
+        Influence influence = influence(example);
+        double loose = margin(example, influence.loosened(box));
+        return loose >= margin && (loose >= margin + influence.looseness() || margin(example, box) >= margin);
+    }
+
+    /** What the choices move a counterexample by. */
+    Influence influence(Counterexample example) {
+        Influence known = influences.get(example.number());
+        if (known == null) {
+            known = Influence.of(this, example, space);
+            influences.put(example.number(), known);
         }
-        Optional<Finding> best = Optional.empty();
-        for (long rest = box[own.get()]; rest != 0; rest &= rest - 1) {
-            long[] one = box.clone();
-            one[own.get()] = rest & -rest;
-            Optional<Finding> found = worst(example, space.with(aim.get().fit(one)));
-            if (best.isEmpty()
-                    || (found.isPresent() && found.get().margin() > best.get().margin())) {
-                best = found;
+        return known;
+    }
+
+    /** The finding of the most favourable fit of a box, of all sizes the place itself and its producers may have. */
+    Optional<Finding> best(Counterexample example, long[] box) {
+        return aim(example).flatMap(a -> worst(example, space.with(a.fit(mostFavourable(example, box)))));
+    }
+
+    /** The box with the size of the place itself and the producers with which a counterexample has the greatest margin. */
+    long[] mostFavourable(Counterexample example, long[] box) {
+        long[] best = box.clone();
+        double most = Double.NEGATIVE_INFINITY;
+        for (long[] one : apart(example, box)) {
+            double margin = margin(example, one);
+            if (margin > most) {
+                most = margin;
+                best = one;
             }
         }
         return best;
     }
 
+    /** A box taken apart: one size of the place itself and one choice of producers in each. */
+    List<long[]> apart(Counterexample example, long[] box) {
+        int own = own(example).orElse(Space.FIXED);
+        int producers = producers(example).orElse(Space.FIXED);
+        List<long[]> apart = new ArrayList<>();
+        for (long p = producers == Space.FIXED ? 1 : box[producers]; p != 0; p &= p - 1) {
+            for (long o = own == Space.FIXED ? 1 : box[own]; o != 0; o &= o - 1) {
+                long[] one = box.clone();
+                if (producers != Space.FIXED) {
+                    one[producers] = Long.lowestOneBit(p);
+                }
+                if (own != Space.FIXED) {
+                    one[own] = Long.lowestOneBit(o);
+                }
+                apart.add(one);
+            }
+        }
+        return apart;
+    }
+
     /** What a plant makes of a counterexample: its finding, worst first where several places match. */
     Optional<Finding> worst(Counterexample example, Plant plant) {
-        solved.incrementAndGet();
+        solved++;
         Outcome<DutyPoint> duty = DutyPointSolver.solve(plant, example.in(plant));
         if (!(duty instanceof Outcome.Solved<DutyPoint> answer)) {
             return Optional.empty();
@@ -141,93 +165,7 @@ final class Bounds {
         return findings.stream().filter(example::isAbout).min(java.util.Comparator.comparingDouble(Finding::margin));
     }
 
-    /**
-     * Which way every part favours a requirement.
-     *
-     * @param onWay runs whose air reaches the place or leaves it, and inlets behind it
-     * @param way the end that favours it on that way; elsewhere the other one does
-     * @param cloth the end that favours it
-     */
-    private record Aim(Space space, BitSet onWay, BitSet inletsOnWay, End way, End cloth) {
-        Fit fit(long[] box) {
-            int[] runs = new int[space.plant().runs().size()];
-            for (int n = 0; n < runs.length; n++) {
-                runs[n] = space.ofRun(n) == Space.FIXED ? 0 : end(box[space.ofRun(n)], onWay.get(n));
-            }
-            int[] inlets = new int[space.plant().inlets().size()];
-            for (int n = 0; n < inlets.length; n++) {
-                inlets[n] = space.ofInlet(n) == Space.FIXED ? 0 : end(box[space.ofInlet(n)], inletsOnWay.get(n));
-            }
-            int[] stations = new int[box.length];
-            for (int v = 0; v < box.length; v++) {
-                stations[v] = option(box[v], cloth);
-            }
-            return new Fit(runs, inlets, stations);
-        }
-
-        private int end(long options, boolean isOnWay) {
-            return option(options, isOnWay == (way == End.HIGH) ? End.HIGH : End.LOW);
-        }
-
-        private static int option(long options, End end) {
-            return end == End.HIGH
-                    ? Long.SIZE - 1 - Long.numberOfLeadingZeros(options)
-                    : Long.numberOfTrailingZeros(options);
-        }
-    }
-
     private Optional<Aim> aim(Counterexample example) {
-        return switch (example.code()) {
-            case TOOL_FLOW, INLET_VACUUM, TRANSPORT_VELOCITY, CARRYING_VELOCITY, NEAR_CHOKING ->
-                through(example.where(), End.HIGH, End.HIGH);
-            case WEAR_VELOCITY -> through(example.where(), End.LOW, End.LOW);
-            case PRODUCER_VACUUM -> Optional.of(everywhere(End.HIGH, End.HIGH));
-            case PRODUCER_TEMPERATURE, PRODUCER_POWER ->
-                rules.widestRunsCheapest(space.plant())
-                        ? Optional.of(everywhere(End.HIGH, End.HIGH))
-                        : Optional.empty();
-            case AIR_TO_CLOTH, CAN_VELOCITY -> Optional.of(everywhere(End.LOW, End.HIGH));
-            default -> Optional.empty();
-        };
-    }
-
-    private Aim everywhere(End way, End cloth) {
-        BitSet runs = new BitSet();
-        runs.set(0, space.plant().runs().size());
-        BitSet inlets = new BitSet();
-        inlets.set(0, space.plant().inlets().size());
-        return new Aim(space, runs, inlets, way, cloth);
-    }
-
-    /** Air that passes a place: what feeds it and what it goes on through, one way; what else draws, the other. */
-    private Optional<Aim> through(Place where, End way, End cloth) {
-        BitSet runs = new BitSet();
-        BitSet inlets = new BitSet();
-        switch (where.kind()) {
-            case RUN -> {
-                int run = tubing.run(where.id());
-                runs.or(tubing.behind(run));
-                runs.or(tubing.onward(run));
-                for (int n = 0; n < space.plant().inlets().size(); n++) {
-                    int first = tubing.ofInlet(space.plant().inlets().get(n).id());
-                    if (first == run
-                            || (first != Tubing.NONE && tubing.behind(run).get(first))) {
-                        inlets.set(n);
-                    }
-                }
-            }
-            case INLET, HOSE -> {
-                int first = tubing.ofInlet(where.id());
-                if (first == Tubing.NONE) {
-                    return Optional.empty();
-                }
-                runs.or(tubing.onward(first));
-                inlets.set(inlet(where.id()));
-            }
-            default -> {
-                return Optional.empty();
-            }
-        }
-        return Optional.of(new Aim(space, runs, inlets, way, cloth));
+        return aims.computeIfAbsent(example.number(), number -> Aim.of(example, space, tubing, rules));
     }
 }

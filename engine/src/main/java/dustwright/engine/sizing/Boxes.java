@@ -2,8 +2,11 @@ package dustwright.engine.sizing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /** Cuts boxes of designs: options that cannot be part of any covered design are struck out (equation SIZ-3). */
@@ -13,9 +16,6 @@ final class Boxes {
 
     private static final double SAME = 1e-9;
 
-    /** With so much margin in a box no single size is worth trying. */
-    private static final double AMPLE = 0.6;
-
     private final Space space;
     private final Tubing tubing;
     private final Bounds bounds;
@@ -24,14 +24,12 @@ final class Boxes {
     private final double least;
     /** What fails often is asked first. */
     private final List<Counterexample> examples;
+    /** Sizes of the place itself and producers with which a box was last found to hold, by number of the counterexample. */
+    private final Map<Integer, long[]> held = new HashMap<>();
 
-    /**
-     * Boxes of all designs.
-     *
-     * @param pad by how much a margin may pass its bound where the order is not proven [-]
-     */
-    Boxes(Space space, Tubing tubing, Bounds bounds, BooleanSupplier stop, double pad) {
-        this(space, tubing, bounds, stop, FAILS - pad, new ArrayList<>());
+    /** Boxes of all designs. */
+    Boxes(Space space, Tubing tubing, Bounds bounds, BooleanSupplier stop) {
+        this(space, tubing, bounds, stop, FAILS, new ArrayList<>());
     }
 
     private Boxes(
@@ -49,7 +47,7 @@ final class Boxes {
         this.examples = examples;
     }
 
-    /** The same for designs that may miss by so much. */
+    /** The same with every bound widened by so much [-]. */
     Boxes missing(double miss) {
         return new Boxes(space, tubing, bounds, stop, least - miss, new ArrayList<>(examples));
     }
@@ -85,12 +83,7 @@ final class Boxes {
 
     /** Every option of every choice. */
     long[] all() {
-        long[] box = new long[space.size()];
-        for (int v = 0; v < box.length; v++) {
-            int options = space.options(v).size();
-            box[v] = options == 0 ? 0 : -1L >>> (Long.SIZE - options);
-        }
-        return box;
+        return space.all();
     }
 
     static boolean single(long[] box) {
@@ -193,73 +186,58 @@ final class Boxes {
 
     /** Strikes out by one counterexample. */
     private boolean cut(long[] box, Counterexample example) {
-        long[] sub = box.clone();
-        BitSet open = new BitSet();
-        int own = bounds.own(example).orElse(Space.FIXED);
-        int producers = bounds.producers(example).orElse(Space.FIXED);
-        if (!narrow(box, sub, example, own, producers)) {
+        if (!narrow(box, example)) {
             return false;
         }
-        if (bounds.margin(example, box) > AMPLE) {
-            return true;
-        }
+        Influence influence = bounds.influence(example);
+        double spare =
+                bounds.margin(example, influence.loosened(holding(box, example).orElse(box))) - least;
         for (int v = 0; v < box.length; v++) {
-            if (v != own && v != producers && Long.bitCount(box[v]) > 1) {
-                open.set(v);
-            }
-        }
-        for (int v = open.nextSetBit(0); v >= 0; v = open.nextSetBit(v + 1)) {
-            if (!shave(box, example, own, producers, v)) {
+            if (!influence.spares(v, spare) && !isApart(example, v) && !shave(box, example, v)) {
                 return false;
             }
         }
         return true;
     }
 
-    /** Keeps the own options and the producers that can hold with at least one of the other. */
-    private boolean narrow(long[] box, long[] sub, Counterexample example, int own, int producers) {
-        long ownLeft = 0;
-        long producersLeft = 0;
-        long ownAll = own == Space.FIXED ? 1 : box[own];
-        long producersAll = producers == Space.FIXED || producers == own ? 1 : box[producers];
-        for (long p = producersAll; p != 0; p &= p - 1) {
-            for (long o = ownAll; o != 0; o &= o - 1) {
-                long ownBit = o & -o;
-                long producerBit = p & -p;
-                boolean settled = (ownLeft & ownBit) != 0 && (producersLeft & producerBit) != 0;
-                if (!settled && holds(sub, example, own, ownBit, producers, producerBit)) {
-                    ownLeft |= ownBit;
-                    producersLeft |= producerBit;
-                }
+    private boolean isApart(Counterexample example, int v) {
+        return bounds.own(example).filter(own -> own == v).isPresent()
+                || bounds.producers(example).filter(p -> p == v).isPresent();
+    }
+
+    /** Keeps the sizes of the place itself and the producers that can hold with at least one of the other. */
+    private boolean narrow(long[] box, Counterexample example) {
+        long[] left = box.clone();
+        bounds.own(example).ifPresent(v -> left[v] = 0);
+        bounds.producers(example).ifPresent(v -> left[v] = 0);
+        boolean any = false;
+        for (long[] one : bounds.apart(example, box)) {
+            boolean known = any && Arrays.equals(joined(left, one), left);
+            if (!known && bounds.mayHold(example, one, least)) {
+                System.arraycopy(joined(left, one), 0, left, 0, left.length);
+                any = true;
             }
         }
-        if (own != Space.FIXED) {
-            box[own] = ownLeft;
-        }
-        if (producers != Space.FIXED && producers != own) {
-            box[producers] = producersLeft;
-        }
-        return ownLeft != 0;
+        System.arraycopy(left, 0, box, 0, box.length);
+        return any;
     }
 
-    private boolean holds(long[] sub, Counterexample example, int own, long ownBit, int producers, long producerBit) {
-        if (own != Space.FIXED) {
-            sub[own] = ownBit;
+    private static long[] joined(long[] box, long[] other) {
+        long[] both = box.clone();
+        for (int v = 0; v < both.length; v++) {
+            both[v] |= other[v];
         }
-        if (producers != Space.FIXED && producers != own) {
-            sub[producers] = producerBit;
-        }
-        return bounds.margin(example, sub) >= least;
+        return both;
     }
 
-    /** Strikes out options of one choice, from both ends, that hold with no own option and no producer. */
-    private boolean shave(long[] box, Counterexample example, int own, int producers, int v) {
+    /** Strikes out options of one choice, from both ends, that hold with no size of the place itself and no producer. */
+    private boolean shave(long[] box, Counterexample example, int v) {
         for (boolean lowest : new boolean[] {true, false}) {
             while (Long.bitCount(box[v]) > 1) {
                 long bit = lowest ? Long.lowestOneBit(box[v]) : Long.highestOneBit(box[v]);
                 long[] tried = box.clone();
                 tried[v] = bit;
-                if (any(tried, example, own, producers)) {
+                if (holding(tried, example).isPresent()) {
                     break;
                 }
                 box[v] &= ~bit;
@@ -268,17 +246,23 @@ final class Boxes {
         return box[v] != 0;
     }
 
-    private boolean any(long[] box, Counterexample example, int own, int producers) {
-        long[] sub = box.clone();
-        long ownAll = own == Space.FIXED ? 1 : box[own];
-        long producersAll = producers == Space.FIXED || producers == own ? 1 : box[producers];
-        for (long p = producersAll; p != 0; p &= p - 1) {
-            for (long o = ownAll; o != 0; o &= o - 1) {
-                if (holds(sub, example, own, o & -o, producers, p & -p)) {
-                    return true;
-                }
-            }
-        }
-        return false;
+    /** A part of a box, taken apart, that may hold; the sizes with which another box did are asked first. */
+    private Optional<long[]> holding(long[] box, Counterexample example) {
+        List<long[]> apart = new ArrayList<>(bounds.apart(example, box));
+        long[] before = held.getOrDefault(example.number(), box);
+        apart.sort(Comparator.comparing(one -> !Arrays.equals(joined(before, one), before)));
+        Optional<long[]> found = apart.stream()
+                .filter(one -> bounds.mayHold(example, one, least))
+                .findFirst();
+        found.ifPresent(one -> held.put(example.number(), apartOnly(example, one)));
+        return found;
+    }
+
+    /** Every option of all choices but those that are taken apart. */
+    private long[] apartOnly(Counterexample example, long[] one) {
+        long[] sizes = all();
+        bounds.own(example).ifPresent(v -> sizes[v] = one[v]);
+        bounds.producers(example).ifPresent(v -> sizes[v] = one[v]);
+        return sizes;
     }
 }

@@ -43,7 +43,7 @@ final class PartSearch {
     private final Space space;
     private final Tubing tubing;
     private final Bounds bounds;
-    private final Boxes boxes;
+    private Boxes boxes;
     private final Prices prices;
     private final Trials trials;
     private final Set<List<Integer>> tried = new LinkedHashSet<>();
@@ -55,7 +55,6 @@ final class PartSearch {
     private long numbers;
     private double floor;
     private String stopped = "";
-    private Spent spentBefore = new Spent(0, 0, 0, 0);
 
     /** A covered design and its certificate. */
     record Found(Design design, Coverage coverage) {
@@ -85,12 +84,12 @@ final class PartSearch {
         }
     }
 
-    PartSearch(Part part, List<Choice> choices, Rules rules, Patience patience, double pad) {
+    PartSearch(Part part, List<Choice> choices, Rules rules, Patience patience) {
         this.patience = patience;
         space = new Space(part.plant(), choices);
         tubing = new Tubing(part.plant());
         bounds = new Bounds(space, tubing, rules);
-        boxes = new Boxes(space, tubing, bounds, patience.stop(), pad);
+        boxes = new Boxes(space, tubing, bounds, patience.stop());
         prices = new Prices(space, tubing, rules);
         trials = new Trials(part, rules, patience);
     }
@@ -185,29 +184,17 @@ final class PartSearch {
         stopped = patience.stop().getAsBoolean() ? why : stopped;
     }
 
-    /** Begins where another search of this piece ended: its designs, what it learnt, its counts. */
-    void takeOver(PartSearch before) {
-        before.boxes.examples().forEach(boxes::learn);
-        found.addAll(before.found);
-        undecided.addAll(before.undecided);
-        before.found.forEach(f -> tried.add(
-                Arrays.stream(space.numbers(f.design().options())).boxed().toList()));
-        before.undecided.forEach(
-                d -> tried.add(Arrays.stream(space.numbers(d.options())).boxed().toList()));
-        trials.suspect(before.trials.suspected());
-        stopped = before.stopped;
-        spentBefore = before.spent();
+    /** Widens every bound and begins with all designs again; what was tried and learnt stays. */
+    void widen(double pad) {
+        boxes = boxes.missing(pad);
+        queue.clear();
         push(boxes.all());
         floor = queue.isEmpty() ? Double.POSITIVE_INFINITY : queue.peek().cost;
     }
 
-    /** What this search and those it took over from took. */
+    /** What this search took. */
     Spent spent() {
-        return spentBefore.plus(new Spent(
-                looked,
-                bounds.solved() + trials.solved(),
-                trials.proofs(),
-                boxes.learnt() - spentBefore.counterexamples()));
+        return new Spent(looked, bounds.solved() + trials.solved(), trials.proofs(), boxes.learnt());
     }
 
     private String go(long mostBoxes) {

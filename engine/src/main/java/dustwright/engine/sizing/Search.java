@@ -47,7 +47,7 @@ public final class Search {
         prices = new Prices(space, new Tubing(plant), rules);
         parts = parts();
         for (Part part : parts) {
-            searches.add(of(part, 0));
+            searches.add(of(part));
         }
     }
 
@@ -62,9 +62,9 @@ public final class Search {
         return search.answer();
     }
 
-    private PartSearch of(Part part, double pad) {
+    private PartSearch of(Part part) {
         PartSearch search =
-                new PartSearch(part, part.choices().stream().map(choices::get).toList(), rules, patience, pad);
+                new PartSearch(part, part.choices().stream().map(choices::get).toList(), rules, patience);
         search.trials().suspect(suspected(part));
         return search;
     }
@@ -118,18 +118,12 @@ public final class Search {
             departure = Math.max(departure, order.departure());
         }
         if (departure > 0) {
-            for (int n = 0; n < searches.size(); n++) {
-                searches.set(n, widened(parts.get(n), searches.get(n)));
+            // a widened search may end sooner, with less shown; a cheaper design may turn up
+            for (PartSearch search : searches) {
+                search.widen(OVER * departure);
+                search.finish(WIDENED_BOXES);
             }
         }
-    }
-
-    /** The same piece with every bound widened: it may end sooner, with less shown; a cheaper design may turn up. */
-    private PartSearch widened(Part part, PartSearch before) {
-        PartSearch wide = of(part, OVER * departure);
-        wide.takeOver(before);
-        wide.finish(WIDENED_BOXES);
-        return wide;
     }
 
     private Sizing answer() {

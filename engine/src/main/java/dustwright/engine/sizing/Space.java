@@ -173,6 +173,31 @@ final class Space {
         return Optional.ofNullable(clothOf.get(station));
     }
 
+    /** Every option of every choice. */
+    long[] all() {
+        long[] box = new long[size()];
+        for (int v = 0; v < box.length; v++) {
+            int options = options(v).size();
+            box[v] = options == 0 ? 0 : -1L >>> (Long.SIZE - options);
+        }
+        return box;
+    }
+
+    /** Number of an inlet; FIXED where none is called so. */
+    int inlet(String id) {
+        for (int n = 0; n < plant.inlets().size(); n++) {
+            if (plant.inlets().get(n).id().equals(id)) {
+                return n;
+            }
+        }
+        return FIXED;
+    }
+
+    /** Whether a choice is about a station: its producers or its cloth. */
+    boolean isOfStation(int choice) {
+        return isProducer(choice) || choices.get(choice) instanceof Choice.Cloth;
+    }
+
     boolean isProducer(int choice) {
         return choices.get(choice) instanceof Choice.Producers;
     }
@@ -195,11 +220,6 @@ final class Space {
             this.runs = runs;
             this.inlets = inlets;
             this.stations = stations;
-        }
-
-        /** The same for the same parts. */
-        String words() {
-            return Arrays.toString(runs) + Arrays.toString(inlets) + Arrays.toString(stations);
         }
     }
 

@@ -13,6 +13,7 @@ import dustwright.engine.coverage.Question;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
+import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
@@ -302,6 +303,42 @@ class SearchTest {
             }
         } while (next(design, space));
         return least;
+    }
+
+    @Test
+    void a_bound_with_what_hardly_matters_left_favourable_refutes_no_box_that_the_whole_bound_keeps() {
+        int refuted = 0;
+        int looser = 0;
+        for (int seed = 0; seed < 12; seed++) {
+            Drawn drawn = drawn(seed);
+            Rules rules = new Lobes(2, 0);
+            Space space = new Space(drawn.plant(), drawn.choices());
+            Bounds bounds = new Bounds(space, new Tubing(drawn.plant()), rules);
+            SplittableRandom random = new SplittableRandom(seed);
+            List<String> open =
+                    drawn.plant().inlets().stream().map(i -> i.id()).limit(2).toList();
+            State state = rules.question(drawn.plant()).conditions().get(0).withOpen(open);
+            Counterexample example =
+                    new Counterexample(0, FindingCode.TOOL_FLOW, new Place(Place.Kind.INLET, open.get(0)), state);
+            for (int n = 0; n < 20; n++) {
+                long[] box = space.all();
+                for (int v = 0; v < box.length; v++) {
+                    box[v] &= 1 + random.nextLong(box[v]);
+                    box[v] = box[v] == 0 ? 1 : box[v];
+                }
+                double exact = bounds.margin(example, box);
+                double loose = bounds.margin(example, bounds.influence(example).loosened(box));
+                double asked = exact + 0.02 * (random.nextDouble() - 0.5);
+                assertThat(loose).as("seed " + seed).isGreaterThanOrEqualTo(exact - 1e-9);
+                if (!bounds.mayHold(example, box, asked)) {
+                    refuted++;
+                    assertThat(exact).as("seed " + seed).isLessThan(asked);
+                }
+                looser += loose > exact + 1e-9 ? 1 : 0;
+            }
+        }
+        assertThat(refuted).isPositive();
+        assertThat(looser).isPositive();
     }
 
     @Test
