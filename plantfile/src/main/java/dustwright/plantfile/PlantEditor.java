@@ -35,7 +35,12 @@ public final class PlantEditor {
      * @param path by which {@link #set} finds it
      * @param plain the text of a value on its own; empty where it is a list or a mapping, which {@code text} then shows
      */
-    public record Written(String path, String key, String text, boolean plain) {}
+    public record Written(String path, String key, String text, boolean plain) {
+        /** The value as it would be written beside others on one line. */
+        public String onOneLine() {
+            return plain ? Scalars.written(text) : text.replaceAll("\\s*(#[^\\n]*)?\\n\\s*", " ");
+        }
+    }
 
     /** The values below a path as they are written, in the order of the file; none where there are no keys. */
     public static List<Written> values(String text, String path) {
@@ -56,6 +61,15 @@ public final class PlantEditor {
                                         .strip(),
                         e.value() instanceof Tree.Scalar))
                 .toList();
+    }
+
+    /** The text of the single value at a path; empty where there is none, or a list or mapping. */
+    public static Optional<String> scalar(String text, String path) {
+        return TreeReader.read(text, new Faults())
+                .flatMap(top -> Paths.find(top, path))
+                .map(Paths.Found::value)
+                .filter(Tree.Scalar.class::isInstance)
+                .map(value -> ((Tree.Scalar) value).text());
     }
 
     /** Replaces the value at a path. */

@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,6 +92,23 @@ final class Desk implements AutoCloseable {
             return refused(path + ": " + refused.why());
         }
         return checked(path + ": " + value, ((PlantEditor.Edit.Done) edit).text());
+    }
+
+    /** What a hand draws: all its edits are one step. */
+    synchronized Changed draw(long version, String what, Consumer<Pencil> hand) {
+        if (version != copy.version()) {
+            return stale();
+        }
+        if (!copy.faults().isEmpty()) {
+            return refused("the text has faults: mend them before drawing on");
+        }
+        Pencil pencil = new Pencil(copy.text(), folder);
+        try {
+            hand.accept(pencil);
+        } catch (Pencil.Cannot cannot) {
+            return refused(cannot.why());
+        }
+        return checked(what, pencil.text());
     }
 
     /** A change by hand must leave a plant that can be read. */

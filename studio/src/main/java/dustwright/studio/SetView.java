@@ -191,7 +191,7 @@ final class SetView {
             String name = duty.stations().size() > 1 ? ", " + station.id() : "";
             PressureDifference vacuum = new PressureDifference(
                     plant.site().air().ambient().pascals() - station.suction().pascals());
-            cells.add(cell("Through the filter" + name, show.freeAirFull(station.throughFilter()) + " free air"));
+            cells.add(cell("Through the filter" + name, show.freeAirFull(station.throughFilter())));
             cells.add(cell("At the pump" + name, show.full(vacuum) + " below site"));
         }
         cells.add(cell("Site", show.full(plant.site().air().ambient())));

@@ -44,6 +44,7 @@ public final class Studio implements AutoCloseable {
             "studio.css", "text/css; charset=utf-8",
             "plan.js", "text/javascript; charset=utf-8",
             "drawing.js", "text/javascript; charset=utf-8",
+            "hand.js", "text/javascript; charset=utf-8",
             "server.js", "text/javascript; charset=utf-8",
             "text.js", "text/javascript; charset=utf-8");
     private static final int LARGEST_REQUEST_bytes = 8_000_000;
@@ -98,6 +99,7 @@ public final class Studio implements AutoCloseable {
         config.routes.get("/api/sets", this::sets);
         config.routes.get("/api/derivation", this::derivation);
         config.routes.get("/api/part", this::part);
+        config.routes.get("/api/places", this::places);
         config.routes.get(
                 "/api/text",
                 request -> answer(
@@ -118,6 +120,15 @@ public final class Studio implements AutoCloseable {
         config.routes.post("/api/text", request -> {
             JsonNode body = body(request);
             changed(request, desk.type(version(body), text(body, "text")));
+        });
+        config.routes.post("/api/draw", request -> {
+            JsonNode body = body(request);
+            List<String> laid = new ArrayList<>();
+            Desk.Changed changed = desk.draw(
+                    version(body), "drawn: " + text(body, "what"), pencil -> laid.addAll(Drawing.act(pencil, body)));
+            if (taken(request, changed)) {
+                answer(request, new Drawn(plant(), laid));
+            }
         });
         config.routes.post("/api/walk", request -> {
             JsonNode body = body(request);
@@ -149,6 +160,9 @@ public final class Studio implements AutoCloseable {
             int assumptions,
             int overrides,
             List<FaultLine> faults) {}
+
+    /** A plant after something was drawn, and the pieces that are new. */
+    private record Drawn(PlantCard plant, List<String> laid) {}
 
     private record FaultLine(int line, String text) {}
 
@@ -209,6 +223,11 @@ public final class Studio implements AutoCloseable {
         String id = Optional.ofNullable(request.queryParam("id")).orElse("");
         String path = kind + "." + id;
         answer(request, new Part(path, PlantEditor.values(desk.copy().text(), path)));
+    }
+
+    private void places(Context request) {
+        Desk.Copy copy = desk.copy();
+        answer(request, Drawing.places(copy.version(), known(copy), "isometric".equals(request.queryParam("view"))));
     }
 
     private SetView.Asked asked(Context request, Plant plant) {
@@ -291,16 +310,23 @@ public final class Studio implements AutoCloseable {
     }
 
     private void changed(Context request, Desk.Changed changed) {
+        if (taken(request, changed)) {
+            answer(request, plant());
+        }
+    }
+
+    /** Tells every page of a change that was taken, and this one why it was not. */
+    private boolean taken(Context request, Desk.Changed changed) {
         if (changed.why().isPresent()) {
             request.status(changed.stale() ? 409 : 422);
             answer(
                     request,
                     Map.of("why", changed.why().get(), "version", changed.copy().version()));
-            return;
+            return false;
         }
         pages.forEach(
                 page -> page.sendEvent("version", Long.toString(changed.copy().version())));
-        answer(request, plant());
+        return true;
     }
 
     private static Plant known(Desk.Copy copy) {

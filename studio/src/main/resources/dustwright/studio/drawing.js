@@ -7,11 +7,12 @@ export class Drawing {
     this.chosen = chosen;
     this.box = null;
     this.home = null;
+    this.hand = null;
     place.addEventListener('wheel', event => this.wheel(event), {passive: false});
     place.addEventListener('pointerdown', event => this.down(event));
     place.addEventListener('pointermove', event => this.move(event));
     place.addEventListener('pointerup', event => this.up(event));
-    place.addEventListener('pointercancel', () => { this.drag = null; });
+    place.addEventListener('pointercancel', () => { this.drag = null; this.hand?.back(); });
   }
 
   get svg() { return this.place.querySelector('svg'); }
@@ -106,11 +107,13 @@ export class Drawing {
     y ??= top + high / 2;
     this.box = [x - (x - left) * share, y - (y - top) * share, next, high * share];
     this.svg.setAttribute('viewBox', this.box.join(' '));
+    this.hand?.overlay();
   }
 
   all() {
     this.box = null;
     this.svg?.setAttribute('viewBox', this.home);
+    this.hand?.overlay();
   }
 
   onSheet(event) {
@@ -125,12 +128,12 @@ export class Drawing {
   }
 
   down(event) {
-    if (!this.svg || event.button !== 0) return;
+    if (!this.svg || event.button !== 0 || this.hand?.down(event)) return;
     this.drag = {x: event.clientX, y: event.clientY, box: this.now(), moved: false, piece: event.target.closest('[data-run], [data-inlet]')};
   }
 
   move(event) {
-    if (!this.drag) return;
+    if (this.hand?.move(event) || !this.drag) return;
     const dx = event.clientX - this.drag.x;
     const dy = event.clientY - this.drag.y;
     if (!this.drag.moved && Math.hypot(dx, dy) < 4) return;
@@ -142,9 +145,11 @@ export class Drawing {
     this.svg.setAttribute('viewBox', this.box.join(' '));
   }
 
-  up() {
+  up(event) {
+    if (this.hand?.up(event)) return;
     const drag = this.drag;
     this.drag = null;
+    if (drag && !drag.moved && this.hand?.click(event)) return;
     if (drag && !drag.moved && drag.piece) {
       const kind = drag.piece.dataset.inlet ? 'inlet' : 'run';
       this.chosen(kind, drag.piece.dataset[kind]);

@@ -1,12 +1,18 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
 import {ask, change, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
+import {Hand} from './hand.js';
 import {Text} from './text.js';
 
 const at = id => document.getElementById(id);
 const state = {plant: null, open: [], filter: 'normal', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
 const drawing = new Drawing(at('drawing'), choose);
 const text = new Text(plant => adopt(plant), say);
+const hand = new Hand(drawing, {
+  view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
+  adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(),
+  choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); },
+});
 
 function say(words, hold = 6000) {
   at('say').textContent = words;
@@ -45,7 +51,7 @@ async function adopt(plant) {
   at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
   text.faults(plant.faults);
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
-  await Promise.all([solve(), sets(), piece(), state.place === 'text' ? text.load() : null]);
+  await Promise.all([solve(), sets(), piece(), hand.load(), state.place === 'text' ? text.load() : null]);
 }
 
 async function solve() {
@@ -69,6 +75,7 @@ function draw(set) {
   else at('drawing').classList.add('stale');
   if (!set.solved) say(`No answer for this set: ${set.why}`, 0); else if (at('say').textContent.startsWith('No answer')) say('');
   drawing.mark(state.kind, state.id);
+  hand.overlay();
   at('profile').innerHTML = set.profile;
   at('setname').textContent = set.set;
   at('block').replaceChildren(...set.block.map(cell => element('div', {}, element('small', {}, cell.name), cell.value)));
@@ -92,7 +99,7 @@ function choose(kind, id) {
   state.kind = kind;
   state.id = id;
   drawing.mark(kind, id);
-  if (kind === 'inlet') toggle(id);
+  if (kind === 'inlet' && hand.mode === 'look') toggle(id);
   piece();
   toAddress();
 }
@@ -173,6 +180,45 @@ function field(value) {
   });
   input.addEventListener('keydown', event => { if (event.key === 'Escape') { input.value = value.text; why.textContent = ''; input.blur(); } });
   return element('label', {class: 'row'}, value.key, input, why);
+}
+
+// ------------------------------------------------------------------ the hand
+
+async function take(mode) {
+  await hand.set(mode);
+  for (const button of document.querySelectorAll('[data-hand]')) if (button.tagName === 'BUTTON') button.setAttribute('aria-pressed', String(button.dataset.hand === hand.mode));
+}
+
+function handPanel() {
+  const box = at('hand');
+  at('hint').textContent = hand.hint();
+  box.hidden = !(hand.mode === 'move' && hand.taken.length || hand.mode === 'tube');
+  if (box.hidden) return;
+  if (hand.mode === 'tube') { tubePanel(box); return; }
+  const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(one => one.kind === 'corner' ? `corner ${one.corner + 1} of ${one.id}` : `${one.kind} ${one.id}`).join(', ');
+  const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));
+  const by = () => {
+    const [dx, dy, dz] = fields.map(one => one.value.trim() === '' ? 0 : hand.typed(one.value));
+    if ([dx, dy, dz].includes(null)) { say('How far? 2, 0.5 m, 18 in, 4 ft.'); return null; }
+    return {dx, dy, dz};
+  };
+  const act = (name, deed) => element('button', {type: 'button', on: () => { const how = by(); if (how) deed(how); }}, name);
+  const one = hand.taken.length === 1 ? hand.taken[0] : null;
+  box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'Taken'), element('span', {class: 'cap'}, words)),
+    element('div', {class: 'acts'}, ...fields, act('Move', how => hand.shift(how)), act('Copy', how => hand.copy(how)),
+      element('button', {type: 'button', on: () => hand.takeAway()}, 'Take away'),
+      ...(one?.kind === 'point' ? [element('button', {type: 'button', on: () => hand.act({what: 'join', point: one.id}, ids => `One run now: ${ids[0]}.`)}, 'Join its two runs')] : []),
+      ...(one?.kind === 'corner' ? [element('button', {type: 'button', on: () => hand.act({what: 'split', run: one.id}, ids => `Split at ${ids[0]}.`)}, 'Split this run')] : [])));
+}
+
+function tubePanel(box) {
+  const size = element('select', {'aria-label': 'Tube size'}, ...(hand.places?.tubes ?? []).map(id => element('option', {value: id}, id)));
+  size.value = hand.size ?? hand.places?.tubes[0];
+  size.addEventListener('change', () => { hand.size = size.value; });
+  const height = element('input', {'aria-label': 'Height', size: '7', autocomplete: 'off', placeholder: 'as it begins', value: hand.height === undefined ? '' : hand.length(hand.height)});
+  height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : hand.typed(height.value) ?? hand.height; });
+  box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'New tube'), element('span', {class: 'cap'}, hand.from ? `from ${hand.from.id}` : '')),
+    element('div', {class: 'acts'}, element('label', {}, 'Size ', size), element('label', {}, 'Height ', height)));
 }
 
 // ------------------------------------------------------------------ the users scale
@@ -273,8 +319,14 @@ const keys = {
   '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
   '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('papers'),
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
-  Escape: () => { if (!at('help').hidden) help(false); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
+  l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), x: () => take('measure'), Delete: () => hand.takeAway(),
+  Escape: () => { if (hand.back()) return; if (!at('help').hidden) help(false); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };
+
+function takeChosen() {
+  const place = hand.places?.places.find(one => one.kind === state.kind && one.id === state.id);
+  if (place) { hand.taken = [place]; hand.overlay(); handPanel(); }
+}
 
 function near(dx, dy) {
   const next = drawing.towards(state.kind, state.id, dx, dy);
@@ -283,12 +335,15 @@ function near(dx, dy) {
   state.id = next.dataset[state.kind];
   drawing.mark(state.kind, state.id);
   next.focus();
+  if (hand.mode === 'move') takeChosen();
   piece();
 }
 
 addEventListener('keydown', event => {
-  const field = event.target.matches('input, textarea');
+  const field = event.target.matches('input, textarea, select');
   if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !field) { event.preventDefault(); walk(event.shiftKey ? 1 : -1); return; }
+  const arrow = {ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1]}[event.key];
+  if (event.shiftKey && arrow && !field && hand.mode === 'move') { event.preventDefault(); if (!hand.taken.length) takeChosen(); hand.nudge(...arrow, event.altKey); return; }
   if (event.ctrlKey || event.metaKey || event.altKey || field) return;
   if (event.key === 'Enter' && event.target.matches('button, a')) return;
   if (state.awaiting && /^[0-9]$/.test(event.key)) { state.awaiting = false; users(Number(event.key)); return; }
@@ -297,7 +352,8 @@ addEventListener('keydown', event => {
   if (Object.hasOwn(keys, event.key)) { event.preventDefault(); keys[event.key](); }
 });
 
-for (const button of document.querySelectorAll('[data-view]')) button.addEventListener('click', () => { state.view = button.dataset.view; solve(); });
+for (const button of document.querySelectorAll('[data-view]')) button.addEventListener('click', () => { state.view = button.dataset.view; solve(); hand.load(); });
+for (const button of document.querySelectorAll('button[data-hand]')) button.addEventListener('click', () => take(button.dataset.hand));
 for (const button of document.querySelectorAll('[data-filter]')) button.addEventListener('click', () => { state.filter = button.dataset.filter; solve(); });
 for (const button of document.querySelectorAll('[data-place]')) button.addEventListener('click', () => place(button.dataset.place));
 at('shut').addEventListener('click', () => { state.open = []; solve(); });
@@ -333,4 +389,5 @@ let lost = false;
 onVersion(version => {
   if (lost) { lost = false; say('The studio answers again.'); load(); } else if (state.plant && version > state.plant.version) load();
 }, () => { if (!lost) { lost = true; say('The studio is not answering. What was kept is kept; this page asks again by itself.', 0); } });
+take('look');
 load().catch(why => say(why.message, 0));

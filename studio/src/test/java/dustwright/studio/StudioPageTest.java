@@ -199,7 +199,7 @@ class StudioPageTest {
         }
     }
 
-    private static void serious(Page page, String what) {
+    static void serious(Page page, String what) {
         List<String> found = new AxeBuilder(page)
                 .analyze().getViolations().stream()
                         .filter(rule -> List.of("serious", "critical").contains(rule.getImpact()))

@@ -15,13 +15,13 @@ record Field(Box box, Box extent, double perUnit_x, double perUnit_y, Spot origi
     private static final double WIDEST_SCHEME_COLUMN = 90;
     private static final double HIGHEST_SCHEME_ROW = 26;
 
-    static Field of(PlantView view) {
-        Box extent = view.layout().extent();
+    static Field of(Layout layout) {
+        Box extent = layout.extent();
         double wide = Math.max(extent.right() - extent.left(), LEAST_EXTENT_m);
         double high = Math.max(extent.bottom() - extent.top(), LEAST_EXTENT_m);
         double across = (Scene.PAGE_WIDTH - 2 * MARGIN_SIDE) / wide;
         double up = (HIGHEST - 2 * MARGIN_TOP) / high;
-        if (view.layout().kind() == Layout.Kind.SCHEME) {
+        if (layout.kind() == Layout.Kind.SCHEME) {
             across = Math.min(across, WIDEST_SCHEME_COLUMN);
             up = Math.min(up, HIGHEST_SCHEME_ROW);
         } else {

@@ -41,7 +41,7 @@ public final class PlantDrawing {
     private PlantDrawing(PlantView view, boolean live) {
         this.view = view;
         this.live = live;
-        this.field = Field.of(view);
+        this.field = Field.of(view.layout());
         view.layout()
                 .runs()
                 .forEach((id, line) ->

@@ -1,0 +1,117 @@
+package dustwright.studio;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dustwright.documents.drawing.Layout;
+import dustwright.documents.drawing.SheetScale;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.tubing.Position;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What pages ask of the hand that draws: where everything is, and what is to be done. */
+final class Drawing {
+    private static final double FARTHEST_m = 10_000;
+    private static final int MOST_CORNERS = 200;
+
+    private Drawing() {}
+
+    /** Where everything a hand can take lies, and the scale of the sheet. */
+    record Places(long version, SheetScale sheet, List<Place> places, List<String> tubes) {}
+
+    /** One place [m]. */
+    record Place(String kind, String id, int corner, double x, double y, double z) {}
+
+    static Places places(long version, Plant plant, boolean isometric) {
+        Layout plan = Layout.plan(plant);
+        Layout layout = isometric && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan;
+        List<Place> places = Skeleton.of(plant).nodes().stream()
+                .map(n -> new Place(
+                        n.kind().name().toLowerCase(Locale.ROOT),
+                        n.id(),
+                        n.corner(),
+                        n.at().x_m(),
+                        n.at().y_m(),
+                        n.at().z_m()))
+                .toList();
+        return new Places(
+                version,
+                SheetScale.of(layout),
+                places,
+                plant.runs().stream().map(r -> r.tube()).distinct().toList());
+    }
+
+    /** Does what a page asks for; gives the pieces that are new. */
+    static List<String> act(Pencil pencil, JsonNode asked) {
+        Laying laying = new Laying(pencil);
+        String what = asked.path("what").asText("");
+        switch (what) {
+            case "move" -> {
+                Plant plant = pencil.plant();
+                List<Skeleton.Node> taken = new ArrayList<>();
+                asked.path("pieces")
+                        .forEach(piece -> taken.add(Laying.node(
+                                plant,
+                                piece.path("kind").asText(""),
+                                piece.path("id").asText(""),
+                                piece.path("corner").asInt(0))));
+                laying.move(taken, metres(asked, "dx"), metres(asked, "dy"), metres(asked, "dz"));
+                return List.of();
+            }
+            case "inlet" -> {
+                return List.of(laying.inlet(asked.path("like").asText(""), position(asked)));
+            }
+            case "copy" -> {
+                List<String> ids = new ArrayList<>();
+                for (JsonNode inlet : asked.path("inlets")) {
+                    Position at = Laying.node(pencil.plant(), "inlet", inlet.asText(""), 0)
+                            .at();
+                    ids.add(laying.inlet(
+                            inlet.asText(""),
+                            new Position(
+                                    at.x_m() + metres(asked, "dx"),
+                                    at.y_m() + metres(asked, "dy"),
+                                    at.z_m() + metres(asked, "dz"))));
+                }
+                return ids;
+            }
+            case "take away" -> {
+                asked.path("inlets").forEach(inlet -> laying.takeAway(inlet.asText("")));
+                return List.of();
+            }
+            case "split" -> {
+                return List.of(laying.split(asked.path("run").asText("")));
+            }
+            case "join" -> {
+                return List.of(laying.join(asked.path("point").asText("")));
+            }
+            case "tube" -> {
+                List<Position> corners = new ArrayList<>();
+                asked.path("corners").forEach(corner -> corners.add(position(corner)));
+                if (corners.size() > MOST_CORNERS) {
+                    throw new Pencil.Cannot("a tube has at most " + MOST_CORNERS + " corners");
+                }
+                return List.of(laying.tube(
+                        asked.path("from").asText(""),
+                        corners,
+                        asked.path("to").asText(""),
+                        asked.path("tube").asText("")));
+            }
+            default ->
+                throw new Pencil.Cannot(
+                        "a hand moves, lays, copies, splits, joins or takes away; not \"" + what + "\"");
+        }
+    }
+
+    private static Position position(JsonNode at) {
+        return new Position(metres(at, "x"), metres(at, "y"), metres(at, "z"));
+    }
+
+    private static double metres(JsonNode node, String key) {
+        double metres = node.path(key).asDouble(0);
+        if (!(Math.abs(metres) <= FARTHEST_m)) {
+            throw new Pencil.Cannot("a place is asked beyond " + FARTHEST_m + " m");
+        }
+        return metres;
+    }
+}

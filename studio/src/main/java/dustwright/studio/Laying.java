@@ -1,0 +1,342 @@
+package dustwright.studio;
+
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Point;
+import dustwright.engine.tubing.Inlet;
+import dustwright.engine.tubing.Position;
+import dustwright.engine.tubing.Run;
+import dustwright.studio.Pencil.Cannot;
+import dustwright.studio.Skeleton.Kind;
+import dustwright.studio.Skeleton.Line;
+import dustwright.studio.Skeleton.Node;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Lays and takes away tubing as a fitter would: a new inlet goes straight up, over to the nearest header and into it from above its
+ * middle, at 45° with the stream.
+ */
+final class Laying {
+    /** Along and across, of the last piece into a header [m]: it enters at 45° seen from above. */
+    private static final double ENTRY_m = 0.6;
+
+    /** How far above the header's middle the drop comes over [m]. */
+    private static final double ABOVE_m = 0.3;
+
+    private static final double NEAREST_END_m = 0.1;
+    private static final double SAME_m = 0.05;
+    private static final double STRAIGHT = Math.cos(Math.toRadians(1));
+
+    private final Pencil pencil;
+
+    Laying(Pencil pencil) {
+        this.pencil = pencil;
+    }
+
+    /** Moves places, and what must follow so that tubing stays square. */
+    void move(List<Node> taken, double dx, double dy, double dz) {
+        Shift.of(Skeleton.of(pencil.plant()), taken, dx, dy, dz).forEach(pencil::move);
+    }
+
+    /** Lays a new inlet like another one, with its drop into the nearest header; gives its id. */
+    String inlet(String like, Position at) {
+        Plant plant = pencil.plant();
+        Inlet model = plant.inlets().stream()
+                .filter(i -> i.id().equals(like))
+                .findFirst()
+                .orElseThrow(() -> new Cannot("there is no inlet " + like + " to lay another one like it"));
+        Entry entry = entry(plant, at);
+        String id = Pencil.next(model.id(), ids(plant));
+        String junction = split(entry.line(), entry.segment(), entry.at());
+        Map<String, String> values = new LinkedHashMap<>(pencil.values("inlets." + like));
+        values.put("at", one(at));
+        pencil.add("inlets", id, values);
+        drop(plant, model, id, junction, at, entry);
+        return id;
+    }
+
+    private void drop(Plant plant, Inlet model, String id, String junction, Position at, Entry entry) {
+        Optional<Run> drop =
+                plant.runs().stream().filter(r -> r.from().equals(model.id())).findFirst();
+        String wanted = drop.map(Run::id)
+                .filter(name -> name.contains(model.id()))
+                .map(name -> name.replace(model.id(), id))
+                .orElse("D" + id);
+        Map<String, String> values = new LinkedHashMap<>();
+        values.put("from", id);
+        values.put("to", junction);
+        values.put("tube", drop.map(Run::tube).orElse(entry.line().run().tube()));
+        drop.map(Run::id)
+                .map(name -> pencil.values("runs." + name).get("bend radius"))
+                .ifPresent(radius -> values.put("bend radius", radius));
+        values.put("wye", "45 deg");
+        List<Position> corners = entry.corners(at);
+        if (!corners.isEmpty()) {
+            values.put("via", pencil.list(corners));
+        }
+        pencil.add("runs", Pencil.free(wanted, runIds(plant)), values);
+    }
+
+    /** Where and from which side a drop enters a header. */
+    private record Entry(Line line, int segment, Position foot, Position at) {
+        private List<Position> corners(Position inlet) {
+            List<Position> corners = new ArrayList<>();
+            double over = at.z_m() + ABOVE_m;
+            if (Math.abs(inlet.z_m() - over) > SAME_m) {
+                corners.add(new Position(inlet.x_m(), inlet.y_m(), over));
+            }
+            double aside = Math.hypot(inlet.x_m() - foot.x_m(), inlet.y_m() - foot.y_m());
+            if (aside > ENTRY_m + SAME_m) {
+                double share = ENTRY_m / aside;
+                corners.add(new Position(
+                        foot.x_m() + share * (inlet.x_m() - foot.x_m()),
+                        foot.y_m() + share * (inlet.y_m() - foot.y_m()),
+                        over));
+            }
+            return corners;
+        }
+    }
+
+    /** Place on the nearest level tube that is no drop itself. */
+    private static Entry entry(Plant plant, Position from) {
+        Set<String> inlets = new HashSet<>();
+        plant.inlets().forEach(i -> inlets.add(i.id()));
+        List<Entry> all = new ArrayList<>();
+        for (Line line : Skeleton.of(plant).lines()) {
+            if (line.run().dust() && !inlets.contains(line.run().from())) {
+                for (int i = 1; i < line.nodes().size(); i++) {
+                    enter(line, i, from).ifPresent(all::add);
+                }
+            }
+        }
+        return nearest(all, from)
+                .orElseThrow(() ->
+                        new Cannot("there is no level header with a place in the building that this inlet could join"));
+    }
+
+    private static Optional<Entry> nearest(List<Entry> entries, Position from) {
+        return entries.stream()
+                .min(Comparator.comparingDouble(e -> Math.hypot(
+                        from.x_m() - e.foot().x_m(), from.y_m() - e.foot().y_m())));
+    }
+
+    private static Optional<Entry> enter(Line line, int segment, Position from) {
+        Position a = line.nodes().get(segment - 1).at();
+        Position b = line.nodes().get(segment).at();
+        double along_x = b.x_m() - a.x_m();
+        double along_y = b.y_m() - a.y_m();
+        double length = Math.hypot(along_x, along_y);
+        if (length < 2 * NEAREST_END_m + SAME_m || Math.abs(b.z_m() - a.z_m()) > length) {
+            return Optional.empty();
+        }
+        double foot = ((from.x_m() - a.x_m()) * along_x + (from.y_m() - a.y_m()) * along_y) / length;
+        double inside = Math.max(NEAREST_END_m, Math.min(length - NEAREST_END_m, foot));
+        double joins = Math.min(length - NEAREST_END_m, inside + ENTRY_m);
+        return Optional.of(new Entry(line, segment, between(a, b, inside / length), between(a, b, joins / length)));
+    }
+
+    private static Position between(Position a, Position b, double share) {
+        return new Position(
+                a.x_m() + share * (b.x_m() - a.x_m()),
+                a.y_m() + share * (b.y_m() - a.y_m()),
+                a.z_m() + share * (b.z_m() - a.z_m()));
+    }
+
+    /** Splits a run at a place of one of its segments; gives the new point. */
+    private String split(Line line, int segment, Position at) {
+        Plant plant = pencil.plant();
+        Run run = line.run();
+        String point = Pencil.next("J" + run.id() + "-0", ids(plant));
+        pencil.add("points", point, at);
+        Map<String, String> rest = new LinkedHashMap<>(pencil.values("runs." + run.id()));
+        rest.remove("fittings");
+        rest.remove("via");
+        rest.put("from", point);
+        List<Position> corners = line.nodes().subList(1, line.nodes().size() - 1).stream()
+                .map(Node::at)
+                .toList();
+        if (segment <= corners.size()) {
+            rest.put("via", pencil.list(corners.subList(segment - 1, corners.size())));
+        }
+        pencil.set("runs." + run.id() + ".to", point);
+        if (run.wye().isPresent()) {
+            pencil.remove("runs." + run.id() + ".wye");
+        }
+        pencil.corners(run.id(), corners.subList(0, segment - 1));
+        pencil.add("runs", Pencil.free(run.id() + "b", runIds(plant)), rest);
+        return point;
+    }
+
+    /** Splits a run in the middle of its longest straight; gives the new point. */
+    String split(String id) {
+        Line line = line(pencil.plant(), id);
+        int longest = 1;
+        for (int i = 2; i < line.nodes().size(); i++) {
+            if (length(line, i) > length(line, longest)) {
+                longest = i;
+            }
+        }
+        Position a = line.nodes().get(longest - 1).at();
+        return split(line, longest, between(a, line.nodes().get(longest).at(), 0.5));
+    }
+
+    private static double length(Line line, int segment) {
+        return line.nodes()
+                .get(segment - 1)
+                .at()
+                .distanceTo(line.nodes().get(segment).at())
+                .metres();
+    }
+
+    private static Line line(Plant plant, String id) {
+        return Skeleton.of(plant).lines().stream()
+                .filter(line -> line.run().id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new Cannot("run " + id + " is given by its length and has no places"));
+    }
+
+    /** Makes one run of the two that meet at a point, where nothing else does and they are of one size; gives the run. */
+    String join(String point) {
+        Plant plant = pencil.plant();
+        List<Run> into = plant.runs().stream().filter(r -> r.to().equals(point)).toList();
+        List<Run> out =
+                plant.runs().stream().filter(r -> r.from().equals(point)).toList();
+        if (into.size() != 1 || out.size() != 1) {
+            throw new Cannot("point " + point + " can only go where one run comes in and one goes on");
+        }
+        Line first = line(plant, into.get(0).id());
+        Line second = line(plant, out.get(0).id());
+        if (!first.run().tube().equals(second.run().tube())) {
+            throw new Cannot("runs " + first.run().id() + " and " + second.run().id() + " are of two sizes: "
+                    + first.run().tube() + " and " + second.run().tube());
+        }
+        if (!second.run().fittings().isEmpty()) {
+            throw new Cannot("run " + second.run().id() + " has fittings of its own: move them to "
+                    + first.run().id() + " first");
+        }
+        List<Position> corners = new ArrayList<>();
+        inner(first).forEach(node -> corners.add(node.at()));
+        if (!straight(first, second)) {
+            corners.add(second.nodes().get(0).at());
+        }
+        inner(second).forEach(node -> corners.add(node.at()));
+        Optional<String> wye =
+                Optional.ofNullable(pencil.values("runs." + second.run().id()).get("wye"));
+        pencil.set("runs." + first.run().id() + ".to", second.run().to());
+        pencil.corners(first.run().id(), corners);
+        pencil.remove("runs." + second.run().id());
+        pencil.remove("points." + point);
+        wye.ifPresent(angle -> pencil.put("runs." + first.run().id(), "wye", angle));
+        return first.run().id();
+    }
+
+    private static List<Node> inner(Line line) {
+        return line.nodes().subList(1, line.nodes().size() - 1);
+    }
+
+    private static boolean straight(Line first, Line second) {
+        Position a = first.nodes().get(first.nodes().size() - 2).at();
+        Position b = second.nodes().get(0).at();
+        Position c = second.nodes().get(1).at();
+        double dot = (b.x_m() - a.x_m()) * (c.x_m() - b.x_m())
+                + (b.y_m() - a.y_m()) * (c.y_m() - b.y_m())
+                + (b.z_m() - a.z_m()) * (c.z_m() - b.z_m());
+        return dot >= STRAIGHT * a.distanceTo(b).metres() * b.distanceTo(c).metres();
+    }
+
+    /** Takes an inlet away with its drop; where the header was split for it, the header is one run again. */
+    void takeAway(String inlet) {
+        Plant plant = pencil.plant();
+        List<Run> drops =
+                plant.runs().stream().filter(r -> r.from().equals(inlet)).toList();
+        drops.forEach(run -> pencil.remove("runs." + run.id()));
+        pencil.remove("inlets." + inlet);
+        for (Run drop : drops) {
+            if (plant.points().stream().map(Point::id).anyMatch(drop.to()::equals)) {
+                Pencil before = pencil.copy();
+                try {
+                    join(drop.to());
+                    pencil.plant();
+                } catch (Cannot stays) {
+                    pencil.takeBack(before);
+                }
+            }
+        }
+    }
+
+    /** Lays a tube from an inlet or a point over corners to a point or station, or into the nearest place of a run; gives the run. */
+    String tube(String from, List<Position> corners, String to, String size) {
+        Plant plant = pencil.plant();
+        boolean intoRun = runIds(plant).contains(to);
+        Map<String, String> values = new LinkedHashMap<>();
+        values.put("from", from);
+        values.put("to", intoRun ? junction(plant, from, corners, to) : to);
+        values.put("tube", size);
+        boolean joins = intoRun || plant.runs().stream().anyMatch(r -> r.to().equals(to));
+        if (joins) {
+            values.put("wye", "45 deg");
+        }
+        if (!corners.isEmpty()) {
+            values.put("via", pencil.list(corners));
+        }
+        String id = Pencil.next("T0", ids(plant));
+        pencil.add("runs", id, values);
+        return id;
+    }
+
+    private String junction(Plant plant, String from, List<Position> corners, String run) {
+        Position last = corners.isEmpty()
+                ? Skeleton.of(plant).nodes().stream()
+                        .filter(n -> n.kind() != Kind.CORNER && n.id().equals(from))
+                        .map(Node::at)
+                        .findFirst()
+                        .orElseThrow(() -> new Cannot(from + " has no place in the building"))
+                : corners.get(corners.size() - 1);
+        Line line = line(plant, run);
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 1; i < line.nodes().size(); i++) {
+            enter(line, i, last).ifPresent(entries::add);
+        }
+        Entry nearest = nearest(entries, last)
+                .orElseThrow(() -> new Cannot("run " + run + " has no level stretch that a tube could enter"));
+        return split(line, nearest.segment(), nearest.at());
+    }
+
+    private String one(Position at) {
+        String list = pencil.list(List.of(at));
+        return list.substring(1, list.length() - 1);
+    }
+
+    private static Set<String> runIds(Plant plant) {
+        Set<String> ids = new HashSet<>();
+        plant.runs().forEach(r -> ids.add(r.id()));
+        return ids;
+    }
+
+    private static Set<String> ids(Plant plant) {
+        Set<String> ids = runIds(plant);
+        plant.inlets().forEach(i -> ids.add(i.id()));
+        plant.points().forEach(p -> ids.add(p.id()));
+        plant.stations().forEach(s -> ids.add(s.id()));
+        return ids;
+    }
+
+    /** A node by what a page calls it. */
+    static Node node(Plant plant, String kind, String id, int corner) {
+        for (Kind one : Kind.values()) {
+            if (one.name().equalsIgnoreCase(kind)) {
+                return Skeleton.of(plant)
+                        .node(one, id, corner)
+                        .orElseThrow(
+                                () -> new Cannot("there is no " + kind + " " + id + " with a place in the building"));
+            }
+        }
+        throw new Cannot("a hand takes an inlet, a point, a station or a corner, no \"" + kind + "\"");
+    }
+}

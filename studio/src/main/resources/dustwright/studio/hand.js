@@ -1,0 +1,363 @@
+// The hand that draws: takes places and moves them, lays inlets and tubes, measures. What it asks for, the studio does to the text.
+import {ask, change} from './server.js';
+
+const SVG = 'http://www.w3.org/2000/svg';
+const NEAR = 14;
+const FOOT = 0.3048;
+const COS_30 = Math.sqrt(3) / 2;
+
+export class Hand {
+  // page: {view, units, version, chosen, adopt, choose, say, panel}
+  constructor(drawing, page) {
+    this.drawing = drawing;
+    this.page = page;
+    this.mode = 'look';
+    this.taken = [];
+    this.corners = [];
+    this.from = null;
+    this.places = null;
+    drawing.hand = this;
+  }
+
+  // ---------------------------------------------------------------- sheet and building
+
+  async load() {
+    if (this.mode === 'look') { this.places = null; this.overlay(); return; }
+    const places = await ask('places', '/api/places', {view: this.page.view()});
+    if (!places) return;
+    this.places = places;
+    const key = piece => `${piece.kind} ${piece.id} ${piece.corner}`;
+    const known = new Map(places.places.map(one => [key(one), one]));
+    this.taken = this.taken.map(one => known.get(key(one))).filter(Boolean);
+    this.overlay();
+    this.panel();
+  }
+
+  get flat() { return this.places?.sheet.kind === 'PLAN'; }
+
+  onSheet({x, y, z}) {
+    const {scale, left, top, tilt, kind} = this.places.sheet;
+    return kind === 'PLAN'
+      ? [left + scale * (x + tilt * z), top - scale * (y + tilt * z)]
+      : [left + scale * (x - y) * COS_30, top - scale * ((x + y) / 2 + z)];
+  }
+
+  // Where a place of the sheet is in the building at a height; in a plan only.
+  inBuilding([sx, sy], z) {
+    const {scale, left, top, tilt} = this.places.sheet;
+    return {x: (sx - left) / scale - tilt * z, y: (top - sy) / scale - tilt * z, z};
+  }
+
+  get pixel() { return 1 / (this.drawing.svg?.getScreenCTM()?.a || 1); }
+
+  get snap() { return this.page.units() === 'us' ? FOOT / 4 : 0.1; }
+
+  length(metres) { return this.page.units() === 'us' ? `${(metres / FOOT).toFixed(1)} ft` : `${metres.toFixed(2)} m`; }
+
+  typed(text) {
+    const match = /^\s*([-+]?[0-9]*[.,]?[0-9]+)\s*(m|ft|in|mm|cm)?\s*$/.exec(text);
+    if (!match) return null;
+    const unit = match[2] ?? (this.page.units() === 'us' ? 'ft' : 'm');
+    return Number(match[1].replace(',', '.')) * {m: 1, ft: FOOT, in: FOOT / 12, mm: 1e-3, cm: 1e-2}[unit];
+  }
+
+  nearest(at, kinds) {
+    let best = null;
+    for (const place of this.places?.places ?? []) {
+      if (!kinds.includes(place.kind)) continue;
+      const [x, y] = this.onSheet(place);
+      const far = Math.hypot(x - at[0], y - at[1]);
+      if (far < NEAR * this.pixel && (!best || far < best.far)) best = {far, place};
+    }
+    return best?.place;
+  }
+
+  // ---------------------------------------------------------------- modes
+
+  async set(mode) {
+    this.mode = mode;
+    this.taken = mode === 'move' ? this.taken : [];
+    this.corners = [];
+    this.from = null;
+    this.first = null;
+    this.drawing.place.dataset.hand = mode;
+    await this.load();
+    if (mode !== 'look' && this.places && this.places.sheet.kind === 'SCHEME') {
+      this.page.say('This plant is given by lengths: its pieces have no places to draw at. Give its points and inlets places in Text first.');
+      this.mode = 'look';
+    } else if (['inlet', 'tube', 'measure'].includes(mode) && !this.flat) {
+      this.page.say('New pieces are laid, and distances measured, in the plan.');
+      this.mode = 'look';
+    }
+    this.drawing.place.dataset.hand = this.mode;
+    this.panel();
+    return this.mode;
+  }
+
+  hint() {
+    return {
+      look: 'Click an inlet to open or close it, a tube to see what is written of it. Wheel zooms, drag moves the sheet.',
+      move: this.flat ?? true ? 'Drag a place; tubing follows square. Shift takes several, Alt lets go of the grid. In the isometric view places move up and down.' : 'Drag a place up or down. Shift takes several.',
+      inlet: 'Click where the new inlet is: it is laid like the chosen inlet, with a drop into the nearest header.',
+      tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins.',
+      measure: this.first ? 'Click the other end.' : 'Click one end of what is measured.',
+    }[this.mode];
+  }
+
+  // ---------------------------------------------------------------- the pointer; true where the hand took it
+
+  down(event) {
+    if (this.mode === 'look' || !this.places) return false;
+    const at = this.drawing.onSheet(event);
+    if (this.mode !== 'move') return false;
+    const place = this.nearest(at, ['inlet', 'point', 'station', 'corner']);
+    if (!place) {
+      if (event.shiftKey) { this.box = {from: at, to: at}; this.drawing.place.setPointerCapture(event.pointerId); return true; }
+      return false;
+    }
+    if (event.shiftKey) {
+      this.taken = this.taken.includes(place) ? this.taken.filter(one => one !== place) : [...this.taken, place];
+      this.overlay(); this.panel();
+      return true;
+    }
+    if (!this.taken.includes(place)) this.taken = [place];
+    this.drawing.place.setPointerCapture(event.pointerId);
+    this.drag = {place, from: at, by: {dx: 0, dy: 0, dz: 0}, moved: false};
+    this.overlay(); this.panel();
+    return true;
+  }
+
+  move(event) {
+    if (this.mode === 'look' || !this.places) return false;
+    const at = this.drawing.onSheet(event);
+    if (this.box) { this.box.to = at; this.overlay(); return true; }
+    if (this.drag) {
+      if (!this.drag.moved && Math.hypot(at[0] - this.drag.from[0], at[1] - this.drag.from[1]) < 4 * this.pixel) return true;
+      this.drag.moved = true;
+      this.drag.by = this.by(at, event.altKey);
+      this.overlay();
+      return true;
+    }
+    if (this.mode === 'tube' && this.from || this.mode === 'measure' && this.first) { this.at = at; this.overlay(); }
+    return false;
+  }
+
+  by(at, free) {
+    const {place, from} = this.drag;
+    const {scale} = this.places.sheet;
+    const round = metres => free ? metres : Math.round(metres / this.snap) * this.snap;
+    if (!this.flat) return {dx: 0, dy: 0, dz: round(place.z + (from[1] - at[1]) / scale) - place.z};
+    const aligned = (wanted, axis) => {
+      if (free) return wanted;
+      const reach = 6 * this.pixel / scale;
+      const line = this.places.places.filter(one => !this.taken.includes(one) && Math.abs(one[axis] - wanted) < reach)
+        .sort((a, b) => Math.abs(a[axis] - wanted) - Math.abs(b[axis] - wanted))[0];
+      return line ? line[axis] : round(wanted);
+    };
+    return {dx: aligned(place.x + (at[0] - from[0]) / scale, 'x') - place.x, dy: aligned(place.y + (from[1] - at[1]) / scale, 'y') - place.y, dz: 0};
+  }
+
+  up(event) {
+    if (this.mode === 'look' || !this.places) return false;
+    if (this.box) { this.boxed(); return true; }
+    if (this.drag) {
+      const drag = this.drag;
+      this.drag = null;
+      this.overlay();
+      if (drag.moved) this.shift(drag.by);
+      return true;
+    }
+    return false;
+  }
+
+  // A click that was no drag.
+  click(event) {
+    if (this.mode === 'look' || this.mode === 'move' || !this.places) return this.mode === 'move' && this.clear();
+    const at = this.drawing.onSheet(event);
+    if (this.mode === 'inlet') this.inlet(at);
+    if (this.mode === 'tube') this.tube(at, event);
+    if (this.mode === 'measure') this.measure(at);
+    return true;
+  }
+
+  clear() { this.taken = []; this.overlay(); this.panel(); return true; }
+
+  boxed() {
+    const {from, to} = this.box;
+    this.box = null;
+    const [left, right] = [Math.min(from[0], to[0]), Math.max(from[0], to[0])];
+    const [top, bottom] = [Math.min(from[1], to[1]), Math.max(from[1], to[1])];
+    this.taken = this.places.places.filter(place => {
+      const [x, y] = this.onSheet(place);
+      return x >= left && x <= right && y >= top && y <= bottom;
+    });
+    this.overlay(); this.panel();
+  }
+
+  // Esc: one thing back; false when there is nothing.
+  back() {
+    if (this.drag || this.box) { this.drag = this.box = null; this.overlay(); return true; }
+    if (this.corners.length) { this.corners.pop(); this.overlay(); return true; }
+    if (this.from || this.first) { this.from = this.first = null; this.overlay(); this.panel(); return true; }
+    if (this.taken.length) return this.clear();
+    return false;
+  }
+
+  // ---------------------------------------------------------------- what is done
+
+  async act(body, done) {
+    const result = await change('/api/draw', {version: this.page.version(), ...body});
+    if (!result.ok) { this.page.say(`Not drawn: ${result.content.why}`, 12000); if (result.stale) this.page.reload(); return false; }
+    await this.page.adopt(result.content.plant);
+    if (done) this.page.say(done(result.content.laid));
+    return result.content.laid;
+  }
+
+  shift(by) {
+    if (!this.taken.length || !(by.dx || by.dy || by.dz)) return;
+    const pieces = this.taken.map(({kind, id, corner}) => ({kind, id, corner}));
+    return this.act({what: 'move', pieces, ...by});
+  }
+
+  nudge(dx, dy, fine) {
+    if (!this.taken.length) return false;
+    const step = fine ? this.snap : 5 * this.snap;
+    this.shift(this.flat ? {dx: dx * step, dy: -dy * step, dz: 0} : {dx: 0, dy: 0, dz: -dy * step});
+    return true;
+  }
+
+  model(at) {
+    const chosen = this.page.chosen();
+    const inlets = this.places.places.filter(one => one.kind === 'inlet');
+    const nearest = inlets.toSorted((a, b) => {
+      const far = one => { const [x, y] = this.onSheet(one); return Math.hypot(x - at[0], y - at[1]); };
+      return far(a) - far(b);
+    })[0];
+    return inlets.find(one => one.id === chosen) ?? nearest;
+  }
+
+  async inlet(at) {
+    const like = this.model(at);
+    if (!like) { this.page.say('There is no inlet to lay another one like it: write the first one in Text.'); return; }
+    const place = this.inBuilding(at, like.z);
+    const round = metres => Math.round(metres / this.snap) * this.snap;
+    const laid = await this.act({what: 'inlet', like: like.id, x: round(place.x), y: round(place.y), z: like.z},
+      ids => `Inlet ${ids[0]} is laid like ${like.id}.`);
+    if (laid) this.page.choose('inlet', laid[0]);
+  }
+
+  tube(at, event) {
+    const place = this.nearest(at, ['inlet', 'point', 'station']);
+    if (!this.from) {
+      if (!place || place.kind === 'station') { this.page.say('A tube begins at an inlet or a point.'); return; }
+      this.from = place;
+      const height = this.height ?? place.z;
+      if (Math.abs(height - place.z) > 0.01) this.corners.push({x: place.x, y: place.y, z: height});
+      this.panel(); this.overlay();
+      return;
+    }
+    const run = event.target.closest('[data-run]')?.dataset.run;
+    const to = place && place.id !== this.from.id ? place.id : run;
+    if (to) { this.finish(to); return; }
+    const last = this.corners.at(-1) ?? this.from;
+    const free = this.inBuilding(at, this.height ?? last.z);
+    const round = metres => Math.round(metres / this.snap) * this.snap;
+    const corner = event.altKey ? free : this.square(last, {x: round(free.x), y: round(free.y), z: free.z});
+    this.corners.push(corner);
+    this.overlay();
+  }
+
+  // Along one axis where it nearly is.
+  square(last, at) {
+    const dx = Math.abs(at.x - last.x);
+    const dy = Math.abs(at.y - last.y);
+    return dx < 0.1 * dy ? {...at, x: last.x} : dy < 0.1 * dx ? {...at, y: last.y} : at;
+  }
+
+  async finish(to) {
+    const {from, corners} = this;
+    const laid = await this.act({what: 'tube', from: from.id, corners, to, tube: this.size ?? this.places.tubes[0]}, ids => `Tube ${ids[0]} is laid.`);
+    if (!laid) return;
+    this.from = null;
+    this.corners = [];
+    this.overlay();
+    this.page.choose('run', laid[0]);
+  }
+
+  measure(at) {
+    if (!this.first) { this.first = at; this.panel(); return; }
+    const [ax, ay] = this.first;
+    const {scale} = this.places.sheet;
+    const east = (at[0] - ax) / scale;
+    const north = (ay - at[1]) / scale;
+    this.page.say(`${this.length(Math.hypot(east, north))} in the plan: ${this.length(Math.abs(east))} ${east < 0 ? 'west' : 'east'}, ${this.length(Math.abs(north))} ${north < 0 ? 'south' : 'north'}.`, 0);
+    this.first = null;
+    this.overlay(); this.panel();
+  }
+
+  async takeAway() {
+    const inlets = this.taken.filter(one => one.kind === 'inlet').map(one => one.id);
+    if (!inlets.length) { this.page.say('Inlets are taken away with their drops: take one first.'); return; }
+    await this.act({what: 'take away', inlets}, () => `${inlets.join(', ')} taken away. Back undoes that.`);
+  }
+
+  copy(by) {
+    const inlets = this.taken.filter(one => one.kind === 'inlet').map(one => one.id);
+    if (!inlets.length) { this.page.say('Inlets are copied with their drops: take one first.'); return; }
+    return this.act({what: 'copy', inlets, ...by}, ids => `${ids.join(', ')} laid.`);
+  }
+
+  // ---------------------------------------------------------------- what the hand shows
+
+  panel() { this.page.panel(this); }
+
+  overlay() {
+    const svg = this.drawing.svg;
+    svg?.querySelector('.hand')?.remove();
+    if (!svg || !this.places || this.mode === 'look') return;
+    const layer = document.createElementNS(SVG, 'g');
+    layer.setAttribute('class', 'hand');
+    const shape = (name, attributes, words) => {
+      const made = document.createElementNS(SVG, name);
+      for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+      if (words) made.textContent = words;
+      layer.append(made);
+    };
+    const p = this.pixel;
+    if (this.mode === 'move' || this.mode === 'tube') {
+      for (const place of this.places.places) {
+        if (this.mode === 'tube' && place.kind === 'corner') continue;
+        const [x, y] = this.onSheet(place);
+        const r = (place.kind === 'corner' ? 2.5 : 3.5) * p;
+        shape('rect', {x: x - r, y: y - r, width: 2 * r, height: 2 * r, class: this.taken.includes(place) ? 'grip taken' : 'grip', 'stroke-width': p});
+      }
+    }
+    if (this.drag?.moved) {
+      const {dx, dy, dz} = this.drag.by;
+      for (const place of this.taken) {
+        const [x, y] = this.onSheet(place);
+        const [tx, ty] = this.onSheet({x: place.x + dx, y: place.y + dy, z: place.z + dz});
+        shape('path', {d: `M${x} ${y}L${tx} ${ty}`, class: 'guide', 'stroke-width': p});
+        shape('circle', {cx: tx, cy: ty, r: 6 * p, class: 'guide', 'stroke-width': 1.5 * p});
+      }
+      const [tx, ty] = this.onSheet({x: this.drag.place.x + dx, y: this.drag.place.y + dy, z: this.drag.place.z + dz});
+      const words = this.flat ? `${this.length(dx)} east, ${this.length(dy)} north` : `${this.length(dz)} up`;
+      shape('text', {x: tx + 12 * p, y: ty - 10 * p, 'font-size': 12 * p, class: 'words'}, words);
+    }
+    if (this.box) {
+      const {from, to} = this.box;
+      shape('rect', {x: Math.min(from[0], to[0]), y: Math.min(from[1], to[1]), width: Math.abs(to[0] - from[0]), height: Math.abs(to[1] - from[1]), class: 'guide', 'stroke-width': p});
+    }
+    if (this.from) {
+      const line = [this.from, ...this.corners].map(one => this.onSheet(one));
+      if (this.at) line.push(this.at);
+      shape('path', {d: `M${line.map(one => one.join(' ')).join('L')}`, class: 'guide', 'stroke-width': 2 * p});
+    }
+    if (this.first) {
+      const to = this.at ?? this.first;
+      shape('path', {d: `M${this.first.join(' ')}L${to.join(' ')}`, class: 'guide', 'stroke-width': 2 * p});
+      shape('text', {x: to[0] + 12 * p, y: to[1] - 10 * p, 'font-size': 12 * p, class: 'words'}, this.length(Math.hypot(to[0] - this.first[0], to[1] - this.first[1]) / this.places.sheet.scale));
+    }
+    svg.append(layer);
+  }
+}

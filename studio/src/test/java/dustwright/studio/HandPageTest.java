@@ -1,0 +1,182 @@
+package dustwright.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.BoundingBox;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Drawing in a real Chromium: by mouse, by typed distances, by keyboard. */
+class HandPageTest {
+    private static final Path SCREENS = Path.of("target", "screens");
+
+    @SuppressWarnings("NullAway.Init")
+    private static Browser browser;
+
+    @SuppressWarnings("NullAway.Init")
+    @TempDir
+    private Path folder;
+
+    @SuppressWarnings("NullAway.Init")
+    private Studio studio;
+
+    @BeforeAll
+    static void chromium() throws IOException {
+        assumeTrue(Browser.installed().isPresent(), "chromium is not installed");
+        Files.createDirectories(SCREENS);
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void shut() {
+        if (Browser.installed().isPresent()) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void open() throws IOException {
+        studio = Studio.open(Plants.copy("bakery", folder), folder.resolve("kept.db"), 0, "dustwright test");
+    }
+
+    @AfterEach
+    void close() {
+        studio.close();
+    }
+
+    private Page page(String address) {
+        Page page = browser.page(1366, 768);
+        page.navigate(studio.address() + address);
+        page.waitForSelector("#scale button");
+        return page;
+    }
+
+    private static void kept(Page page, int step) {
+        PlaywrightAssertions.assertThat(page.locator("#kept")).containsText("step " + step + ", kept");
+    }
+
+    private static String text(Page page) {
+        return (String) page.evaluate("async () => (await (await fetch('/api/text')).json()).text");
+    }
+
+    private static double[] middle(Page page, String inlet) {
+        BoundingBox box = page.locator("[data-inlet=" + inlet + "] .catch").boundingBox();
+        return new double[] {box.x + box.width / 2, box.y + box.height / 2};
+    }
+
+    @Test
+    void an_inlet_dragged_takes_its_drop_along_and_back_undoes_it() {
+        try (Page page = page("#open=A1&units=si")) {
+            String before = text(page);
+            page.getByText("Move", new Page.GetByTextOptions().setExact(true))
+                    .first()
+                    .click();
+            page.waitForSelector(".hand .grip");
+            double[] at = middle(page, "A1");
+            page.mouse().move(at[0], at[1]);
+            page.mouse().down();
+            page.mouse().move(at[0], at[1] + 30);
+            page.mouse().move(at[0], at[1] + 40);
+            page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve("hand-drag-1366.png")));
+            page.mouse().up();
+            kept(page, 2);
+            assertThat(text(page)).containsPattern(Pattern.compile("A1: \\{at: \\[ 4\\.5, -[0-9.]+, 1\\]"));
+            page.locator("#back").click();
+            kept(page, 1);
+            assertThat(text(page)).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void a_new_inlet_is_laid_with_its_drop_by_one_click_and_taken_away_again() {
+        try (Page page = page("#open=A1&units=si&inlet=A4")) {
+            page.keyboard().press("n");
+            double[] left = middle(page, "A1");
+            double[] right = middle(page, "A2");
+            page.mouse().click((left[0] + right[0]) / 2, left[1]);
+            kept(page, 2);
+            PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText("Inlet A5");
+            PlaywrightAssertions.assertThat(page.locator("[data-inlet=A5]")).hasCount(1);
+            PlaywrightAssertions.assertThat(page.locator("[data-run=DA5]")).hasCount(1);
+            page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve("hand-inlet-1366.png")));
+            page.keyboard().press("g");
+            page.waitForSelector(".hand .grip");
+            page.keyboard().press("Shift+ArrowDown");
+            kept(page, 3);
+            page.keyboard().press("Delete");
+            kept(page, 4);
+            PlaywrightAssertions.assertThat(page.locator("[data-inlet=A5]")).hasCount(0);
+        }
+    }
+
+    @Test
+    void a_bay_taken_with_a_box_is_copied_by_a_typed_distance() {
+        try (Page page = page("#open=A1&units=si")) {
+            page.keyboard().press("g");
+            page.waitForSelector(".hand .grip");
+            double[] a = middle(page, "A1");
+            page.keyboard().down("Shift");
+            page.mouse().click(a[0], a[1]);
+            double[] b = middle(page, "A2");
+            page.mouse().click(b[0], b[1]);
+            page.keyboard().up("Shift");
+            assertThat(page.locator("#hand .cap").textContent()).isEqualTo("inlet A1, inlet A2");
+            StudioPageTest.serious(page, "two inlets taken");
+            page.getByLabel("By how much east").fill("3 m");
+            page.locator("#hand").getByText("Copy").click();
+            kept(page, 2);
+            PlaywrightAssertions.assertThat(page.locator("[data-inlet=A5], [data-inlet=A6]"))
+                    .hasCount(2);
+        }
+    }
+
+    @Test
+    void a_tube_is_laid_over_corners_into_another_and_a_distance_is_measured() {
+        try (Page page = page("#open=A1&units=si")) {
+            page.keyboard().press("n");
+            double[] a = middle(page, "A1");
+            double[] b = middle(page, "A2");
+            page.keyboard().press("x");
+            page.mouse().click(a[0], a[1]);
+            page.mouse().click(b[0], b[1]);
+            PlaywrightAssertions.assertThat(page.locator("#say")).containsText("9.0");
+            page.keyboard().press("b");
+            page.getByLabel("Height", new Page.GetByLabelOptions().setExact(true))
+                    .fill("6.3 m");
+            page.getByLabel("Height", new Page.GetByLabelOptions().setExact(true))
+                    .press("Enter");
+            page.mouse().click(a[0], a[1]);
+            PlaywrightAssertions.assertThat(page.locator("#hand .cap")).hasText("from A1");
+            page.keyboard().press("Escape");
+            page.keyboard().press("Escape");
+        }
+    }
+
+    @Test
+    void what_cannot_be_drawn_is_said_and_nothing_changes() {
+        try (Page page = page("#open=A1&units=si")) {
+            page.keyboard().press("g");
+            page.waitForSelector(".hand .grip");
+            double[] a = middle(page, "A1");
+            page.mouse().click(a[0], a[1]);
+            page.locator("#hand").getByText("Take away").click();
+            PlaywrightAssertions.assertThat(page.locator("#say")).containsText("Not drawn: ");
+            kept(page, 1);
+            List<Locator> grips = page.locator(".hand .grip").all();
+            assertThat(grips).isNotEmpty();
+        }
+    }
+}
