@@ -44,7 +44,10 @@ final class SequenceChecks {
 
     void check() {
         eachNameOnce();
+        eachTagOnce();
+        eachMessageOnce();
         whatTheProofKnowsByName();
+        sequence.buttons().forEach(this::button);
         sequence.inputs()
                 .forEach(i -> i.filter().ifPresent(t -> known(t, timers, "time", "inputs." + i.name() + ".filter")));
         sequence.outputs().forEach(this::output);
@@ -80,6 +83,11 @@ final class SequenceChecks {
                 "buttons",
                 "no button \"reset\", though causes are latched",
                 "a button \"reset\", which clears them");
+        needed(
+                outputs.contains("valve") || !signals.contains("motion"),
+                "outputs",
+                "no output \"valve\", though a motion switch watches it",
+                "\"valve\" for what drives rotary valve or gates: search and rehearsal know it by this name");
     }
 
     private void needed(boolean there, String section, String message, String expected) {
@@ -119,6 +127,53 @@ final class SequenceChecks {
                         "\"" + name + "\" is or holds \"" + taken
                                 + "\", of which the scan, the search and the exported block make names of their own",
                         "another name"));
+    }
+
+    private void eachTagOnce() {
+        Map<String, String> first = new HashMap<>();
+        sequence.inputs().forEach(i -> tag(first, i.tag(), "inputs." + i.name()));
+        sequence.buttons().forEach(b -> tag(first, b.tag(), "buttons." + b.name()));
+        sequence.outputs().forEach(o -> tag(first, o.tag(), "outputs." + o.name()));
+        sequence.lamps().forEach(l -> tag(first, l.tag(), "lamps." + l.name()));
+    }
+
+    private void tag(Map<String, String> first, String tag, String path) {
+        String earlier = first.putIfAbsent(tag, path);
+        if (earlier != null) {
+            valueFault(
+                    path + ".tag",
+                    "\"" + Names.shortened(tag) + "\" is already the tag of " + earlier,
+                    "a tag of its own");
+        }
+    }
+
+    /** Two causes with one message: nobody learns which. */
+    private void eachMessageOnce() {
+        Map<String, String> first = new HashMap<>();
+        for (Sequence.Cause cause : sequence.causes()) {
+            String path = "causes." + cause.name();
+            String earlier = first.putIfAbsent(cause.message(), cause.name());
+            if (earlier != null) {
+                valueFault(
+                        path + ".message",
+                        "cause \"" + earlier + "\" already has this message, so nobody learns which of the two it is",
+                        "a message of its own");
+            }
+            if (cause.latched() && cause.priority() == Sequence.Priority.STATUS) {
+                valueFault(
+                        path + ".priority",
+                        "a latched cause waits for RESET, so somebody has to act on it",
+                        "high, medium or low");
+            }
+        }
+    }
+
+    /** IEC 60204-1 stops by taking power away, so that a broken wire stops too. */
+    private void button(Sequence.Button button) {
+        if (button.name().equals("stop") && !button.opensWhenPressed()) {
+            valueFault(
+                    "buttons.stop.contact", "a STOP that closes is a dead button when its wire is broken", "\"opens\"");
+        }
     }
 
     private void output(Sequence.Output output) {

@@ -37,9 +37,13 @@ class SequenceReaderTest {
                 "on: [horn] | on: [horn, pump] | \"pump\" is both switched on and kept | one of the two lists",
                 "on: [valve, pulses] | on: [valve, pulses, vent_shut] | together with \"vent_shut\" | one of the two",
                 "vent_shut: open, valve: turns | vent_shut: opn, valve: turns | \"opn\" is no demand on \"vent_shut\" | \"open\", its stop word",
+                "tag: HS-201 | tag: HS-100 | \"HS-100\" is already the tag of inputs.estop_ok | a tag of its own",
+                "contact: opens | contact: closes | dead button when its wire is broken | \"opens\"",
+                "message: FIRE OR EXPLOSION SIGNAL | message: EMERGENCY STOP | cause \"estop\" already has this message | a message of its own",
+                "priority: high | priority: status | somebody has to act on it | high, medium or low",
                 "time: 8 s | time: 0 s | a time of zero | longer than one scan",
                 "time: 150 s | time: 400 s | outside its own range | between",
-                "when: container_hold | when: container_hold or | the condition ends too early | names joined"
+                "when: receiver_high and returns_used | when: receiver_high and returns_used or | the condition ends too early | names joined"
             })
     void what_is_wrong_is_told_with_its_line(String right, String wrong, String message, String expected) {
         assertThat(WHOLE).contains(right);
@@ -109,7 +113,8 @@ class SequenceReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"vent_shut, outputs:", "pump, outputs:", "estop_ok, inputs:", "press_reset, buttons:"})
+    @CsvSource({"vent_shut, outputs:", "pump, outputs:", "estop_ok, inputs:", "press_reset, buttons:", "valve, outputs:"
+    })
     void without_what_the_search_knows_by_name_there_is_no_proof(String name, String section) {
         String button = name.replace("press_", "");
         String spoilt = WHOLE.replaceAll("\\b" + name + "\\b", "renamed_" + name)
@@ -128,7 +133,11 @@ class SequenceReaderTest {
         StringBuilder huge = new StringBuilder(WHOLE);
         StringBuilder contacts = new StringBuilder();
         for (int i = 0; i < 20_000; i++) {
-            contacts.append("  spare").append(i).append(":\n    tag: A-1\n    what: w\n    good: g\n    bad: b\n");
+            contacts.append("  spare")
+                    .append(i)
+                    .append(":\n    tag: A-")
+                    .append(i)
+                    .append("\n    what: w\n    good: g\n    bad: b\n");
         }
         huge.insert(huge.indexOf("buttons:"), contacts);
         huge.append(("# " + "x".repeat(998) + "\n").repeat(10_000));

@@ -11,13 +11,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The tables a panel builder and a programmer work from, as rows of words: signals, alarms, causes and effects, times, combinations. */
 public final class Lists {
     private static final String DEMANDS =
             "off, open, shut, no: at once, whatever the step says. limit: may run unloaded until its limit. run-on: turns on until its time is"
-                    + " out. turns: keeps turning. Empty: no demand. Steps and times are not in this matrix.";
+                    + " out. turns: keeps turning. Empty: no demand. Outputs no cause speaks of have no column. Steps and times are not in this matrix.";
+    /** These take power away by wire; the program reads a copy. */
+    private static final Set<String> HARD_WIRED = Set.of("estop_ok", "fire_ok", "isolation_ready", "guard_shut");
+
+    private static final Set<String> CUT_BY_WIRE = Set.of("pump", "pump_1", "pump_2", "valve", "pulses");
+
     private static final String STRICTEST =
             "Each output takes the strictest demand of the causes that are present; the message line shows both, the upper one first.";
 
@@ -51,36 +57,59 @@ public final class Lists {
         List<List<String>> rows = new ArrayList<>();
         for (Sequence.Input i : sequence.inputs()) {
             String filter = i.filter().map(f -> time(sequence, f)).orElse("");
-            rows.add(List.of(i.tag(), "input", reading(i.tag()), i.words(), i.good(), i.bad(), filter));
+            rows.add(List.of(
+                    i.tag(),
+                    "contact in",
+                    reading(i.tag()),
+                    i.words(),
+                    i.good(),
+                    i.bad(),
+                    filter,
+                    "opens when bad",
+                    HARD_WIRED.contains(i.name()) ? "yes, this is a copy" : ""));
         }
         for (Sequence.Button b : sequence.buttons()) {
             String pressed = b.opensWhenPressed() ? "0" : "1";
             rows.add(List.of(
                     b.tag(),
-                    "input",
+                    "button in",
                     reading(b.tag()),
                     "button " + b.words(),
                     pressed.equals("1") ? "pressed" : "not pressed",
                     pressed.equals("0") ? "pressed" : "not pressed",
+                    "",
+                    b.opensWhenPressed() ? "opens when pressed" : "closes when pressed",
                     ""));
         }
         for (Sequence.Output o : sequence.outputs()) {
-            rows.add(List.of(o.tag(), "output", reading(o.tag()), o.words(), o.on(), o.off(), ""));
+            rows.add(List.of(
+                    o.tag(),
+                    "drive out",
+                    reading(o.tag()),
+                    o.words(),
+                    o.on(),
+                    o.off(),
+                    "",
+                    "energised: " + o.on(),
+                    CUT_BY_WIRE.contains(o.name()) ? "cut by the emergency stop" : ""));
         }
         for (Sequence.Lamp l : sequence.lamps()) {
             rows.add(List.of(
                     l.tag(),
-                    "output",
+                    "lamp out",
                     reading(l.tag()),
                     l.colour() + (l.flashes() ? " flashing" : "") + " lamp " + l.words(),
                     "lit",
                     "dark",
+                    "",
+                    "energised: lit",
                     ""));
         }
         return new Rows(
                 "Signals",
-                "A contact with a broken wire reads 0, so does an output without power. Filter: time for which the contact must be bad.",
-                List.of("Tag", "Kind", "Letters", "What", "1", "0", "Filter"),
+                "A contact with a broken wire reads 0, so does an output without power; all signals are on or off. Filter: time for which the contact must be bad."
+                        + " Hard-wired: takes power away by its own wiring beside the program.",
+                List.of("Tag", "Kind", "Letters", "What", "1", "0", "Filter", "Contact", "Hard-wired"),
                 rows);
     }
 
@@ -94,7 +123,7 @@ public final class Lists {
                             ? "status, no alarm"
                             : c.priority().name().toLowerCase(Locale.ROOT),
                     within(c.priority()),
-                    c.when().text(),
+                    Narrative.when(sequence, c.when()),
                     c.consequence(),
                     c.response(),
                     ReleasedBy.words(sequence, c)));
@@ -121,10 +150,10 @@ public final class Lists {
         head.addAll(List.of("Latched", "Released by"));
         List<List<String>> rows = new ArrayList<>();
         for (Sequence.Cause c : sequence.causes()) {
-            List<String> row = new ArrayList<>(List.of(c.message(), c.when().text()));
+            List<String> row = new ArrayList<>(List.of(c.message(), Narrative.when(sequence, c.when())));
             demanded(sequence).forEach(o -> row.add(c.demands().getOrDefault(o.name(), "")));
             row.add(c.latched() ? "yes" : "");
-            row.add(c.response());
+            row.add(ReleasedBy.words(sequence, c));
             rows.add(row);
         }
         return new Rows("Causes and effects", DEMANDS, head, rows);
@@ -237,12 +266,7 @@ public final class Lists {
                 "A screening by the simplified method of ISO 13849-1: the risk assessment sets the level, a validation on the finished panel"
                         + " shows whether it is reached. Stops for a full container or a high receiver protect product and plant and are not"
                         + " among them.",
-                List.of(
-                        "Function",
-                        "Assumed risk",
-                        "Level asked",
-                        "Reached by (category, diagnostic coverage, MTTFd)",
-                        "Reached here"),
+                List.of("Function", "Assumed risk", "Level asked", "Reached by", "Reached here"),
                 rows);
     }
 
@@ -253,7 +277,8 @@ public final class Lists {
     private static List<String> function(String name, Severity severity, Exposure exposure, Avoidance avoidance) {
         PerformanceLevel level = PerformanceLevel.required(severity, exposure, avoidance);
         String builds = level.buildsThatReach().stream()
-                .map(b -> words(b.category()) + " " + words(b.coverage()) + " " + words(b.endurance()))
+                .map(b -> "category " + words(b.category()) + " with diagnostic coverage " + words(b.coverage())
+                        + " and MTTFd " + words(b.endurance()))
                 .collect(Collectors.joining("; "));
         return List.of(
                 name,

@@ -6,21 +6,32 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The sequence of operations in sentences, made from the same fields as the program. */
 public final class Narrative {
+    private static final Pattern VERB = Pattern.compile(" (is|are|has|have|was|were)( not)?(?= )");
+
     private final Sequence sequence;
     private final Map<String, String> said = new LinkedHashMap<>();
     private final Map<String, String> opposite = new LinkedHashMap<>();
 
     private Narrative(Sequence sequence) {
         this.sequence = sequence;
-        sequence.inputs().forEach(i -> said.put(i.name(), i.words() + " " + i.good()));
+        sequence.inputs().forEach(i -> said.put(i.name(), i.words() + ": " + i.good()));
         sequence.buttons().forEach(b -> said.put("press_" + b.name(), b.words() + " is pressed"));
-        sequence.inputs().forEach(i -> opposite.put(i.name(), i.words() + " " + i.bad()));
-        sequence.outputs().forEach(o -> said.put(o.name(), o.words() + " " + o.on()));
-        sequence.outputs().forEach(o -> opposite.put(o.name(), o.words() + " " + o.off()));
+        sequence.inputs().forEach(i -> opposite.put(i.name(), i.words() + ": " + i.bad()));
+        sequence.outputs().forEach(o -> said.put(o.name(), o.words() + ": " + o.on()));
+        sequence.outputs().forEach(o -> opposite.put(o.name(), o.words() + ": " + o.off()));
+        sequence.rules().forEach(r -> said.put(r.name(), r.words()));
+        sequence.rules().forEach(r -> opposite.put(r.name(), not(r.words())));
+        sequence.lamps().forEach(l -> said.put(l.name(), "lamp " + l.words() + " is lit"));
+        sequence.lamps().forEach(l -> opposite.put(l.name(), "lamp " + l.words() + " is not lit"));
+        sequence.buttons().forEach(b -> opposite.put("press_" + b.name(), b.words() + " is not pressed"));
+        sequence.steps().forEach(s -> opposite.put("in_" + s.name(), "not in step " + spaced(s.name())));
         sequence.causes().forEach(c -> said.put(c.name(), c.message() + " stands"));
         sequence.steps().forEach(s -> said.put("in_" + s.name(), "in step " + spaced(s.name())));
         said.put("trip", "a fault is latched");
@@ -53,25 +64,25 @@ public final class Narrative {
         List<String> lines = new ArrayList<>();
         List<String> sentences = new ArrayList<>(List.of(capital(step.words()) + "."));
         if (!step.on().isEmpty()) {
-            sentences.add("On: " + names(step.on()) + ".");
+            sentences.add("Driven: " + driven(step.on()) + ".");
         }
         if (!step.keep().isEmpty()) {
-            sentences.add("As before: " + names(step.keep()) + ".");
+            sentences.add("As before, never switched on here: " + names(step.keep()) + ".");
         }
         step.time().ifPresent(t -> sentences.add("Its time is " + Lists.time(sequence, t) + "."));
         lines.add(String.join(" ", sentences));
-        step.exits().forEach(e -> lines.add("→ " + spaced(e.to()) + " when " + words(e.when()) + "."));
+        step.exits().forEach(e -> lines.add("→ " + spaced(e.to()) + " when " + when(e.when()) + "."));
         return new Entry(capital(spaced(step.name())), lines);
     }
 
     private Entry cause(Sequence.Cause cause) {
         String demands = cause.demands().entrySet().stream()
-                .map(d -> sequence.output(d.getKey()).words() + " " + d.getValue())
+                .map(d -> sequence.output(d.getKey()).words() + ": " + d.getValue())
                 .collect(Collectors.joining(", "));
         return new Entry(
                 cause.message(),
                 List.of(
-                        "When " + words(cause.when()) + ". "
+                        "When " + when(cause.when()) + ". "
                                 + (demands.isEmpty()
                                         ? "It demands nothing of the outputs. "
                                         : "It demands: " + demands + ". ")
@@ -87,39 +98,70 @@ public final class Narrative {
     }
 
     private Entry rule(Sequence.Rule rule) {
-        return new Entry(capital(spaced(rule.name())), List.of(capital(rule.words()) + ": " + condition(rule) + "."));
+        List<String> lines = new ArrayList<>(List.of(capital(rule.words()) + "."));
+        condition(rule).forEach(l -> lines.add(l + "."));
+        return new Entry(capital(spaced(rule.name())), lines);
     }
 
-    private String condition(Sequence.Rule rule) {
+    private List<String> condition(Sequence.Rule rule) {
         if (rule instanceof Sequence.Rule.Is is) {
-            return "when " + words(is.when());
+            return List.of("When " + when(is.when()));
         }
         if (rule instanceof Sequence.Rule.After after) {
-            return "when for " + Lists.time(sequence, after.timer()) + " without a break " + words(after.when());
+            return List.of(
+                    "When for " + Lists.time(sequence, after.timer()) + " without a break " + when(after.when()));
         }
         if (rule instanceof Sequence.Rule.InAll sum) {
-            return "when for " + Lists.time(sequence, sum.timer()) + " in all " + words(sum.when())
-                    + "; forgotten when " + words(sum.forget());
+            return List.of(
+                    "When for " + Lists.time(sequence, sum.timer()) + " in all " + when(sum.when())
+                            + "; stands still meanwhile",
+                    "Forgotten when " + when(sum.forget()));
         }
         if (rule instanceof Sequence.Rule.Times times) {
-            return "when " + times.limit() + " times " + words(times.event()) + "; forgotten when "
-                    + words(times.forget());
+            return List.of(
+                    "When it was so " + times.limit() + " times: " + when(times.event()),
+                    "Forgotten when " + when(times.forget()));
         }
         Sequence.Rule.Latch latch = (Sequence.Rule.Latch) rule;
-        return "set when " + words(latch.set()) + "; cleared when " + words(latch.reset())
-                + (latch.keptWithoutPower() ? "; kept without power" : "")
-                + (latch.startsOn() ? "; set when power comes on" : "");
+        return Stream.of(
+                        "Set when " + when(latch.set()),
+                        "Cleared when " + when(latch.reset()),
+                        latch.keptWithoutPower() ? "Kept without power" : "",
+                        latch.startsOn() ? "Set when power comes on" : "")
+                .filter(l -> !l.isEmpty())
+                .toList();
     }
 
     private Entry lamp(Sequence.Lamp lamp) {
         return new Entry(
                 lamp.words(),
                 List.of(capital(lamp.colour()) + (lamp.flashes() ? ", flashing" : "") + "; lit when "
-                        + words(lamp.when()) + "."));
+                        + when(lamp.when()) + "."));
+    }
+
+    private String driven(List<String> outputs) {
+        return outputs.stream()
+                .map(o -> sequence.output(o).words() + ": " + sequence.output(o).on())
+                .collect(Collectors.joining(", "));
     }
 
     private String names(List<String> outputs) {
         return outputs.stream().map(o -> sequence.output(o).words()).collect(Collectors.joining(", "));
+    }
+
+    /** A condition in words, as it stands after "when". */
+    public static String when(Sequence sequence, Expr condition) {
+        return new Narrative(sequence).when(condition);
+    }
+
+    /** Two things are joined; more are listed. */
+    private String when(Expr expr) {
+        List<Expr> terms = expr.terms();
+        if (terms.size() < 3) {
+            return words(expr);
+        }
+        return (expr instanceof Expr.And ? "all of this is so: " : "any of this is so: ")
+                + terms.stream().map(this::inner).collect(Collectors.joining("; "));
     }
 
     private String words(Expr expr) {
@@ -133,9 +175,22 @@ public final class Narrative {
             return opposite(not.of());
         }
         String joint = expr instanceof Expr.And ? " and " : " or ";
-        return expr.terms().stream()
-                .map(t -> t.terms().isEmpty() ? words(t) : "(" + words(t) + ")")
-                .collect(Collectors.joining(joint));
+        return expr.terms().stream().map(this::inner).collect(Collectors.joining(joint));
+    }
+
+    private String inner(Expr term) {
+        return term.terms().isEmpty() ? words(term) : "(" + words(term) + ")";
+    }
+
+    /** What a signal says, said of the opposite: "the bag is full", "the bag is not full". */
+    static String not(String words) {
+        Matcher verb = VERB.matcher(words);
+        if (!verb.find()) {
+            return "not: " + words;
+        }
+        return verb.group(2) == null
+                ? words.substring(0, verb.end(1)) + " not" + words.substring(verb.end(1))
+                : words.substring(0, verb.end(1)) + words.substring(verb.end(2));
     }
 
     private String opposite(Expr of) {

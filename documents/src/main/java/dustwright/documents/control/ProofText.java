@@ -91,8 +91,7 @@ public final class ProofText {
                     + verdict.property().words() + " [" + verdict.property().id() + "]"
                     + (verdict.without().isEmpty()
                             ? ""
-                            : "; not judged of it, since there is no such contact: "
-                                    + String.join(", ", verdict.without())));
+                            : "; not judged, since there is no such contact: " + String.join(", ", verdict.without())));
             if (logic) {
                 line("           " + verdict.property().logic());
             }

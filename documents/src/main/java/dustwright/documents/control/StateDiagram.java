@@ -1,6 +1,7 @@
 package dustwright.documents.control;
 
 import dustwright.documents.writing.Element;
+import dustwright.engine.interlock.Expr;
 import dustwright.engine.interlock.Sequence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,23 +11,32 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
- * Steps and the ways between them: steps stand one below the other, ways forward bow to the right, ways back to the left; a number at each way leads to
- * its condition in the table below.
+ * Steps and the ways between them. Steps stand one below the other; the way on to the next step is the arrow between them, ways back run on the left. Beside each step stands where else it
+ * leads and when, so that no arrows cross; the number is that of the table below.
  */
 public final class StateDiagram {
-    private static final int WIDTH = 900;
-    /** What the ways reach at most. */
-    private static final int SEEN = 720;
-    /** As wide as the text of a paper. */
+    private static final int WIDTH = 720;
+    /** As wide as the text of a paper, and no higher than its page. */
     private static final int PAPER = 630;
 
-    private static final int STEP_WIDTH = 190;
-    private static final int STEP_HEIGHT = 34;
-    private static final int PITCH = 74;
-    private static final int TOP = 30;
-    private static final int MIDDLE = WIDTH / 2;
+    private static final int PAGE = 880;
+    private static final int BOX_LEFT = 150;
+    private static final int BOX_WIDTH = 150;
+    private static final int BOX_HEIGHT = 34;
+    private static final int WORDS_LEFT = 322;
+    private static final int LINE = 13;
+    private static final int GAP = 22;
+    private static final int TOP = 14;
+    private static final int LANE = 15;
+    /** Signs in a line beside a step. */
+    private static final int SIGNS = 80;
+
+    private static final String INK = "#1a1a1a";
+    private static final String WAY = "#555555";
 
     private StateDiagram() {}
 
@@ -35,7 +45,7 @@ public final class StateDiagram {
      *
      * @param from the step it leaves; nothing when it leaves every other step by the same condition
      */
-    public record Way(int number, Optional<String> from, String to, List<String> conditions) {
+    public record Way(int number, Optional<String> from, String to, List<Expr> conditions) {
         private boolean takes(String step, String exitTo) {
             return to.equals(exitTo) && (from.isEmpty() || from.get().equals(step));
         }
@@ -52,12 +62,12 @@ public final class StateDiagram {
             });
         }
         for (Sequence.Step step : sequence.steps()) {
-            Map<String, List<String>> conditions = new LinkedHashMap<>();
+            Map<String, List<Expr>> conditions = new LinkedHashMap<>();
             for (Sequence.Exit exit : step.exits()) {
                 if (!fromEverywhere.contains(exit.to())) {
                     conditions
                             .computeIfAbsent(exit.to(), k -> new ArrayList<>())
-                            .add(exit.when().text());
+                            .add(exit.when());
                 }
             }
             conditions.forEach(
@@ -67,13 +77,13 @@ public final class StateDiagram {
     }
 
     /** The one condition under which every other step leaves for this one. */
-    private static Optional<String> common(Sequence sequence, String to) {
-        Set<List<String>> conditions = new LinkedHashSet<>();
+    private static Optional<Expr> common(Sequence sequence, String to) {
+        Set<List<Expr>> conditions = new LinkedHashSet<>();
         for (Sequence.Step step : sequence.steps()) {
             if (!step.name().equals(to)) {
                 conditions.add(step.exits().stream()
                         .filter(x -> x.to().equals(to))
-                        .map(x -> x.when().text())
+                        .map(Sequence.Exit::when)
                         .toList());
             }
         }
@@ -93,113 +103,187 @@ public final class StateDiagram {
 
     /** The drawing. */
     public static Element svg(Sequence sequence) {
-        List<String> steps = sequence.steps().stream().map(Sequence.Step::name).toList();
-        int height = 2 * TOP + (steps.size() - 1) * PITCH + STEP_HEIGHT;
+        List<Row> rows = rows(sequence);
+        Row last = rows.get(rows.size() - 1);
+        int height = last.top() + last.height() + TOP;
+        double scale = Math.min((double) PAPER / WIDTH, (double) PAGE / height);
         Element svg = Element.of("svg")
                 .with("xmlns", "http://www.w3.org/2000/svg")
-                .with("width", String.valueOf(PAPER))
-                .with("height", String.valueOf(height * PAPER / SEEN))
-                .with("viewBox", (WIDTH - SEEN) / 2 + " 0 " + SEEN + " " + height)
+                .with("width", String.valueOf(Math.round(WIDTH * scale)))
+                .with("height", String.valueOf(Math.round(height * scale)))
+                .with("viewBox", "0 0 " + WIDTH + " " + height)
                 .with("font-family", "DejaVu Sans Condensed, sans-serif")
                 .with("font-size", "12")
                 .with("role", "img")
                 .add(Element.of("title").text("Steps of " + sequence.title()));
-        Map<String, Set<Integer>> used = new LinkedHashMap<>();
-        for (Way way : ways(sequence)) {
-            svg.addAll(way.from().map(f -> way(way, f, steps, used)).orElseGet(() -> fromEverywhere(way, steps, used)));
-        }
-        for (int s = 0; s < steps.size(); s++) {
-            svg.addAll(step(sequence.steps().get(s), s));
+        int lane = BOX_LEFT - LANE;
+        for (int r = 0; r < rows.size(); r++) {
+            Row row = rows.get(r);
+            svg.addAll(box(row, r == 0));
+            svg.addAll(words(row));
+            int leaving = 0;
+            for (Way way : row.ways()) {
+                int to = at(rows, way.to());
+                if (to == r + 1) {
+                    svg.addAll(onward(way, row, rows.get(to)));
+                } else if (to < r) {
+                    svg.addAll(back(way, row, rows.get(to), lane, leaving++));
+                    lane -= LANE;
+                }
+            }
         }
         return svg;
     }
 
-    private static List<Element> step(Sequence.Step step, int at) {
-        int y = TOP + at * PITCH;
+    /** A step with what stands beside it. */
+    private record Row(Sequence.Step step, int top, List<Way> ways, List<String> lines) {
+        int height() {
+            return Math.max(BOX_HEIGHT, lines.size() * LINE);
+        }
+
+        int middle() {
+            return top + BOX_HEIGHT / 2;
+        }
+    }
+
+    private static List<Row> rows(Sequence sequence) {
+        List<Way> all = ways(sequence);
+        List<Row> rows = new ArrayList<>();
+        int top = TOP;
+        for (Sequence.Step step : sequence.steps()) {
+            List<String> lines = new ArrayList<>();
+            List<Way> ways = new ArrayList<>();
+            for (Way way : all) {
+                if (way.from().isEmpty() && way.to().equals(step.name())) {
+                    lines.addAll(wrapped(way.number() + "  from every other step when " + told(sequence, way)));
+                } else if (way.from().filter(step.name()::equals).isPresent()) {
+                    ways.add(way);
+                    lines.addAll(wrapped(way.number() + "  to " + name(way.to()) + " when " + told(sequence, way)));
+                }
+            }
+            Row row = new Row(step, top, List.copyOf(ways), List.copyOf(lines));
+            rows.add(row);
+            top += row.height() + GAP;
+        }
+        return rows;
+    }
+
+    private static String told(Sequence sequence, Way way) {
+        return way.conditions().stream()
+                .map(c -> Narrative.when(sequence, c))
+                .collect(Collectors.joining("; or when "));
+    }
+
+    private static String name(String step) {
+        return step.replace('_', ' ').toUpperCase(Locale.ROOT);
+    }
+
+    private static int at(List<Row> rows, String step) {
+        return IntStream.range(0, rows.size())
+                .filter(r -> rows.get(r).step().name().equals(step))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Lines of a width; further lines are set in. */
+    private static List<String> wrapped(String text) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            if (line.length() + word.length() >= SIGNS) {
+                lines.add(line.toString());
+                line = new StringBuilder("\u2003\u2002");
+            } else if (!line.isEmpty()) {
+                line.append(' ');
+            }
+            line.append(word);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private static List<Element> box(Row row, boolean first) {
         Element box = Element.of("rect")
-                .with("x", String.valueOf(MIDDLE - STEP_WIDTH / 2))
-                .with("y", String.valueOf(y))
-                .with("width", String.valueOf(STEP_WIDTH))
-                .with("height", String.valueOf(STEP_HEIGHT))
+                .with("x", String.valueOf(BOX_LEFT))
+                .with("y", String.valueOf(row.top()))
+                .with("width", String.valueOf(BOX_WIDTH))
+                .with("height", String.valueOf(BOX_HEIGHT))
                 .with("fill", "#ffffff")
-                .with("stroke", "#1a1a1a")
-                .with("stroke-width", at == 0 ? "3" : "1.5");
-        Element name = Element.of("text")
-                .with("x", String.valueOf(MIDDLE))
-                .with("y", String.valueOf(y + 22))
-                .with("text-anchor", "middle")
-                .text(step.name().replace('_', ' ').toUpperCase(Locale.ROOT));
-        return List.of(box, name);
+                .with("stroke", INK)
+                .with("stroke-width", first ? "3" : "1.5");
+        return List.of(
+                box,
+                text(
+                        BOX_LEFT + BOX_WIDTH / 2,
+                        row.top() + 22,
+                        "middle",
+                        name(row.step().name())));
     }
 
-    /** An arc whose reach grows with the distance of its ends, with an arrow at its end and its number half way. */
-    private static List<Element> way(Way way, String leaves, List<String> steps, Map<String, Set<Integer>> used) {
-        int from = steps.indexOf(leaves);
-        int to = steps.indexOf(way.to());
-        boolean forward = to > from;
-        int side = forward ? 1 : -1;
-        int leave = TOP + from * PITCH + STEP_HEIGHT / 2 + place(used, leaves + side) * 4 - 12;
-        int arrive = TOP + to * PITCH + STEP_HEIGHT / 2 + place(used, way.to() + side) * 4 - 12;
-        int edge = MIDDLE + side * STEP_WIDTH / 2;
-        int reach = edge + side * (20 + 28 * Math.abs(to - from));
-        double half = (leave + arrive) / 2.0;
-        int label = (int) Math.round(0.125 * edge + 0.75 * reach + 0.125 * edge);
-        Element arc = Element.of("path")
-                .with(
-                        "d",
-                        "M" + edge + " " + leave + " C" + reach + " " + leave + " " + reach + " " + arrive + " "
-                                + (edge + side * 7) + " " + arrive)
-                .with("fill", "none")
-                .with("stroke", "#555555");
-        return label(List.of(arc, head(edge, arrive, side)), label, half, way.number());
+    private static List<Element> words(Row row) {
+        List<Element> lines = new ArrayList<>();
+        for (int l = 0; l < row.lines().size(); l++) {
+            lines.add(text(
+                            WORDS_LEFT,
+                            row.top() + 10 + l * LINE,
+                            "start",
+                            row.lines().get(l))
+                    .with("font-size", "10"));
+        }
+        return lines;
     }
 
-    /** A short arrow for what every step does alike. */
-    private static List<Element> fromEverywhere(Way way, List<String> steps, Map<String, Set<Integer>> used) {
-        int edge = MIDDLE - STEP_WIDTH / 2;
-        int arrive = TOP + steps.indexOf(way.to()) * PITCH + STEP_HEIGHT / 2 + 10;
-        place(used, way.to() + -1);
-        Element line = Element.of("path")
-                .with("d", "M" + (edge - 70) + " " + arrive + " L" + (edge - 7) + " " + arrive)
-                .with("fill", "none")
-                .with("stroke", "#555555");
-        Element words = Element.of("text")
-                .with("x", String.valueOf(edge - 76))
-                .with("y", String.valueOf(arrive + 4))
-                .with("text-anchor", "end")
-                .with("fill", "#1a1a1a")
-                .text("every other step");
-        return label(List.of(line, head(edge, arrive, -1), words), edge - 40, arrive, way.number());
+    private static Element text(int x, int y, String anchor, String words) {
+        return Element.of("text")
+                .with("x", String.valueOf(x))
+                .with("y", String.valueOf(y))
+                .with("text-anchor", anchor)
+                .with("fill", INK)
+                .text(words);
     }
 
-    private static Element head(int edge, int arrive, int side) {
-        return Element.of("path")
-                .with("d", "M" + edge + " " + arrive + " l" + side * 8 + " -4 l0 8 z")
-                .with("fill", "#555555");
+    /** Straight down to the next step. */
+    private static List<Element> onward(Way way, Row from, Row to) {
+        int x = BOX_LEFT + BOX_WIDTH / 2;
+        int end = to.top() - 8;
+        return label(
+                List.of(
+                        line("M" + x + " " + (from.top() + BOX_HEIGHT) + " L" + x + " " + end),
+                        head(x, to.top(), "l-4 -9 l8 0 z")),
+                x,
+                (from.top() + BOX_HEIGHT + end) / 2,
+                way.number());
+    }
+
+    /** Left, up in a lane of its own, and right to an earlier step. */
+    private static List<Element> back(Way way, Row from, Row to, int lane, int leaving) {
+        int leave = from.middle() - 8 + 8 * leaving;
+        int arrive = to.middle() + (BOX_LEFT - lane) / LANE * 5 % 25 - 12;
+        String path = "M" + BOX_LEFT + " " + leave + " L" + lane + " " + leave + " L" + lane + " " + arrive + " L"
+                + (BOX_LEFT - 8) + " " + arrive;
+        return label(
+                List.of(line(path), head(BOX_LEFT, arrive, "l-9 -4 l0 8 z")), lane, (leave + arrive) / 2, way.number());
+    }
+
+    private static Element line(String path) {
+        return Element.of("path").with("d", path).with("fill", "none").with("stroke", WAY);
+    }
+
+    private static Element head(int x, int y, String shape) {
+        return Element.of("path").with("d", "M" + x + " " + y + " " + shape).with("fill", WAY);
     }
 
     /** The number on a white ground: not every reader of drawings paints an outline below its letters. */
-    private static List<Element> label(List<Element> below, int x, double y, int number) {
+    private static List<Element> label(List<Element> below, int x, int y, int number) {
         int width = number > 9 ? 16 : 10;
         List<Element> all = new ArrayList<>(below);
         all.add(Element.of("rect")
                 .with("x", String.valueOf(x - width / 2))
-                .with("y", String.valueOf(Math.round(y) - 7))
+                .with("y", String.valueOf(y - 7))
                 .with("width", String.valueOf(width))
                 .with("height", "14")
                 .with("fill", "#ffffff"));
-        all.add(Element.of("text")
-                .with("x", String.valueOf(x))
-                .with("y", String.valueOf(Math.round(y) + 4))
-                .with("text-anchor", "middle")
-                .with("fill", "#1a1a1a")
-                .text(String.valueOf(number)));
+        all.add(text(x, y + 4, "middle", String.valueOf(number)));
         return all;
-    }
-
-    private static int place(Map<String, Set<Integer>> used, String at) {
-        Set<Integer> taken = used.computeIfAbsent(at, k -> new LinkedHashSet<>());
-        taken.add(taken.size());
-        return (taken.size() - 1) % 7;
     }
 }

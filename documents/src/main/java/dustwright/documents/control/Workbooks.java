@@ -9,9 +9,12 @@ import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.dhatim.fastexcel.BorderSide;
+import org.dhatim.fastexcel.BorderStyle;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -25,6 +28,9 @@ public final class Workbooks {
     private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:[a-z]+>");
 
     private static final int WIDEST = 48;
+    private static final double LINE_pt = 15;
+    private static final int FILTER_MARK = 4;
+    private static final String HEAD = "E5EAE7";
 
     private Workbooks() {}
 
@@ -74,28 +80,42 @@ public final class Workbooks {
     private static void writeDated(List<Lists.Rows> tables, List<String> first, OutputStream out) throws IOException {
         Workbook book = new Workbook(out, "dustwright", "1.0");
         about(book.newWorksheet("Read first"), first, tables);
-        for (Lists.Rows table : tables) {
-            Worksheet sheet = book.newWorksheet(table.title());
-            row(sheet, 0, table.head());
-            sheet.range(0, 0, 0, table.head().size() - 1)
-                    .style()
-                    .bold()
-                    .wrapText(true)
-                    .set();
-            sheet.freezePane(1, 1);
-            for (int r = 0; r < table.rows().size(); r++) {
-                row(sheet, r + 1, table.rows().get(r));
-            }
-            sheet.range(1, 0, Math.max(1, table.rows().size()), table.head().size() - 1)
-                    .style()
-                    .wrapText(true)
-                    .verticalAlignment("top")
-                    .set();
-            for (int c = 0; c < table.head().size(); c++) {
-                sheet.width(c, width(table, c));
-            }
-        }
+        tables.forEach(table -> sheet(book.newWorksheet(table.title()), table));
         book.finish();
+    }
+
+    /** A table with its head frozen, ready to be filtered, and printed across a page with the head on each. */
+    private static void sheet(Worksheet sheet, Lists.Rows table) {
+        int columns = table.head().size();
+        row(sheet, 0, table.head());
+        sheet.range(0, 0, 0, columns - 1)
+                .style()
+                .bold()
+                .fillColor(HEAD)
+                .wrapText(true)
+                .verticalAlignment("center")
+                .borderStyle(BorderSide.BOTTOM, BorderStyle.THIN)
+                .set();
+        sheet.freezePane(1, 1);
+        for (int r = 0; r < table.rows().size(); r++) {
+            row(sheet, r + 1, table.rows().get(r));
+            sheet.rowHeight(r + 1, height(table, table.rows().get(r)));
+        }
+        sheet.rowHeight(0, height(table, table.head()));
+        sheet.range(1, 0, Math.max(1, table.rows().size()), columns - 1)
+                .style()
+                .wrapText(true)
+                .verticalAlignment("top")
+                .borderStyle(BorderSide.BOTTOM, BorderStyle.HAIR)
+                .set();
+        for (int c = 0; c < columns; c++) {
+            sheet.width(c, width(table, c));
+        }
+        sheet.setAutoFilter(0, 0, Math.max(1, table.rows().size()), columns - 1);
+        sheet.repeatRows(0);
+        sheet.pageOrientation("landscape");
+        sheet.fitToWidth((short) 1);
+        sheet.fitToHeight((short) 0);
     }
 
     /** What the tables are and are not, before anybody works with them. */
@@ -119,11 +139,26 @@ public final class Workbooks {
         }
     }
 
+    /** As wide as its longest cell up to a limit, and never narrower than the longest word of its head. */
     private static int width(Lists.Rows table, int column) {
-        int longest = table.head().get(column).length();
+        int longest = longestWord(table.head().get(column)) + FILTER_MARK;
         for (List<String> row : table.rows()) {
-            longest = Math.max(longest, row.get(column).length());
+            longest = Math.max(longest, row.get(column).length() + 2);
         }
-        return Math.min(WIDEST, longest + 2);
+        return Math.min(WIDEST, longest);
+    }
+
+    private static int longestWord(String text) {
+        return Stream.of(text.split(" ", -1)).mapToInt(String::length).max().orElse(0);
+    }
+
+    /** Points for as many lines as the fullest cell takes. */
+    private static double height(Lists.Rows table, List<String> row) {
+        int lines = 1;
+        for (int c = 0; c < row.size(); c++) {
+            int across = Math.max(4, width(table, c) - 2);
+            lines = Math.max(lines, (row.get(c).length() + across - 1) / across);
+        }
+        return LINE_pt * lines + 2;
     }
 }

@@ -6,6 +6,7 @@ import dustwright.documents.control.ProofText;
 import dustwright.documents.control.StateDiagram;
 import dustwright.documents.control.Workbooks;
 import dustwright.documents.writing.Element;
+import dustwright.engine.interlock.Expr;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.interlock.ShopTest;
 import java.io.IOException;
@@ -74,7 +75,7 @@ public final class ControlReport {
                 String.valueOf(w.number()),
                 spaced(w.from().orElse("every other step")),
                 spaced(w.to()),
-                String.join("; or ", w.conditions())));
+                w.conditions().stream().map(Expr::text).collect(Collectors.joining("; or "))));
         return Element.of("section")
                 .add(
                         Element.of("h2").text("Steps and ways between them"),

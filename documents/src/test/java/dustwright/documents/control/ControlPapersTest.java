@@ -11,15 +11,23 @@ import dustwright.engine.interlock.ShopTest;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Papers and workbook say what the sequence says. */
 class ControlPapersTest {
@@ -69,6 +77,69 @@ class ControlPapersTest {
                         + SEQUENCE.lamps().size());
         assertThat(Lists.signals(SEQUENCE).rows())
                 .allSatisfy(r -> assertThat(r.get(2)).as(r.get(0)).isNotEmpty());
+    }
+
+    @Test
+    void what_is_read_is_in_words_and_not_in_names_of_the_file() {
+        Narrative.of(SEQUENCE)
+                .forEach(part -> part.entries()
+                        .forEach(e -> assertThat(e.lines())
+                                .as(e.title())
+                                .allSatisfy(l -> assertThat(l).doesNotContain("_"))));
+        Stream.of(Lists.causesAndEffects(SEQUENCE), Lists.alarms(SEQUENCE))
+                .flatMap(t -> t.rows().stream())
+                .forEach(r -> assertThat(String.join(" ", r)).doesNotContain("_"));
+        assertThat(StateDiagram.svg(SEQUENCE).markup()).doesNotContainPattern("[a-z]_[a-z]");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "the bag is full, the bag is not full",
+        "the producer has rested, the producer has not rested",
+        "the rotor was not seen turning in time, the rotor was seen turning in time",
+        "all inlets are shut for long, all inlets are not shut for long",
+        "power returns, not: power returns"
+    })
+    void the_opposite_of_what_a_signal_says(String says, String opposite) {
+        assertThat(Narrative.not(says)).isEqualTo(opposite);
+    }
+
+    /** The way on is drawn between the boxes and every other way is told in words, so that no two arrows cross on the right. */
+    @Test
+    void the_diagram_tells_every_way_by_number_and_words() {
+        String drawn = StateDiagram.svg(SEQUENCE).markup();
+        StateDiagram.ways(SEQUENCE)
+                .forEach(w -> assertThat(drawn)
+                        .contains(">" + w.number() + (w.from().isPresent() ? "  to " : "  from every other step")));
+    }
+
+    @Test
+    void a_sheet_prints_across_with_its_head_on_every_page_and_lines_as_high_as_their_words() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Workbooks.write(Lists.all(SEQUENCE), out);
+        Map<String, String> parts = new HashMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(out.toByteArray()))) {
+            for (ZipEntry part = zip.getNextEntry(); part != null; part = zip.getNextEntry()) {
+                parts.put(part.getName(), new String(zip.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        assertThat(parts.get("xl/workbook.xml")).contains("_xlnm.Print_Titles");
+        for (int sheet = 2; sheet <= 7; sheet++) {
+            assertThat(parts.get("xl/worksheets/sheet" + sheet + ".xml"))
+                    .contains(
+                            "orientation=\"landscape\"", "fitToPage=\"true\"", "fitToWidth=\"1\"", "autoFilter", "ht=");
+        }
+    }
+
+    @Test
+    void the_list_of_signals_says_how_contacts_act_and_what_is_wired_beside_the_program() {
+        Map<String, List<String>> byTag = new HashMap<>();
+        Lists.signals(SEQUENCE).rows().forEach(r -> byTag.put(r.get(0), r));
+        assertThat(byTag.get("HS-100")).endsWith("opens when bad", "yes, this is a copy");
+        assertThat(byTag.get("HS-201")).endsWith("opens when pressed", "");
+        assertThat(byTag.get("HS-205")).endsWith("closes when pressed", "");
+        assertThat(byTag.get("XV-106")).endsWith("energised: shut", "");
+        assertThat(byTag.get("XY-110")).endsWith("energised: turns", "cut by the emergency stop");
     }
 
     @Test

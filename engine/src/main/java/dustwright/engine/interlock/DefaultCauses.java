@@ -141,27 +141,11 @@ final class DefaultCauses extends Fitted {
         if (turner.isPresent()) {
             causes.addAll(blocked(producer));
         }
-        causes.add(new Cause(
-                "container",
-                Expr.of("container_hold"),
-                turner.isPresent() ? rotor : demands("off", "open", "off", "no"),
-                false,
-                Priority.MEDIUM,
-                big(container) + " HIGH LEVEL: CHANGE " + big(container),
-                "no vacuuming; an overfilled " + container + " spills",
-                "CHANGE, put an empty " + container + ", IN PLACE, START"));
+        causes.addAll(container(turner.isPresent() ? rotor : demands("off", "open", "off", "no")));
         if (turner.isPresent()) {
             causes.add(receiver());
         }
-        causes.add(new Cause(
-                "soft",
-                Expr.of("soft_hold"),
-                demands("limit", "open", "turns", "no"),
-                false,
-                Priority.MEDIUM,
-                "WAIT: COOLING, FILTER OR RELIEF",
-                "a trip if it goes on",
-                "find why; START when the cause is gone"));
+        causes.addAll(waits(demands("limit", "open", "turns", "no")));
         causes.add(new Cause(
                 "air_stop",
                 Expr.of("not air_enough"),
@@ -182,13 +166,22 @@ final class DefaultCauses extends Fitted {
                 "restore the air"));
         causes.add(new Cause(
                 "weak",
-                Expr.of("no_suction or vent_not_shut"),
+                Expr.of("no_suction"),
                 Map.of(),
                 false,
                 Priority.LOW,
                 "NO VACUUM",
                 "nobody can clean",
-                "look for an open cap, a vent that does not shut, a slack belt"));
+                "look for an open cap, a slack belt, a vent that does not shut"));
+        causes.add(new Cause(
+                "vent_leaks",
+                Expr.of("vent_not_shut"),
+                Map.of(),
+                false,
+                Priority.LOW,
+                "VENT VALVE DOES NOT SHUT",
+                "nobody can clean",
+                "look at air supply, solenoid, valve, limit switch"));
         if (has.shutOff()) {
             causes.add(new Cause(
                     "suction_leaks",
@@ -219,24 +212,6 @@ final class DefaultCauses extends Fitted {
                 "suction falls",
                 has.manualCleaning() ? "press CLEAN when users can pause" : "none: it cleans itself"));
         causes.add(new Cause(
-                "container_missing",
-                Expr.of("not container_in_place"),
-                Map.of(),
-                false,
-                Priority.MEDIUM,
-                big(container) + " NOT IN PLACE OR NOT BONDED",
-                "dust falls on the floor",
-                "look at cuff, clamp and bonding; CHANGE, IN PLACE, START"));
-        causes.add(new Cause(
-                "container_changing",
-                Expr.of("container_lock"),
-                Map.of(),
-                false,
-                Priority.STATUS,
-                big(container) + " IS BEING CHANGED",
-                "no vacuuming",
-                "IN PLACE when an empty " + container + " hangs, is bonded and free"));
-        causes.add(new Cause(
                 "vent_unproved",
                 Expr.of("in_standing and not vent_proved"),
                 Map.of(),
@@ -264,6 +239,79 @@ final class DefaultCauses extends Fitted {
                 "a hot motor",
                 "wait"));
         return causes;
+    }
+
+    /** Full, off or being changed: each says so itself, all of them hold. */
+    private List<Cause> container(Map<String, String> demands) {
+        return List.of(
+                new Cause(
+                        "container",
+                        Expr.of("container_high"),
+                        demands,
+                        false,
+                        Priority.MEDIUM,
+                        big(container) + " HIGH LEVEL: CHANGE " + big(container),
+                        "no vacuuming; an overfilled " + container + " spills",
+                        "CHANGE, put an empty " + container + ", IN PLACE, START"),
+                new Cause(
+                        "container_missing",
+                        Expr.of("not container_in_place"),
+                        demands,
+                        false,
+                        Priority.MEDIUM,
+                        big(container) + " NOT IN PLACE OR NOT BONDED",
+                        "dust falls on the floor",
+                        "look at cuff, clamp and bonding; CHANGE, IN PLACE, START"),
+                new Cause(
+                        "container_unconfirmed",
+                        Expr.of("container_off and container_in_place"),
+                        demands,
+                        false,
+                        Priority.MEDIUM,
+                        big(container) + " WAS OFF: CONFIRM IT",
+                        "no vacuuming",
+                        "see that the " + container + " hangs right, is bonded and has room; CHANGE, IN PLACE, START"),
+                new Cause(
+                        "container_changing",
+                        Expr.of("container_lock"),
+                        demands,
+                        false,
+                        Priority.STATUS,
+                        big(container) + " IS BEING CHANGED",
+                        "no vacuuming",
+                        "IN PLACE when an empty " + container + " hangs, is bonded and free"));
+    }
+
+    /** What unloads the producer until it is gone and START is pressed. */
+    private static List<Cause> waits(Map<String, String> demands) {
+        return List.of(
+                new Cause(
+                        "cooling",
+                        Expr.of("not discharge_warm_ok"),
+                        demands,
+                        false,
+                        Priority.MEDIUM,
+                        "WAIT: DISCHARGE AIR WARM, COOLING",
+                        "a trip if it goes on",
+                        "look for a blocked line, a closed cooling opening, a slack belt; START when it is cool"),
+                new Cause(
+                        "filter_blind",
+                        Expr.of("not filter_ok"),
+                        demands,
+                        false,
+                        Priority.MEDIUM,
+                        "WAIT: FILTER DROP TOO HIGH",
+                        "elements burst",
+                        "look at pulses, compressed air and cloth; START when the drop is gone"),
+                new Cause(
+                        "too_deep",
+                        Expr.of("not relief_ok"),
+                        demands,
+                        false,
+                        Priority.MEDIUM,
+                        "WAIT: VACUUM TOO DEEP",
+                        "the producer overheats, the receiver may fold in",
+                        "open an inlet; look at the relief valve; START"));
     }
 
     private List<Cause> oneProducer(Map<String, String> demands) {

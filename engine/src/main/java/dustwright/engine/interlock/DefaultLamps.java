@@ -18,7 +18,11 @@ final class DefaultLamps extends Fitted {
         String container = big(this.container);
         lamps.add(lamp("lamp_vacuuming", "YL-106", "green", false, "VACUUMING", "suction"));
         turner.ifPresent(t -> lamps.add(lamp("lamp_valve", "YL-110", "green", false, big(t) + " RUNNING", "motion")));
-        lamps.add(lamp("lamp_container_high", "YL-111", "blue", true, container + " HIGH LEVEL", "container_hold"));
+        lamps.add(lamp("lamp_container_high", "YL-111", "blue", true, container + " HIGH LEVEL", "container_high"));
+        lamps.add(lamp(
+                "lamp_container_off", "YL-112", "blue", true, container + " OFF OR NOT CONFIRMED", "container_off"));
+        lamps.add(lamp(
+                "lamp_container_changing", "YL-113", "blue", false, container + " BEING CHANGED", "container_lock"));
         if (turner.isPresent()) {
             lamps.add(lamp(
                     "lamp_receiver_high",
@@ -42,7 +46,10 @@ final class DefaultLamps extends Fitted {
                 false,
                 "FILTER CLEANING",
                 "in_settling or in_pulsing or in_dust_fall"));
-        lamps.add(lamp("lamp_wait", "YL-201", "yellow", false, "WAIT", "soft_hold or not air_enough"));
+        lamps.add(lamp("lamp_cooling", "YL-125", "yellow", false, "WAIT: COOLING", "not discharge_warm_ok"));
+        lamps.add(lamp("lamp_filter", "YL-103", "yellow", false, "WAIT: FILTER DROP TOO HIGH", "not filter_ok"));
+        lamps.add(lamp("lamp_relief", "YL-108", "yellow", false, "WAIT: VACUUM TOO DEEP", "not relief_ok"));
+        lamps.add(lamp("lamp_air", "YL-109", "yellow", false, "WAIT: AIR TOO LOW", "not air_enough"));
         lamps.add(lamp(
                 "lamp_press_start",
                 "YL-205",

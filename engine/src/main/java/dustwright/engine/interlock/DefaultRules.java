@@ -20,26 +20,36 @@ final class DefaultRules extends Fitted {
                         "press_reset and (in_standing or in_tripped)",
                         true,
                         false,
-                        "producer " + p + " is out until RESET"));
+                        "producer " + p + " is out"));
             }
         }
         if (turner.isPresent()) {
             rules.addAll(turning());
         }
-        rules.add(is("vent_proved", "vent_open_limit and no_vacuum", "two witnesses: limit switch and vacuum switch"));
+        rules.add(is(
+                "vent_proved",
+                "vent_open_limit and no_vacuum",
+                "the vent is proved open by limit switch and vacuum switch"));
         rules.add(after(
                 "vent_not_proved",
                 "pump and not vent_shut and not vent_proved",
                 "vent_proof",
-                "the vent does not open"));
+                "the vent was told to open and is not proved open"));
         rules.add(after("container_full", "not container_free", "container_on", "the " + container + " is full"));
+        rules.add(latch(
+                "container_high",
+                "container_full",
+                "press_container_placed and container_lock and container_free",
+                true,
+                false,
+                "the " + container + " is held as full"));
         rules.add(latch(
                 "container_hold",
                 "container_full or not container_in_place or press_container_change",
                 "press_container_placed and container_lock and container_free",
                 true,
                 false,
-                "no dust into this " + container + " until it is changed and confirmed"));
+                "the " + container + " is held"));
         rules.add(latch(
                 "container_lock",
                 "press_container_change",
@@ -47,19 +57,23 @@ final class DefaultRules extends Fitted {
                 true,
                 false,
                 "the " + container + " is being changed"));
+        rules.add(is(
+                "container_off",
+                "container_hold and not container_high and not container_lock",
+                "the " + container + " is held as off"));
         if (turner.isPresent()) {
             rules.addAll(receiver());
         }
         rules.add(is(
                 "soft_hold",
                 "not discharge_warm_ok or not filter_ok or not relief_ok",
-                "vacuuming waits for cooling, filter or relief"));
-        rules.add(is("pump_started", "pump and rested", "the producer was started"));
-        rules.add(after("rested", "not pump", "rest", "the producer has stood long enough"));
+                "heat, filter drop or vacuum is waited for"));
+        rules.add(is("pump_started", "pump and rested", "the producer is starting"));
+        rules.add(after("rested", "not pump", "rest", "the producer has rested"));
         rules.add(after("hour_over", "starts_some", "hour", "the hour of counted starts is over"));
         rules.add(latch("starts_some", "pump_started", "hour_over", false, false, "starts are being counted"));
         rules.add(new Rule.Times(
-                "starts_used", Expr.of("pump_started"), 5, Expr.of("hour_over"), "as many starts as one hour allows"));
+                "starts_used", Expr.of("pump_started"), 5, Expr.of("hour_over"), "the starts of the hour are used up"));
         if (turner.isPresent()) {
             rules.add(waits());
         }
@@ -73,27 +87,43 @@ final class DefaultRules extends Fitted {
                 "in_standing or in_run_on or in_tripped or in_holding",
                 false,
                 false,
-                "cleaning ends in a stop"));
+                "a stop is under way"));
         rules.add(after(
                 "unloaded_out",
                 "pump and (in_holding or in_warning" + (turner.isPresent() ? " or in_valve_proving)" : ")"),
                 "hold_limit",
-                "unloaded too long"));
+                "the producer has run unloaded too long"));
         if (turner.isPresent()) {
-            rules.add(after("trip_pump_limit", "pump and in_tripped", "rotor_limit", "unloaded too long after a trip"));
-            rules.add(after("trip_run_on_out", "in_tripped", "trip_run_on", "emptied long enough after a trip"));
+            rules.add(after(
+                    "trip_pump_limit",
+                    "pump and in_tripped",
+                    "rotor_limit",
+                    "the producer has run unloaded too long after a trip"));
+            rules.add(after(
+                    "trip_run_on_out",
+                    "in_tripped",
+                    "trip_run_on",
+                    "the " + turner() + (gates() ? " have" : " has") + " emptied long enough after a trip"));
         }
-        rules.add(after("no_suction", "in_vacuuming and not suction", "no_suction", "no vacuum though vacuuming"));
-        rules.add(after("vent_not_shut", "vent_shut and vent_open_limit", "vent_proof", "the vent does not shut"));
+        rules.add(after(
+                "no_suction",
+                "in_vacuuming and not suction",
+                "no_suction",
+                "the vacuum is missing though users clean"));
+        rules.add(after(
+                "vent_not_shut",
+                "vent_shut and vent_open_limit",
+                "vent_proof",
+                "the vent is still open though told to shut"));
         if (has.idle()) {
-            rules.add(
-                    after("nobody_there", "in_vacuuming and not inlet_used", "idle_after", "all inlets shut for long"));
+            rules.add(after(
+                    "nobody_there", "in_vacuuming and not inlet_used", "idle_after", "all inlets are shut for long"));
         }
         if (has.manualCleaning()) {
-            rules.add(is("cleaning_due", "not filter_clean", "the filter asks for cleaning"));
+            rules.add(is("cleaning_due", "not filter_clean", "the filter is due for cleaning"));
         } else {
-            rules.add(after("interval_out", "in_vacuuming", "interval", "time for the automatic cleaning"));
-            rules.add(is("cleaning_due", "interval_out or not filter_clean", "the filter asks for cleaning"));
+            rules.add(after("interval_out", "in_vacuuming", "interval", "the time between two cleanings is over"));
+            rules.add(is("cleaning_due", "interval_out or not filter_clean", "the filter is due for cleaning"));
         }
         if (has.drive()) {
             rules.add(is(
@@ -104,7 +134,7 @@ final class DefaultRules extends Fitted {
                     "drive_slow",
                     (has.twoProducers() ? "in_run_up_2" : "in_run_up") + " and not at_speed_now",
                     "run_up",
-                    "a drive did not reach its speed"));
+                    "a drive has not reached its speed in time"));
         }
         return rules;
     }
@@ -121,17 +151,17 @@ final class DefaultRules extends Fitted {
                         "suction_not_open",
                         "not suction_shut and not suction_open",
                         "suction_proof",
-                        "the suction valve does not open"),
+                        "the suction valve is not proved open in time"),
                 after(
                         "suction_not_shut",
                         "suction_shut and suction_open",
                         "suction_proof",
-                        "the suction valve does not shut"),
+                        "the suction valve is still open though told to shut"),
                 after("fallen", "in_dust_fall", "dust_fall", "the dust has fallen"),
                 is(
                         "suction_wanted",
                         String.join(" or ", wanted),
-                        "vacuum is to come back: the suction valve opens first"));
+                        "the suction valve is wanted open, since vacuum is to come back"));
     }
 
     /** Without a receiver probe every hold waits. */
@@ -142,19 +172,23 @@ final class DefaultRules extends Fitted {
                 "in_standing or in_warning or in_run_on or in_tripped",
                 false,
                 false,
-                "a hold that needs START");
+                "START is waited for");
     }
 
     /** The driven thing under the receiver turns when driven and stands when not. */
     private List<Rule> turning() {
         return List.of(
-                after("motion_lost", "valve and not motion", "no_motion", "the driven rotor stands"),
+                after("motion_lost", "valve and not motion", "no_motion", "the driven rotor has stood too long"),
                 after(
                         "motion_not_proved",
                         "in_valve_proving and not motion",
                         "proving",
                         "the rotor was not seen turning in time"),
-                after("turns_undriven", "motion and not valve", "undriven", "the rotor turns though it is not driven"));
+                after(
+                        "turns_undriven",
+                        "motion and not valve",
+                        "undriven",
+                        "the rotor is turning though nothing drives it"));
     }
 
     /** Receiver high, its blocked time and its own returns. */
@@ -162,21 +196,16 @@ final class DefaultRules extends Fitted {
         List<Rule> rules = new ArrayList<>();
         rules.add(after("receiver_covered", "not receiver_free", "receiver_on", "the receiver probe is covered"));
         rules.add(after("receiver_clear", "receiver_free", "receiver_off", "the receiver probe is clear"));
-        rules.add(latch(
-                "receiver_high",
-                "receiver_covered",
-                "receiver_clear",
-                false,
-                true,
-                "high until proved clear, also after power returned"));
+        rules.add(latch("receiver_high", "receiver_covered", "receiver_clear", false, true, "the receiver is high"));
         rules.add(new Rule.InAll(
                 "blocked_long",
                 Expr.of("receiver_high and valve"),
                 "blocked",
                 Expr.of("not receiver_high or in_standing or in_tripped"),
-                "the valve turned so long and the probe is still covered; stands still while the valve stands"));
-        rules.add(is("own_return", "in_vacuuming and held_just_now", "vacuuming came back by itself"));
-        rules.add(is("held_just_now", "in_holding", "one scan ago"));
+                "the receiver is still high though the " + turner() + (gates() ? " have" : " has")
+                        + " turned for long"));
+        rules.add(is("own_return", "in_vacuuming and held_just_now", "vacuuming has come back by itself"));
+        rules.add(is("held_just_now", "in_holding", "a hold was on one scan ago"));
         rules.add(after("returns_over", "returns_some", "returns_window", "the window of own returns is over"));
         rules.add(latch("returns_some", "own_return", "returns_over", false, false, "own returns are being counted"));
         rules.add(new Rule.Times(
@@ -184,7 +213,7 @@ final class DefaultRules extends Fitted {
                 Expr.of("own_return"),
                 3,
                 Expr.of("returns_over"),
-                "as many own returns as one window allows"));
+                "the own returns of the window are used up"));
         return rules;
     }
 

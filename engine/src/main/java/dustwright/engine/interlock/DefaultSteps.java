@@ -39,9 +39,6 @@ final class DefaultSteps extends Fitted {
         String open = has.shutOff() ? " and suction_open" : "";
         ready = (turns ? "vent_proved and motion and receiver_free" : "vent_proved") + open;
         List<String> pulling = new ArrayList<>(turning);
-        if (has.twoProducers()) {
-            pulling.addAll(List.of("line_1", "line_2"));
-        }
         pulling.add("vent_shut");
         if (has.drive()) {
             pulling.add("speed_up");
@@ -114,7 +111,19 @@ final class DefaultSteps extends Fitted {
                 keepRunning,
                 Optional.empty(),
                 exits("standing", "not trip")));
-        return steps;
+        return steps.stream().map(this::withLines).toList();
+    }
+
+    /** A producer that runs is open to the line, on which the vent stands; each line valve follows its producer. */
+    private Step withLines(Step step) {
+        if (!has.twoProducers()) {
+            return step;
+        }
+        List<String> lines = pumps.stream()
+                .filter(p -> step.on().contains(p) || step.keep().contains(p))
+                .map(p -> "line_" + p.substring(5))
+                .toList();
+        return new Step(step.name(), step.words(), join(step.on(), lines), step.keep(), step.time(), step.exits());
     }
 
     /** From rest to the producer's start. */

@@ -8,50 +8,64 @@ final class HonestProperties {
 
     static final List<Property> ALL = List.of(
             honest(
-                            "message-container",
-                            "The container's message stands while it is held",
-                            "container <-> o_container_hold")
-                    .needing("container"),
+                    "message-container",
+                    "The message of a full container stands until it is changed and confirmed",
+                    "container <-> o_container_high"),
+            honest(
+                            "message-off",
+                            "A missing container and one that was off and is not confirmed have their own messages",
+                            "(container_missing <-> not container_in_place) and (container_unconfirmed <-> o_container_hold and not o_container_high and not o_container_lock and container_in_place)")
+                    .needing("container_in_place"),
+            honest(
+                    "message-change",
+                    "A container that is being changed has its own message",
+                    "container_changing <-> o_container_lock"),
             honest("message-receiver", "RECEIVER HIGH stands while it is high", "receiver <-> o_high")
-                    .needing("receiver"),
-            honest("message-wait", "WAIT stands while heat, filter or relief holds", "soft <-> o_soft")
-                    .needing("soft"),
+                    .needing("receiver_free"),
+            honest(
+                            "message-cooling",
+                            "The message of warm discharge air stands while it is so",
+                            "cooling <-> not discharge_warm_ok")
+                    .needing("discharge_warm_ok"),
+            honest(
+                            "message-blind",
+                            "The message of a filter drop that is too high stands while it is so",
+                            "filter_blind <-> not filter_ok")
+                    .needing("filter_ok"),
+            honest(
+                            "message-deep",
+                            "The message of a vacuum that is too deep stands while it is so",
+                            "too_deep <-> not relief_ok")
+                    .needing("relief_ok"),
             honest(
                             "message-air",
                             "Messages of low and too low air stand while it is so",
-                            "(air_warning <-> not air_good) and (air_stop <-> not" + " air_enough)")
-                    .needing("air_warning"),
+                            "(air_warning <-> not air_good) and (air_stop <-> not air_enough)")
+                    .needing("air_good"),
+            honest("message-weak", "NO VACUUM stands when there is none for its time", "weak <-> o_no_suction"),
             honest(
-                            "message-weak",
-                            "NO VACUUM stands when there is none for its time, or the vent does not shut",
-                            "weak <-> o_no_suction or o_not_shut")
-                    .needing("weak"),
+                    "message-vent",
+                    "VENT DOES NOT SHUT stands while it is told to shut and is still seen open after its time",
+                    "vent_leaks <-> o_not_shut"),
             honest(
                             "message-filter",
                             "Messages of the filter drop stand while it is so",
                             "(filter_torn <-> was_vent_shut and not filter_there) and (filter_due <-> not filter_clean)")
-                    .needing("filter_torn"),
+                    .needing("filter_there"),
             honest(
                             "message-suction",
                             "SUCTION VALVE DOES NOT SHUT stands while it is told to shut and is not seen to",
                             "suction_leaks <-> o_suction_leaks")
-                    .needing("suction_leaks"),
+                    .needing("suction_shut"),
             honest(
-                            "message-change",
-                            "A missing container and one that is being changed have their own messages",
-                            "(container_missing <-> not container_in_place) and (container_changing <-> o_container_lock)")
-                    .needing("container_missing"),
-            honest(
-                            "message-refused",
-                            "At rest a vent that is not proved open and a producer that still rests have their own messages",
-                            "(vent_unproved <-> was_in_standing and not (vent_open_limit and no_vacuum)) and (resting <-> was_in_standing and not o_rested)")
-                    .needing("vent_unproved"),
+                    "message-refused",
+                    "At rest a vent that is not proved open and a producer that still rests have their own messages",
+                    "(vent_unproved <-> was_in_standing and not (vent_open_limit and no_vacuum)) and (resting <-> was_in_standing and not o_rested)"),
             honest(
                     "refusal-says-why",
                     "START at rest that is refused: some message says why",
-                    "was_in_standing and press_start and not in_warning -> in_tripped or container or soft or air_stop or starts or vent_unproved or resting"),
-            honest("message-starts", "STARTS USED UP stands while it is so", "starts <-> out_starts_used")
-                    .needing("starts"),
+                    "was_in_standing and press_start and not in_warning -> in_tripped or container or container_missing or container_unconfirmed or container_changing or cooling or filter_blind or too_deep or air_stop or starts or vent_unproved or resting"),
+            honest("message-starts", "STARTS USED UP stands while it is so", "starts <-> out_starts_used"),
             honest(
                     "lamp-starting",
                     "STARTING is lit from the warning to the end of the run-up",
@@ -65,17 +79,25 @@ final class HonestProperties {
                     "VACUUMING is lit just when the vacuum switch says so, and never without vacuum",
                     "(lamp_vacuuming <-> suction) and (lamp_vacuuming -> t_vacuum)"),
             honest("lamp-valve", "ROTARY VALVE RUNNING is lit just when the rotor turns", "lamp_valve <-> t_rotor")
-                    .needing("lamp_valve"),
+                    .needing("t_rotor"),
             honest(
                     "lamp-container",
-                    "CONTAINER HIGH LEVEL is lit while the container is full, missing or being changed, and only then",
-                    "lamp_container_high <-> o_container_hold"),
+                    "CONTAINER HIGH LEVEL is lit from full until it is changed and confirmed, and only then",
+                    "lamp_container_high <-> o_container_high"),
+            honest(
+                    "lamp-off",
+                    "OFF OR NOT CONFIRMED is lit while the container is held, is not full and is not being changed, and only then",
+                    "lamp_container_off <-> o_container_hold and not o_container_high and not o_container_lock"),
+            honest(
+                    "lamp-changing",
+                    "BEING CHANGED is lit from CHANGE to IN PLACE, and only then",
+                    "lamp_container_changing <-> o_container_lock"),
             honest(
                             "lamp-receiver",
                             "RECEIVER HIGH LEVEL is lit from covered to clear",
                             "(o_receiver_long -> lamp_receiver_high) and (lamp_receiver_high -> not"
                                     + " o_receiver_clear)")
-                    .needing("lamp_receiver_high"),
+                    .needing("receiver_free"),
             honest("lamp-fault", "FAULT is lit for every trip", "o_trip -> lamp_fault"),
             honest(
                     "fault-rests",
@@ -87,8 +109,8 @@ final class HonestProperties {
                     "lamp_cleaning -> (pump or was_pump) and not vent_shut"),
             honest(
                     "lamp-wait",
-                    "WAIT is lit while cooling, filter, relief or air is waited for",
-                    "o_soft or not air_enough -> lamp_wait"),
+                    "Each of the WAIT lamps is lit just while its own cause is there: heat, filter drop, vacuum, air",
+                    "(lamp_cooling <-> not discharge_warm_ok) and (lamp_filter <-> not filter_ok) and (lamp_relief <-> not relief_ok) and (lamp_air <-> not air_enough)"),
             honest(
                     "lamp-press-start",
                     "PRESS START is lit while a hold needs START and START would be accepted",
@@ -96,7 +118,7 @@ final class HonestProperties {
             honest(
                     "some-lamp-says-why",
                     "Producer on without suction: some lamp says why",
-                    "pump and not vent_shut -> lamp_container_high or lamp_receiver_high or lamp_fault or lamp_cleaning or lamp_wait or lamp_press_start or"
+                    "pump and not vent_shut -> lamp_container_high or lamp_container_off or lamp_container_changing or lamp_receiver_high or lamp_fault or lamp_cleaning or lamp_cooling or lamp_filter or lamp_relief or lamp_air or lamp_press_start or"
                             + " lamp_starting or lamp_stopping or lamp_idle or in_holding"),
             honest("lamp-idle", "IDLE is lit just in idle", "lamp_idle <-> in_idle")
                     .needing("in_idle"));

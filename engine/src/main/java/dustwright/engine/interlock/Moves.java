@@ -1,19 +1,35 @@
 package dustwright.engine.interlock;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /** What may happen in one scan, as sets of choices that are made together; the first set is empty. */
 final class Moves {
-    private final List<int[]> sets;
+    private final List<Integer> first;
+    private final int most;
+    private final List<Integer> second;
+    private final int mostOther;
+    private final int harmless;
     private final int choices;
-    private final int undisturbed;
+    private final List<int[]> sets = new ArrayList<>();
     private final List<long[]> masks = new ArrayList<>();
 
-    private Moves(List<int[]> sets, int undisturbed, int choices) {
-        this.sets = sets;
-        this.undisturbed = undisturbed;
+    private Moves(List<Integer> first, int most, List<Integer> second, int mostOther, int harmless, int choices) {
+        this.first = List.copyOf(first);
+        this.most = most;
+        this.second = List.copyOf(second);
+        this.mostOther = mostOther;
+        this.harmless = harmless;
         this.choices = choices;
+        List<List<Integer>> ones = subsets(first, most);
+        for (List<Integer> other : subsets(second, mostOther)) {
+            for (List<Integer> one : ones) {
+                List<Integer> both = new ArrayList<>(one);
+                both.addAll(other);
+                sets.add(both.stream().mapToInt(Integer::intValue).toArray());
+            }
+        }
         for (int block = 0; block < blocks(); block++) {
             long[] mask = new long[choices];
             for (int lane = 0; lane < used(block); lane++) {
@@ -31,15 +47,18 @@ final class Moves {
      * @param harmless how many of the second, from the front, are no disturbance
      */
     static Moves of(List<Integer> first, int most, List<Integer> second, int mostOther, int harmless, int choices) {
-        List<int[]> sets = new ArrayList<>();
-        for (List<Integer> other : subsets(second, mostOther)) {
-            for (List<Integer> one : subsets(first, most)) {
-                List<Integer> both = new ArrayList<>(one);
-                both.addAll(other);
-                sets.add(both.stream().mapToInt(Integer::intValue).toArray());
-            }
-        }
-        return new Moves(sets, subsets(first, most).size() * (1 + harmless), choices);
+        return new Moves(first, most, second, mostOther, harmless, choices);
+    }
+
+    /** The same with only those choices that are among these. */
+    Moves among(BitSet some) {
+        return new Moves(
+                first.stream().filter(some::get).toList(),
+                most,
+                second.stream().filter(some::get).toList(),
+                mostOther,
+                (int) second.stream().limit(harmless).filter(some::get).count(),
+                choices);
     }
 
     /** All subsets with at most so many members, smaller ones first. */
@@ -64,7 +83,7 @@ final class Moves {
 
     /** How many moves disturb nothing; they stand first. */
     int undisturbed() {
-        return undisturbed;
+        return subsets(first, most).size() * (1 + harmless);
     }
 
     int count() {

@@ -29,6 +29,7 @@ final class Observers {
             "o_lost_1",
             "o_lost_2",
             "o_container_hold",
+            "o_container_high",
             "o_container_lock",
             "o_container_wait");
 
@@ -65,6 +66,8 @@ final class Observers {
             new Observer(
                     "o_blocked",
                     "o_high and not was_in_standing and not was_in_tripped and (o_blocked or (was_valve and out_blocked_long))"),
+            new Observer(
+                    "o_turned", "o_high and not was_in_standing and not was_in_tripped and (o_turned or was_valve)"),
             new Observer("o_slow", "was_in_run_up and not at_speed and (o_slow or out_drive_slow)"),
             new Observer(
                     "o_lost_1",
@@ -85,6 +88,9 @@ final class Observers {
                     "o_container_hold",
                     "o_container_long or not t_container_there or press_container_change or (o_container_hold and not"
                             + " (press_container_placed and o_container_lock and not t_container_covered))"),
+            new Observer(
+                    "o_container_high",
+                    "o_container_long or (o_container_high and not (press_container_placed and o_container_lock and not t_container_covered))"),
             new Observer(
                     "o_container_lock",
                     "press_container_change or (o_container_lock and not (press_container_placed and not t_container_covered and"

@@ -24,6 +24,7 @@ public final class Reserved {
             "holds_",
             "told_",
             "untaken_",
+            "begun_",
             "t_",
             "o_",
             "c_",

@@ -16,7 +16,7 @@ final class Search {
     private static final int STATES_LIMIT = 40_000_000;
 
     private final Circuit circuit;
-    private final Moves moves;
+    private final Felt felt;
     private final int words;
     private long[] states;
     private int[] cameFrom;
@@ -24,14 +24,14 @@ final class Search {
     private int count;
     private int[] table;
     private long scans;
-    private int firstMoves;
+    private boolean undisturbed;
     private int mostStates;
     private final int[] brokenFrom;
     private final int[] brokenBy;
 
     private Search(Circuit circuit, Moves moves) {
         this.circuit = circuit;
-        this.moves = moves;
+        felt = new Felt(circuit, moves);
         words = circuit.words();
         states = new long[words << 16];
         cameFrom = new int[1 << 16];
@@ -89,16 +89,16 @@ final class Search {
      * @param wanted for every watched signal whether it ends the search
      */
     static Result runUntil(Circuit circuit, Moves moves, boolean[] wanted) {
-        return runUntil(circuit, moves, wanted, moves.count(), STATES_LIMIT);
+        return runUntil(circuit, moves, wanted, false, STATES_LIMIT);
     }
 
     /**
-     * For finding a way, not for proving: goes on only from states that the first moves lead to, while the last step to what is wanted may be any; given up without a word when so
+     * For finding a way, not for proving: if so asked goes on only from states that undisturbed moves lead to, while the last step to what is wanted may be any; given up without a word when so
      * many states were visited.
      */
-    static Result runUntil(Circuit circuit, Moves moves, boolean[] wanted, int firstMoves, int mostStates) {
+    static Result runUntil(Circuit circuit, Moves moves, boolean[] wanted, boolean undisturbed, int mostStates) {
         Search search = new Search(circuit, moves);
-        search.firstMoves = firstMoves;
+        search.undisturbed = undisturbed;
         search.mostStates = mostStates;
         search.visit(wanted);
         List<List<boolean[]>> stories = IntStream.range(0, circuit.watched.size())
@@ -183,23 +183,33 @@ final class Search {
         Lanes lanes = new Lanes(circuit);
         long[] seen = new long[64 * words];
         int[] lane = new int[64];
-        for (int s = from; s < to; s++) {
-            lanes.setState(states, s * words);
-            for (int block = 0; block < moves.blocks(); block++) {
-                lanes.setChoices(moves.masks(block));
-                lanes.evaluate();
-                int used = moves.used(block);
-                found.scans += used;
-                judge(lanes, used, s, block, found);
-                int distinct = lanes.states(used, seen, lane);
-                for (int d = 0; d < distinct; d++) {
-                    if (block * 64 + lane[d] < firstMoves && find(seen, d * words) < 0) {
-                        found.add(seen, d * words, s, block * 64 + lane[d]);
-                    }
-                }
+        Felt.Reader reader = felt.reader();
+        for (int group = from; group < to; group += 64) {
+            int end = Math.min(to, group + 64);
+            reader.read(states, group * words, end - group);
+            for (int s = group; s < end; s++) {
+                expand(s, reader.moves(s - group), lanes, seen, lane, found);
             }
         }
         return found;
+    }
+
+    private void expand(int state, Moves moves, Lanes lanes, long[] seen, int[] lane, Found found) {
+        int goesOn = undisturbed ? moves.undisturbed() : moves.count();
+        lanes.setState(states, state * words);
+        for (int block = 0; block < moves.blocks(); block++) {
+            lanes.setChoices(moves.masks(block));
+            lanes.evaluate();
+            int used = moves.used(block);
+            found.scans += used;
+            judge(lanes, used, state, block, found);
+            int distinct = lanes.states(used, seen, lane);
+            for (int d = 0; d < distinct; d++) {
+                if (block * 64 + lane[d] < goesOn && find(seen, d * words) < 0) {
+                    found.add(seen, d * words, state, block * 64 + lane[d]);
+                }
+            }
+        }
     }
 
     private void judge(Lanes lanes, int used, int state, int block, Found found) {
@@ -283,15 +293,21 @@ final class Search {
             return List.of();
         }
         List<boolean[]> story = way(brokenFrom[watched]);
-        story.add(moves.choices(brokenBy[watched]));
+        story.add(choices(brokenFrom[watched], brokenBy[watched]));
         return story;
     }
 
     private List<boolean[]> way(int state) {
         List<boolean[]> way = new ArrayList<>();
         for (int s = state; cameFrom[s] >= 0; s = cameFrom[s]) {
-            way.add(0, moves.choices(cameBy[s]));
+            way.add(0, choices(cameFrom[s], cameBy[s]));
         }
         return way;
+    }
+
+    private boolean[] choices(int state, int move) {
+        Felt.Reader reader = felt.reader();
+        reader.read(states, state * words, 1);
+        return reader.moves(0).choices(move);
     }
 }

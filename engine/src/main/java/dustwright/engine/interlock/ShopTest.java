@@ -118,8 +118,8 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
         long[] state = circuit.start.clone();
         while (!open.isEmpty()) {
             Circuit here = circuit.startingAt(state);
-            Optional<List<boolean[]>> way = shortest(here, moves, open, moves.undisturbed())
-                    .or(() -> shortest(here, moves, open, moves.count()));
+            Optional<List<boolean[]>> way =
+                    shortest(here, moves, open, true).or(() -> shortest(here, moves, open, false));
             if (way.isEmpty()) {
                 return walk;
             }
@@ -136,12 +136,13 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
         return walk;
     }
 
-    private static Optional<List<boolean[]>> shortest(Circuit circuit, Moves moves, Set<String> open, int firstMoves) {
+    private static Optional<List<boolean[]>> shortest(
+            Circuit circuit, Moves moves, Set<String> open, boolean undisturbed) {
         boolean[] wanted = new boolean[circuit.watched.size()];
         for (int w = 0; w < wanted.length; w++) {
             wanted[w] = open.contains(circuit.watched.get(w).substring("untaken_".length()));
         }
-        Search.Result result = Search.runUntil(circuit, moves, wanted, firstMoves, FAR);
+        Search.Result result = Search.runUntil(circuit, moves, wanted, undisturbed, FAR);
         List<boolean[]> best = List.of();
         for (int w = 0; w < wanted.length; w++) {
             List<boolean[]> way = result.stories().get(w);

@@ -148,9 +148,19 @@ final class StoppingProperties {
                     "Receiver high while the valve turned for the blocked time: producer off until RESET",
                     "o_blocked -> not pump"),
             stops(
+                            "blocked-kept",
+                            "While the receiver stays high, the time the valve has turned is not forgotten, also while the valve stands",
+                            "o_turned -> begun_blocked_long")
+                    .needing("t_receiver_covered"),
+            stops(
                             "line-shut",
                             "A standing producer is never open to the line",
                             "(line_1 -> pump_1) and (line_2 -> pump_2)")
+                    .needing("line_1"),
+            stops(
+                            "line-open",
+                            "A running producer is open to the line, on which the vent stands: it is never dead-headed by its own line valve",
+                            "(pump_1 -> line_1) and (pump_2 -> line_2)")
                     .needing("line_1"),
             stops(
                             "producer-lost",

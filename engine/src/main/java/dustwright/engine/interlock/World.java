@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * @param properties those that apply; property {@code i} holds after a scan when {@code holds_i} is true
  * @param doNotApply those that speak of devices the sequence does not have
  * @param absent contacts, buttons, outputs, steps and lamps that observers and properties name and the sequence does not have: taken as healthy and never there
- * @param without for every property the names of these that it would judge too, through observers as well
+ * @param without for every property the names of these that it would judge too, itself or by an observer it names
  * @param unjudged contacts of the sequence that neither the plant nor any observer or property knows
  */
 record World(
@@ -43,6 +43,9 @@ record World(
     /** Where nothing turns, what turns and what stands is as it should be. */
     private static final Set<String> STANDS_FOR_NOTHING =
             Set.of("valve", "was_valve", "valve_off", "t_rotor", "t_suction_open");
+
+    /** Counts, not times: a sequence that does not count is told so. */
+    private static final Set<String> COUNTED = Set.of("out_returns_used", "out_starts_used");
 
     /** No fault: people have shut all inlets. */
     private static final String NO_INLET_OPEN = "bad_inlet_used";
@@ -289,6 +292,9 @@ record World(
                 lines.add(new Statement.Assign(name, delay.run().and(self.or(out))));
             } else if (statement instanceof Statement.Sum sum) {
                 choices.add("out_" + name);
+                Expr begun = Expr.name("begun_" + name);
+                lines.add(
+                        new Statement.Assign("begun_" + name, sum.forget().not().and(begun.or(sum.run()))));
                 lines.add(new Statement.Assign(
                         name, sum.forget().not().and(self.or(sum.run().and(out)))));
             } else {
@@ -303,6 +309,7 @@ record World(
             }
             Set<String> names = names();
             Observers.ALL.forEach(o -> names.add(o.name()));
+            clocksOfTheirOwn(Observers.ALL.stream().map(Observers.Observer::is), names);
             for (Observers.Observer observer : Observers.ALL) {
                 if (observer.startsOn()) {
                     startOn.add(observer.name());
@@ -311,8 +318,19 @@ record World(
                     forget(observer.name(), observer.startsOn());
                 }
                 lines.add(new Statement.Assign(observer.name(), withoutMissing(Expr.of(observer.is()), names)));
-                missing.put(observer.name(), missing(Expr.of(observer.is()), names));
+                missing.put(observer.name(), named(Expr.of(observer.is()), names));
             }
+        }
+
+        /** Where a time is not in the sequence, who judges still has one: a supervision is missed though it is left out with its rule. */
+        private void clocksOfTheirOwn(Stream<String> logic, Set<String> names) {
+            logic.flatMap(l -> Expr.of(l).names().stream())
+                    .filter(n -> n.startsWith("out_") && !n.startsWith("out_time_in_"))
+                    .filter(n -> !names.contains(n) && !COUNTED.contains(n))
+                    .forEach(n -> {
+                        choices.add(n);
+                        names.add(n);
+                    });
         }
 
         private void properties() {
@@ -324,6 +342,7 @@ record World(
                     notApplied.add(property);
                     continue;
                 }
+                clocksOfTheirOwn(Stream.of(property.logic()), names);
                 assign("holds_" + applied.size(), withoutMissing(Expr.of(property.logic()), names));
                 applied.add(property);
                 without.add(missing(Expr.of(property.logic()), names));
@@ -336,15 +355,16 @@ record World(
                     .collect(Collectors.toCollection(LinkedHashSet::new));
         }
 
-        /** Contacts that are not there and would be judged, here or in an observer that is named here. */
+        /** Contacts that are not there and would be judged by a property: those it names, and those of the observers it names. */
         private Set<String> missing(Expr expr, Set<String> names) {
-            Set<String> missing = new LinkedHashSet<>();
-            for (String name : expr.names()) {
-                if (!names.contains(name) && isHealthyWhenAbsent(name)) {
-                    missing.add(name);
-                }
-                missing.addAll(this.missing.getOrDefault(name, Set.of()));
-            }
+            Set<String> missing = new LinkedHashSet<>(named(expr, names));
+            expr.names().forEach(n -> missing.addAll(this.missing.getOrDefault(n, Set.of())));
+            return missing;
+        }
+
+        private static Set<String> named(Expr expr, Set<String> names) {
+            Set<String> missing = new LinkedHashSet<>(expr.names());
+            missing.removeIf(n -> names.contains(n) || !isHealthyWhenAbsent(n));
             return missing;
         }
 

@@ -75,7 +75,9 @@ final class People {
         if (lit(controller, "lamp_fault") && controller.step().equals("tripped")) {
             return Optional.of(Intention.RESET);
         }
-        if (lit(controller, "lamp_container_high")) {
+        if (lit(controller, "lamp_container_high")
+                || lit(controller, "lamp_container_off")
+                || lit(controller, "lamp_container_changing")) {
             return Optional.of(changing ? Intention.PLACED : Intention.CHANGE);
         }
         if (lit(controller, "lamp_press_start")) {

@@ -117,7 +117,7 @@ final class StationLines {
                         "the shell folds in; the frame is pulled about; fragments")
                 .design(station.relief().isPresent(), "vacuum relief valve is drawn", "no vacuum relief valve is drawn")
                 .checked(place, FindingCode.SHELL_VACUUM)
-                .interlock("soft", "nothing unloads the producer while the relief valve blows")
+                .interlock("too_deep", "nothing unloads the producer while the relief valve blows")
                 .toSee("relief valve tested at commissioning and at a set interval");
     }
 

@@ -10,6 +10,7 @@ final class Bench {
     private final boolean hasSuctionValve;
     boolean jammed;
     boolean ventSticks;
+    boolean ventStaysOpen;
     boolean suctionSticks;
 
     Bench(Sequence sequence) {
@@ -34,7 +35,7 @@ final class Bench {
         if (turns) {
             controller.contact("motion", controller.is("valve") && !jammed);
         }
-        boolean open = !controller.is("vent_shut") && !ventSticks;
+        boolean open = (!controller.is("vent_shut") && !ventSticks) || ventStaysOpen;
         boolean vacuum = controller.is("pump") && !open;
         if (hasSuctionValve) {
             controller.contact("suction_open", !controller.is("suction_shut") && !suctionSticks);

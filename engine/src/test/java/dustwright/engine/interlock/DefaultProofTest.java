@@ -49,6 +49,7 @@ class DefaultProofTest {
                 .extracting(Property::id)
                 .containsExactlyInAnyOrder(
                         "line-shut",
+                        "line-open",
                         "producer-lost",
                         "staggered",
                         "at-speed",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
@@ -25,6 +26,7 @@ final class Mutants {
         mutants.times();
         mutants.causes();
         mutants.latches();
+        mutants.leftOut();
         return mutants.mutants;
     }
 
@@ -55,6 +57,14 @@ final class Mutants {
                         "time inverted: " + rule.name(),
                         withRule(new Sequence.Rule.InAll(
                                 sum.name(), sum.when().not(), sum.timer(), sum.forget(), sum.words())));
+                put(
+                        "forgotten too early: " + rule.name(),
+                        withRule(new Sequence.Rule.InAll(
+                                sum.name(),
+                                sum.when(),
+                                sum.timer(),
+                                sum.forget().or(sum.when().not()),
+                                sum.words())));
                 put(
                         "never forgotten: " + rule.name(),
                         withRule(new Sequence.Rule.InAll(
@@ -140,6 +150,97 @@ final class Mutants {
                                 withRule(new Sequence.Rule.Is(is.name(), when, is.words()))));
             }
         }
+    }
+
+    /** A time left out with everything that stands on it. */
+    private void leftOut() {
+        for (Sequence.Rule rule : whole.rules()) {
+            if (rule instanceof Sequence.Rule.After || rule instanceof Sequence.Rule.InAll) {
+                put("left out: " + rule.name(), without(whole, rule.name()));
+            }
+        }
+    }
+
+    /** A sequence without a rule: where its name stood, it is never so. */
+    static Sequence without(Sequence whole, String rule) {
+        UnaryOperator<Expr> never = e -> e.replace(n -> n.equals(Expr.name(rule)) ? Expr.Constant.NO : n);
+        return new Sequence(
+                whole.title(),
+                whole.options(),
+                whole.scan_s(),
+                whole.inputs(),
+                whole.buttons(),
+                whole.outputs().stream()
+                        .map(o -> new Sequence.Output(
+                                o.name(),
+                                o.tag(),
+                                o.words(),
+                                o.on(),
+                                o.off(),
+                                o.stop(),
+                                never.apply(o.offWhen()),
+                                o.neverWith()))
+                        .toList(),
+                whole.timers(),
+                whole.rules().stream()
+                        .filter(r -> !r.name().equals(rule))
+                        .map(r -> without(r, never))
+                        .toList(),
+                whole.causes().stream()
+                        .map(c -> new Sequence.Cause(
+                                c.name(),
+                                never.apply(c.when()),
+                                c.demands(),
+                                c.latched(),
+                                c.priority(),
+                                c.message(),
+                                c.consequence(),
+                                c.response()))
+                        .toList(),
+                whole.steps().stream()
+                        .map(s -> new Sequence.Step(
+                                s.name(),
+                                s.words(),
+                                s.on(),
+                                s.keep(),
+                                s.time(),
+                                s.exits().stream()
+                                        .map(x -> new Sequence.Exit(x.to(), never.apply(x.when())))
+                                        .toList()))
+                        .toList(),
+                whole.lamps().stream()
+                        .map(l -> new Sequence.Lamp(
+                                l.name(), l.tag(), l.colour(), l.flashes(), l.words(), never.apply(l.when())))
+                        .toList());
+    }
+
+    private static Sequence.Rule without(Sequence.Rule rule, UnaryOperator<Expr> never) {
+        if (rule instanceof Sequence.Rule.Is is) {
+            return new Sequence.Rule.Is(is.name(), never.apply(is.when()), is.words());
+        }
+        if (rule instanceof Sequence.Rule.After after) {
+            return new Sequence.Rule.After(after.name(), never.apply(after.when()), after.timer(), after.words());
+        }
+        if (rule instanceof Sequence.Rule.InAll sum) {
+            return new Sequence.Rule.InAll(
+                    sum.name(), never.apply(sum.when()), sum.timer(), never.apply(sum.forget()), sum.words());
+        }
+        if (rule instanceof Sequence.Rule.Times times) {
+            return new Sequence.Rule.Times(
+                    times.name(),
+                    never.apply(times.event()),
+                    times.limit(),
+                    never.apply(times.forget()),
+                    times.words());
+        }
+        Sequence.Rule.Latch latch = (Sequence.Rule.Latch) rule;
+        return new Sequence.Rule.Latch(
+                latch.name(),
+                never.apply(latch.set()),
+                never.apply(latch.reset()),
+                latch.keptWithoutPower(),
+                latch.startsOn(),
+                latch.words());
     }
 
     private void put(String words, Sequence mutant) {

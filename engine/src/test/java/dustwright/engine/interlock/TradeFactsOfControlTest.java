@@ -2,8 +2,12 @@ package dustwright.engine.interlock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the trade expects of a sequence (common practice, no source), shown on the default sequence with its real times. */
 class TradeFactsOfControlTest {
@@ -43,6 +47,75 @@ class TradeFactsOfControlTest {
         assertThat(bench.is("horn")).isTrue();
         bench.until("vacuuming", 60);
         assertThat(bench.is("vent_shut")).isTrue();
+    }
+
+    /** Three things hold a container, and each says so by its own lamp and message. */
+    @Test
+    void a_missing_bag_lights_its_own_lamp_and_not_bag_high_level() {
+        bench.controller.contact("container_in_place", false);
+        bench.scan();
+        assertThat(bench.is("lamp_container_off")).isTrue();
+        assertThat(bench.is("lamp_container_high")).isFalse();
+        assertThat(messages()).contains("BAG NOT IN PLACE OR NOT BONDED").noneMatch(m -> m.startsWith("BAG HIGH"));
+        assertThat(bench.is("vent_shut")).isFalse();
+
+        bench.controller.contact("container_in_place", true);
+        bench.run(60);
+        assertThat(bench.is("valve")).as("held until it is confirmed").isFalse();
+        assertThat(messages()).contains("BAG WAS OFF: CONFIRM IT").noneMatch(m -> m.startsWith("BAG NOT IN PLACE"));
+
+        bench.push("container_change");
+        assertThat(bench.is("lamp_container_changing")).isTrue();
+        assertThat(bench.is("lamp_container_off")).isFalse();
+        bench.push("container_placed");
+        assertThat(bench.is("lamp_container_changing")).isFalse();
+        assertThat(bench.is("lamp_press_start")).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "discharge_warm_ok, lamp_cooling, 'WAIT: DISCHARGE AIR WARM, COOLING'",
+        "filter_ok, lamp_filter, WAIT: FILTER DROP TOO HIGH",
+        "relief_ok, lamp_relief, WAIT: VACUUM TOO DEEP",
+        "air_enough, lamp_air, COMPRESSED AIR TOO LOW"
+    })
+    void whoever_waits_learns_for_what(String contact, String lamp, String message) {
+        bench.controller.contact(contact, false);
+        bench.run(6);
+        assertThat(bench.is("vent_shut")).isFalse();
+        assertThat(messages()).contains(message);
+        assertThat(Stream.of("lamp_cooling", "lamp_filter", "lamp_relief", "lamp_air")
+                        .filter(bench::is))
+                .containsExactly(lamp);
+    }
+
+    @Test
+    void a_vent_that_does_not_shut_is_told_apart_from_a_cap_left_open() {
+        assertThat(messages()).doesNotContain("VENT VALVE DOES NOT SHUT");
+        bench.ventStaysOpen = true;
+        bench.run(4);
+        assertThat(messages()).contains("VENT VALVE DOES NOT SHUT").doesNotContain("NO VACUUM");
+        bench.run(8);
+        assertThat(messages()).contains("VENT VALVE DOES NOT SHUT", "NO VACUUM");
+    }
+
+    /** With two producers the vent stands on the line: each that runs is open to it, in every step. */
+    @Test
+    void a_running_producer_is_never_shut_off_by_its_line_valve() {
+        Bench two = new Bench(DefaultSequence.of("two", Options.numbered(2)));
+        two.run(31);
+        two.push("reset");
+        two.push("start");
+        for (int scan = 0; scan < 20_000; scan++) {
+            two.scan();
+            assertThat(two.is("line_1")).isEqualTo(two.is("pump_1"));
+            assertThat(two.is("line_2")).isEqualTo(two.is("pump_2"));
+        }
+        assertThat(two.is("vent_shut")).isTrue();
+    }
+
+    private List<String> messages() {
+        return bench.controller.causes().stream().map(Sequence.Cause::message).toList();
     }
 
     @Test
