@@ -9,7 +9,10 @@ import dustwright.documents.report.PaperSize;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.Study;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.review.Controlled;
 import dustwright.engine.review.Deviation;
 import dustwright.engine.review.HazardStudy;
 import dustwright.engine.review.Notes;
@@ -21,7 +24,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -43,6 +49,7 @@ import picocli.CommandLine.Spec;
             "",
             "  dustwright hazards examples/bakery/plant.yaml --study",
             "  dustwright hazards examples/bakery/plant.yaml --out bakery-hazards",
+            "  dustwright hazards examples/bakery/plant.yaml --sequence REC=bakery-sequence.yaml",
             ""
         })
 final class HazardsCommand implements Callable<Integer> {
@@ -65,6 +72,14 @@ final class HazardsCommand implements Callable<Integer> {
     private Path folder = Path.of("");
 
     @Option(
+            names = "--sequence",
+            paramLabel = "STATION=FILE",
+            description =
+                    "Sequence file a station is controlled by: its interlocks are the safeguards of the study. Default: the sequence"
+                            + " this program makes to begin with; every line says of which.")
+    private Map<String, Path> sequences = new LinkedHashMap<>();
+
+    @Option(
             names = "--study",
             description = "Make or write anew the hazard study beside the plant file, and write no papers.")
     private boolean writeStudy;
@@ -76,7 +91,7 @@ final class HazardsCommand implements Callable<Integer> {
         HazardLists.nothingToWrite(study).ifPresent(why -> {
             throw new BadInput(why);
         });
-        List<Deviation> lines = HazardStudy.lines(reading.plant(), study.worstPerPlace());
+        List<Deviation> lines = HazardStudy.lines(reading.plant(), study.worstPerPlace(), controlled(reading.plant()));
         Path file = plantArgument.beside(STUDY_FILE);
         Notes notes = Files.exists(file) ? notes(file) : Notes.NONE;
         try {
@@ -89,6 +104,19 @@ final class HazardsCommand implements Callable<Integer> {
             throw new BadInput("The files could not be written: " + NewFile.reason(fault) + ".");
         }
         return study.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    private Map<String, Controlled> controlled(Plant plant) {
+        List<String> stations = plant.stations().stream().map(Station::id).toList();
+        Map<String, Controlled> controlled = new TreeMap<>();
+        sequences.forEach((station, file) -> {
+            if (!stations.contains(station)) {
+                throw new BadInput("--sequence " + station + "=" + file + ": no station is called \"" + station
+                        + "\". There are: " + String.join(", ", stations) + ".");
+            }
+            controlled.put(station, new Controlled(SequenceArgument.read(file), String.valueOf(file.getFileName())));
+        });
+        return controlled;
     }
 
     private static Notes notes(Path file) {

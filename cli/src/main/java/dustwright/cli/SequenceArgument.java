@@ -76,7 +76,7 @@ final class SequenceArgument {
             throw new BadInput("There is no file " + file
                     + ". Give a sequence file or a plant file, such as examples/bakery/plant.yaml.");
         }
-        return isSequenceFile() ? fromSequenceFile() : fromPlantFile();
+        return isSequenceFile() ? read(file) : fromPlantFile();
     }
 
     private boolean isSequenceFile() {
@@ -87,7 +87,8 @@ final class SequenceArgument {
         }
     }
 
-    private Sequence fromSequenceFile() {
+    /** The sequence of a sequence file, with every fault of it. */
+    static Sequence read(Path file) {
         SequenceReading reading = SequenceReader.read(file);
         if (reading instanceof SequenceReading.Read read) {
             return read.sequence();

@@ -168,6 +168,32 @@ class HazardsCommandTest {
     }
 
     @Test
+    void every_interlock_of_the_study_says_of_which_sequence_it_is(@TempDir Path folder) throws IOException {
+        Path plant = copy("bakery", folder);
+        assertThat(papers(plant, folder)).contains("FIRE OR EXPLOSION SIGNAL of the default sequence: ");
+        Path own = folder.resolve("own-sequence.yaml");
+        assertThat(run("sequence", plant.toString(), "--out", own.toString()).code())
+                .isZero();
+        // a controller that knows no signal of fire
+        Files.writeString(own, Files.readString(own).replaceFirst("(?m)^  fire:\n(    .*\n)+", ""));
+        Ran ran = run(
+                "hazards", plant.toString(), "--open", "none", "--sequence", "REC=" + own, "--out", folder.toString());
+        assertThat(ran.err()).isEmpty();
+        String html = Files.readString(folder.resolve("hazards.html"));
+        assertThat(html)
+                .contains(
+                        " of own-sequence.yaml: ",
+                        "no signal of fire or explosion stops producers and valve (looked for in own-sequence.yaml)")
+                .doesNotContain(" of the default sequence: ", "in the default sequence)");
+        Ran unknown = run("hazards", plant.toString(), "--open", "none", "--sequence", "X=" + own);
+        assertThat(unknown.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(unknown.err()).contains("no station is called \"X\"", "REC");
+        Ran nothing = run("hazards", plant.toString(), "--open", "none", "--sequence", "REC=none.yaml");
+        assertThat(nothing.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(nothing.err()).contains("none.yaml").doesNotContain("Exception");
+    }
+
+    @Test
     void a_plant_without_a_dust_has_nothing_to_study(@TempDir Path folder) throws IOException {
         Path plant = copy("bakery", folder);
         Files.writeString(plant, Files.readString(plant).replaceAll("dust: (flour|milk), feed: [0-9]+ kg/h, ", ""));

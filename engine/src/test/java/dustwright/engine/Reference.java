@@ -134,6 +134,21 @@ public final class Reference {
                     || source.endsWith("definition, from memory");
         }
 
+        /** A comparison that decides where the row was read or computed; of a remembered row it is printed what it came to. */
+        public void judge(Runnable comparison) {
+            if (!fromMemory()) {
+                comparison.run();
+                return;
+            }
+            String came = "as ours";
+            try {
+                comparison.run();
+            } catch (AssertionError off) {
+                came = "not as ours: " + off.getMessage();
+            }
+            report(this, "from memory, not asserted, " + came);
+        }
+
         /** Compares a value with a column of this row at the row's tolerance. */
         public void assertClose(String column, double actual) {
             Reference.assertClose(this + " " + column, actual, value(column), tolerance());

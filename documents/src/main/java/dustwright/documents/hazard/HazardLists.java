@@ -108,7 +108,9 @@ public final class HazardLists {
         return new Rows(
                 "Hazard study",
                 "What could go wrong with the plant as it is drawn and controlled. Safeguards are those found in the plant file, its checks and the"
-                        + " control sequence it begins with; missing is what was looked for and not found, or is not known.",
+                        + " control sequence named in each line. The default sequence is the one this program makes to begin with: what the"
+                        + " controller on site does is to be shown, or its own sequence file given. Missing is what was looked for and not"
+                        + " found, or is not known.",
                 List.of(
                         "Row",
                         "Node",

@@ -149,6 +149,26 @@ public record DustCard(
     /** Stands in while no least ignition energy is known: the most easily ignited step of the guidance. */
     public static final SparkEnergy WORST_IGNITION = new SparkEnergy(1e-3);
 
+    /** Whether it is stated to be a metal. */
+    public boolean metal() {
+        return family.filter(DustFamily::metal).isPresent();
+    }
+
+    /** Whether it is a metal, or may be one while nobody has said what it is made of. */
+    public boolean mayBeMetal() {
+        return family.map(DustFamily::metal).orElse(true);
+    }
+
+    /** Whether it is stated to be a light metal. */
+    public boolean lightMetal() {
+        return family.filter(DustFamily::lightMetal).isPresent();
+    }
+
+    /** Whether it is stated to be fibres and flyings. */
+    public boolean flyings() {
+        return family.filter(f -> f == DustFamily.FLYINGS).isPresent();
+    }
+
     /** Explosion constant, or the worst case while none is known. */
     public ExplosionConstant kstOrWorst() {
         return kst.map(Stated::value).orElse(WORST_KST);

@@ -1,12 +1,17 @@
 package dustwright.engine.hazard;
 
 import dustwright.engine.finding.Source;
+import java.util.ArrayList;
+import java.util.List;
 
 /** How often a dust cloud is there, by zones, and what each means in the American system. Zones and divisions are not one to one. */
 public enum DustZone {
     ZONE_20("Zone 20", "1D / Da", 1, "dust cloud present continuously, long periods or frequently"),
     ZONE_21("Zone 21", "2D / Db", 1, "dust cloud likely occasionally in normal operation"),
     ZONE_22("Zone 22", "3D / Dc", 2, "dust cloud unlikely in normal operation and then only short");
+
+    /** Where the class of fibres comes from. */
+    public static final Source FIBRES = Source.fromMemory("IEC 60079-0, group IIIA; NEC 500.5(D), Class III");
 
     /** Where the zones come from. */
     public static final Source SOURCE = Source.published("IEC 60079-10-2, definitions as reprinted; NEC 500.5, 506");
@@ -39,12 +44,21 @@ public enum DustZone {
     }
 
     /**
-     * Class and division of the same place: hazardous quantities of Group E put it into Division 1.
+     * Classes and divisions of the same place for what burns there: Class III for fibres and flyings, Class II for every other dust, of which
+     * a metal puts the place into Division 1, also while nobody has said what a dust is made of.
      *
-     * @param groupE whether a metal dust is there, or may be while nobody has said what the dust is made of
+     * @param burning cards of the combustible dusts there, one or more
      */
-    public String american(boolean groupE) {
-        return "Class II Division " + (groupE ? 1 : division);
+    public String american(List<DustCard> burning) {
+        List<String> classes = new ArrayList<>();
+        if (!burning.stream().allMatch(DustCard::flyings)) {
+            boolean metal = burning.stream().anyMatch(DustCard::mayBeMetal);
+            classes.add("Class II Division " + (metal ? 1 : division));
+        }
+        if (burning.stream().anyMatch(DustCard::flyings)) {
+            classes.add("Class III Division " + division);
+        }
+        return String.join(" and ", classes);
     }
 
     /** The places about a central vacuum-cleaning system, as they are commonly classified. */

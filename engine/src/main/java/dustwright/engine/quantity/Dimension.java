@@ -33,6 +33,7 @@ public enum Dimension {
     EXPLOSION_CONSTANT("dust explosion constant", "Pa·m/s", ExplosionConstant::new),
     SPARK_ENERGY("spark energy", "J", SparkEnergy::new),
     RESISTANCE("electric resistance", "Ω", ElectricResistance::new),
+    CAPACITANCE("capacitance", "F", Capacitance::new),
     FORCE("force", "N", Force::new),
     TORQUE("torque", "N·m", Torque::new),
     VISCOSITY("viscosity", "Pa·s", Viscosity::new),

@@ -4,6 +4,7 @@ package dustwright.engine.quantity;
 public sealed interface Quantity
         permits Length,
                 Area,
+                Capacitance,
                 Volume,
                 AbsolutePressure,
                 PressureDifference,

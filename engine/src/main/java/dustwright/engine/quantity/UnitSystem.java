@@ -112,6 +112,7 @@ public enum UnitSystem {
                 show(Dimension.SPARK_ENERGY, "mJ", 1),
                 show(Dimension.RESISTANCE, "ohm", 0, 1e4),
                 show(Dimension.RESISTANCE, "Mohm", 2),
+                show(Dimension.CAPACITANCE, "pF", 0),
                 show(Dimension.FREQUENCY, "/week", 2),
                 show(Dimension.SOUND_LEVEL, "dBA", 1),
                 show(Dimension.LEVEL_DIFFERENCE, "dB", 1),

@@ -314,6 +314,8 @@ public final class Units {
         add(Dimension.RESISTANCE, 1, "ohm", "Ω", "Ohm");
         add(Dimension.RESISTANCE, 1000, "kohm", "kΩ", "kOhm");
         add(Dimension.RESISTANCE, 1e6, "Mohm", "MΩ", "MOhm");
+        add(Dimension.CAPACITANCE, 1e-12, "pF");
+        add(Dimension.CAPACITANCE, 1, "F");
         add(Dimension.FORCE, 1, "N");
         add(Dimension.FORCE, 1000, "kN");
         add(Dimension.FORCE, POUND * GRAVITY, "lbf", "[lbf_av]");

@@ -4,7 +4,6 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.hazard.Protection.Isolation;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
-import dustwright.engine.interlock.Sequence;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.sheet.Collecting;
@@ -100,22 +99,26 @@ public record HazardStudy(Notes notes, List<Row> rows) {
      * The lines a plant gives rise to, without words of any team.
      *
      * @param findings what the plant's checks came to, one per requirement and place
+     * @param own sequences that stations are controlled by, by station; the others are asked of the default one, and every line says of which
      */
-    public static List<Deviation> lines(Plant plant, List<Finding> findings) {
+    public static List<Deviation> lines(Plant plant, List<Finding> findings, Map<String, Controlled> own) {
         List<Deviation> lines = new ArrayList<>();
         for (Collecting here : Collecting.all(plant)) {
             if (here.dusts().isEmpty()) {
                 continue;
             }
-            Asking asking = new Asking(here, findings, here.station().flatMap(s -> sequence(plant, s)));
+            Asking asking = new Asking(here, findings, here.station().flatMap(s -> sequence(plant, s, own)));
             lines.addAll(new UserLines(plant, here, asking).lines());
             here.station().ifPresent(s -> lines.addAll(new StationLines(here, s, asking).lines()));
         }
         return lines;
     }
 
-    /** The sequence a station begins with; none for more producers than it is made for. */
-    private static Optional<Sequence> sequence(Plant plant, Station station) {
+    /** Its own sequence, else the one a station begins with; none for more producers than that is made for. */
+    private static Optional<Controlled> sequence(Plant plant, Station station, Map<String, Controlled> own) {
+        if (own.containsKey(station.id())) {
+            return Optional.ofNullable(own.get(station.id()));
+        }
         if (station.producers().isEmpty() || station.producers().size() > 2) {
             return Optional.empty();
         }
@@ -125,6 +128,8 @@ public record HazardStudy(Notes notes, List<Row> rows) {
                 .isolation()
                 .filter(i -> i != Isolation.NONE)
                 .ifPresent(i -> extras.add(Options.Extra.ISOLATION));
-        return Optional.of(DefaultSequence.of(plant.name() + ", station " + station.id(), Options.of(station, extras)));
+        return Optional.of(new Controlled(
+                DefaultSequence.of(plant.name() + ", station " + station.id(), Options.of(station, extras)),
+                Controlled.DEFAULT));
     }
 }

@@ -19,7 +19,7 @@ final class Line {
     private final String cause;
     private final String consequence;
     private final List<Finding> findings;
-    private final Optional<Sequence> sequence;
+    private final Optional<Controlled> sequence;
     private final List<String> safeguards = new ArrayList<>();
     private final List<String> missing = new ArrayList<>();
 
@@ -30,7 +30,7 @@ final class Line {
             String cause,
             String consequence,
             List<Finding> findings,
-            Optional<Sequence> sequence) {
+            Optional<Controlled> sequence) {
         this.id = id;
         this.node = node;
         this.deviation = deviation;
@@ -97,13 +97,16 @@ final class Line {
     /** An interlock of the control sequence by its cause; where there is none, what is missing. */
     Line interlock(String causeName, String lack) {
         Optional<Sequence.Cause> found = sequence.stream()
-                .flatMap(s -> s.causes().stream())
+                .flatMap(s -> s.sequence().causes().stream())
                 .filter(c -> c.name().equals(causeName))
                 .findFirst();
         found.ifPresentOrElse(
-                c -> safeguards.add(
-                        "interlock " + c.message() + ": " + demands(c) + (c.latched() ? "; stays until RESET" : "")),
-                () -> missing.add(sequence.isEmpty() ? lack + " (no control sequence is described)" : lack));
+                c -> safeguards.add("interlock " + c.message() + " of "
+                        + sequence.orElseThrow().named() + ": " + demands(c)
+                        + (c.latched() ? "; stays until RESET" : "")),
+                () -> missing.add(lack
+                        + sequence.map(s -> " (looked for in " + s.named() + ")")
+                                .orElse(" (no control sequence is described)")));
         return this;
     }
 
@@ -116,6 +119,6 @@ final class Line {
     }
 
     private String words(String output) {
-        return sequence.orElseThrow().output(output).words();
+        return sequence.orElseThrow().sequence().output(output).words();
     }
 }

@@ -4,7 +4,7 @@ import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.Enclosure;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.finding.Source;
-import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustZone;
 import dustwright.engine.hazard.DustZone.At;
 import dustwright.engine.plant.Station;
@@ -14,16 +14,20 @@ import java.util.List;
 final class AreaLines {
     private final Collecting here;
     private final Writing writing;
-    private final boolean groupE;
+    private final List<DustCard> burning;
 
     AreaLines(Collecting here, Writing writing) {
         this.here = here;
         this.writing = writing;
-        this.groupE = here.burning().stream().anyMatch(AreaLines::mayBeMetal);
+        this.burning = here.burning().stream().map(Dust::card).toList();
     }
 
-    private static boolean mayBeMetal(Dust dust) {
-        return dust.card().family().map(DustFamily::metal).orElse(true);
+    private boolean groupE() {
+        return burning.stream().anyMatch(DustCard::mayBeMetal);
+    }
+
+    private boolean fibres() {
+        return burning.stream().anyMatch(DustCard::flyings);
     }
 
     void write() {
@@ -33,7 +37,7 @@ final class AreaLines {
                 "area-room",
                 "Rooms where people vacuum",
                 "by what lies there: a layer over the hazard depth of the dust's own sheet makes the room Zone 22, "
-                        + DustZone.ZONE_22.american(groupE)
+                        + DustZone.ZONE_22.american(burning)
                         + "; this system is there to keep it from becoming one",
                 List.of(),
                 DustZone.SOURCE);
@@ -41,9 +45,18 @@ final class AreaLines {
                 "area-owner",
                 "Who classifies",
                 "the owner, by a drawing that a competent person makes; these are suggestions for it. Zones and divisions are not one to one"
-                        + (groupE ? "; hazardous quantities of a metal dust are Division 1" : ""),
+                        + (groupE() ? "; hazardous quantities of a metal dust are Division 1" : ""),
                 List.of(),
                 DustZone.SOURCE);
+        if (fibres()) {
+            writing.words(
+                    "area-fibres",
+                    "Class of fibres and flyings",
+                    "Class III: Division 1 where they are handled or in the air, Division 2 where they lie stored; fine dust that comes with"
+                            + " the fibres is Class II, and a test of what lies in the filter says whether there is any",
+                    List.of(),
+                    DustZone.FIBRES);
+        }
     }
 
     private void station(Station station) {
@@ -65,7 +78,7 @@ final class AreaLines {
         writing.words(
                 what,
                 place.words(),
-                zone.written() + ", equipment of category " + zone.equipment() + "; " + zone.american(groupE),
+                zone.written() + ", equipment of category " + zone.equipment() + "; " + zone.american(burning),
                 List.of(),
                 place.source());
     }
@@ -87,7 +100,15 @@ final class AreaLines {
 
     /** What a panel or a device must be in these areas, by the electrical tables. */
     private void enclosures() {
-        AreaClass division = groupE ? AreaClass.CLASS_II_GROUP_E : AreaClass.CLASS_II_DIVISION_2;
+        if (burning.stream().allMatch(DustCard::flyings)) {
+            writing.unknown(
+                    "enclosures",
+                    "Panel and devices in " + DustZone.ZONE_22.american(burning) + " about the station",
+                    "The table of enclosures held here knows Class II and zones, not Class III: ask for equipment listed for Class III, or"
+                            + " state the \"area class\" of the panel as a zone of group IIIA. Better outside.");
+            return;
+        }
+        AreaClass division = groupE() ? AreaClass.CLASS_II_GROUP_E : AreaClass.CLASS_II_DIVISION_2;
         Enclosure.Route route = Enclosure.forArea(division);
         writing.words(
                 "enclosures",

@@ -18,6 +18,8 @@ import dustwright.engine.sheet.EarthingList.Couplings;
 import dustwright.engine.tubing.Hose;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What is to be bonded and measured, counted from the layout (equation HAZ-20). A coupling of thin-wall tube with a rubber sleeve is an
@@ -39,14 +41,21 @@ final class BondingPoints {
     void write() {
         couplings();
         equipment();
-        for (Bonding bonding : List.of(Bonding.METAL_JOINT, Bonding.METAL_PART, Bonding.LONG_HOSE, Bonding.PERSON)) {
+        Stream<Bonding> ofHoses = hoses().map(
+                        hose -> Bonding.ofHose(hose.length().metres()))
+                .distinct()
+                .sorted();
+        for (Bonding bonding : Stream.of(
+                        Stream.of(Bonding.METAL_JOINT, Bonding.METAL_PART), ofHoses, Stream.of(Bonding.PERSON))
+                .flatMap(Function.identity())
+                .toList()) {
             writing.given(
                     "resistance-" + bonding.name().toLowerCase(Locale.ROOT).replace('_', '-'),
                     "Measured at commissioning and repeated, at most: " + bonding.words(),
                     new ElectricResistance(bonding.limit_ohm()),
                     bonding.source());
         }
-        hoses();
+        hoses().forEach(this::hose);
     }
 
     private void couplings() {
@@ -97,17 +106,14 @@ final class BondingPoints {
                                 new Count(machines)))));
     }
 
-    private void hoses() {
+    private Stream<Hose> hoses() {
         List<String> used =
                 collecting.inlets().stream().map(i -> i.hose()).distinct().toList();
-        for (Hose hose : plant.hoses()) {
-            if (used.contains(hose.id())) {
-                hose(hose);
-            }
-        }
+        return plant.hoses().stream().filter(hose -> used.contains(hose.id()));
     }
 
     private void hose(Hose hose) {
+        Bonding limit = Bonding.ofHose(hose.length().metres());
         String id = "hose-" + hose.id();
         String name = "Hose " + hose.id() + ", end to end";
         if (hose.resistance().isEmpty()) {
@@ -119,8 +125,8 @@ final class BondingPoints {
                     new Place(Place.Kind.HOSE, hose.id()),
                     Sheet.ANY_SET,
                     Side.AT_MOST,
-                    new ElectricResistance(Bonding.LONG_HOSE.limit_ohm()),
-                    Bonding.LONG_HOSE.source(),
+                    new ElectricResistance(limit.limit_ohm()),
+                    limit.source(),
                     why));
             return;
         }
@@ -132,15 +138,14 @@ final class BondingPoints {
                         ? "dissipative"
                         : "neither conductive nor dissipative";
         writing.given(id, name + ", " + kind, measured, Source.entered());
-        Step step = step(
-                "HAZ-20", "R as stated", Bonding.LONG_HOSE.source(), new Term("R", "hose from cuff to cuff", measured));
+        Step step = step("HAZ-20", "R as stated", limit.source(), new Term("R", "hose from cuff to cuff", measured));
         writing.add(Finding.of(
                 FindingCode.HOSE_RESISTANCE,
                 new Place(Place.Kind.HOSE, hose.id()),
                 Sheet.ANY_SET,
                 Side.AT_MOST,
                 measured,
-                new ElectricResistance(Bonding.LONG_HOSE.limit_ohm()),
-                new Derivation(List.of(step), Bonding.LONG_HOSE.source())));
+                new ElectricResistance(limit.limit_ohm()),
+                new Derivation(List.of(step), limit.source())));
     }
 }

@@ -10,9 +10,11 @@ import dustwright.engine.hazard.Bonding;
 import dustwright.engine.hazard.CloudLaws;
 import dustwright.engine.hazard.MieStep;
 import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.Capacitance;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.ElectricResistance;
 import dustwright.engine.quantity.SparkEnergy;
+import dustwright.engine.quantity.Voltage;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -26,23 +28,24 @@ final class ChargeLines {
         PERSON("person", 200, 10);
 
         private final String words;
-        private final double capacitance_pF;
-        private final double voltage_kV;
+        private final Capacitance capacitance;
+        private final Voltage voltage;
 
         Loose(String words, double capacitance_pF, double voltage_kV) {
             this.words = words;
-            this.capacitance_pF = capacitance_pF;
-            this.voltage_kV = voltage_kV;
+            this.capacitance = new Capacitance(capacitance_pF * PICO);
+            this.voltage = new Voltage(voltage_kV * 1e3);
         }
 
         double stored_J() {
-            return CloudLaws.spark_J(capacitance_pF * 1e-12, voltage_kV * 1e3);
+            return CloudLaws.spark_J(capacitance.farads(), voltage.volts());
         }
     }
 
     private static final Source TYPICAL =
             Source.fromMemory("IEC TS 60079-32-1; NFPA 77: typical capacitances and voltages");
-    private static final double BONDED_pF = 100;
+    private static final double PICO = 1e-12;
+    private static final Capacitance BONDED = new Capacitance(100 * PICO);
 
     private final Collecting here;
     private final Writing writing;
@@ -76,29 +79,28 @@ final class ChargeLines {
                 stored,
                 List.of(step(
                         "HAZ-16",
-                        String.format(
-                                Locale.ROOT,
-                                "W = C U²/2, C %.0f pF, U %.0f kV",
-                                loose.capacitance_pF,
-                                loose.voltage_kV),
+                        "W = C U²/2, held against MIE",
                         TYPICAL,
                         new Term("W", "energy stored", stored),
+                        new Term("C", "its capacitance to ground, typical", loose.capacitance),
+                        new Term("U", "its voltage, typical", loose.voltage),
                         new Term("MIE", "least ignition energy here, or its worst case", least))));
     }
 
     private void relaxation() {
         ElectricResistance limit = new ElectricResistance(Bonding.METAL_PART.limit_ohm());
-        Duration time = new Duration(CloudLaws.relaxation_s(limit.ohms(), BONDED_pF * 1e-12));
+        Duration time = new Duration(CloudLaws.relaxation_s(limit.ohms(), BONDED.farads()));
         writing.words(
                 "relaxation",
                 "Time in which a part bonded within its limit loses its charge to 37 %",
                 String.format(Locale.ROOT, "%.1f ms: faster than anybody can charge it", time.si() * 1000),
                 List.of(step(
                         "HAZ-17",
-                        "τ = R C, C 100 pF",
+                        "τ = R C",
                         TYPICAL,
                         new Term("τ", "time", time),
-                        new Term("R", "greatest resistance of a conductive part to ground", limit))),
+                        new Term("R", "greatest resistance of a conductive part to ground", limit),
+                        new Term("C", "capacitance of a drum, typical", BONDED))),
                 TYPICAL);
     }
 

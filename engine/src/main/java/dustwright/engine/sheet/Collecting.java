@@ -2,7 +2,6 @@ package dustwright.engine.sheet;
 
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Place;
-import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -89,16 +88,12 @@ public record Collecting(Place place, Optional<Station> station, List<Inlet> inl
 
     /** Dusts of a combustible light metal. */
     List<Dust> lightMetals() {
-        return burning().stream()
-                .filter(d -> d.card().family().filter(DustFamily::lightMetal).isPresent())
-                .toList();
+        return burning().stream().filter(d -> d.card().lightMetal()).toList();
     }
 
     /** Combustible metal dusts. */
     public List<Dust> metals() {
-        return burning().stream()
-                .filter(d -> d.card().family().filter(DustFamily::metal).isPresent())
-                .toList();
+        return burning().stream().filter(d -> d.card().metal()).toList();
     }
 
     /** Every pair that must not meet. */

@@ -59,7 +59,7 @@ final class DustCardSheet {
             ignition();
             surfaces();
             layer();
-            if (metal()) {
+            if (card.metal()) {
                 metalWords();
             }
         }
@@ -240,10 +240,6 @@ final class DustCardSheet {
         }
     }
 
-    private boolean metal() {
-        return card.family().filter(DustFamily::metal).isPresent();
-    }
-
     private void group() {
         if (card.family().isEmpty()) {
             writing.unknown(
@@ -257,7 +253,7 @@ final class DustCardSheet {
         String group = family.iecGroup(card.conductive().orElse(true));
         String iec = group
                 + (group.equals("IIIC") ? ", conductive" : group.equals("IIIB") ? ", not conductive" : ", fibres");
-        String taken = metal() || card.conductive().isPresent() || group.equals("IIIA")
+        String taken = card.metal() || card.conductive().isPresent() || group.equals("IIIA")
                 ? ""
                 : " (resistivity not stated: the worse is taken)";
         writing.words("group", "Group", nec + "; " + iec + taken, List.of(), GROUPS);
@@ -273,7 +269,7 @@ final class DustCardSheet {
                     List.of(),
                     step.source());
         }
-        if (card.family().filter(DustFamily::lightMetal).isPresent()) {
+        if (card.lightMetal()) {
             writing.words(
                     "bag-types",
                     "Bulk bags it may be filled into",
@@ -395,7 +391,7 @@ final class DustCardSheet {
     }
 
     private void metalWords() {
-        boolean light = card.family().filter(DustFamily::lightMetal).isPresent();
+        boolean light = card.lightMetal();
         writing.words(
                 "metal-system",
                 "Metal dust",

@@ -20,8 +20,6 @@ import java.util.List;
 public final class EarthingList {
     /** Tube as it is sold, 20 ft. */
     private static final double STOCK_m = 6.096;
-    /** Above this length a hose has its own limit, end to end. */
-    private static final double LONG_m = 2;
 
     private final Plant plant;
     private final List<Point> points = new ArrayList<>();
@@ -110,12 +108,11 @@ public final class EarthingList {
     private void inlet(Inlet inlet) {
         String where = "inlet " + inlet.id();
         add(where, "valve to ground", 1, Bonding.METAL_PART, With.A);
-        boolean longHose = plant.hose(inlet.hose()).length().metres() > LONG_m;
         add(
                 where,
                 "hose " + inlet.hose() + " with its tool, tool to valve",
                 1,
-                longHose ? Bonding.LONG_HOSE : Bonding.METAL_PART,
+                Bonding.ofHose(plant.hose(inlet.hose()).length().metres()),
                 With.B);
     }
 

@@ -53,6 +53,8 @@ final class HazardSheet {
             new ChargeLines(here, writing).write();
             new BondingPoints(plant, here, writing).write();
             hotWork();
+        } else {
+            here.station().ifPresent(s -> new ProtectionLines(s, here, writing).airBack());
         }
         caution();
         return writing.sheet(
@@ -164,7 +166,7 @@ final class HazardSheet {
     // ---- the station
 
     private void station(Station station) {
-        ProtectionLines protection = new ProtectionLines(station, burning, writing);
+        ProtectionLines protection = new ProtectionLines(station, here, writing);
         protection.method();
         protection.beforePeople();
         protection.airBack();

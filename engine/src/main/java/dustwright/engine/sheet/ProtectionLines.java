@@ -6,7 +6,6 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustCard.Hygiene;
-import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.hazard.Protection.Exhaust;
 import dustwright.engine.hazard.Protection.Isolation;
@@ -26,13 +25,13 @@ final class ProtectionLines {
 
     private final Station station;
     private final Protection stated;
-    private final List<Dust> burning;
+    private final Collecting here;
     private final Writing writing;
 
-    ProtectionLines(Station station, List<Dust> burning, Writing writing) {
+    ProtectionLines(Station station, Collecting here, Writing writing) {
         this.station = station;
         this.stated = station.receiver().protection();
-        this.burning = burning;
+        this.here = here;
         this.writing = writing;
     }
 
@@ -52,7 +51,7 @@ final class ProtectionLines {
         if (stated.method()
                 .filter(m -> m != Method.VENTING && m != Method.FLAMELESS_VENTING)
                 .isEmpty()) {
-            new VentLines(station.receiver(), writing).write(burning);
+            new VentLines(station.receiver(), writing).write(here.burning());
         }
     }
 
@@ -195,12 +194,15 @@ final class ProtectionLines {
 
     // ---- where the air goes
 
+    /** Asked of every dust: what does not burn can still be breathed. */
     void airBack() {
         String name = "Exhaust air";
         if (stated.exhaust().isEmpty()) {
             String why = "Enter \"exhaust\" under \"explosion\" of the receiver: outdoors or returned indoors.";
             writing.unknown("exhaust", name, why);
-            writing.notSaid(FindingCode.EXHAUST_INDOORS, Place.Kind.STATION, SEPARATOR, why);
+            if (!here.burning().isEmpty() || here.dusts().stream().anyMatch(d -> toxic(d.card()))) {
+                writing.notSaid(FindingCode.EXHAUST_INDOORS, Place.Kind.STATION, air(), why);
+            }
         } else if (stated.exhaust().get() == Exhaust.OUTDOORS) {
             writing.words("exhaust", name, "outdoors", List.of(), Source.entered());
         } else {
@@ -213,29 +215,32 @@ final class ProtectionLines {
         writing.words(
                 "exhaust",
                 name,
-                "returned indoors: only with an after-filter, a watch for broken elements, no toxic and no metal dust, and something that keeps"
-                        + " flame and smoke from coming back",
+                "returned indoors: only with an after-filter, a watch for broken elements, no toxic and no metal dust"
+                        + (here.burning().isEmpty()
+                                ? ""
+                                : ", and something that keeps flame and smoke from coming back"),
                 List.of(),
-                SEPARATOR);
-        List<Dust> not =
-                burning.stream().filter(d -> toxic(d.card()) || metal(d.card())).toList();
+                air());
+        List<Dust> not = here.dusts().stream()
+                .filter(d -> toxic(d.card()) || burningMetal(d))
+                .toList();
         if (!not.isEmpty()) {
             writing.words(
                     "exhaust-conflict",
                     "Air that must not come back",
                     not.stream().map(this::whyNot).collect(Collectors.joining("; ")),
                     List.of(),
-                    SEPARATOR);
+                    air());
         }
         List<Dust> open =
-                burning.stream().filter(d -> d.card().toxic().isEmpty()).toList();
+                here.dusts().stream().filter(d -> d.card().toxic().isEmpty()).toList();
         boolean known =
-                not.stream().anyMatch(d -> metal(d.card()) || d.card().toxic().isPresent());
+                not.stream().anyMatch(d -> burningMetal(d) || d.card().toxic().isPresent());
         if (!known && !open.isEmpty()) {
             writing.notSaid(
                     FindingCode.EXHAUST_INDOORS,
                     Place.Kind.STATION,
-                    SEPARATOR,
+                    air(),
                     "Enter \"toxic\" under \"explosion\" of "
                             + open.stream().map(Dust::name).collect(Collectors.joining("; "))
                             + ": meanwhile it counts as toxic.");
@@ -246,12 +251,12 @@ final class ProtectionLines {
                 Place.Kind.STATION,
                 "toxic or metal dusts whose air comes back indoors",
                 not.size(),
-                SEPARATOR);
+                air());
     }
 
     private String whyNot(Dust dust) {
         return dust.name()
-                + (metal(dust.card())
+                + (burningMetal(dust)
                         ? ", a metal dust"
                         : dust.card().toxic().isPresent() ? ", toxic" : ", not stated whether toxic");
     }
@@ -261,8 +266,13 @@ final class ProtectionLines {
         return card.toxic().orElse(true);
     }
 
-    private static boolean metal(DustCard card) {
-        return card.family().filter(DustFamily::metal).isPresent();
+    private boolean burningMetal(Dust dust) {
+        return here.metals().contains(dust);
+    }
+
+    /** What the rules of returned air come from: of toxic dust alone it is practice. */
+    private Source air() {
+        return here.burning().isEmpty() ? Source.commonPractice() : SEPARATOR;
     }
 
     /** After-filter by dust class. */
@@ -274,7 +284,7 @@ final class ProtectionLines {
                         .map(c -> "the safety filter is of class " + c)
                         .orElse("a safety filter is stated, not its class");
         Optional<Hygiene> strictest =
-                burning.stream().flatMap(d -> d.card().hygiene().stream()).max(Comparator.naturalOrder());
+                here.dusts().stream().flatMap(d -> d.card().hygiene().stream()).max(Comparator.naturalOrder());
         if (strictest.isEmpty()) {
             writing.unknown(
                     "after-filter",

@@ -11,6 +11,7 @@ import dustwright.engine.hazard.VentNfpa68;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ClothLoad;
 import dustwright.engine.quantity.Count;
+import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.OutOfRangeException;
@@ -109,7 +110,7 @@ final class VentCorrections {
         return vent.panel()
                 .map(mass -> step(
                         "HAZ-8",
-                        "k_mass = F_sh [1 + 0.0075 M^0.6 √Kst/(n^0.3 V Pred^0.2)] above M_T, else 1; pressures in bar",
+                        "k_mass = F_sh [1 + 0.0075 M^0.6 √Kst/(n^0.3 V Pred^0.2)] above M_T, else 1; pressures in bar, Kst at least 75",
                         VentNfpa68.SOURCE,
                         new Term(
                                 "k_mass",
@@ -122,6 +123,11 @@ final class VentCorrections {
                                         e.reduced_Pa(),
                                         hinge))),
                         new Term("M", "mass of the panel over its area", mass),
+                        new Term("M_T", "mass up to which it counts as light", freeMass()),
+                        kst(),
+                        vents(),
+                        volume(),
+                        reduced(),
                         new Term("F_sh", "1 for a panel that moves off, 1.1 for one on a hinge", new Ratio(hinge))));
     }
 
@@ -136,24 +142,47 @@ final class VentCorrections {
                                 "part of the volume",
                                 new Ratio(VentNfpa68.partialVolumeFactor(
                                         share.value(), e.reduced_Pa(), e.greatest_Pa()))),
-                        new Term("X", "share of the volume that can explode", share)));
+                        new Term("X", "share of the volume that can explode", share),
+                        reduced(),
+                        new Term("Pmax", "greatest explosion pressure", new GaugePressure(e.greatest_Pa()))));
     }
 
     private void freePanel() {
-        ClothLoad free = new ClothLoad(
-                VentNfpa68.heaviestFreePanel_kgPerM2(e.reduced_Pa(), vent.count(), e.volume_m3(), e.kst_PaMPerS()));
+        ClothLoad free = freeMass();
         writing.known(
                 "panel-free-" + dust.id(),
                 "Panel mass up to which NFPA 68 counts it as light, " + dust.name(),
                 free,
                 List.of(step(
                         "HAZ-8",
-                        "M_T = (6.67 Pred^0.2 n^0.3 V / √Kst)^1.67, at most 40 kg/m²",
+                        "M_T = (6.67 Pred^0.2 n^0.3 V / √Kst)^1.67, at most 40 kg/m²; pressures in bar",
                         VentNfpa68.SOURCE,
                         new Term("M_T", "threshold mass", free),
-                        new Term("Pred", "the vessel stands", new GaugePressure(e.reduced_Pa())),
-                        new Term("n", "vents", new Count(vent.count())),
-                        new Term("V", "volume the flame may fill", new Volume(e.volume_m3())))));
+                        reduced(),
+                        vents(),
+                        volume(),
+                        kst())));
+    }
+
+    private ClothLoad freeMass() {
+        return new ClothLoad(
+                VentNfpa68.heaviestFreePanel_kgPerM2(e.reduced_Pa(), vent.count(), e.volume_m3(), e.kst_PaMPerS()));
+    }
+
+    private Term reduced() {
+        return new Term("Pred", "the vessel stands", new GaugePressure(e.reduced_Pa()));
+    }
+
+    private Term vents() {
+        return new Term("n", "vents", new Count(vent.count()));
+    }
+
+    private Term volume() {
+        return new Term("V", "volume the flame may fill", new Volume(e.volume_m3()));
+    }
+
+    private Term kst() {
+        return new Term("Kst", "explosion constant", new ExplosionConstant(e.kst_PaMPerS()));
     }
 
     private void notStated() {
@@ -190,11 +219,16 @@ final class VentCorrections {
         Area area = new Area(ducted.getAsDouble());
         Step step = step(
                 "HAZ-10",
-                "A_f = A (1 + 1.18 E1^0.8 E2^0.4) √(K/1.5), K 1.5: the vent alone, bends and screens ask more",
+                "A_f = A (1 + 1.18 E1^0.8 E2^0.4) √(K/1.5), E1 = A_f L_d/V, E2 = 1e4 A_f/[(1 + 1.54 Pstat^(4/3)) Kst V^(3/4)],"
+                        + " pressures in bar; A_f stands on both sides, the smaller root is meant",
                 VentNfpa68.SOURCE,
                 new Term("A_f", "vent area with duct", area),
                 new Term("A", "without duct", bare),
-                new Term("L_d", "length of the duct", duct));
+                new Term("L_d", "length of the duct", duct),
+                new Term("K", "vent alone; bends and screens ask more", new Ratio(VentNfpa68.NO_DUCT_K)),
+                volume(),
+                kst(),
+                new Term("Pstat", "the vent opens at", new GaugePressure(e.opens_Pa())));
         steps.add(step);
         writing.known(what, name, area, List.of(step));
         return Optional.of(area);

@@ -14,12 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Vent areas, corrections and relations against rows computed by an independent script and against published relations. What an equation
- * from memory comes to is arithmetic and may fail; rows of medium memory are printed beside ours.
+ * Vent areas, corrections and relations against rows computed by an independent script and against published relations. Rows of an equation
+ * from memory are printed beside ours; that both do the same arithmetic is held by {@link VentPeerTest}.
  */
 class VentRowsTest {
     private static final double BAR_Pa = 100_000;
-    private static final String MEDIUM = "memory-medium";
 
     static List<Row> areas() {
         return Reference.everyRow("hazard-vent-area.csv");
@@ -44,7 +43,8 @@ class VentRowsTest {
                 row.value("Pred_bar_g") * BAR_Pa,
                 row.value("L_over_D"));
         boolean european = row.text("method").equals("EN14491");
-        row.assertClose("vent_area_m2", european ? VentEn14491.area_m2(e) : VentNfpa68.area_m2(e));
+        double ours = european ? VentEn14491.area_m2(e) : VentNfpa68.area_m2(e);
+        row.judge(() -> row.assertClose("vent_area_m2", ours));
     }
 
     @ParameterizedTest
@@ -52,13 +52,14 @@ class VentRowsTest {
     void corrections_and_effects_alone(Row row) {
         Inputs in = inputs(row.text("inputs"));
         OptionalDouble ours = modifier(row.text("case_id"), in);
-        if (row.text("expected").equals("no solution")) {
-            assertThat(ours).isEmpty();
-        } else if (row.text("confidence").contains(MEDIUM)) {
-            Reference.report(row, "from memory, not asserted: " + row.text("expected") + ", computed " + ours);
-        } else {
-            row.assertClose("expected", ours.orElseThrow(), 1e-12);
-        }
+        row.judge(() -> {
+            if (row.text("expected").equals("no solution")) {
+                assertThat(ours).isEmpty();
+            } else {
+                assertThat(ours).isPresent();
+                row.assertClose("expected", ours.getAsDouble(), 1e-12);
+            }
+        });
     }
 
     private static OptionalDouble modifier(String id, Inputs in) {

@@ -9,11 +9,15 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
+import dustwright.engine.interlock.DefaultSequence;
+import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.Sequence;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Count;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Lines follow from what the plant has, what its checks say and what its sequence holds. */
@@ -55,7 +59,7 @@ class HazardStudyTest {
 
     @Test
     void parts_that_are_not_drawn_give_no_line_and_parts_that_are_missing_are_said() {
-        List<Deviation> lines = HazardStudy.lines(PLANT, List.of());
+        List<Deviation> lines = HazardStudy.lines(PLANT, List.of(), Map.of());
         assertThat(lines).extracting(Deviation::id).doesNotHaveDuplicates().noneMatch(id -> id.startsWith("REC valve"));
         assertThat(line(lines, "REC receiver too-deep").safeguards()).contains("vacuum relief valve is drawn");
         assertThat(line(lines, "REC filter torn").missing()).contains("no safety filter before the producers");
@@ -64,11 +68,13 @@ class HazardStudyTest {
 
     @Test
     void a_check_that_holds_is_a_safeguard_and_one_that_fails_or_is_open_is_missing() {
-        Deviation holds =
-                line(HazardStudy.lines(PLANT, List.of(counted(FindingCode.INLET_ISOLATION, 0))), "REC main flame-back");
+        Deviation holds = line(
+                HazardStudy.lines(PLANT, List.of(counted(FindingCode.INLET_ISOLATION, 0)), Map.of()),
+                "REC main flame-back");
         assertThat(holds.safeguards()).contains("check holds: Isolation on the main");
-        Deviation fails =
-                line(HazardStudy.lines(PLANT, List.of(counted(FindingCode.INLET_ISOLATION, 1))), "REC main flame-back");
+        Deviation fails = line(
+                HazardStudy.lines(PLANT, List.of(counted(FindingCode.INLET_ISOLATION, 1)), Map.of()),
+                "REC main flame-back");
         assertThat(fails.safeguards()).doesNotContain("check holds: Isolation on the main");
         assertThat(fails.missing())
                 .anySatisfy(m -> assertThat(m)
@@ -82,20 +88,34 @@ class HazardStudyTest {
                 new Count(0),
                 Source.entered(),
                 "Enter it.");
-        assertThat(line(HazardStudy.lines(PLANT, List.of(open)), "REC main flame-back")
+        assertThat(line(HazardStudy.lines(PLANT, List.of(open), Map.of()), "REC main flame-back")
                         .missing())
                 .contains("not known: Isolation on the main, receiver REC. Enter it.");
     }
 
     @Test
     void interlocks_are_those_of_the_sequence_with_what_they_demand() {
-        List<Deviation> lines = HazardStudy.lines(PLANT, List.of());
+        List<Deviation> lines = HazardStudy.lines(PLANT, List.of(), Map.of());
         assertThat(line(lines, "REC control power").safeguards())
-                .anySatisfy(s ->
-                        assertThat(s).startsWith("interlock EMERGENCY STOP: ").contains(" off"));
+                .anySatisfy(s -> assertThat(s)
+                        .startsWith("interlock EMERGENCY STOP of the default sequence: ")
+                        .contains(" off"));
         // no isolation valve is stated, so the sequence has no signal of one
         assertThat(line(lines, "REC main flame-back").missing())
-                .contains("no isolation valve reports to the control whether it is ready");
+                .contains(
+                        "no isolation valve reports to the control whether it is ready (looked for in the default sequence)");
+    }
+
+    @Test
+    void a_sequence_of_the_plant_itself_goes_before_the_default_and_is_named() {
+        Sequence with = DefaultSequence.of("own", Options.of(PLANT.stations().get(0), Set.of(Options.Extra.ISOLATION)));
+        List<Deviation> lines = HazardStudy.lines(PLANT, List.of(), Map.of("REC", new Controlled(with, "line-3.yaml")));
+        assertThat(line(lines, "REC main flame-back").safeguards())
+                .anySatisfy(s -> assertThat(s).startsWith("interlock ").contains(" of line-3.yaml: "));
+        assertThat(lines)
+                .flatExtracting(Deviation::safeguards, Deviation::missing)
+                .map(String::valueOf)
+                .noneMatch(s -> s.contains(Controlled.DEFAULT));
     }
 
     @Test

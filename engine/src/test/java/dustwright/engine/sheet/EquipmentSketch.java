@@ -60,6 +60,7 @@ final class EquipmentSketch {
     SidePlace inlet = SidePlace.LEFT;
     SidePlace probe = SidePlace.REAR;
     boolean known = true;
+    Optional<Boolean> combustible = Optional.empty();
     DustCard card = DustCard.UNKNOWN;
     Protection protection = Protection.UNKNOWN;
     Optional<RotaryValve> valve = Optional.empty();
@@ -78,7 +79,7 @@ final class EquipmentSketch {
                 Optional.empty(),
                 known ? Optional.of(PARTICLE) : Optional.empty(),
                 LevelFriction.usual(PARTICLE),
-                Optional.empty(),
+                combustible,
                 known
                         ? new ClothDust(
                                 Optional.of("flour"),

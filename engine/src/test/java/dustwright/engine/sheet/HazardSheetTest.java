@@ -3,6 +3,7 @@ package dustwright.engine.sheet;
 import static dustwright.engine.sheet.EquipmentSketch.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.Enclosure;
@@ -11,6 +12,7 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.Bonding;
 import dustwright.engine.hazard.DustCard;
@@ -39,6 +41,8 @@ import dustwright.engine.quantity.Volume;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -156,7 +160,7 @@ class HazardSheetTest {
     @Test
     void outside_the_range_there_is_no_number_and_nobody_can_judge() {
         EquipmentSketch sketch = flour();
-        sketch.card = card(DustFamily.MAGNESIUM, 508, 17.5, 40);
+        sketch.card = card(DustFamily.ORGANIC, 508, 17.5, 40);
         List<Sheet> sheets = sketch.sheets();
         for (String method : List.of("en", "nfpa")) {
             assertThat(EquipmentSketch.answer(sheets, "vent-" + method + "-flour"))
@@ -166,6 +170,191 @@ class HazardSheetTest {
                                     .contains("Outside the equation's range", "Pmax = 17.5 bar"));
         }
         assertThat(found(sheets, FindingCode.VENT_AREA).unjudged()).isTrue();
+    }
+
+    /** The equations are for other dusts: the program flags a metal and stops. */
+    @Test
+    void a_metal_dust_gets_no_vent_number_but_is_told_what_to_ask_for() {
+        EquipmentSketch sketch = flour();
+        sketch.card = card(DustFamily.MAGNESIUM, 300, 11, 40);
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(sheets.stream().flatMap(s -> s.entries().stream()).map(Entry::id))
+                .noneMatch(
+                        id -> id.startsWith("vent-en") || id.startsWith("vent-nfpa") || id.startsWith("vent-recoil"));
+        assertThat(EquipmentSketch.answer(sheets, "vent-metal-flour"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class,
+                        unknown -> assertThat(unknown.why())
+                                .contains("Not by these equations", "tests of this very dust", "maker of the vent"));
+        Finding vent = found(sheets, FindingCode.VENT_AREA);
+        assertThat(vent.unjudged()).isTrue();
+        assertThat(vent.derivation().steps().get(0).formula()).contains("Not by these equations");
+        // HAZ-4 is published for metal dusts too: 10 (4.5 m³)^(1/3)
+        assertThat(EquipmentSketch.value(sheets, "vent-fireball").si()).isCloseTo(10 * Math.cbrt(4.5), within(1e-9));
+    }
+
+    @Test
+    void wheat_beside_a_metal_keeps_its_number_and_the_vent_stays_open() {
+        List<Sheet> sheets = venting(List.of(DustFamily.ORGANIC, DustFamily.ALUMINIUM));
+        assertThat(EquipmentSketch.value(sheets, "vent-en-organic").si()).isPositive();
+        assertThat(EquipmentSketch.answer(sheets, "vent-metal-aluminium")).isInstanceOf(Answer.Unknown.class);
+        assertThat(found(sheets, FindingCode.VENT_AREA).unjudged()).isTrue();
+    }
+
+    private static List<Sheet> venting(List<DustFamily> families) {
+        Dust sketched = flour().plant().dusts().get(0);
+        Writing writing = new Writing("REC");
+        new VentLines(flour().plant().stations().get(0).receiver(), writing)
+                .write(families.stream()
+                        .map(f -> with(f.words(), card(f, 100, 8, 50), sketched))
+                        .toList());
+        return List.of(writing.sheet("hazard", "", Place.Kind.STATION));
+    }
+
+    @Test
+    void while_nobody_has_said_that_a_dust_is_no_metal_its_vent_is_not_judged() {
+        EquipmentSketch sketch = flour();
+        sketch.card = DustCard.UNKNOWN;
+        Protection p = sketch.protection;
+        assertThat(p.vent().area()).isPresent();
+        Finding vent = found(sketch.sheets(), FindingCode.VENT_AREA);
+        assertThat(vent.unjudged()).isTrue();
+        assertThat(vent.derivation().steps().get(0).formula()).contains("Enter \"family\"", "Flour");
+    }
+
+    /** What does not burn can still be breathed. */
+    @Test
+    void a_toxic_dust_that_does_not_burn_counts_where_air_comes_back_and_for_the_after_filter() {
+        EquipmentSketch sketch = flour();
+        sketch.combustible = Optional.of(false);
+        sketch.card = toxic(card(DustFamily.MINERAL, 0, 0, 1000), true, DustCard.Hygiene.H);
+        List<Sheet> sheets = sketch.sheets();
+        Finding back = found(sheets, FindingCode.EXHAUST_INDOORS);
+        assertThat(back.fails()).isTrue();
+        assertThat(EquipmentSketch.answer(sheets, "exhaust-conflict")).isEqualTo(new Answer.Words("Flour, toxic"));
+        assertThat(EquipmentSketch.answer(sheets, "after-filter"))
+                .isInstanceOfSatisfying(
+                        Answer.Words.class, words -> assertThat(words.text()).contains("0.005 %"));
+        assertThat(finding(sheets, FindingCode.VENT_AREA)).isEmpty();
+        sketch.card = toxic(sketch.card, false, DustCard.Hygiene.M);
+        assertThat(found(sketch.sheets(), FindingCode.EXHAUST_INDOORS).holds()).isTrue();
+        sketch.protection = Protection.UNKNOWN;
+        assertThat(finding(sketch.sheets(), FindingCode.EXHAUST_INDOORS))
+                .as("nothing to ask of a dust that neither burns nor poisons")
+                .isEmpty();
+    }
+
+    private static DustCard toxic(DustCard card, boolean toxic, DustCard.Hygiene hygiene) {
+        return new DustCard(
+                card.family(),
+                card.kst(),
+                card.greatest(),
+                card.ignition(),
+                card.cloud(),
+                card.layer(),
+                card.explosible(),
+                card.conductive(),
+                card.food(),
+                Optional.of(toxic),
+                Optional.of(hygiene),
+                card.sampleSize(),
+                card.moisture(),
+                card.sample(),
+                card.severity(),
+                card.sensitivity(),
+                card.report());
+    }
+
+    /** One figure for one thing: sheet, finding and test list hold a hose to the same resistance. */
+    @ParameterizedTest
+    @CsvSource({"7.62,1e8", "2.1,1e8", "2,1e6", "1.5,1e6"})
+    void a_hose_has_one_limit_on_sheet_and_test_list(double length_m, double limit_ohm) {
+        Dust dust = flour().plant().dusts().get(0);
+        Plant plant = new PlantSketch()
+                .tube("T2", 0.0475, 4.5e-5)
+                .hose("K", 0.0381, length_m, 0.0003)
+                .dust(dust)
+                .points("J")
+                .inlet("A", "K", "floor", 8e-9, Optional.of("flour"), 0.01)
+                .run("RA", "A", "J", "T2", 20, 1)
+                .run("M", "J", "REC", "T2", 15, 1)
+                .station("REC")
+                .cloth(8, 40_000)
+                .lobe("P", 0.2)
+                .and()
+                .plant();
+        List<Sheet> sheets = sheets(plant);
+        assertThat(found(sheets, FindingCode.HOSE_RESISTANCE).limit().si()).isEqualTo(limit_ohm);
+        assertThat(EarthingList.of(plant, Collecting.all(plant).get(0)).stream()
+                        .filter(p -> p.what().startsWith("hose"))
+                        .map(p -> p.limit().limit_ohm()))
+                .containsExactly(limit_ohm);
+        assertThat(sheets.stream()
+                        .flatMap(s -> s.entries().stream())
+                        .filter(e -> e.id().matches("resistance-.*hose.*"))
+                        .map(e -> ((Answer.Known) e.answer()).value().si()))
+                .containsExactly(limit_ohm);
+    }
+
+    /** Whoever has the step on paper and a pocket calculator comes to the same figure: nothing in it is hidden. */
+    @Test
+    void every_step_of_a_hazard_sheet_can_be_followed_by_hand() {
+        EquipmentSketch sketch = flour();
+        Protection p = sketch.protection;
+        sketch.protection = new Protection(
+                p.method(),
+                p.standing(),
+                Optional.empty(),
+                Optional.empty(),
+                p.reduced(),
+                p.opens(),
+                new Vent(
+                        Optional.of(new Area(0.6)),
+                        1,
+                        Optional.of(new Length(0.5)),
+                        Optional.of(new Velocity(25)),
+                        Optional.of(new ClothLoad(45)),
+                        Optional.of(true),
+                        Optional.of(new Ratio(0.8))),
+                p.isolation(),
+                p.returnIsolation(),
+                p.exhaust(),
+                p.valveIsolates());
+        Set<String> followed = new TreeSet<>();
+        for (Sheet sheet : sketch.sheets()) {
+            for (Entry entry : sheet.entries()) {
+                for (Step step : entry.derivation().steps()) {
+                    ByHand.of(step).ifPresent(hand -> {
+                        followed.add(step.equation());
+                        assertThat(step.result().value().si())
+                                .as(entry.id() + ": " + step.formula())
+                                .isCloseTo(hand, withinPercentage(1e-6));
+                    });
+                }
+            }
+        }
+        assertThat(followed)
+                .contains(
+                        "HAZ-1", "HAZ-2", "HAZ-3", "HAZ-4", "HAZ-5", "HAZ-6", "HAZ-7", "HAZ-8", "HAZ-9", "HAZ-10",
+                        "HAZ-14", "HAZ-16", "HAZ-17", "HAZ-19", "HAZ-20", "HAZ-22");
+        assertThat(EquipmentSketch.answer(sketch.sheets(), "vent-en-duct"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class,
+                        unknown -> assertThat(unknown.why()).contains("Not covered", "none behind one"));
+    }
+
+    @Test
+    void fibres_alone_are_class_iii_and_no_enclosure_of_class_ii_is_named_for_them() {
+        EquipmentSketch sketch = flour();
+        sketch.card = card(DustFamily.FLYINGS, 100, 8, 50);
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(EquipmentSketch.answer(sheets, "area-clean"))
+                .isEqualTo(new Answer.Words("Zone 22, equipment of category 3D / Dc; Class III Division 2"));
+        assertThat(EquipmentSketch.answer(sheets, "area-fibres")).isInstanceOf(Answer.Words.class);
+        assertThat(EquipmentSketch.answer(sheets, "enclosures"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class,
+                        unknown -> assertThat(unknown.why()).contains("not Class III"));
     }
 
     @Test
