@@ -442,6 +442,7 @@ public final class InventedStudy {
                 "P1",
                 true,
                 false,
+                false,
                 new RotationalSpeed(31),
                 new MassFlow(0.187),
                 new ActualVolumeFlow(0.21),

@@ -6,6 +6,7 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.ProducerResult;
@@ -14,6 +15,7 @@ import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.ProducerLaw;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
@@ -22,6 +24,7 @@ import dustwright.engine.quantity.GasConstant;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Velocity;
+import dustwright.engine.sheet.CurveSteps;
 import dustwright.engine.sheet.ProducerSteps;
 import java.util.ArrayList;
 import java.util.List;
@@ -126,6 +129,9 @@ final class StationChecks {
                     duty(producer, result),
                     producer.sourceOf("greatest rise")));
         }
+        if (producer.machine() instanceof Machine.CurveMachine curve && !result.checkValveShut()) {
+            measured(producer, curve, result, place);
+        }
         speed(producer, result, place);
         if (producer.drive() instanceof Drive.Holding holding && !result.checkValveShut()) {
             held(producer, holding, result, place);
@@ -147,17 +153,49 @@ final class StationChecks {
     }
 
     private void power(VacuumProducer producer, ProducerResult result, Place place) {
-        Workings workings = new Workings(plant);
-        workings.addAll(ProducerSteps.powerLimit(producer, plant.site().air()));
-        workings.addAll(ProducerSteps.duty(producer, plant.site().air(), result));
-        findings.add(finding(
+        Derivation derivation = new Derivation(
+                () -> {
+                    List<Step> steps = new ArrayList<>(
+                            ProducerSteps.powerLimit(producer, plant.site().air()));
+                    steps.addAll(ProducerSteps.power(producer, plant.site().air(), result));
+                    return steps;
+                },
+                producer.sourceOf("motor"));
+        findings.add(Finding.of(
                 FindingCode.PRODUCER_POWER,
                 place,
+                duty.state().name(),
                 Side.AT_MOST,
                 result.shaftPower(),
                 producer.powerLimit(ambient()),
-                workings,
-                producer.sourceOf("motor")));
+                derivation));
+    }
+
+    /** Difference over the machine within the points its curve was measured at, both ends. */
+    private void measured(VacuumProducer producer, Machine.CurveMachine curve, ProducerResult result, Place place) {
+        ProducerLaw law = new ProducerLaw(producer, plant.site().air());
+        double inlet_Pa = result.inletPressure().pascals();
+        double speed_perS = result.speed().revolutionsPerSecond();
+        PressureDifference from = new PressureDifference(law.measuredFrom_Pa(inlet_Pa, speed_perS));
+        PressureDifference to = new PressureDifference(law.measuredTo_Pa(inlet_Pa, speed_perS));
+        if (from.pascals() > 0) {
+            end(FindingCode.CURVE_FREE_END, Side.AT_LEAST, from, producer, curve, result, place);
+        }
+        end(FindingCode.CURVE_DEEP_END, Side.AT_MOST, to, producer, curve, result, place);
+    }
+
+    private void end(
+            FindingCode code,
+            Side side,
+            PressureDifference limit,
+            VacuumProducer producer,
+            Machine.CurveMachine curve,
+            ProducerResult result,
+            Place place) {
+        Derivation derivation = new Derivation(
+                () -> CurveSteps.end(producer, curve, plant.site().air(), result, side, limit),
+                producer.sourceOf("curve"));
+        findings.add(Finding.of(code, place, duty.state().name(), side, result.difference(), limit, derivation));
     }
 
     private void shut(VacuumProducer producer, ProducerResult result, Place place) {
@@ -166,13 +204,7 @@ final class StationChecks {
                         result.speed().revolutionsPerSecond(), result.vacuum().pascals());
         PressureDifference reached = new PressureDifference(reached_Pa);
         Workings workings = new Workings(plant);
-        workings.add(
-                "PRD-22",
-                "Q(v, n) = 0",
-                List.of(new Term("n", "speed", result.speed())),
-                new Term("v", "vacuum at which it takes no air any more", reached),
-                Source.ownReading(
-                        "an ideal check valve opens when the machine would move air against the station's vacuum"));
+        workings.addAll(ProducerSteps.withoutFlow(producer, plant.site().air(), result));
         workings.vacuum(result.inletPressure(), "at the producer's inlet");
         findings.add(finding(
                 FindingCode.PRODUCER_SHUT,
@@ -181,7 +213,14 @@ final class StationChecks {
                 result.vacuum(),
                 reached,
                 workings,
-                Source.ownReading("the vacuum it reaches at its speed without taking air")));
+                Source.ownReading(
+                        "the vacuum it reaches at its speed without taking air" + beyondPoints(producer, result))));
+    }
+
+    private String beyondPoints(VacuumProducer producer, ProducerResult result) {
+        return ProducerSteps.restsOnPoints(producer, plant.site().air(), result)
+                ? ""
+                : "; beyond the last point of its curve, carried on straight and not measured: it may reach more or less";
     }
 
     private AbsolutePressure ambient() {

@@ -30,11 +30,14 @@ import dustwright.engine.tubing.Run;
 import dustwright.plantfile.keys.PlantKeys;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** Makes the plant from sections that are free of faults. */
 final class PlantBinder {
+    private static final double INCH_OF_MERCURY_Pa = 3386.38;
+
     private final Section top;
     private final SourceMap lines;
     private final Faults faults;
@@ -59,6 +62,7 @@ final class PlantBinder {
         List<Run> runs = tubing.runs();
         List<Held> held =
                 top.namedSections("held").stream().map(h -> held(h, site.air())).toList();
+        top.namedSections("stations").forEach(station -> reachable(station, site.air()));
         Simplifications.record(tubing, runs, held, taken);
         return new Plant(
                 plant.get("name", String.class),
@@ -98,14 +102,35 @@ final class PlantBinder {
         return new Site(air, altitude, humidity);
     }
 
+    /** No valve opens at a vacuum that cannot be, and no drive holds it. */
+    private void reachable(Section station, Air air) {
+        station.section("relief valve").ifPresent(valve -> reachable(valve, "set", air));
+        station.namedSections("producers").forEach(producer -> reachable(producer, "hold", air));
+    }
+
+    private void reachable(Section section, String key, Air air) {
+        section.find(key, PressureDifference.class)
+                .filter(vacuum -> !(vacuum.pascals() < air.ambient().pascals()))
+                .ifPresent(vacuum -> beyondBarometer(section, key, air));
+    }
+
+    private void beyondBarometer(Section section, String key, Air air) {
+        String path = Names.path(section.path(), key);
+        faults.add(
+                lines.value(path).orElse(section.span()),
+                path,
+                "a vacuum of the whole barometer or more: there is none so deep at this site",
+                String.format(
+                        Locale.ROOT,
+                        "less than %.1f kPa (%.1f inHg)",
+                        air.ambient().pascals() / 1000,
+                        air.ambient().pascals() / INCH_OF_MERCURY_Pa));
+    }
+
     private Held held(Section held, Air air) {
         Optional<PressureDifference> vacuum = held.find("vacuum", PressureDifference.class);
         if (vacuum.isPresent() && !(vacuum.get().pascals() < air.ambient().pascals())) {
-            faults.add(
-                    lines.value(held.path() + ".vacuum").orElse(held.span()),
-                    held.path() + ".vacuum",
-                    "a vacuum of the whole barometer or more",
-                    "less than " + Math.round(air.ambient().pascals() / 1000) + " kPa");
+            beyondBarometer(held, "vacuum", air);
             return new Held.Pressure(held.id(), air.ambient());
         }
         if (held.has("pressure") || vacuum.isPresent()) {

@@ -3,6 +3,8 @@ package dustwright.plantfile;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.electrical.MotorSpeed;
 import dustwright.engine.electrical.Supply;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Source;
 import dustwright.engine.producer.Coupling;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
@@ -28,6 +30,10 @@ import java.util.Optional;
 
 /** Makes vacuum producers: of a plant, and of a catalogue to choose from. */
 final class ProducerBinder {
+    private static final Source SEA_LEVEL = Source.ownReading(
+            "makers state it at sea level; it is carried to the site's barometer at the"
+                    + " same pressure ratio. If it holds for this site already, enter it times 101 325 Pa over the site's barometer");
+
     private ProducerBinder() {}
 
     /** A producer of a plant. That its figures come from a catalogue is put on record. */
@@ -42,6 +48,15 @@ final class ProducerBinder {
                                                 ? ""
                                                 : ", but for " + String.join(", ", model.replaced())),
                                 model.source()));
+        if (p.find("model", Model.class)
+                .filter(model -> model.gives("deepest vacuum"))
+                .isEmpty()) {
+            p.taken()
+                    .record(
+                            new Place(Place.Kind.PRODUCER, p.id()),
+                            "deepest vacuum as stated at a barometer of 101 325 Pa",
+                            SEA_LEVEL);
+        }
         return bound(p, p.get("standby", Boolean.class), supply);
     }
 

@@ -12,6 +12,7 @@ import dustwright.engine.tubing.Tube;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -22,6 +23,11 @@ final class Simplifications {
     private static final Source EQUATIONS = Source.ownReading("restriction of the network equations, NET-1");
     private static final Source JUNCTIONS = Source.ownReading(
             "the law NET-5 has one branch at an angle and one straight run that join into one; state another loss as K of a run");
+
+    private static final Source OPENING = Source.ownReading(
+            "equation TUB-23: an opening of one loss coefficient; not measured there. State points over all the vacuum"
+                    + " the tool sees");
+    private static final double INCH_OF_MERCURY_Pa = 3386.38;
 
     private final List<Run> runs;
     private final List<Inlet> inlets;
@@ -39,11 +45,32 @@ final class Simplifications {
         Simplifications all = new Simplifications(runs, tubing.inlets(), tubing.tubes(), taken);
         all.everywhere();
         all.stillAir(tubing.tools());
+        tubing.tools().forEach(all::measured);
         Set<String> fed = new LinkedHashSet<>();
         tubing.bleeds().stream().map(Bleed::point).forEach(fed::add);
         held.stream().map(Held::point).forEach(fed::add);
         tubing.points().stream().map(Point::id).forEach(point -> all.junction(point, false, fed.contains(point)));
         all.inlets.stream().map(Inlet::id).forEach(inlet -> all.junction(inlet, true, fed.contains(inlet)));
+    }
+
+    /** A tool's curve is run on beyond its points. */
+    private void measured(Tool tool) {
+        if (tool.law() instanceof Tool.Law.Curve curve) {
+            double first_Pa = curve.points().get(0).vacuum().pascals();
+            double last_Pa =
+                    curve.points().get(curve.points().size() - 1).vacuum().pascals();
+            taken.record(
+                    new Place(Place.Kind.TOOL, tool.id()),
+                    String.format(
+                            Locale.ROOT,
+                            "its air measured from %.2f to %.2f kPa (%.2f to %.2f inHg) of vacuum; deeper it grows with the square root of"
+                                    + " the vacuum from the last point on, shallower it falls to none",
+                            first_Pa / 1000,
+                            last_Pa / 1000,
+                            first_Pa / INCH_OF_MERCURY_Pa,
+                            last_Pa / INCH_OF_MERCURY_Pa),
+                    OPENING);
+        }
     }
 
     private void everywhere() {

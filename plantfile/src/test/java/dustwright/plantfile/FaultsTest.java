@@ -82,6 +82,21 @@ class FaultsTest {
                 .allSatisfy(fault -> assertThat(fault.path()).startsWith("held."));
     }
 
+    /** The standard atmosphere (ISO 2533) has 57.75 kPa at 4500 m, 17.05 inHg. */
+    @Test
+    void a_vacuum_deeper_than_the_barometer_of_the_site_is_refused_where_a_valve_or_a_drive_is_to_keep_it() {
+        String high = GOOD.replace("altitude: 120 m", "altitude: 4500 m");
+        assertThat(faults(high.replace("set: 8.5 inHg, full: 11 inHg", "set: 18 inHg, full: 20 inHg")))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.text())
+                        .contains("stations.REC.relief valve.set")
+                        .contains("none so deep at this site")
+                        .contains("less than 57.8 kPa (17.1 inHg)"));
+        assertThat(faults(high.replace("hold: 7 inHg", "hold: 17.5 inHg")))
+                .singleElement()
+                .satisfies(fault -> assertThat(fault.text()).contains("producers.P2.hold"));
+    }
+
     @Test
     void a_name_with_a_sign_that_turns_or_steers_the_text_after_it_is_refused() {
         for (String sign : List.of("\\u202E", "\\e", "\\u2066")) {

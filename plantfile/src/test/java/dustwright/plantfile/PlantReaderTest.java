@@ -251,6 +251,7 @@ class PlantReaderTest {
                         "slip at 1 psi 130 rpm",
                         "mechanical efficiency 0.9",
                         "idle loss 0 W",
+                        "deepest vacuum as stated at a barometer of 101 325 Pa (P1, P2)",
                         "standby no",
                         "service factor 1",
                         "service factor 1",
@@ -430,5 +431,26 @@ class PlantReaderTest {
                 .filteredOn(a -> a.what().contains(PublishedDust.WARNING))
                 .extracting(a -> a.what().replaceAll(",.*", ""))
                 .containsExactly("pmax 990.0 kPa", "mie 50.0 mJ", "mit 380.0 °C", "lit 360.0 °C", "mec 0.030 kg/m³");
+    }
+
+    @Test
+    void a_limit_of_vacuum_by_the_plant_file_is_taken_at_sea_level_on_record() {
+        assertThat(plant(TEXT).assumptions()).anySatisfy(a -> {
+            assertThat(a.what())
+                    .contains("deepest vacuum as stated at a barometer of 101 325 Pa")
+                    .contains("P1, P2");
+            assertThat(a.basis().text()).contains("If it holds for this site already");
+        });
+    }
+
+    @Test
+    void a_tool_by_a_curve_tells_from_where_to_where_it_was_measured() {
+        String text = TEXT.replace("floor: {k: 6}", "floor: {curve: [[1 inHg, 40 scfm], [2 inHg, 60 scfm]]}");
+        assertThat(plant(text).assumptions()).anySatisfy(a -> {
+            assertThat(a.place()).isEqualTo(new Place(Place.Kind.TOOL, "floor"));
+            assertThat(a.what())
+                    .contains("from 3.39 to 6.77 kPa (1.00 to 2.00 inHg)")
+                    .contains("square root");
+        });
     }
 }

@@ -161,6 +161,7 @@ final class StateJson {
         json.text("id", producer.id());
         json.bool("running", producer.running());
         json.bool("checkValveShut", producer.checkValveShut());
+        json.bool("beyondPoints", producer.beyondPoints());
         json.si("speed_perS", producer.speed());
         json.si("flow_kgPerS", producer.flow());
         json.si("inletFlow_m3PerS", producer.inletFlow());

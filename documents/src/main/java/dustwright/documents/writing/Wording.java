@@ -68,6 +68,8 @@ public final class Wording {
             case PRODUCER_TEMPERATURE -> "Cool enough:";
             case PRODUCER_SPEED -> "Speed in range at";
             case PRODUCER_SHUT -> "Check valve open at";
+            case CURVE_FREE_END -> "Not shallower than its curve was measured:";
+            case CURVE_DEEP_END -> "Not deeper than its curve was measured:";
             case DRIVE_VACUUM -> "Vacuum held by the drive of";
             case SPEED_ON_SUPPLY -> "Speed as its supply gives it at";
             case NAMEPLATE_CURRENT -> "No less current than its power takes at";
@@ -138,6 +140,8 @@ public final class Wording {
             case PRODUCER_TEMPERATURE -> "Too hot:";
             case PRODUCER_SPEED -> "Speed out of range at";
             case PRODUCER_SHUT -> "Check valve stays shut at";
+            case CURVE_FREE_END -> "Shallower than its curve was measured:";
+            case CURVE_DEEP_END -> "Deeper than its curve was measured:";
             case DRIVE_VACUUM -> "Vacuum not held by the drive of";
             case SPEED_ON_SUPPLY -> "Not the speed its supply gives it at";
             case NAMEPLATE_CURRENT -> "Less current than its power takes at";
@@ -262,12 +266,14 @@ public final class Wording {
         return open == 1 ? "inlet " + state.open().get(0) + " alone" : open + " inlets open";
     }
 
-    /** What a producer does: stands, runs, lets nothing back, or runs at an end of its speed range because its drive cannot hold. */
+    /** What a producer does: stands, runs, within its curve's points or beyond, lets nothing back, or runs at an end of its speed range because its drive cannot hold. */
     public static String running(ProducerResult result, Plant plant, Show show) {
         if (!result.running()) {
             return "stands";
         }
-        String runs = result.checkValveShut() ? "runs, check valve shut" : "runs";
+        String runs = result.checkValveShut()
+                ? "runs, check valve shut"
+                : result.beyondPoints() ? "runs beyond its measured points" : "runs";
         return plant.stations().stream()
                 .flatMap(station -> station.producers().stream())
                 .filter(producer -> producer.id().equals(result.id()))

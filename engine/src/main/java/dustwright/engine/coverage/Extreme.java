@@ -55,7 +55,11 @@ record Extreme(
         /** Shaft power of a producer, where it is greatest between both ends of what is drawn. */
         MOST_POWER,
         /** The same of its temperature rise. */
-        MOST_RISE
+        MOST_RISE,
+        /** The same of the least difference its curve was measured at, over the difference over the machine. */
+        FREE_END,
+        /** The same of the difference over the greatest its curve was measured at. */
+        DEEP_END
     }
 
     /** Whether this is the worst state of what is asked there. */
@@ -74,6 +78,8 @@ record Extreme(
                 where.kind() != Place.Kind.INLET && where.kind() != Place.Kind.HOSE && where.kind() != Place.Kind.RUN;
             case MOST_POWER -> isProducer(finding, FindingCode.PRODUCER_POWER);
             case MOST_RISE -> isProducer(finding, FindingCode.PRODUCER_TEMPERATURE);
+            case FREE_END -> isProducer(finding, FindingCode.CURVE_FREE_END);
+            case DEEP_END -> isProducer(finding, FindingCode.CURVE_DEEP_END);
             case FASTEST_HOSE, FASTEST_RUN -> false;
         };
     }
@@ -94,7 +100,7 @@ record Extreme(
             case HEAVIEST_RUN -> -(1 - pad) / value;
             case SLOWEST_RUN, LEAST_CARRIED_RUN, NEAREST_CHOKING_RUN -> share() * beyond * (1 - pad);
             case FASTEST_RUN, FASTEST_DUSTY_RUN -> share() * beyond * (1 + pad);
-            case LEAST_DRAWN, MOST_DRAWN, MOST_POWER, MOST_RISE -> 0;
+            case LEAST_DRAWN, MOST_DRAWN, MOST_POWER, MOST_RISE, FREE_END, DEEP_END -> 0;
         };
     }
 

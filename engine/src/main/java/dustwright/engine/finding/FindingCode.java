@@ -62,6 +62,19 @@ public enum FindingCode {
             "This producer runs while its check valve stays shut: at its speed it does not reach the vacuum that stands at its station. It moves"
                     + " no air and heats up on what it holds.",
             "Stop it, raise its speed, or match it to the producers beside it; let the second one start only when it is needed."),
+    CURVE_FREE_END(
+            "Free-air end of the producer's curve",
+            "The producer works against less vacuum than any point of its curve was measured at. Its flow and its power there are not"
+                    + " measured: the curve is carried on straight beyond its first point, and whether the motor bears it is not known.",
+            "Ask the maker for a point at this vacuum and enter it; else let fewer users draw at once, fit smaller openings, or choose a"
+                    + " smaller producer."),
+    CURVE_DEEP_END(
+            "Deep end of the producer's curve",
+            "The producer works against more vacuum than any point of its curve was measured at. Its flow and its power there are not"
+                    + " measured: the curve is carried on straight beyond its last point. A centrifugal or side-channel machine runs below its"
+                    + " least measured flow there, and surge is not excluded (common practice, no source).",
+            "Ask the maker for a point at this vacuum and how far the machine may be throttled, and enter it; else give it more air by a"
+                    + " far-end bleed, let a relief valve open earlier, stop it while few draw, or choose another producer."),
     DRIVE_VACUUM(
             "Vacuum held by the drive",
             "At an end of its speed range the drive does not hold the vacuum that is asked of it: at its greatest speed the producer makes"

@@ -166,6 +166,7 @@ final class DutyReport {
                 duty.unit().producer().id(),
                 duty.running(),
                 duty.running() && !passes,
+                passes && !duty.unit().law().covers(inlet_Pa, flow_kgPerS, duty.speed_perS()),
                 new RotationalSpeed(duty.speed_perS()),
                 new MassFlow(flow_kgPerS),
                 new ActualVolumeFlow(flow_kgPerS * net.rt_JPerKg / inlet_Pa),

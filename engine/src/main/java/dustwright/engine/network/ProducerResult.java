@@ -12,6 +12,7 @@ import dustwright.engine.quantity.TemperatureRise;
  * Where a producer works.
  *
  * @param checkValveShut true when it runs but its check valve stays shut
+ * @param beyondPoints true when it passes air at a difference that its curve was not measured at: flow, power and rise are not measured
  * @param inletFlow actual volume flow at its inlet
  * @param vacuum below the barometer at its inlet
  * @param difference over the machine, silencer included
@@ -22,6 +23,7 @@ public record ProducerResult(
         String id,
         boolean running,
         boolean checkValveShut,
+        boolean beyondPoints,
         RotationalSpeed speed,
         MassFlow flow,
         ActualVolumeFlow inletFlow,

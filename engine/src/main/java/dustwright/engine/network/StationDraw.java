@@ -100,10 +100,14 @@ final class StationDraw {
         slope = -2 * network.ambientSquared * u * slopeBySquare;
     }
 
-    /** Shaft power [W] and temperature rise [K] of every producer where the draw stands, in the order of the plant file. */
-    List<double[]> producers() {
+    /** What every producer does where the draw stands, in the order of the plant file. */
+    List<Working> producers() {
         return end.duties(station.producers(), suction_Pa, offered_kgPerS).stream()
-                .map(duty -> new double[] {duty.power_W(suction_Pa), duty.rise_K(suction_Pa)})
+                .map(duty -> new Working(
+                        duty.power_W(suction_Pa),
+                        duty.rise_K(suction_Pa),
+                        duty.aboveFirstPoint(suction_Pa),
+                        duty.belowLastPoint(suction_Pa)))
                 .toList();
     }
 

@@ -220,6 +220,20 @@ final class StationEnd {
         double rise_K(double inlet_Pa) {
             return flow_kgPerS > 0 ? unit.law().rise_K(inlet_Pa, flow_kgPerS, speed_perS) : 0;
         }
+
+        /** Least difference its curve was measured at, over the difference; 0 where no air passes or a formula gives its flow. */
+        double aboveFirstPoint(double inlet_Pa) {
+            double first_Pa = unit.law().measuredFrom_Pa(inlet_Pa, speed_perS);
+            return flow_kgPerS > 0 && first_Pa > 0 ? first_Pa / unit.law().difference_Pa(inlet_Pa, flow_kgPerS) : 0;
+        }
+
+        /** The difference over the greatest its curve was measured at; 0 where no air passes or a formula gives its flow. */
+        double belowLastPoint(double inlet_Pa) {
+            return flow_kgPerS > 0
+                    ? unit.law().difference_Pa(inlet_Pa, flow_kgPerS)
+                            / unit.law().measuredTo_Pa(inlet_Pa, speed_perS)
+                    : 0;
+        }
     }
 
     /** Where the producers work, in the order of the plant file; floating ones share what is offered by the same part of their span. */

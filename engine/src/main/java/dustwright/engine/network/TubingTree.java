@@ -454,8 +454,8 @@ public final class TubingTree {
             return producers;
         }
 
-        /** Shaft power [W] and temperature rise [K] of every producer at a place in the receiver; from one thread. */
-        public List<double[]> heat(double place) {
+        /** What every producer does at a place in the receiver; from one thread. */
+        public List<Working> working(double place) {
             exact.moveTo(place);
             return exact.producers();
         }

@@ -1,7 +1,6 @@
 package dustwright.engine.producer;
 
 import dustwright.engine.producer.Machine.CurveMachine;
-import dustwright.engine.producer.Machine.CurvePoint;
 import dustwright.engine.quantity.MeasuredCurve;
 
 /**
@@ -14,6 +13,8 @@ import dustwright.engine.quantity.MeasuredCurve;
  *
  * The slip of a displacement machine does not shrink with its speed; its share is not known from a curve, so below rated speed the
  * flow comes out somewhat high.
+ *
+ * <p>Beyond its points the curve runs on straight, but the power never falls below that of the end point.
  *
  * @source affinity laws: ASHRAE Handbook, Fans; AMCA 201. Proportional displacement: our reading
  */
@@ -28,25 +29,12 @@ final class CurveLaw implements MachineLaw {
     private final boolean sealWaterTakesTheHeat;
 
     CurveLaw(CurveMachine machine) {
-        double[] vacuum_Pa = machine.points().stream()
-                .mapToDouble(point -> point.vacuum().pascals())
-                .toArray();
-        flow_m3PerS = new MeasuredCurve(
-                vacuum_Pa,
-                machine.points().stream()
-                        .mapToDouble(point -> point.flow().cubicMetresPerSecond())
-                        .toArray());
-        power_W = new MeasuredCurve(
-                vacuum_Pa,
-                machine.points().stream().mapToDouble(CurveLaw::power_W).toArray());
+        flow_m3PerS = machine.flow_m3PerS();
+        power_W = machine.power_W();
         ratedSpeed_perS = machine.ratedSpeed().revolutionsPerSecond();
         ratedDensity_kgPerM3 = machine.ratedDensity().kgPerCubicMetre();
         dynamic = machine.dynamic();
         sealWaterTakesTheHeat = machine.sealWaterTakesTheHeat();
-    }
-
-    private static double power_W(CurvePoint point) {
-        return point.power().watts();
     }
 
     @Override
@@ -72,7 +60,10 @@ final class CurveLaw implements MachineLaw {
     @Override
     public double shaftPower_W(double difference_Pa, double inletDensity_kgPerM3, double speed_perS) {
         double speedRatio = speed_perS / ratedSpeed_perS;
-        double onCurve_W = power_W.at(onCurve_Pa(difference_Pa, inletDensity_kgPerM3, speedRatio));
+        double onCurve_Pa = onCurve_Pa(difference_Pa, inletDensity_kgPerM3, speedRatio);
+        double nearest_Pa = Math.max(power_W.first(), Math.min(power_W.last(), onCurve_Pa));
+        // beyond the points a straight line could fall below what was measured, down to less than nothing
+        double onCurve_W = Math.max(power_W.at(onCurve_Pa), power_W.at(nearest_Pa));
         return dynamic
                 ? onCurve_W * speedRatio * speedRatio * speedRatio * inletDensity_kgPerM3 / ratedDensity_kgPerM3
                 : onCurve_W * speedRatio;
@@ -85,15 +76,13 @@ final class CurveLaw implements MachineLaw {
     }
 
     @Override
-    public double deepest_Pa(double inletDensity_kgPerM3, double speed_perS) {
-        double speedRatio = speed_perS / ratedSpeed_perS;
-        double last_Pa = flow_m3PerS.last();
-        return dynamic ? last_Pa * inletDensity_kgPerM3 * speedRatio * speedRatio / ratedDensity_kgPerM3 : last_Pa;
+    public double measuredFrom_Pa(double inletDensity_kgPerM3, double speed_perS) {
+        return inState_Pa(flow_m3PerS.first(), inletDensity_kgPerM3, speed_perS / ratedSpeed_perS);
     }
 
     @Override
-    public boolean covers(double difference_Pa, double inletDensity_kgPerM3, double speed_perS) {
-        return flow_m3PerS.covers(onCurve_Pa(difference_Pa, inletDensity_kgPerM3, speed_perS / ratedSpeed_perS));
+    public double measuredTo_Pa(double inletDensity_kgPerM3, double speed_perS) {
+        return inState_Pa(flow_m3PerS.last(), inletDensity_kgPerM3, speed_perS / ratedSpeed_perS);
     }
 
     /**
@@ -120,6 +109,13 @@ final class CurveLaw implements MachineLaw {
             }
         }
         return ratedSpeed_perS / high;
+    }
+
+    /** What a difference on the curve is at a density and a speed. */
+    private double inState_Pa(double onCurve_Pa, double inletDensity_kgPerM3, double speedRatio) {
+        return dynamic
+                ? onCurve_Pa * inletDensity_kgPerM3 * speedRatio * speedRatio / ratedDensity_kgPerM3
+                : onCurve_Pa;
     }
 
     private double onCurve_Pa(double difference_Pa, double inletDensity_kgPerM3, double speedRatio) {

@@ -19,7 +19,20 @@ public final class LeastPower {
     private LeastPower() {}
 
     /**
-     * The bound at one point.
+     * The bound in a state [W] (equation PRD-33): {@code p_in Q ln((p_in + Δp)/p_in)}, Δp from inlet to outlet.
+     *
+     * @param inlet_Pa p_in, absolute [Pa], above 0
+     * @param flow_m3PerS Q at the inlet [m³/s]
+     * @param difference_Pa Δp over the machine, silencer included [Pa], above −p_in
+     * @source isothermal work of an ideal gas, any text on thermodynamics
+     * @example of_W(80000, 0.1, 20000) = 1785.148
+     */
+    public static double of_W(double inlet_Pa, double flow_m3PerS, double difference_Pa) {
+        return inlet_Pa * flow_m3PerS * Math.log1p(difference_Pa / inlet_Pa);
+    }
+
+    /**
+     * The bound at one point of a curve.
      *
      * @param flow Q at the machine's inlet
      * @param vacuum Δp; 0 W from a full vacuum on
@@ -27,6 +40,6 @@ public final class LeastPower {
     public static Power of(ActualVolumeFlow flow, PressureDifference vacuum) {
         double outlet_Pa = StandardAtmosphere.SEA_LEVEL_Pa;
         double inlet_Pa = outlet_Pa - vacuum.pascals();
-        return new Power(inlet_Pa > 0 ? inlet_Pa * flow.cubicMetresPerSecond() * Math.log(outlet_Pa / inlet_Pa) : 0);
+        return new Power(inlet_Pa > 0 ? of_W(inlet_Pa, flow.cubicMetresPerSecond(), vacuum.pascals()) : 0);
     }
 }

@@ -2,11 +2,13 @@ package dustwright.engine.producer;
 
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.MeasuredCurve;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.Volume;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** What makes the vacuum. */
 public sealed interface Machine {
@@ -94,13 +96,13 @@ public sealed interface Machine {
         }
 
         @Override
-        public double deepest_Pa(double inletDensity_kgPerM3, double speed_perS) {
-            return Double.POSITIVE_INFINITY;
+        public double measuredFrom_Pa(double inletDensity_kgPerM3, double speed_perS) {
+            return Double.NEGATIVE_INFINITY;
         }
 
         @Override
-        public boolean covers(double difference_Pa, double inletDensity_kgPerM3, double speed_perS) {
-            return true;
+        public double measuredTo_Pa(double inletDensity_kgPerM3, double speed_perS) {
+            return Double.POSITIVE_INFINITY;
         }
     }
 
@@ -129,6 +131,24 @@ public sealed interface Machine {
         @Override
         public MachineLaw law() {
             return new CurveLaw(this);
+        }
+
+        /** Inlet volume flow [m³/s] over vacuum [Pa], as measured. */
+        public MeasuredCurve flow_m3PerS() {
+            return over(point -> point.flow().cubicMetresPerSecond());
+        }
+
+        /** Shaft power [W] over vacuum [Pa], as measured. */
+        public MeasuredCurve power_W() {
+            return over(point -> point.power().watts());
+        }
+
+        private MeasuredCurve over(ToDoubleFunction<CurvePoint> figure) {
+            return new MeasuredCurve(
+                    points.stream()
+                            .mapToDouble(point -> point.vacuum().pascals())
+                            .toArray(),
+                    points.stream().mapToDouble(figure).toArray());
         }
     }
 

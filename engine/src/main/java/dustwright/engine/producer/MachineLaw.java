@@ -23,9 +23,9 @@ public interface MachineLaw {
     /** Power that stays in the air as heat [W]. */
     double airPower_W(double difference_Pa, double inletDensity_kgPerM3, double speed_perS);
 
-    /** Greatest difference [Pa] that was measured, corrected to a density and a speed; a formula has none. */
-    double deepest_Pa(double inletDensity_kgPerM3, double speed_perS);
+    /** Least difference [Pa] that was measured, corrected to a density and a speed; −∞ for a formula. */
+    double measuredFrom_Pa(double inletDensity_kgPerM3, double speed_perS);
 
-    /** Whether the law rests on measured points here; a formula always does. */
-    boolean covers(double difference_Pa, double inletDensity_kgPerM3, double speed_perS);
+    /** Greatest difference [Pa] that was measured, corrected to a density and a speed; ∞ for a formula. */
+    double measuredTo_Pa(double inletDensity_kgPerM3, double speed_perS);
 }

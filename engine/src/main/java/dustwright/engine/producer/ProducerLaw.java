@@ -131,20 +131,24 @@ public final class ProducerLaw {
                 : wanted < least_perS ? least_perS : greatest_perS;
     }
 
-    /** Power at the shaft [W]. */
+    /** Power at the shaft [W]; never less than the air that passes takes at the least (equation PRD-33). */
     public double shaftPower_W(double inlet_Pa, double massFlow_kgPerS, double speed_perS) {
-        return machine.shaftPower_W(difference_Pa(inlet_Pa, massFlow_kgPerS), inlet_Pa / rt_JPerKg, speed_perS);
+        double shaft_W =
+                machine.shaftPower_W(difference_Pa(inlet_Pa, massFlow_kgPerS), inlet_Pa / rt_JPerKg, speed_perS);
+        return Math.max(shaft_W, leastPower_W(inlet_Pa, massFlow_kgPerS));
+    }
+
+    private double leastPower_W(double inlet_Pa, double massFlow_kgPerS) {
+        double flow_m3PerS = massFlow_kgPerS * rt_JPerKg / inlet_Pa;
+        return LeastPower.of_W(inlet_Pa, flow_m3PerS, difference_Pa(inlet_Pa, massFlow_kgPerS));
     }
 
     /**
      * Power at the shaft [W] behind a shut check valve (equation PRD-32): the machine's own inlet stands where it takes no air any
-     * more, less deep than the header; for a machine known by points no deeper than the last of them.
+     * more, less deep than the header.
      */
     public double shutPower_W(double header_Pa, double speed_perS) {
-        double vacuum_Pa = vacuumWithoutFlow_Pa(speed_perS, ambient_Pa - header_Pa);
-        double density = (ambient_Pa - vacuum_Pa) / rt_JPerKg;
-        double difference_Pa = Math.min(vacuum_Pa, machine.deepest_Pa(density, speed_perS));
-        return machine.shaftPower_W(difference_Pa, density, speed_perS);
+        return shaftPower_W(ambient_Pa - vacuumWithoutFlow_Pa(speed_perS, ambient_Pa - header_Pa), 0, speed_perS);
     }
 
     /**
@@ -158,11 +162,25 @@ public final class ProducerLaw {
             throw new IllegalArgumentException("no steady temperature without flow: " + massFlow_kgPerS + " kg/s");
         }
         double air_W = machine.airPower_W(difference_Pa(inlet_Pa, massFlow_kgPerS), inlet_Pa / rt_JPerKg, speed_perS);
-        return air_W / (massFlow_kgPerS * SPECIFIC_HEAT_JPerKgK);
+        boolean heats = air_W > 0; // seal water takes all of it
+        return (heats ? Math.max(air_W, leastPower_W(inlet_Pa, massFlow_kgPerS)) : air_W)
+                / (massFlow_kgPerS * SPECIFIC_HEAT_JPerKgK);
     }
 
     /** Whether the machine's law rests on measured points here. */
     public boolean covers(double inlet_Pa, double massFlow_kgPerS, double speed_perS) {
-        return machine.covers(difference_Pa(inlet_Pa, massFlow_kgPerS), inlet_Pa / rt_JPerKg, speed_perS);
+        double difference_Pa = difference_Pa(inlet_Pa, massFlow_kgPerS);
+        return difference_Pa >= measuredFrom_Pa(inlet_Pa, speed_perS)
+                && difference_Pa <= measuredTo_Pa(inlet_Pa, speed_perS);
+    }
+
+    /** Least difference [Pa] over the machine that was measured, at the density of an inlet pressure and a speed; −∞ for a formula. */
+    public double measuredFrom_Pa(double inlet_Pa, double speed_perS) {
+        return machine.measuredFrom_Pa(inlet_Pa / rt_JPerKg, speed_perS);
+    }
+
+    /** Greatest difference [Pa] over the machine that was measured, at the density of an inlet pressure and a speed; ∞ for a formula. */
+    public double measuredTo_Pa(double inlet_Pa, double speed_perS) {
+        return machine.measuredTo_Pa(inlet_Pa / rt_JPerKg, speed_perS);
     }
 }

@@ -4,7 +4,6 @@ import dustwright.engine.air.SaturationPressure;
 import dustwright.engine.air.StandardAtmosphere;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.electrical.MotorRating;
-import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Power;
@@ -19,7 +18,7 @@ import java.util.Optional;
  * A vacuum producer with its motor and limits. Several at one station work in parallel, each behind a check valve.
  *
  * @param motor its motor
- * @param deepestVacuum stated limit of vacuum at its inlet
+ * @param deepestVacuum stated limit of vacuum at its inlet, at a barometer of 101 325 Pa
  * @param greatestRise stated limit of the air's temperature rise
  * @param leastSpeed lower end of its speed range
  * @param greatestSpeed upper end of its speed range
@@ -127,14 +126,12 @@ public record VacuumProducer(
     }
 
     /**
-     * Greatest vacuum at its inlet at a site: what the plant file states, or what a catalogue states at sea level carried to the
-     * barometer (PRD-6); never below what the seal water of a liquid-ring pump leaves (PRD-11).
+     * Greatest vacuum at its inlet at a site: what plant file or catalogue state at sea level, carried to the barometer (PRD-6); never
+     * beyond what the seal water of a liquid-ring pump leaves (PRD-11).
      */
     public PressureDifference vacuumLimit(AbsolutePressure barometer) {
-        PressureDifference stated = sourceOf("deepest vacuum").confidence() == Confidence.CATALOGUE
-                ? deepestVacuumAt(barometer)
-                : deepestVacuum;
-        return sealVacuum(barometer).filter(seal -> seal.compareTo(stated) < 0).orElse(stated);
+        PressureDifference here = deepestVacuumAt(barometer);
+        return sealVacuum(barometer).filter(seal -> seal.compareTo(here) < 0).orElse(here);
     }
 
     /** Deepest vacuum its seal water leaves: it boils there (equation PRD-11). Empty where no seal water is stated. */

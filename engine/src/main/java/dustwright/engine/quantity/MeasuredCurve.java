@@ -73,6 +73,18 @@ public final class MeasuredCurve {
                 + t * (3 * t - 2) * slope[n + 1];
     }
 
+    /**
+     * Two neighbouring points and the slopes in them: between the points the curve is the cubic through both, beyond the first or the
+     * last a straight line.
+     */
+    public record Piece(double x0, double y0, double slope0, double x1, double y1, double slope1) {}
+
+    /** The piece a place lies on; beyond an end the nearest. */
+    public Piece piece(double place) {
+        int n = interval(place);
+        return new Piece(x[n], y[n], slope[n], x[n + 1], y[n + 1], slope[n + 1]);
+    }
+
     private int interval(double place) {
         int n = 0;
         while (n < x.length - 2 && place > x[n + 1]) {

@@ -113,23 +113,24 @@ final class ProducerSheet {
         }
     }
 
-    /** As stated, or by the steps that carry it to the site. */
+    /** By the steps that carry it to the site. */
     private Entry vacuumLimit(AbsolutePressure barometer) {
         String name = "Deepest vacuum at this site";
         List<Step> steps = ProducerSteps.vacuumLimit(producer, plant.site().air()).stream()
                 .filter(step -> step.result().value().equals(producer.vacuumLimit(barometer)))
                 .toList();
-        return steps.isEmpty()
-                ? Entry.given(
-                        id("vacuum-limit"), name, producer.vacuumLimit(barometer), producer.sourceOf("deepest vacuum"))
-                : Entry.known(id("vacuum-limit"), name, producer.vacuumLimit(barometer), steps);
+        return Entry.known(id("vacuum-limit"), name, producer.vacuumLimit(barometer), steps);
+    }
+
+    private static String beyond(Run run) {
+        return run.result().beyondPoints() ? " beyond its measured points, not measured" : "";
     }
 
     private void motorLoad(Run worst) {
         Power shaft = worst.result().shaftPower();
         entries.add(Entry.known(
                 id("worst-power"),
-                "Shaft power, set " + worst.set(),
+                "Shaft power" + beyond(worst) + ", set " + worst.set(),
                 shaft,
                 ProducerSteps.power(producer, plant.site().air(), worst.result())));
         Ratio load =

@@ -1,13 +1,13 @@
 package dustwright.engine.sheet;
 
 import dustwright.engine.air.Air;
-import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
+import dustwright.engine.producer.ProducerLaw;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Density;
@@ -31,6 +31,8 @@ public final class ProducerSteps {
             Source.published("first law: the work done on the air stays in it, cp 1005 J/(kg K)");
 
     private static final Source BALANCE = Source.published("the machine works between its inlet and its outlet");
+    private static final Source SHUTS = Source.ownReading(
+            "an ideal check valve opens when the machine would move air against the station's vacuum");
     private static final Source BAROMETER = Source.published("the pressure ratio stays: Machine Design, Vacuum pumps");
     private static final Source SEAL = Source.fromMemory(
             "Ryans and Roper, Process Vacuum System Design and Operation; vapour pressure by IAPWS-IF97");
@@ -54,7 +56,7 @@ public final class ProducerSteps {
     }
 
     /** Flow and shaft power in a state; the last step gives the power. */
-    static List<Step> power(VacuumProducer producer, Air air, ProducerResult result) {
+    public static List<Step> power(VacuumProducer producer, Air air, ProducerResult result) {
         ProducerSteps writing = new ProducerSteps(producer, air);
         writing.flowAndPower(result);
         return writing.steps;
@@ -76,7 +78,7 @@ public final class ProducerSteps {
     static List<Step> speedFromSolution(VacuumProducer producer, Air air, ProducerResult result) {
         ProducerSteps writing = new ProducerSteps(producer, air);
         if (producer.machine() instanceof Machine.LobePump lobe && !result.checkValveShut()) {
-            writing.difference(result);
+            writing.steps.addAll(difference(air, result));
             writing.turns(lobe, result);
         } else {
             writing.steps.add(vacuum(air, result));
@@ -85,7 +87,7 @@ public final class ProducerSteps {
         return writing.steps;
     }
 
-    /** How a limit of vacuum comes about that is not simply stated: carried to the barometer, or left by the seal water. */
+    /** How its limit of vacuum comes about: carried to the barometer, or left by the seal water. */
     public static List<Step> vacuumLimit(VacuumProducer producer, Air air) {
         ProducerSteps writing = new ProducerSteps(producer, air);
         writing.vacuumLimit(air.ambient());
@@ -104,28 +106,81 @@ public final class ProducerSteps {
     }
 
     private void flowAndPower(ProducerResult result) {
-        if (producer.machine() instanceof Machine.LobePump lobe) {
-            difference(result);
-            flow(lobe, result);
-            power(lobe, result);
+        AbsolutePressure inlet = result.inletPressure();
+        PressureDifference difference = result.difference();
+        if (result.checkValveShut()) {
+            difference = ownVacuum(result);
+            inlet = air.ambient().minus(difference);
+            ownInlet(result, inlet, difference);
         } else {
-            difference(result);
-            add(
-                    "PRD-4",
-                    "flow, vacuum and power from the machine's curve at its speed and inlet density",
-                    List.of(
-                            new Term("Q", "actual flow at its inlet", result.inletFlow()),
-                            new Term("Δp", "pressure difference, silencer included", result.difference()),
-                            new Term("n", "speed", result.speed())),
-                    new Term("P", "shaft power", result.shaftPower()),
-                    producer.sourceOf("curve"));
+            steps.addAll(difference(air, result));
+        }
+        if (producer.machine() instanceof Machine.LobePump lobe) {
+            if (!result.checkValveShut()) {
+                flow(lobe, result);
+            }
+            power(lobe, difference, result);
+        } else if (producer.machine() instanceof Machine.CurveMachine curve) {
+            steps.addAll(CurveSteps.duty(producer, curve, air, inlet, difference, result));
         }
     }
 
-    private void rise(ProducerResult result) {
-        if (producer.machine().sealWaterTakesTheHeat()) {
-            return;
+    /** The vacuum at which it takes no air any more at its speed (equation PRD-22). */
+    public static List<Step> withoutFlow(VacuumProducer producer, Air air, ProducerResult result) {
+        ProducerSteps writing = new ProducerSteps(producer, air);
+        writing.withoutFlow(result);
+        return writing.steps;
+    }
+
+    /** Whether that vacuum lies within the points of its curve; for a formula always. */
+    public static boolean restsOnPoints(VacuumProducer producer, Air air, ProducerResult result) {
+        double vacuum_Pa = new ProducerSteps(producer, air).ownVacuum(result).pascals();
+        return new ProducerLaw(producer, air)
+                .covers(air.ambient().pascals() - vacuum_Pa, 0, result.speed().revolutionsPerSecond());
+    }
+
+    private PressureDifference ownVacuum(ProducerResult result) {
+        return new PressureDifference(new ProducerLaw(producer, air)
+                .vacuumWithoutFlow_Pa(
+                        result.speed().revolutionsPerSecond(), result.vacuum().pascals()));
+    }
+
+    private void withoutFlow(ProducerResult result) {
+        PressureDifference own = ownVacuum(result);
+        List<Term> inputs = new ArrayList<>(List.of(new Term("n", "speed", result.speed())));
+        boolean measured = restsOnPoints(producer, air, result);
+        if (!measured) {
+            double inlet_Pa = air.ambient().pascals() - own.pascals();
+            double speed_perS = result.speed().revolutionsPerSecond();
+            inputs.add(new Term(
+                    "Δp_last",
+                    "last point of its curve at this speed and density",
+                    new PressureDifference(new ProducerLaw(producer, air).measuredTo_Pa(inlet_Pa, speed_perS))));
         }
+        add(
+                "PRD-22",
+                measured
+                        ? "Q(v, n) = 0"
+                        : "Q(v, n) = 0, on the curve carried on straight beyond its last point: no measured figure",
+                inputs,
+                new Term("v", "vacuum at which it takes no air any more", own),
+                SHUTS);
+    }
+
+    /** Behind a shut check valve the machine's own inlet stands less deep than the header; its silencer takes nothing. */
+    private void ownInlet(ProducerResult result, AbsolutePressure inlet, PressureDifference difference) {
+        withoutFlow(result);
+        add(
+                "PRD-32",
+                "p_in = p_a − v, Δp = v",
+                List.of(
+                        new Term("p_a", "site barometer", air.ambient()),
+                        new Term("v", "vacuum at which it takes no air any more", difference)),
+                new Term("p_in", "static pressure at the machine's own inlet, behind its shut check valve", inlet),
+                SHUTS);
+    }
+
+    private void rise(ProducerResult result) {
         add(
                 "PRD-3",
                 producer.machine() instanceof Machine.LobePump ? "ΔT = D n Δp / (w cp)" : "ΔT = P / (w cp)",
@@ -135,16 +190,18 @@ public final class ProducerSteps {
     }
 
     private void vacuumLimit(AbsolutePressure barometer) {
-        if (producer.sourceOf("deepest vacuum").confidence() == Confidence.CATALOGUE) {
-            add(
-                    "PRD-6",
-                    "v = v_0 p_a / 101 325 Pa",
-                    List.of(
-                            new Term("v_0", "stated limit at sea level", producer.deepestVacuum()),
-                            new Term("p_a", "barometer", barometer)),
-                    new Term("v", "limit at the site", producer.deepestVacuumAt(barometer)),
-                    BAROMETER);
-        }
+        add(
+                "PRD-6",
+                "v = v_0 p_a / 101 325 Pa",
+                List.of(
+                        new Term(
+                                "v_0",
+                                "stated limit, taken at sea level ("
+                                        + producer.sourceOf("deepest vacuum").text() + ")",
+                                producer.deepestVacuum()),
+                        new Term("p_a", "barometer", barometer)),
+                new Term("v", "limit at the site", producer.deepestVacuumAt(barometer)),
+                BAROMETER);
         producer.sealVacuum(barometer)
                 .ifPresent(seal -> add(
                         "PRD-11",
@@ -239,14 +296,14 @@ public final class ProducerSteps {
                 SLIP);
     }
 
-    private void power(Machine.LobePump lobe, ProducerResult result) {
+    private void power(Machine.LobePump lobe, PressureDifference difference, ProducerResult result) {
         add(
                 "PRD-2",
                 "P = D n Δp / η + P_idle",
                 List.of(
                         new Term("D", "displacement per turn", lobe.displacement()),
                         new Term("n", "speed", result.speed()),
-                        new Term("Δp", "pressure difference, silencer included", result.difference()),
+                        new Term("Δp", "pressure difference, silencer included", difference),
                         new Term("η", "mechanical efficiency", new Ratio(lobe.mechanicalEfficiency())),
                         new Term("P_idle", "idle loss", lobe.idleLoss())),
                 new Term("P", "shaft power", result.shaftPower()),
@@ -254,9 +311,8 @@ public final class ProducerSteps {
     }
 
     /** Over the machine, from the pressures of the network's solution: what the silencer takes is the rest. */
-    private void difference(ProducerResult result) {
-        steps.add(vacuum(air, result));
-        add(
+    static List<Step> difference(Air air, ProducerResult result) {
+        Step difference = new Step(
                 "PRD-30",
                 "Δp = v + Δp_silencer",
                 List.of(
@@ -268,6 +324,7 @@ public final class ProducerSteps {
                                         - result.vacuum().pascals()))),
                 new Term("Δp", "pressure difference, silencer included", result.difference()),
                 BALANCE);
+        return List.of(vacuum(air, result), difference);
     }
 
     /** The vacuum at its inlet. */

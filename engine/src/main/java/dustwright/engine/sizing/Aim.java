@@ -66,7 +66,7 @@ final class Aim {
             case TOOL_FLOW, INLET_VACUUM, TRANSPORT_VELOCITY, CARRYING_VELOCITY, NEAR_CHOKING ->
                 through(example.where(), space, tubing, End.HIGH, End.HIGH);
             case WEAR_VELOCITY -> through(example.where(), space, tubing, End.LOW, End.LOW);
-            case PRODUCER_VACUUM -> Optional.of(everywhere(space, End.HIGH, End.HIGH));
+            case PRODUCER_VACUUM, CURVE_DEEP_END -> Optional.of(everywhere(space, End.HIGH, End.HIGH));
             case PRODUCER_TEMPERATURE, PRODUCER_POWER ->
                 rules.widestRunsCheapest(space.plant())
                         ? Optional.of(everywhere(space, End.HIGH, End.HIGH))

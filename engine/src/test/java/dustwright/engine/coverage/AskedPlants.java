@@ -11,10 +11,16 @@ import dustwright.engine.plant.Requirements;
 import dustwright.engine.plant.Station;
 import dustwright.engine.plant.Usage;
 import dustwright.engine.plant.Zone;
+import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.ActualVolumeFlow;
+import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
@@ -55,6 +61,55 @@ public final class AskedPlants {
         }
         return with(
                 plant, inlets, List.of(dust("dust0", DustClass.DRY_POWDER), dust("dust1", DustClass.HEAVY)), limits);
+    }
+
+    /** The same plant with machines known by curves in place of its producers, as large as they; some hold a vacuum. */
+    static Plant byCurves(Plant plant, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Plant changed = plant;
+        for (Station station : plant.stations()) {
+            List<VacuumProducer> producers = new ArrayList<>();
+            for (VacuumProducer producer : station.producers()) {
+                double flow_m3PerS =
+                        ((Machine.LobePump) producer.machine()).displacement().cubicMetres() * 31;
+                RotationalSpeed speed = RotationalSpeed.ofRpm(2900);
+                Drive drive = random.nextInt(3) == 0
+                        ? new Drive.Holding(
+                                RotationalSpeed.ofRpm(2000),
+                                speed,
+                                new PressureDifference(random.nextDouble(5_000, 15_000)))
+                        : new Drive.Fixed(speed);
+                Machine curve = curve(random, flow_m3PerS * random.nextDouble(0.6, 1.4));
+                producers.add(new VacuumProducer(
+                        producer.id(),
+                        curve,
+                        drive,
+                        producer.motor(),
+                        producer.deepestVacuum(),
+                        producer.greatestRise(),
+                        RotationalSpeed.ofRpm(2000),
+                        speed,
+                        producer.silencer(),
+                        producer.standby()));
+            }
+            changed = changed.withStation(station.withProducers(producers, station.relief()));
+        }
+        return changed;
+    }
+
+    private static Machine curve(SplittableRandom random, double flow_m3PerS) {
+        boolean dynamic = random.nextInt(3) > 0;
+        double deepest_Pa = random.nextDouble(6_000, 25_000);
+        double power_W = flow_m3PerS * deepest_Pa;
+        List<Machine.CurvePoint> points = new ArrayList<>();
+        for (int n = 0; n < 4; n++) {
+            points.add(new Machine.CurvePoint(
+                    new ActualVolumeFlow(flow_m3PerS * (1 - 0.03 * n - 0.04 * n * n)),
+                    new PressureDifference(deepest_Pa * (0.4 + 0.2 * n)),
+                    new Power(power_W * (1.2 + 0.2 * n))));
+        }
+        return new Machine.CurveMachine(
+                dynamic ? "side channel" : "claw", RotationalSpeed.ofRpm(2900), new Density(1.2), dynamic, points);
     }
 
     /** Limits for air, vacuum, velocity, wear and cloth, and those that dust asks for besides. */

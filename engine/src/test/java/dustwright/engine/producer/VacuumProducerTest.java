@@ -272,9 +272,9 @@ class VacuumProducerTest {
     @Test
     void a_curve_says_where_it_was_measured() {
         MachineLaw law = CLAW.law();
-        assertThat(law.covers(20_000, 1, 30)).isTrue();
-        assertThat(law.covers(50_000, 1, 30)).isFalse();
-        assertThat(LOBE.covers(50_000, 1, 30)).isTrue();
+        assertThat(law.measuredFrom_Pa(1, 30)).isLessThan(20_000);
+        assertThat(law.measuredTo_Pa(1, 30)).isBetween(20_000.0, 50_000.0);
+        assertThat(LOBE.measuredTo_Pa(1, 30)).isInfinite();
     }
 
     @Test

@@ -81,7 +81,11 @@ final class ProducerKeys {
             Key.optional("power factor", POWER_FACTOR, "Power factor at rated load."));
 
     private static final List<Key> LIMITS = List.of(
-            Key.required("deepest vacuum", VACUUM, "Stated limit of vacuum at its inlet."),
+            Key.required(
+                    "deepest vacuum",
+                    VACUUM,
+                    "Stated limit of vacuum at its inlet, at a barometer of 101 325 Pa, as makers state it; at another it is carried over"
+                            + " at the same pressure ratio."),
             Key.required("greatest rise", RISE, "Stated limit of the air's temperature rise."),
             Key.optional("silencer", new Keys(SILENCER), "Loss on its discharge."),
             Key.optional("casing sound", SOUND_LEVEL, "Its casing and drive at 1 m, without a hood."),
