@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dustwright.documents.answers.JsonAnswers;
+import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.StateAnswer;
@@ -190,6 +191,20 @@ class OperationSheetsTest {
         assertThat(none.margin()).isEqualTo(-1);
         assertThat(Show.margin(none)).isEqualTo("any is too much");
         assertThat(Wording.valueAndLimit(none, new Show(UnitSystem.US))).isEqualTo("2.7\u00A0h, most 0.0");
+    }
+
+    @Test
+    void a_margin_says_what_it_means_where_a_percentage_would_not() {
+        Study study = study(bakery);
+        Finding ledge = finding(study, FindingCode.HOPPER_LEDGE);
+        assertThat(Show.margin(ledge)).isEqualTo("as meant");
+        assertThat(MarginClass.of(ledge)).isEqualTo(MarginClass.AMPLE);
+        // by hand: 1500 Pa over 38.3 Pa
+        assertThat(Show.margin(finding(study, FindingCode.INFLATION_PRESSURE))).isEqualTo("39\u00A0times");
+        assertThat(Wording.valueAndLimit(finding(study, FindingCode.SPEED_ON_SUPPLY), new Show(UnitSystem.US)))
+                .isEqualTo("0.1\u00A0% off, most 4.0\u00A0%");
+        assertThat(Wording.valueAndLimit(finding(study, FindingCode.INFLATION_TIME), new Show(UnitSystem.US)))
+                .isEqualTo("0.2\u00A0min, most 8.0");
     }
 
     @Test

@@ -54,7 +54,7 @@ public enum MarginClass {
 
     /** Class of a finding, which may not be known. */
     public static MarginClass of(Finding finding) {
-        if (finding.counted() && finding.holds()) {
+        if (finding.nothingByDesign()) {
             return AMPLE;
         }
         return finding.decided() ? of(finding.margin()) : UNKNOWN;

@@ -1,10 +1,12 @@
 package dustwright.documents.report;
 
+import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.drawing.WeekChart;
 import dustwright.documents.hazard.HazardLists;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Step;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.DustWeek;
@@ -45,6 +47,26 @@ final class SheetPages {
     private void add(Element section, Sheet sheet) {
         section.add(Element.of("h3").text(Wording.head(sheet)));
         section.add(table(sheet, show));
+        if (!sheet.findings().isEmpty()) {
+            section.add(checked(sheet));
+        }
+    }
+
+    /** What the figures of a sheet are held against. */
+    private Element checked(Sheet sheet) {
+        Table table = Table.of(
+                Table.sized("Checked", "what"),
+                Table.sized("Value and limit", "answer"),
+                Table.sized("Margin", "by"),
+                Table.sized("Limit from", "from"));
+        for (Finding finding : sheet.findings()) {
+            table.row(
+                    MarginClass.of(finding).glyph(finding.side()) + " " + Wording.claim(finding),
+                    Wording.valueAndLimit(finding, show),
+                    Show.margin(finding),
+                    Parts.source(finding.derivation().limitSource()));
+        }
+        return table.element("wide figures");
     }
 
     /** How the dust goes through an ordinary week, drawn. */

@@ -24,6 +24,9 @@ public final class Show {
     /** No-break space between a number and its unit. */
     private static final String SPACE = "\u00A0";
 
+    /** From this margin on a percentage tells nobody anything [-]. */
+    private static final double MANY_TIMES = 10;
+
     private static final int MOST_EXTRA_DECIMALS = 6;
     private static final int FIGURES_WITHOUT_ROW = 4;
     private static final Length SOME_BORE = new Length(0.05);
@@ -187,14 +190,24 @@ public final class Show {
         return (margin < 0 ? "just below 0" : "just above 0") + SPACE + "%";
     }
 
-    /** The margin of a finding, or that it is not known; of conflicts that are counted, whether there are any; where nothing may
-     * be, there is no share of it. */
+    /**
+     * The margin of a finding, or that it is not known; of conflicts that are counted, whether there are any; where nothing may be,
+     * there is no share of it, and beyond ten times its limit a value is told as so many times.
+     */
     public static String margin(Finding finding) {
         if (finding.counted() && finding.decided()) {
             return finding.holds() ? "none" : "found";
         }
         if (finding.decided() && finding.limit().si() == 0 && !finding.holds()) {
             return "any is too much";
+        }
+        if (finding.nothingByDesign()) {
+            return "as meant";
+        }
+        if (finding.decided()
+                && Math.abs(finding.margin()) >= MANY_TIMES
+                && finding.value().si() * finding.limit().si() > 0) {
+            return Figures.significant(finding.value().si() / finding.limit().si(), 2) + SPACE + "times";
         }
         return finding.decided() ? margin(finding.margin()) : "not known";
     }

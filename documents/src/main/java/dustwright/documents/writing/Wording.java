@@ -224,6 +224,10 @@ public final class Wording {
         if (!finding.decided()) {
             return show.full(finding.value()) + " fed, " + ENTER_PARTICLES;
         }
+        if (finding.code() == FindingCode.SPEED_ON_SUPPLY) {
+            return Figures.fixed(100 * finding.value().si(), 1) + "\u00A0% off, " + limitWord(finding.side()) + " "
+                    + Figures.fixed(100 * finding.limit().si(), 1) + "\u00A0%";
+        }
         Show.Pair pair = show.pair(finding);
         return pair.valueFull() + ", " + limitWord(finding.side()) + " " + pair.limit();
     }

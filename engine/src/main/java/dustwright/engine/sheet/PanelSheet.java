@@ -105,8 +105,9 @@ final class PanelSheet {
         Enclosure.Route route = Enclosure.forArea(area);
         entries.add(Entry.words(
                 "area", "Area class, by " + panel.classifiedBy().get(), area.words(), List.of(), Source.entered()));
-        entries.add(Entry.words(id, name, route.acceptable(), List.of(), route.source()));
-        entries.add(Entry.words("not-enclosure", "Does not do", route.notAcceptable(), List.of(), route.source()));
+        entries.add(Entry.words(id, name + " for the area", route.acceptable(), List.of(), route.source()));
+        entries.add(Entry.words(
+                "not-enclosure", "Does not do for the area", route.notAcceptable(), List.of(), route.source()));
         panel.enclosure().ifPresent(type -> offered(type, area));
         panel.exposure()
                 .ifPresentOrElse(
@@ -157,7 +158,26 @@ final class PanelSheet {
                 "NEMA " + type.type() + ", at least " + type.leastIp() + ": " + type.protectsAgainst(),
                 List.of(),
                 Enclosure.typeSource()));
+        forBoth(exposure);
         panel.enclosure().ifPresent(offered -> withstands(offered, exposure));
+    }
+
+    /** The types that do for the area and keep out what reaches the panel. */
+    private void forBoth(Enclosure.Exposure exposure) {
+        AreaClass area = panel.area().orElseThrow();
+        List<String> types = Enclosure.offered().stream()
+                .filter(type -> Enclosure.suits(type, area).orElse(false))
+                .filter(type -> Enclosure.withstands(type, exposure).orElse(false))
+                .map(type -> type.equals(Enclosure.PURGED) ? type : "NEMA " + type)
+                .toList();
+        if (!types.isEmpty()) {
+            entries.add(Entry.words(
+                    "enclosure-both",
+                    "Does for the area and for " + exposure.words(),
+                    String.join(", ", types),
+                    List.of(),
+                    Enclosure.typeSource()));
+        }
     }
 
     /** What is fitted or offered, against what reaches it. */

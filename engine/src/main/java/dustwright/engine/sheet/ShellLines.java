@@ -40,7 +40,6 @@ final class ShellLines {
 
     private static final Source YIELDING = Source.published(
             "equilibrium of half a ring; Windenberg and Trilling, Trans. ASME 56, 1934: short vessels fail by yielding");
-    private static final Source FULL_VACUUM = Source.published("no vacuum is deeper than the barometer");
 
     private final Writing writing;
     private final Station station;
@@ -137,8 +136,8 @@ final class ShellLines {
                         new Term("factor", "margin against collapse", shell.factor())),
                 step(
                         "RCV-25",
-                        "vacuum = min(v, p_a)",
-                        FULL_VACUUM,
+                        "vacuum = min(v, p_a): no vacuum is deeper than the barometer",
+                        SCREENING,
                         new Term(
                                 "vacuum",
                                 "vacuum the shell may see, at most full vacuum",

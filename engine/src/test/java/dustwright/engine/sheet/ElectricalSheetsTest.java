@@ -343,6 +343,18 @@ class ElectricalSheetsTest {
     }
 
     @Test
+    void the_types_that_do_for_both_area_and_exposure_are_named() {
+        Plant plant = direct(15, nec(480))
+                .withElectrical(new Electrical(
+                        Optional.of(nec(480)),
+                        Optional.of(panel(
+                                Optional.of(AreaClass.UNCLASSIFIED_DUSTY_INDOOR),
+                                Optional.of("owner"),
+                                Optional.empty()))));
+        assertThat(words(plant, "enclosure-both")).isEqualTo("NEMA 4, NEMA 4X, NEMA 6");
+    }
+
+    @Test
     void hose_water_is_judged_in_a_classified_area_too_and_a_purge_says_nothing_of_it() {
         assertThat(panelFinding(AreaClass.CLASS_II_DIVISION_2, "12", Exposure.HOSED_DOWN)
                         .fails())
