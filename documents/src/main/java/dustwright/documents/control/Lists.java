@@ -34,22 +34,19 @@ public final class Lists {
 
     /** All tables of a sequence, every pair of causes for itself. */
     public static List<Rows> all(Sequence sequence) {
-        return tables(sequence, pairs(sequence));
+        return tables(sequence, List.of(pairs(sequence)));
     }
 
     /** The tables in the order of the papers, pairs of causes in groups. */
     public static List<Rows> onPaper(Sequence sequence) {
-        return tables(sequence, groups(sequence));
+        return tables(sequence, List.of(groupsOfCauses(sequence), pairsOfGroups(sequence)));
     }
 
-    private static List<Rows> tables(Sequence sequence, Rows pairs) {
-        return List.of(
-                causesAndEffects(sequence),
-                pairs,
-                signals(sequence),
-                alarms(sequence),
-                times(sequence),
-                safetyFunctions(sequence));
+    private static List<Rows> tables(Sequence sequence, List<Rows> pairs) {
+        List<Rows> tables = new ArrayList<>(List.of(causesAndEffects(sequence)));
+        tables.addAll(pairs);
+        tables.addAll(List.of(signals(sequence), alarms(sequence), times(sequence), safetyFunctions(sequence)));
+        return List.copyOf(tables);
     }
 
     /** Inputs and outputs with their tags; letters after ISA-5.1. */
@@ -177,27 +174,44 @@ public final class Lists {
         return new Rows("Pairs of causes", STRICTEST, head, rows);
     }
 
-    /** Pairs again, causes with equal demands as one group: what any of the first and any of the second demand together. */
-    public static Rows groups(Sequence sequence) {
+    /** Causes with equal demands as one group with a letter, so that a paper needs no line for every pair. */
+    private static Map<Map<String, String>, List<String>> groups(Sequence sequence) {
         Map<Map<String, String>, List<String>> groups = new LinkedHashMap<>();
         for (Sequence.Cause c : sequence.causes()) {
             if (!c.demands().isEmpty()) {
                 groups.computeIfAbsent(c.demands(), d -> new ArrayList<>()).add(c.message());
             }
         }
-        List<Map<String, String>> demands = List.copyOf(groups.keySet());
-        List<String> head = head(sequence, "Any of", "and any of");
+        return groups;
+    }
+
+    private static String letter(int group) {
+        return String.valueOf((char) ('A' + group));
+    }
+
+    /** The groups: letter, members, what each of them demands. */
+    public static Rows groupsOfCauses(Sequence sequence) {
+        List<List<String>> rows = new ArrayList<>();
+        groups(sequence).forEach((demands, messages) -> {
+            List<String> row = new ArrayList<>(List.of(letter(rows.size()), String.join("; ", messages)));
+            row.addAll(together(sequence, demands, demands));
+            rows.add(row);
+        });
+        return new Rows("Groups of causes", "Causes that demand the same.", head(sequence, "Group", "Causes"), rows);
+    }
+
+    /** What any cause of one group and any of another demand together. */
+    public static Rows pairsOfGroups(Sequence sequence) {
+        List<Map<String, String>> demands = List.copyOf(groups(sequence).keySet());
         List<List<String>> rows = new ArrayList<>();
         for (int a = 0; a < demands.size(); a++) {
             for (int b = a + 1; b < demands.size(); b++) {
-                List<String> row = new ArrayList<>();
-                row.add(String.join("; ", groups.getOrDefault(demands.get(a), List.of())));
-                row.add(String.join("; ", groups.getOrDefault(demands.get(b), List.of())));
+                List<String> row = new ArrayList<>(List.of(letter(a), letter(b)));
                 row.addAll(together(sequence, demands.get(a), demands.get(b)));
                 rows.add(row);
             }
         }
-        return new Rows("Pairs of causes", STRICTEST, head, rows);
+        return new Rows("Pairs of causes", STRICTEST, head(sequence, "Any of", "and any of"), rows);
     }
 
     private static List<String> head(Sequence sequence, String... first) {

@@ -30,6 +30,10 @@ public final class Narrative {
         sequence.rules().forEach(r -> opposite.put(r.name(), not(r.words())));
         sequence.lamps().forEach(l -> said.put(l.name(), "lamp " + l.words() + " is lit"));
         sequence.lamps().forEach(l -> opposite.put(l.name(), "lamp " + l.words() + " is not lit"));
+        if (sequence.lamps().stream().anyMatch(l -> l.name().equals("pump"))) {
+            said.put("pump", "a producer runs");
+            opposite.put("pump", "no producer runs");
+        }
         sequence.buttons().forEach(b -> opposite.put("press_" + b.name(), b.words() + " is not pressed"));
         sequence.steps().forEach(s -> opposite.put("in_" + s.name(), "not in step " + spaced(s.name())));
         sequence.causes().forEach(c -> said.put(c.name(), c.message() + " stands"));

@@ -18,6 +18,8 @@ import java.util.stream.Stream;
 
 /** A control sequence on paper: operations in sentences, steps, matrix, signals, alarms, times and the script of the shop test. */
 public final class ControlReport {
+    private static final int LONG = 10;
+
     private final Sequence sequence;
     private final List<Element> body;
 
@@ -52,7 +54,9 @@ public final class ControlReport {
             all.add(section);
         }
         List<StateDiagram.Way> ways = StateDiagram.ways(sequence);
-        all.add(diagram(ways));
+        all.add(paged(Element.of("section"))
+                .add(Element.of("h2").text("Steps and ways between them"), StateDiagram.svg(sequence)));
+        all.add(inFileWords(ways));
         Lists.onPaper(sequence).forEach(rows -> all.add(table(rows)));
         all.add(shopTest(test, ways));
         return all;
@@ -65,7 +69,12 @@ public final class ControlReport {
         return together;
     }
 
-    private Element diagram(List<StateDiagram.Way> all) {
+    /** Longer tables begin on a page of their own. */
+    private static Element paged(Element section) {
+        return section.with("class", "paged");
+    }
+
+    private static Element inFileWords(List<StateDiagram.Way> all) {
         Table ways = Table.of(
                 Table.number("No.", ""),
                 Table.words("From"),
@@ -76,11 +85,7 @@ public final class ControlReport {
                 spaced(w.from().orElse("every other step")),
                 spaced(w.to()),
                 w.conditions().stream().map(Expr::text).collect(Collectors.joining("; or "))));
-        return Element.of("section")
-                .add(
-                        Element.of("h2").text("Steps and ways between them"),
-                        StateDiagram.svg(sequence),
-                        ways.element(""));
+        return paged(Element.of("section")).add(Element.of("h2").text("Ways between steps, by name"), ways.element(""));
     }
 
     private static String spaced(String name) {
@@ -90,7 +95,8 @@ public final class ControlReport {
     private static Element table(Lists.Rows rows) {
         Table table = Table.of(rows.head().stream().map(h -> column(rows, h)).toArray(Table.Column[]::new));
         rows.rows().forEach(r -> table.row(r.toArray()));
-        return Element.of("section")
+        Element section = Element.of("section");
+        return (rows.rows().size() > LONG ? paged(section) : section)
                 .add(
                         Element.of("h2").text(rows.title()),
                         Element.of("p").with("class", "cap").text(rows.key()),
@@ -103,7 +109,7 @@ public final class ControlReport {
         boolean tight = rows.rows().stream()
                 .map(r -> r.get(at))
                 .allMatch(c -> (c.length() < 9 && !c.contains(" ")) || c.matches("[0-9.]+ s"));
-        return tight ? Table.sized(head, "tight") : Table.words(head);
+        return tight ? Table.sized(head, "brief") : Table.words(head);
     }
 
     private Element shopTest(ShopTest test, List<StateDiagram.Way> ways) {
@@ -133,7 +139,7 @@ public final class ControlReport {
                         "☐");
             }
         }
-        Element section = Element.of("section")
+        Element section = paged(Element.of("section"))
                 .add(
                         Element.of("h2").text("Shop test"),
                         Element.of("p")

@@ -79,6 +79,22 @@ class ControlPapersTest {
                 .allSatisfy(r -> assertThat(r.get(2)).as(r.get(0)).isNotEmpty());
     }
 
+    /** On paper a pair of causes is a pair of letters; each cause that demands something stands under one letter. */
+    @Test
+    void every_cause_that_demands_something_is_in_one_group_and_every_two_groups_are_paired() {
+        List<List<String>> groups = Lists.groupsOfCauses(SEQUENCE).rows();
+        List<String> members = groups.stream()
+                .flatMap(g -> Stream.of(g.get(1).split("; ", -1)))
+                .toList();
+
+        assertThat(members)
+                .containsExactlyInAnyOrderElementsOf(SEQUENCE.causes().stream()
+                        .filter(c -> !c.demands().isEmpty())
+                        .map(Sequence.Cause::message)
+                        .toList());
+        assertThat(Lists.pairsOfGroups(SEQUENCE).rows()).hasSize(groups.size() * (groups.size() - 1) / 2);
+    }
+
     @Test
     void what_is_read_is_in_words_and_not_in_names_of_the_file() {
         Narrative.of(SEQUENCE)

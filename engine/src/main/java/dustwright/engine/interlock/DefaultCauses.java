@@ -377,7 +377,7 @@ final class DefaultCauses extends Fitted {
                 rotor,
                 true,
                 Priority.HIGH,
-                big(turner()) + " DOES NOT STOP: USE THE ISOLATOR",
+                big(turner()) + (gates() ? " DO NOT STOP" : " DOES NOT STOP") + ": USE THE ISOLATOR",
                 "fingers; a full " + container + " overfills",
                 "open the isolator, look for a welded contactor; RESET, START"));
         return causes;
@@ -401,7 +401,7 @@ final class DefaultCauses extends Fitted {
                 true,
                 Priority.MEDIUM,
                 "RECEIVER HIGH TOO OFTEN",
-                "dust arrives faster than the valve empties, or sticks",
+                "dust arrives faster than it is discharged, or sticks",
                 "look for a plugged valve, bridged material or a failed valve drive; RESET, START"));
         return causes;
     }

@@ -92,7 +92,7 @@ final class DefaultSteps extends Fitted {
                 turner.isPresent()
                         ? new Step(
                                 "run_on",
-                                "producer off, the " + turner() + " empties the receiver",
+                                "producer off, the " + turner() + (gates() ? " empty" : " empties") + " the receiver",
                                 List.of(),
                                 turning,
                                 Optional.of("run_on"),
@@ -334,7 +334,7 @@ final class DefaultSteps extends Fitted {
                         orHigh("not air_good or time_out" + (has.shutOff() ? " or not vent_proved" : "")))));
         steps.add(new Step(
                 "dust_fall",
-                "dust falls to the valve",
+                "dust falls to the " + turner.orElse(container),
                 join(turning, still),
                 pumps,
                 Optional.of("dust_fall"),

@@ -18,6 +18,7 @@ final class People {
     private Optional<Intention> intention = Optional.empty();
     private long at_ms = Long.MAX_VALUE;
     private boolean changing;
+    private boolean lockedOut;
 
     People(Script.Answering answering, Sequence sequence, double change_s, long seed) {
         this.answering = answering;
@@ -29,6 +30,7 @@ final class People {
 
     /** What somebody is about to do, and the button for it. */
     enum Intention {
+        LOCK_OUT("", "somebody comes, locks the valve out and looks for what is wrong"),
         RESET("reset", "somebody looks after the fault and presses RESET"),
         CHANGE("container_change", "somebody comes for the full container and presses CHANGE"),
         PLACED("container_placed", "an empty container hangs, IN PLACE is pressed"),
@@ -57,23 +59,33 @@ final class People {
         Optional<Intention> due = intention;
         changing =
                 due.equals(Optional.of(Intention.CHANGE)) || (changing && !due.equals(Optional.of(Intention.PLACED)));
+        lockedOut = lockedOut || due.equals(Optional.of(Intention.LOCK_OUT));
         intention = Optional.empty();
         at_ms = Long.MAX_VALUE;
         return due;
     }
 
-    /** Looks at the lamps. */
-    void look(Controller controller, boolean work, long now_ms) {
-        Optional<Intention> wish = wish(controller, work).filter(w -> buttons.contains(w.button));
+    /**
+     * Looks at the lamps.
+     *
+     * @param inside whether something is wrong that is mended with hands in valve or hopper: nobody resets or starts until it is
+     */
+    void look(Controller controller, boolean work, boolean inside, long now_ms) {
+        lockedOut = lockedOut && inside;
+        Optional<Intention> wish =
+                wish(controller, work, inside).filter(w -> w.button.isEmpty() || buttons.contains(w.button));
         if (!wish.equals(intention)) {
             intention = wish;
             at_ms = wish.map(w -> now_ms + wait_ms(w)).orElse(Long.MAX_VALUE);
         }
     }
 
-    private Optional<Intention> wish(Controller controller, boolean work) {
+    private Optional<Intention> wish(Controller controller, boolean work, boolean inside) {
+        if (lockedOut) {
+            return Optional.empty();
+        }
         if (lit(controller, "lamp_fault") && controller.step().equals("tripped")) {
-            return Optional.of(Intention.RESET);
+            return Optional.of(inside ? Intention.LOCK_OUT : Intention.RESET);
         }
         if (lit(controller, "lamp_container_high")
                 || lit(controller, "lamp_container_off")
@@ -95,7 +107,7 @@ final class People {
 
     private long wait_ms(Intention wish) {
         return switch (wish) {
-            case RESET, CHANGE -> between(answering.least_s(), answering.greatest_s());
+            case LOCK_OUT, RESET, CHANGE -> between(answering.least_s(), answering.greatest_s());
             case PLACED -> Math.round(1000 * change_s);
             case RESUME, BEGIN -> between(20, 60);
             case END -> between(10, 30);

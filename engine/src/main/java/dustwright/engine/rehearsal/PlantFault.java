@@ -50,6 +50,11 @@ public enum PlantFault {
         this.words = words;
     }
 
+    /** Whether somebody has to reach into valve or hopper to mend it, and therefore locks them out first. */
+    boolean isMendedByHand() {
+        return this == HOPPER_BRIDGED || this == CHAIN_BROKEN || this == ROTOR_JAMMED;
+    }
+
     /** What a script calls it. */
     public String id() {
         return id;

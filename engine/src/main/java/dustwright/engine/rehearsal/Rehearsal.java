@@ -162,7 +162,11 @@ public final class Rehearsal {
                 plant.newContainer();
                 recorder.amounts(now_ms, plant);
             }
-            hold(i.button);
+            if (i == People.Intention.LOCK_OUT) {
+                soon();
+            } else {
+                hold(i.button);
+            }
         });
     }
 
@@ -243,7 +247,8 @@ public final class Rehearsal {
             if (controller.changed()) {
                 recorder.scanned(now_ms);
             }
-            people.ifPresent(p -> p.look(controller, work, now_ms));
+            boolean inside = plant.faults.stream().anyMatch(PlantFault::isMendedByHand);
+            people.ifPresent(p -> p.look(controller, work, inside, now_ms));
         }
         scanned_ms = now_ms;
         contacts.moments(plant).forEach((words, is) -> {

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -153,6 +154,42 @@ class RehearsalTest {
         assertThat(played.moments())
                 .filteredOn(m -> m.who() == Played.Who.MESSAGE && m.at_ms() > 300_000)
                 .anySatisfy(m -> assertThat(m.words()).startsWith(message));
+    }
+
+    /** Who reaches into valve or hopper has locked it out: nothing is switched on before it is mended. */
+    @ParameterizedTest
+    @EnumSource(names = {"HOPPER_BRIDGED", "CHAIN_BROKEN", "ROTOR_JAMMED"})
+    void nobody_starts_the_machine_under_the_fitter(PlantFault fault) {
+        Played played = Rehearsal.play(
+                SEQUENCE,
+                STATION,
+                script(
+                        3000,
+                        1,
+                        users(10, true),
+                        new Script.Act.Breaks(120, fault),
+                        new Script.Act.Mended(2400, fault)));
+        List<Played.Moment> moments = played.moments();
+        int locked = first(moments, "locks the valve out");
+        int mended = first(moments, "mended");
+
+        assertThat(locked).isLessThan(mended);
+        assertThat(moments.subList(locked, mended))
+                .extracting(Played.Moment::words)
+                .noneMatch(w -> w.contains("presses RESET")
+                        || w.contains("presses START")
+                        || w.contains("motor: turns")
+                        || w.contains("motor: runs"));
+        assertThat(moments.subList(mended, moments.size()))
+                .extracting(Played.Moment::words)
+                .anyMatch(w -> w.contains("presses RESET"));
+    }
+
+    private static int first(List<Played.Moment> moments, String words) {
+        return IntStream.range(0, moments.size())
+                .filter(m -> moments.get(m).words().contains(words))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
