@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -60,6 +62,12 @@ class HazardsCommandTest {
         assertThat(text.toLowerCase(Locale.ROOT)).doesNotContain(" is safe", "are safe", "nan", "null");
         try (ZipFile workbook = new ZipFile(folder.resolve("hazards.xlsx").toFile())) {
             assertThat(workbook.stream()).hasSizeGreaterThan(4);
+            // the first sheet holds the cautions themselves; each other one carries them when it is printed alone
+            for (int sheet = 2; sheet <= 5; sheet++) {
+                ZipEntry entry = workbook.getEntry("xl/worksheets/sheet" + sheet + ".xml");
+                assertThat(new String(workbook.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8))
+                        .contains("oddFooter", "the authority having jurisdiction and a licensed engineer decide");
+            }
         }
         try (PDDocument pdf = Loader.loadPDF(folder.resolve("hazards.pdf").toFile())) {
             PDFTextStripper stripper = new PDFTextStripper();
@@ -165,6 +173,25 @@ class HazardsCommandTest {
             Files.writeString(kept, Files.readString(study));
         }
         assertThat(Files.readString(study)).isEqualTo(Files.readString(kept));
+    }
+
+    /** Wrong values of a dust are told with their line, and a test without explosion ends in words. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "kst: -5 bar.m/s | a negative dust explosion constant",
+                "mie: -3 mJ | a negative spark energy",
+                "kst: 100 bar | a dust explosion constant such as 115 bar.m/s",
+                "pmax: 0.3 bar | is outside what is sensible here"
+            })
+    void a_hostile_value_of_a_dust_is_refused_with_its_line(String value, String told, @TempDir Path folder)
+            throws IOException {
+        Path plant = copy("bakery", folder);
+        Files.writeString(plant, Files.readString(plant).replaceFirst("explodes like: \"Starch, wheat\"", value));
+        Ran ran = run("hazards", plant.toString(), "--open", "none", "--out", folder.toString());
+        assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(ran.err()).contains("line 19", told);
     }
 
     @Test

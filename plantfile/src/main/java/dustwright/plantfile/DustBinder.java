@@ -65,10 +65,7 @@ final class DustBinder {
     private static LevelFriction levelFriction(Section dust, Particle particle) {
         Optional<String> stated = dust.find("level friction", String.class);
         if (stated.isPresent()) {
-            return Arrays.stream(LevelFriction.values())
-                    .filter(form -> form.words().equals(stated.get()))
-                    .findFirst()
-                    .orElseThrow();
+            return Worded.of(LevelFriction.values(), LevelFriction::words, stated.get());
         }
         LevelFriction usual = LevelFriction.usual(particle);
         dust.derive("level friction", usual.words());

@@ -10,9 +10,6 @@ import dustwright.engine.quantity.ElectricCurrent;
 import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.Voltage;
-import java.util.Arrays;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** Makes supply and panel. */
 final class ElectricalBinder {
@@ -51,20 +48,14 @@ final class ElectricalBinder {
 
     private static Panel panel(Section p) {
         return new Panel(
-                p.find("area class", String.class).map(w -> named(AreaClass.values(), AreaClass::words, w)),
+                p.find("area class", String.class).map(w -> Worded.of(AreaClass.values(), AreaClass::words, w)),
                 p.find("classified by", String.class),
                 p.find("enclosure", String.class),
-                p.find("exposure", String.class).map(w -> named(Exposure.values(), Exposure::words, w)),
-                named(Panel.Control.values(), Panel.Control::words, p.get("control", String.class)),
+                p.find("exposure", String.class).map(w -> Worded.of(Exposure.values(), Exposure::words, w)),
+                Worded.of(Panel.Control.values(), Panel.Control::words, p.get("control", String.class)),
                 p.find("ambient", Temperature.class),
                 p.get("inside", Temperature.class),
                 p.find("surface", Area.class),
                 p.get("drives inside", Boolean.class));
-    }
-
-    private static <T> T named(T[] values, Function<T, String> words, String said) {
-        Optional<T> found =
-                Arrays.stream(values).filter(v -> words.apply(v).equals(said)).findFirst();
-        return found.orElseThrow();
     }
 }

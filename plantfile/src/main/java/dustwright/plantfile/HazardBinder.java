@@ -17,7 +17,6 @@ import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
@@ -47,7 +46,7 @@ final class HazardBinder {
                 card.find("hygiene", String.class).map(DustCard.Hygiene::valueOf),
                 card.find("sample size", Length.class),
                 card.find("sample moisture", Ratio.class),
-                of(DustCard.Sample.values(), DustCard.Sample::words, card.get("sample", String.class)),
+                Worded.of(DustCard.Sample.values(), DustCard.Sample::words, card.get("sample", String.class)),
                 severity,
                 sensitivity,
                 card.find("report", String.class));
@@ -105,13 +104,6 @@ final class HazardBinder {
     }
 
     private static <T> Optional<T> word(Section section, String key, T[] values, Function<T, String> words) {
-        return section.find(key, String.class).map(said -> of(values, words, said));
-    }
-
-    private static <T> T of(T[] values, Function<T, String> words, String said) {
-        return Arrays.stream(values)
-                .filter(value -> words.apply(value).equals(said))
-                .findFirst()
-                .orElseThrow();
+        return section.find(key, String.class).map(said -> Worded.of(values, words, said));
     }
 }

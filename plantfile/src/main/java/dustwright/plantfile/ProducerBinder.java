@@ -24,7 +24,6 @@ import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
 import dustwright.engine.quantity.Volume;
 import dustwright.plantfile.keys.PlantKeys;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -149,10 +148,7 @@ final class ProducerBinder {
     }
 
     private static Motor.Starting starting(String words) {
-        return Arrays.stream(Motor.Starting.values())
-                .filter(starting -> starting.words().equals(words))
-                .findFirst()
-                .orElseThrow();
+        return Worded.of(Motor.Starting.values(), Motor.Starting::words, words);
     }
 
     private static Machine lobePump(Section p) {

@@ -35,7 +35,6 @@ import dustwright.plantfile.keys.ReceiverKeys;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Makes receivers, filters and rotary valves, and what a dust is like in them. */
 final class ReceiverBinder {
@@ -68,10 +67,8 @@ final class ReceiverBinder {
     }
 
     private static Shell shell(Section shell) {
-        ShellMaterial material = Stream.of(ShellMaterial.values())
-                .filter(m -> m.words().equals(shell.get("material", String.class)))
-                .findFirst()
-                .orElseThrow();
+        ShellMaterial material =
+                Worded.of(ShellMaterial.values(), ShellMaterial::words, shell.get("material", String.class));
         return new Shell(
                 shell.get("thickness", Length.class),
                 material,
@@ -95,10 +92,7 @@ final class ReceiverBinder {
     }
 
     private static Optional<SidePlace> place(Section part) {
-        return part.find("place", String.class)
-                .flatMap(words -> Stream.of(SidePlace.values())
-                        .filter(p -> p.words().equals(words))
-                        .findFirst());
+        return part.find("place", String.class).map(words -> Worded.of(SidePlace.values(), SidePlace::words, words));
     }
 
     static Filter filter(Section filter) {

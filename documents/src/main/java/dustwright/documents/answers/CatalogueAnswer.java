@@ -188,6 +188,7 @@ public record CatalogueAnswer(
     public String json() {
         return JsonText.of(json -> {
             json.text("format", "dustwright/catalogue/1");
+            json.text("caution", Wording.SCREENING);
             PlantJson.air(json, air);
             if (flow.isPresent() && vacuum.isPresent()) {
                 json.object("duty", () -> {

@@ -1,5 +1,7 @@
 package dustwright.documents.answers;
 
+import dustwright.documents.hazard.HazardLists;
+import dustwright.documents.writing.Wording;
 import dustwright.engine.air.Air;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
@@ -23,6 +25,7 @@ final class PlantJson {
 
     static void head(JsonText json, String answer, Plant plant) {
         json.text("format", format(answer));
+        json.text("caution", caution(plant));
         json.object("plant", () -> {
             json.text("name", plant.name());
             json.text("note", plant.note());
@@ -39,6 +42,11 @@ final class PlantJson {
             json.text("reason", override.reason());
             json.text("by", override.by());
         });
+    }
+
+    private static String caution(Plant plant) {
+        boolean burns = plant.dusts().stream().anyMatch(d -> d.combustible().orElse(true));
+        return burns ? Wording.SCREENING + " " + HazardLists.CAUTION : Wording.SCREENING;
     }
 
     /** Reference state of free air, and the air of a site. */

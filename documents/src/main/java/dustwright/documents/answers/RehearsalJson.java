@@ -1,5 +1,6 @@
 package dustwright.documents.answers;
 
+import dustwright.documents.control.RehearsalText;
 import dustwright.engine.rehearsal.Played;
 import java.util.Locale;
 
@@ -11,6 +12,7 @@ public final class RehearsalJson {
     public static String of(Played played) {
         return JsonText.of(json -> {
             json.text("format", "dustwright/rehearse/1");
+            json.text("caution", RehearsalText.CAUTION);
             json.text("title", played.script().title());
             json.text("sequence", played.sequence());
             json.text("station", played.station());

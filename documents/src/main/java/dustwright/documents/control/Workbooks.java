@@ -1,5 +1,6 @@
 package dustwright.documents.control;
 
+import dustwright.documents.writing.Wording;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +16,7 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.dhatim.fastexcel.BorderSide;
 import org.dhatim.fastexcel.BorderStyle;
+import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -31,6 +33,10 @@ public final class Workbooks {
     private static final double LINE_pt = 15;
     private static final int FILTER_MARK = 4;
     private static final String HEAD = "E5EAE7";
+
+    /** What a printed page says that lies on a desk without the first one. */
+    private static final String FOOT =
+            "Draft for review by qualified people; read the first sheet. " + Wording.SCREENING;
 
     private Workbooks() {}
 
@@ -113,6 +119,7 @@ public final class Workbooks {
         }
         sheet.setAutoFilter(0, 0, Math.max(1, table.rows().size()), columns - 1);
         sheet.repeatRows(0);
+        sheet.footer(FOOT, Position.LEFT, 8);
         sheet.pageOrientation("landscape");
         sheet.fitToWidth((short) 1);
         sheet.fitToHeight((short) 0);

@@ -10,6 +10,7 @@ import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Place;
 import dustwright.engine.hazard.DustCard.Sample;
+import dustwright.engine.hazard.PublishedDust;
 import dustwright.engine.review.HazardStudy;
 import dustwright.engine.sheet.Sheet;
 import java.io.IOException;
@@ -66,20 +67,25 @@ public final class HazardPapers {
                 origin.plantFile() + " " + origin.mark() + " · " + origin.program() + " · " + Wording.SCREENING));
         all.add(summary());
         Rows checked = HazardLists.findings(study, show);
-        all.add(table("1  ", checked, List.of(0, 1, 2, 3, 4)));
+        all.add(table("1  ", checked, "checked"));
         Element sheets = Element.of("section").add(Element.of("h2").text("2  Dusts and what follows from them"));
         for (Sheet sheet : HazardLists.sheets(study)) {
-            sheets.add(Element.of("h3").text(Wording.head(sheet)), SheetPages.table(sheet, show));
+            sheets.add(Element.of("h3").text(Wording.head(sheet)), SheetPages.wordy(sheet, show));
         }
         all.add(sheets);
         all.add(studySection());
-        all.add(table("4  ", HazardLists.earthing(study.plant(), show), List.of(0, 1, 2, 3, 4, 5, 6, 7, 8))
-                .add(Parts.paragraph(
-                        "after",
-                        "Instruments with their numbers and calibration: ____________________   Measured by, date: ____________________  "
-                                + " Seen by: ____________________")));
+        all.add(table("4  ", HazardLists.earthing(study.plant(), show), "earthing")
+                .add(signatures()));
         all.add(assumptions());
         return all;
+    }
+
+    private static Element signatures() {
+        Element lines = Element.of("div").with("class", "together");
+        for (String who : List.of("Instruments, their numbers and calibration", "Measured by, date", "Seen by, date")) {
+            lines.add(Parts.paragraph("after", who + ": ____________________________________________"));
+        }
+        return lines;
     }
 
     private Element summary() {
@@ -176,29 +182,30 @@ public final class HazardPapers {
         return list;
     }
 
-    private static Element table(String number, Rows rows, List<Integer> columns) {
-        Table table = Table.of(columns.stream()
-                .map(c -> rows.rows().stream().allMatch(r -> r.get(c).length() < 14)
-                        ? Table.sized(rows.head().get(c), "tight")
-                        : Table.words(rows.head().get(c)))
-                .toArray(Table.Column[]::new));
-        rows.rows().forEach(r -> table.row(columns.stream().map(r::get).toArray()));
+    /** A table of the lists; the style sheet sets the width of its columns by their place. */
+    private static Element table(String number, Rows rows, String cssClass) {
+        Table table = Table.of(rows.head().stream().map(Table::words).toArray(Table.Column[]::new));
+        rows.rows().forEach(r -> table.row(r.toArray()));
         return Element.of("section")
                 .add(
                         Element.of("h2").text(number + rows.title()),
                         Parts.paragraph("cap", rows.key()),
-                        table.element(""));
+                        table.element(cssClass + " wide"));
     }
 
     private Element assumptions() {
         Table table = Table.of(Table.words("Place"), Table.words("Taken"), Table.words("Basis"));
         for (Assumption a : study.plant().assumptions()) {
             if (a.place().kind() == Place.Kind.DUST || a.place().kind() == Place.Kind.CONTAINER) {
-                table.row(a.place().toString(), a.what(), Parts.source(a.basis()));
+                table.row(
+                        a.place().toString(),
+                        a.what().replace(", " + PublishedDust.WARNING, " ¹"),
+                        Parts.source(a.basis()));
             }
         }
         Element section = Element.of("section").add(Element.of("h2").text("5  Taken where the plant file is silent"));
         return section.add(
+                Parts.paragraph("cap", "¹ " + PublishedDust.WARNING + "."),
                 table.isEmpty() ? Parts.paragraph("", "Nothing about dust and container.") : table.element("wide"));
     }
 }

@@ -33,20 +33,20 @@ final class SheetPages {
         section.add(Parts.paragraph(
                 "", "Figures that do not belong to one set. The command explain shows the steps of each."));
         List<Sheet> dust = HazardLists.sheets(digest.study());
-        digest.study().sheets().stream().filter(s -> !dust.contains(s)).forEach(s -> add(section, s));
+        digest.study().sheets().stream().filter(s -> !dust.contains(s)).forEach(s -> add(section, s, table(s, show, "wide figures")));
         weeks(section);
         if (!dust.isEmpty()) {
             section.add(Parts.mind(HazardLists.CAUTION));
             section.add(Parts.paragraph(
                     "", "The command hazards writes what follows with the hazard study and the earthing test list."));
-            dust.forEach(s -> add(section, s));
+            dust.forEach(s -> add(section, s, wordy(s, show)));
         }
         return section;
     }
 
-    private void add(Element section, Sheet sheet) {
+    private void add(Element section, Sheet sheet, Element figures) {
         section.add(Element.of("h3").text(Wording.head(sheet)));
-        section.add(table(sheet, show));
+        section.add(figures);
         if (!sheet.findings().isEmpty()) {
             section.add(checked(sheet));
         }
@@ -83,8 +83,12 @@ final class SheetPages {
         }
     }
 
-    /** The figures of a sheet, with where each comes from. */
-    static Element table(Sheet sheet, Show show) {
+    /** The same for a sheet that says more in words than in figures. */
+    static Element wordy(Sheet sheet, Show show) {
+        return table(sheet, show, "wide figures wordy");
+    }
+
+    private static Element table(Sheet sheet, Show show, String cssClass) {
         Table table = Table.of(
                 Table.sized("Figure", "what"),
                 Table.sized("Value", "answer"),
@@ -103,7 +107,7 @@ final class SheetPages {
                             ? ""
                             : Parts.source(entry.derivation().limitSource()));
         }
-        return table.element("wide figures");
+        return table.element(cssClass);
     }
 
     private static Element answer(Answer answer, Show units) {

@@ -25,13 +25,14 @@ public final class VentEn14491 {
 
     private static final double LEAST_OPENING_bar = 0.1;
     private static final double STRONG_DUST_barMPerS = 300;
+    private static final double MOST_REDUCED_bar = 2;
     private static final double NO_SLENDERNESS_FROM_bar = 1.5;
     private static final Range VOLUME = new Range(EQUATION, "V", "m³", 0.1, 10_000);
     private static final Range KST = new Range(EQUATION, "Kst", "bar m/s", 10, 800);
     private static final Range GREATEST = new Range(EQUATION + ", Kst to 300 bar m/s", "Pmax", "bar", 5, 10);
     private static final Range GREATEST_STRONG = new Range(EQUATION + ", Kst above 300 bar m/s", "Pmax", "bar", 5, 12);
     private static final Range OPENS = new Range(EQUATION, "Pstat", "bar", 0, 1);
-    private static final Range REDUCED = new Range(EQUATION, "Pred", "bar", 0.1, 2);
+    private static final Range REDUCED = new Range(EQUATION, "Pred", "bar", 0.1, MOST_REDUCED_bar);
     private static final Range SLENDERNESS = new Range(EQUATION, "L/D", "-", 1, 20);
 
     private VentEn14491() {}
@@ -84,6 +85,6 @@ public final class VentEn14491 {
         OPENS.check(e.opens_bar());
         REDUCED.check(e.reduced_bar());
         SLENDERNESS.check(e.slenderness());
-        Vents.checkReducedAboveOpening(EQUATION, e, LEAST_OPENING_bar);
+        Vents.checkReducedAboveOpening(EQUATION, e, LEAST_OPENING_bar, MOST_REDUCED_bar);
     }
 }

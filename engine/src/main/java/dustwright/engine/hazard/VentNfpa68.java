@@ -68,9 +68,8 @@ public final class VentNfpa68 {
         GREATEST.check(e.greatest_bar());
         OPENS.check(e.opens_bar());
         SLENDERNESS.check(e.slenderness());
-        Vents.checkReducedAboveOpening(EQUATION, e, 0);
-        new Range(EQUATION + ", below Pmax", "Pred", "bar", 0, Math.nextDown(e.greatest_bar() * (1 - 1e-9)))
-                .check(e.reduced_bar());
+        double belowGreatest_bar = Math.nextDown(e.greatest_bar() * (1 - 1e-9));
+        Vents.checkReducedAboveOpening(EQUATION, e, 0, belowGreatest_bar);
         return 1e-4
                 * opening(e)
                 * e.kst_barMPerS()

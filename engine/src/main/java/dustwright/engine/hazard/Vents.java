@@ -14,9 +14,9 @@ public final class Vents {
 
     private Vents() {}
 
-    static void checkReducedAboveOpening(String equation, Explosion e, double leastOpening_bar) {
+    static void checkReducedAboveOpening(String equation, Explosion e, double leastOpening_bar, double most_bar) {
         double opens_bar = Math.max(leastOpening_bar, e.opens_bar());
-        new Range(equation + ", above Pstat", "Pred", "bar", Math.nextUp(opens_bar * (1 + 1e-9)), Double.MAX_VALUE)
+        new Range(equation + ", above Pstat", "Pred", "bar", Math.nextUp(opens_bar * (1 + 1e-9)), most_bar)
                 .check(e.reduced_bar());
     }
 

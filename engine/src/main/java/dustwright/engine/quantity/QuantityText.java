@@ -25,6 +25,13 @@ public final class QuantityText {
             Dimension.FILTER_RESISTANCE,
             Dimension.CAKE_RESISTANCE,
             Dimension.CLOTH_LOAD,
+            Dimension.EXPLOSION_CONSTANT,
+            Dimension.SPARK_ENERGY,
+            Dimension.RESISTANCE,
+            Dimension.CAPACITANCE,
+            Dimension.FORCE,
+            Dimension.VISCOSITY,
+            Dimension.GAS_CONSTANT,
             Dimension.STRESS,
             Dimension.TORQUE);
 

@@ -100,20 +100,22 @@ record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why)
                 List.of(
                         new Term("P", "nameplate", motor.nameplate()),
                         new Term("U", "voltage", supply.volts()),
-                        new Term(
-                                "cos φ",
-                                "power factor",
-                                new Ratio(motor.powerFactor().get())),
-                        new Term(
-                                "η",
-                                "motor efficiency",
-                                new Ratio(motor.efficiency().get()))),
+                        cosine(motor),
+                        efficiency(motor)),
                 MotorCurrent.onePhase_A(
                         motor.nameplate().watts(),
                         supply.volts().volts(),
                         motor.powerFactor().get(),
                         motor.efficiency().get()),
                 Source.published("definition of power factor"));
+    }
+
+    private static Term cosine(Motor motor) {
+        return new Term("cos φ", "power factor", new Ratio(motor.powerFactor().orElseThrow()));
+    }
+
+    private static Term efficiency(Motor motor) {
+        return new Term("η", "motor efficiency", new Ratio(motor.efficiency().orElseThrow()));
     }
 
     private static FullLoad iec(MotorUse use, Supply supply) {
@@ -126,14 +128,8 @@ record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why)
                     List.of(
                             power,
                             new Term("U", "voltage between lines", supply.volts()),
-                            new Term(
-                                    "cos φ",
-                                    "power factor",
-                                    new Ratio(motor.powerFactor().get())),
-                            new Term(
-                                    "η",
-                                    "motor efficiency",
-                                    new Ratio(motor.efficiency().get()))),
+                            cosine(motor),
+                            efficiency(motor)),
                     MotorCurrent.fromPower_A(
                             motor.nameplate().watts(),
                             supply.volts().volts(),

@@ -249,10 +249,19 @@ final class VentLines {
 
     /** Why isolation has to be quick, and why nobody runs from it. */
     private void rise(Dust dust, Explosion e) {
+        String name = "Time from nothing to Pmax at the steepest rate, vessel shut, " + dust.name();
+        if (e.kst_PaMPerS() == 0) {
+            writing.unknown(
+                    "rise-" + dust.id(),
+                    name,
+                    "Kst 0 is stated, that is no explosion in the test, of a dust that is treated as combustible: look once more at the test,"
+                            + " its sample and the unit.");
+            return;
+        }
         Duration time = new Duration(e.greatest_Pa() / CloudLaws.rise_PaPerS(e.kst_PaMPerS(), e.volume_m3()));
         writing.known(
                 "rise-" + dust.id(),
-                "Time from nothing to Pmax at the steepest rate, vessel shut, " + dust.name(),
+                name,
                 time,
                 List.of(step(
                         "HAZ-14",

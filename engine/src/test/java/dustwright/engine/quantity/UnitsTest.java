@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class UnitsTest {
@@ -271,5 +272,24 @@ class UnitsTest {
         QuantityText.Read read = QuantityText.read(text, List.of(dimension));
         assertThat(read).as(text).isInstanceOf(QuantityText.Read.Good.class);
         return ((QuantityText.Read.Good) read).quantity().si();
+    }
+
+    /** What its type refuses is refused as text, with a sentence: never a fault of the program. */
+    @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void a_kind_that_cannot_be_negative_is_refused_where_it_is_read(Dimension dimension) {
+        boolean refused = false;
+        try {
+            dimension.of(-1);
+        } catch (IllegalArgumentException negative) {
+            refused = true;
+        }
+        for (Unit unit : Units.of(dimension)) {
+            if (refused) {
+                assertThat(QuantityText.read("-1e6 " + unit.symbol(), List.of(dimension)))
+                        .as(unit.symbol())
+                        .isInstanceOf(QuantityText.Read.Bad.class);
+            }
+        }
     }
 }

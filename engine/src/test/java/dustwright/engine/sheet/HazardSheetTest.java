@@ -357,6 +357,45 @@ class HazardSheetTest {
                         unknown -> assertThat(unknown.why()).contains("not Class III"));
     }
 
+    /** A test without explosion ends as words, not as a fault of the program. */
+    @Test
+    void a_dust_of_kst_zero_has_neither_vent_number_nor_time() {
+        EquipmentSketch sketch = flour();
+        sketch.card = card(DustFamily.ORGANIC, 0, 8, 50);
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(EquipmentSketch.answer(sheets, "rise-flour"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class,
+                        unknown -> assertThat(unknown.why()).contains("Kst 0 is stated"));
+        assertThat(found(sheets, FindingCode.VENT_AREA).unjudged()).isTrue();
+    }
+
+    @Test
+    void a_range_without_an_upper_end_is_never_printed() {
+        EquipmentSketch sketch = flour();
+        Protection p = sketch.protection;
+        sketch.protection = new Protection(
+                p.method(),
+                p.standing(),
+                p.volume(),
+                p.slenderness(),
+                p.reduced(),
+                Optional.of(new GaugePressure(0.5 * BAR_Pa)),
+                p.vent(),
+                p.isolation(),
+                p.returnIsolation(),
+                p.exhaust(),
+                p.valveIsolates());
+        for (String method : List.of("vent-en-flour", "vent-nfpa-flour")) {
+            assertThat(EquipmentSketch.answer(sketch.sheets(), method))
+                    .isInstanceOfSatisfying(
+                            Answer.Unknown.class,
+                            unknown -> assertThat(unknown.why())
+                                    .contains("above Pstat")
+                                    .doesNotContain("E+"));
+        }
+    }
+
     @Test
     void an_untested_dust_gets_the_worst_case_and_says_so() {
         EquipmentSketch sketch = flour();
