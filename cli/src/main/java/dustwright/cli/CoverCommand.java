@@ -17,12 +17,10 @@ import dustwright.engine.coverage.Judging;
 import dustwright.engine.coverage.Judgings;
 import dustwright.engine.coverage.Question;
 import dustwright.engine.coverage.Remedy;
-import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
-import dustwright.engine.tubing.Inlet;
 import dustwright.plantfile.Catalogue;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
@@ -271,11 +269,7 @@ final class CoverCommand implements Callable<Integer> {
         };
         List<FilterCondition> filters =
                 filter == null ? List.of(FilterCondition.CLEAN, FilterCondition.DIRTY) : List.of(filter);
-        List<String> all = plant.inlets().stream().map(Inlet::id).toList();
-        List<State> conditions = filters.stream()
-                .flatMap(f -> States.withAndWithoutDust(plant, States.open(plant, all, f)).stream())
-                .toList();
-        return new Question(users(plant), limits, conditions);
+        return new Question(users(plant), limits, States.conditions(plant, filters));
     }
 
     private List<Integer> users(Plant plant) {

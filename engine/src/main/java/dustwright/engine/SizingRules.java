@@ -16,7 +16,6 @@ import dustwright.engine.quantity.ElectricalEnergy;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.sheet.YearlyEnergy;
 import dustwright.engine.sizing.Rules;
-import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -50,13 +49,7 @@ public record SizingRules(List<Integer> users, Map<String, Integer> atMost, List
 
     @Override
     public Question question(Plant plant) {
-        List<String> all = plant.inlets().stream().map(Inlet::id).toList();
-        return new Question(
-                users,
-                atMost,
-                filters.stream()
-                        .flatMap(f -> States.withAndWithoutDust(plant, States.open(plant, all, f)).stream())
-                        .toList());
+        return new Question(users, atMost, States.conditions(plant, filters));
     }
 
     @Override

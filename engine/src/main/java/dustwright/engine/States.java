@@ -52,6 +52,14 @@ public final class States {
         return anyFeeds(plant, state) ? List.of(state, withoutDust(state)) : List.of(state);
     }
 
+    /** Every condition in which a plant is judged, filter by filter, with dust and without; what they say of open inlets does not matter. */
+    public static List<State> conditions(Plant plant, List<FilterCondition> filters) {
+        List<String> all = plant.inlets().stream().map(Inlet::id).toList();
+        return filters.stream()
+                .flatMap(filter -> withAndWithoutDust(plant, open(plant, all, filter)).stream())
+                .toList();
+    }
+
     /** Whether dust picked up at the open inlets, at the rates stated, changes what the air does. */
     public static boolean anyFeeds(Plant plant, State state) {
         return state.open().stream().map(plant::inlet).anyMatch(inlet -> slowsTheAir(plant, inlet));

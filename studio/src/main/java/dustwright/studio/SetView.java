@@ -15,6 +15,7 @@ import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.State;
 import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.PressureDifference;
@@ -32,7 +33,12 @@ final class SetView {
     private static final int MOST_LETTERS = 7;
 
     /** What a page asks for. */
-    record Asked(List<String> open, FilterCondition filter, boolean isometric, Show show) {}
+    record Asked(List<String> open, FilterCondition filter, boolean dust, boolean isometric, Show show) {
+        State state(Plant plant) {
+            State state = States.open(plant, open, filter);
+            return dust ? state : States.withoutDust(state);
+        }
+    }
 
     /** What a page gets. */
     record View(
@@ -85,8 +91,7 @@ final class SetView {
     }
 
     private static SetView solve(Plant plant, Asked asked) {
-        List<StateAnswer> answers = Study.of(plant, List.of(States.open(plant, asked.open(), asked.filter())))
-                .states();
+        List<StateAnswer> answers = Study.of(plant, List.of(asked.state(plant))).states();
         return new SetView(plant, asked, answers.get(0));
     }
 
@@ -186,7 +191,8 @@ final class SetView {
         cells.add(cell(
                 "Set shown",
                 Wording.openInlets(answer.state()) + ", filter "
-                        + asked.filter().name().toLowerCase(Locale.ROOT)));
+                        + asked.filter().name().toLowerCase(Locale.ROOT)
+                        + (asked.dust() ? "" : ", no dust")));
         for (StationResult station : duty.stations()) {
             String name = duty.stations().size() > 1 ? ", " + station.id() : "";
             PressureDifference vacuum = new PressureDifference(

@@ -35,12 +35,15 @@ final class Sets implements AutoCloseable {
      */
     record Progress(long version, int done, int all, List<Station> scale) {}
 
-    /** A number of users: how many sets, and the worst of them. */
-    record Station(
-            int users, int sets, String margin, String marginClass, String glyph, boolean holds, List<Worst> worst) {}
+    /**
+     * A number of users.
+     *
+     * @param words how many sets there are and whether they hold
+     */
+    record Station(int users, String words, String margin, String marginClass, String glyph, List<Worst> worst) {}
 
-    /** One of the worst sets. */
-    record Worst(String name, List<String> open, String filter, String margin, String claim) {}
+    /** One of the worst sets; {@code dust} where its users pick some up. */
+    record Worst(String name, List<String> open, String filter, boolean dust, String margin, String claim) {}
 
     private final ExecutorService behind = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "sets");
@@ -96,16 +99,25 @@ final class Sets implements AutoCloseable {
     private static Station station(int users, List<StateAnswer> answers) {
         List<StateAnswer> sorted =
                 answers.stream().sorted(Comparator.comparingDouble(Sets::least)).toList();
-        Optional<Finding> tightest = tightest(sorted.get(0));
+        String words = Wording.counted(answers.size(), "set", "sets")
+                + (answers.stream().allMatch(StateAnswer::holds) ? ", hold" : ", not all hold");
+        return station(
+                users,
+                words,
+                tightest(sorted.get(0)),
+                sorted.stream().limit(MOST_SETS).map(Sets::worst).toList());
+    }
+
+    /** A station by the finding that is worst in it; none where no set has an answer. */
+    static Station station(int users, String words, Optional<Finding> tightest, List<Worst> worst) {
         MarginClass marginClass = tightest.map(MarginClass::of).orElse(MarginClass.UNKNOWN);
         return new Station(
                 users,
-                answers.size(),
+                words,
                 tightest.map(Show::margin).orElse("no answer"),
                 marginClass.name().toLowerCase(Locale.ROOT),
                 marginClass.glyph(tightest.map(Finding::side).orElse(Side.AT_LEAST)),
-                answers.stream().allMatch(StateAnswer::holds),
-                sorted.stream().limit(MOST_SETS).map(Sets::worst).toList());
+                worst);
     }
 
     private static Worst worst(StateAnswer answer) {
@@ -114,6 +126,7 @@ final class Sets implements AutoCloseable {
                 answer.state().name(),
                 answer.state().open(),
                 answer.state().filter().name().toLowerCase(Locale.ROOT),
+                !answer.state().feeding().isEmpty(),
                 tightest.map(Show::margin).orElse("no answer"),
                 tightest.map(Wording::claim).orElse(""));
     }

@@ -53,6 +53,7 @@ public final class Studio implements AutoCloseable {
 
     private final Desk desk;
     private final Sets sets = new Sets();
+    private final Covered covered = new Covered();
     private final String program;
     private final ConcurrentLinkedQueue<SseClient> pages = new ConcurrentLinkedQueue<>();
     private final Javalin server;
@@ -85,6 +86,7 @@ public final class Studio implements AutoCloseable {
     public void close() {
         server.stop();
         sets.close();
+        covered.close();
         desk.close();
     }
 
@@ -97,6 +99,7 @@ public final class Studio implements AutoCloseable {
         config.routes.get("/api/plant", request -> answer(request, plant()));
         config.routes.get("/api/set", this::set);
         config.routes.get("/api/sets", this::sets);
+        config.routes.get("/api/coverage", this::coverage);
         config.routes.get("/api/derivation", this::derivation);
         config.routes.get("/api/part", this::part);
         config.routes.get("/api/places", this::places);
@@ -216,6 +219,11 @@ public final class Studio implements AutoCloseable {
         answer(request, sets.of(copy.version(), known(copy)));
     }
 
+    private void coverage(Context request) {
+        Desk.Copy copy = desk.copy();
+        answer(request, covered.of(copy.version(), known(copy)));
+    }
+
     private record Part(String path, List<PlantEditor.Written> values) {}
 
     private void part(Context request) {
@@ -239,7 +247,11 @@ public final class Studio implements AutoCloseable {
             }
         }
         return new SetView.Asked(
-                ids, filter(request), "isometric".equals(request.queryParam("view")), new Show(units(request)));
+                ids,
+                filter(request),
+                !"no".equals(request.queryParam("dust")),
+                "isometric".equals(request.queryParam("view")),
+                new Show(units(request)));
     }
 
     private static FilterCondition filter(Context request) {

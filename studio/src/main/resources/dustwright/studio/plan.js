@@ -5,7 +5,7 @@ import {Hand} from './hand.js';
 import {Text} from './text.js';
 
 const at = id => document.getElementById(id);
-const state = {plant: null, open: [], filter: 'normal', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
+const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
 const drawing = new Drawing(at('drawing'), choose);
 const text = new Text(plant => adopt(plant), say);
 const hand = new Hand(drawing, {
@@ -29,7 +29,7 @@ function element(name, attributes = {}, ...children) {
   return made;
 }
 
-const asked = () => ({open: state.open.join('\n'), filter: state.filter, view: state.view, units: state.units});
+const asked = () => ({open: state.open.join('\n'), filter: state.filter, dust: state.dust, view: state.view, units: state.units});
 
 // ------------------------------------------------------------------ the plant and its set
 
@@ -82,6 +82,7 @@ function draw(set) {
   findings(set);
   pressed('[data-view]', 'view');
   pressed('[data-filter]', 'filter');
+  pressed('[data-dust]', 'dust');
   performance.mark('drawn');
 }
 
@@ -227,14 +228,35 @@ async function sets() {
   const progress = await ask('sets', '/api/sets');
   if (!progress) return;
   const done = progress.scale.length > 0 || progress.all === 0;
-  at('judged').textContent = done ? `${progress.done} of ${progress.all} sets solved: those the plant file names and every single user. Others are not covered here.` : `solving, ${progress.done} of ${progress.all} sets`;
+  at('judged').textContent = done ? `${progress.done} of ${progress.all} sets solved: those the plant file names and every single user.` : `solving, ${progress.done} of ${progress.all} sets`;
   if (!done) { setTimeout(sets, 250); return; }
-  state.scale = progress.scale;
-  at('scale').replaceChildren(...progress.scale.map(station => element('button',
+  at('worstof').textContent = 'worst of the sets asked';
+  scale(progress.scale);
+  covered();
+}
+
+// Every set, behind the page; the scale is that of all sets once they are covered.
+async function covered() {
+  const progress = await ask('coverage', '/api/coverage');
+  if (!progress || progress.version !== state.plant.version) return;
+  if (!progress.done) {
+    at('judged').textContent = `covering every set, ${Math.floor(100 * progress.share)} % done; shown are those the plant file names and every single user`;
+    setTimeout(covered, 400);
+    return;
+  }
+  at('judged').textContent = `${progress.verdict} ${progress.asked} Filter clean and dirty, with dust and without.`.trim();
+  if (!progress.scale.length) return;
+  at('worstof').textContent = 'worst of all sets';
+  scale(progress.scale);
+}
+
+function scale(stations) {
+  state.scale = stations;
+  at('scale').replaceChildren(...stations.map(station => element('button',
     {type: 'button', role: 'radio', 'aria-checked': String(station.users === state.users), on: () => users(station.users)},
     station.users === 0 ? 'All closed' : station.users === 1 ? '1 user' : `${station.users} users`,
     element('small', {}, element('span', {class: station.marginClass, 'aria-hidden': 'true'}, station.glyph), ` ${station.margin}`),
-    element('small', {}, `${station.sets} ${station.sets === 1 ? 'set' : 'sets'}, ${station.holds ? 'hold' : 'not all hold'}`))));
+    element('small', {}, station.words))));
 }
 
 function users(number, step = 0) {
@@ -245,6 +267,7 @@ function users(number, step = 0) {
   const worst = station.worst[state.worst];
   state.open = [...worst.open];
   state.filter = worst.filter;
+  state.dust = worst.dust ? 'yes' : 'no';
   state.finding = -1;
   for (const button of at('scale').children) button.setAttribute('aria-checked', String(state.scale[[...at('scale').children].indexOf(button)].users === number));
   say(`${worst.name}: ${worst.margin}. Set ${state.worst + 1} of ${station.worst.length}, worst first.`);
@@ -287,7 +310,7 @@ async function walk(steps) {
 }
 
 function toAddress() {
-  const parts = new URLSearchParams({open: state.open.join(','), filter: state.filter, view: state.view, units: state.units ?? '', place: state.place});
+  const parts = new URLSearchParams({open: state.open.join(','), filter: state.filter, dust: state.dust, view: state.view, units: state.units ?? '', place: state.place});
   if (state.kind) parts.set(state.kind, state.id);
   history.replaceState(null, '', `#${parts}`);
 }
@@ -296,6 +319,7 @@ function fromAddress(plant) {
   const parts = new URLSearchParams(location.hash.slice(1));
   state.open = parts.has('open') ? parts.get('open').split(',').filter(Boolean) : plant.opened;
   state.filter = parts.get('filter') || 'normal';
+  state.dust = parts.get('dust') || 'yes';
   state.view = parts.get('view') || 'plan';
   state.units = parts.get('units') || plant.units;
   for (const kind of ['run', 'inlet']) if (parts.has(kind)) { state.kind = kind; state.id = parts.get(kind); }
@@ -355,6 +379,7 @@ addEventListener('keydown', event => {
 for (const button of document.querySelectorAll('[data-view]')) button.addEventListener('click', () => { state.view = button.dataset.view; solve(); hand.load(); });
 for (const button of document.querySelectorAll('button[data-hand]')) button.addEventListener('click', () => take(button.dataset.hand));
 for (const button of document.querySelectorAll('[data-filter]')) button.addEventListener('click', () => { state.filter = button.dataset.filter; solve(); });
+for (const button of document.querySelectorAll('[data-dust]')) button.addEventListener('click', () => { state.dust = button.dataset.dust; solve(); });
 for (const button of document.querySelectorAll('[data-place]')) button.addEventListener('click', () => place(button.dataset.place));
 at('shut').addEventListener('click', () => { state.open = []; solve(); });
 at('back').addEventListener('click', () => walk(-1));

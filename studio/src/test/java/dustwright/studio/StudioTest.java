@@ -117,7 +117,7 @@ class StudioTest {
         }
         assertThat(progress.path("done").asInt()).isEqualTo(progress.path("all").asInt());
         assertThat(progress.path("scale").get(0).path("users").asInt()).isEqualTo(3);
-        assertThat(progress.path("scale").get(0).path("holds").asBoolean()).isFalse();
+        assertThat(progress.path("scale").get(0).path("words").asText()).endsWith("not all hold");
     }
 
     @Test
@@ -177,6 +177,29 @@ class StudioTest {
         assertThat(get("").headers().firstValue("Content-Security-Policy").orElse(""))
                 .contains("script-src 'self'")
                 .doesNotContain("script-src 'self' 'unsafe-inline'");
+    }
+
+    @Test
+    void every_set_is_covered_behind_the_page_and_the_worst_is_no_better_than_the_worst_asked() throws Exception {
+        JsonNode progress = json("api/coverage");
+        for (int n = 0; n < 1200 && !progress.path("done").asBoolean(); n++) {
+            Thread.sleep(100);
+            progress = json("api/coverage");
+        }
+        JsonNode three = progress.path("scale").get(0);
+        assertThat(three.path("users").asInt()).isEqualTo(3);
+        assertThat(three.path("words").asText()).matches("all [0-9\u202f]+ sets covered: not all hold");
+        assertThat(progress.path("verdict").asText()).startsWith("Does not hold for every set. Worst: ");
+        JsonNode worst = three.path("worst").get(0);
+        String open = String.join(
+                "%0A",
+                java.util.stream.StreamSupport.stream(worst.path("open").spliterator(), false)
+                        .map(JsonNode::asText)
+                        .toList());
+        JsonNode set = json("api/set?open=" + open + "&filter="
+                + worst.path("filter").asText() + (worst.path("dust").asBoolean() ? "" : "&dust=no"));
+        assertThat(set.path("findings").get(0).path("margin").asText())
+                .isEqualTo(worst.path("margin").asText());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package dustwright.documents.writing;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
@@ -38,6 +39,11 @@ public final class Figures {
     /** A count of things. */
     public static String count(long number) {
         return grouped(Long.toString(number));
+    }
+
+    /** A whole number beyond those. */
+    public static String count(BigInteger number) {
+        return grouped(number.toString());
     }
 
     private static String sign(String text) {
