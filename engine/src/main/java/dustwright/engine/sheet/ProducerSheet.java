@@ -116,9 +116,8 @@ final class ProducerSheet {
     /** By the steps that carry it to the site. */
     private Entry vacuumLimit(AbsolutePressure barometer) {
         String name = "Deepest vacuum at this site";
-        List<Step> steps = ProducerSteps.vacuumLimit(producer, plant.site().air()).stream()
-                .filter(step -> step.result().value().equals(producer.vacuumLimit(barometer)))
-                .toList();
+        List<Step> steps =
+                ProducerSteps.bindingVacuumLimit(producer, plant.site().air());
         return Entry.known(id("vacuum-limit"), name, producer.vacuumLimit(barometer), steps);
     }
 

@@ -87,6 +87,13 @@ public final class ProducerSteps {
         return writing.steps;
     }
 
+    /** The step that gives the limit which binds at a site: its barometer, or what the seal water leaves. */
+    static List<Step> bindingVacuumLimit(VacuumProducer producer, Air air) {
+        return vacuumLimit(producer, air).stream()
+                .filter(step -> step.result().value().equals(producer.vacuumLimit(air.ambient())))
+                .toList();
+    }
+
     /** How its limit of vacuum comes about: carried to the barometer, or left by the seal water. */
     public static List<Step> vacuumLimit(VacuumProducer producer, Air air) {
         ProducerSteps writing = new ProducerSteps(producer, air);

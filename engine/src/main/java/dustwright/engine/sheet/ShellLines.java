@@ -2,6 +2,7 @@ package dustwright.engine.sheet;
 
 import static dustwright.engine.sheet.Writing.step;
 
+import dustwright.engine.air.Air;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -43,16 +44,18 @@ final class ShellLines {
 
     private final Writing writing;
     private final Station station;
+    private final Air air;
     private final AbsolutePressure ambient;
 
-    private ShellLines(Writing writing, Station station, AbsolutePressure ambient) {
+    private ShellLines(Writing writing, Station station, Air air) {
         this.writing = writing;
         this.station = station;
-        this.ambient = ambient;
+        this.air = air;
+        this.ambient = air.ambient();
     }
 
-    static void write(Writing writing, Station station, AbsolutePressure ambient) {
-        new ShellLines(writing, station, ambient).write();
+    static void write(Writing writing, Station station, Air air) {
+        new ShellLines(writing, station, air).write();
     }
 
     private void write() {
@@ -179,24 +182,31 @@ final class ShellLines {
     private Optional<Limit<PressureDifference>> deepestAsked() {
         Optional<PressureDifference> relief = station.relief().map(ShellLines::full);
         return relief.map(full -> new Limit<>(full, Source.entered()))
-                .or(() -> deepest().map(vacuum -> new Limit<>(vacuum, SCREENING)));
+                .or(() -> deepest().map(producer -> new Limit<>(producer.vacuumLimit(ambient), SCREENING)));
     }
 
-    private Optional<PressureDifference> deepest() {
-        return station.producers().stream().map(VacuumProducer::deepestVacuum).max(Comparator.naturalOrder());
+    private Optional<VacuumProducer> deepest() {
+        return station.producers().stream()
+                .max(Comparator.comparing((VacuumProducer producer) -> producer.vacuumLimit(ambient)));
     }
 
     /** What may come: the relief valve wide open, and the producers at their deepest with the relief valve stuck. */
     private void compare(Quantity allowed) {
-        Optional<PressureDifference> deepest = deepest();
         station.relief()
                 .map(ShellLines::full)
                 .ifPresentOrElse(
                         full -> writing.given("relief-full", "Vacuum with the relief valve wide open", full),
                         () -> writing.unknown(
                                 "relief-full", "Vacuum with the relief valve wide open", "There is no relief valve."));
-        deepest.ifPresent(vacuum -> writing.given("deepest", "Deepest stated vacuum of the producers", vacuum));
-        deepest.ifPresent(vacuum -> stuck(allowed, vacuum));
+        deepest().ifPresent(producer -> {
+            PressureDifference vacuum = producer.vacuumLimit(ambient);
+            writing.known(
+                    "deepest",
+                    "Deepest vacuum of the producers at this site",
+                    vacuum,
+                    ProducerSteps.bindingVacuumLimit(producer, air));
+            stuck(allowed, vacuum);
+        });
         deepestAsked()
                 .ifPresent(limit -> writing.asked(
                         FindingCode.SHELL_VACUUM, Place.Kind.RECEIVER, Sheet.ANY_SET, Side.AT_LEAST, allowed, limit));
