@@ -93,8 +93,8 @@ public final class Main {
                             "There is not enough memory for this. Start with DUSTWRIGHT_JAVA_OPTIONS=-Xmx2g in front, or a"
                                     + " figure your machine has.");
             return ExitCode.INTERNAL;
-        } catch (StackOverflowError tooDeep) {
-            commandLine.getErr().println("dustwright: a fault of the program, not of your file: " + tooDeep);
+        } catch (StackOverflowError | LinkageError fault) {
+            commandLine.getErr().println("dustwright: a fault of the program, not of your file: " + fault);
             return ExitCode.INTERNAL;
         }
     }
