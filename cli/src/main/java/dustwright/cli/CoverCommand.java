@@ -5,6 +5,7 @@ import dustwright.documents.answers.CoverText;
 import dustwright.documents.report.CoverPage;
 import dustwright.documents.report.Origin;
 import dustwright.documents.report.PaperSize;
+import dustwright.documents.report.ReportPdf;
 import dustwright.documents.writing.Show;
 import dustwright.engine.States;
 import dustwright.engine.Study;
@@ -178,6 +179,9 @@ final class CoverCommand implements Callable<Integer> {
         Reading.Read reading = plantArgument.read();
         Plant plant = reading.plant();
         Question question = question(plant);
+        if (report != null) {
+            ReportPdf.prepare(); // while the program is being ended it could not be loaded any more
+        }
         Progress progress = new Progress(spec.commandLine().getErr(), "parts of a thousand of this step", STEPS);
         List<Effort.Known> known = known(plant, question);
         LastWords last = timeLimit_s == null ? LastWords.endless() : LastWords.within(timeLimit_s);
@@ -230,8 +234,7 @@ final class CoverCommand implements Callable<Integer> {
     private static void write(Path folder, CoverPage page, UnitSystem units) {
         try {
             Files.createDirectories(folder);
-            PaperSize paper = units == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
-            NewFile.write(folder.resolve("coverage.pdf"), out -> page.pdf(paper, out));
+            NewFile.write(folder.resolve("coverage.pdf"), out -> page.pdf(PaperSize.of(units), out));
             NewFile.write(
                     folder.resolve("coverage.html"),
                     out -> out.write(page.html().getBytes(StandardCharsets.UTF_8)));

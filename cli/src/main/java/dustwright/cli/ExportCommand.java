@@ -54,7 +54,7 @@ final class ExportCommand implements Callable<Integer> {
         try {
             Files.createDirectories(folder);
             text("control.html", report.html());
-            NewFile.write(folder.resolve("control.pdf"), out -> report.pdf(PaperSize.A4, out));
+            NewFile.write(folder.resolve("control.pdf"), out -> report.pdf(PaperSize.of(argument.units()), out));
             NewFile.write(folder.resolve("control.xlsx"), out -> Workbooks.write(Lists.all(sequence), out));
             text("sequence.st", StructuredText.of(sequence));
             text("sequence.xml", ProjectExchange.of(sequence));

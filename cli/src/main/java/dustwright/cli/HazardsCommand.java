@@ -142,7 +142,7 @@ final class HazardsCommand implements Callable<Integer> {
         Show show = new Show(units);
         HazardPapers papers = HazardPapers.of(
                 study, review, show, new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION));
-        PaperSize size = units == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+        PaperSize size = PaperSize.of(units);
         List<Rows> tables = List.of(
                 HazardLists.findings(study, show),
                 HazardLists.study(review),

@@ -39,7 +39,12 @@ final class LastWords {
     void said() {
         written.countDown();
         if (!cancelled.get()) {
-            Runtime.getRuntime().removeShutdownHook(hook);
+            try {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            } catch (IllegalStateException ending) {
+                // somebody ends the program just now: the hook finds that all is written
+                cancelled.set(true);
+            }
         }
     }
 

@@ -92,7 +92,7 @@ final class RehearseCommand implements Callable<Integer> {
         Played played = play(sequence, model, script());
         Show show = new Show(output.units(at.reading()));
         if (folder != null) {
-            write(folder, played, show);
+            write(folder, played, show, PaperSize.of(output.units(at.reading())));
         }
         spec.commandLine().getOut().print(output.json() ? RehearsalJson.of(played) : RehearsalText.of(played, show));
         return played.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
@@ -148,11 +148,11 @@ final class RehearseCommand implements Callable<Integer> {
         return file;
     }
 
-    private static void write(Path folder, Played played, Show show) {
+    private static void write(Path folder, Played played, Show show, PaperSize paper) {
         RehearsalPage page = RehearsalPage.of(played, show);
         try {
             Files.createDirectories(folder);
-            NewFile.write(folder.resolve("rehearsal.pdf"), out -> page.pdf(PaperSize.A4, out));
+            NewFile.write(folder.resolve("rehearsal.pdf"), out -> page.pdf(paper, out));
             for (List<String> file : List.of(
                     List.of("rehearsal.html", page.html()),
                     List.of("rehearsal.svg", RehearsalChart.of(played, show).svgFile()),

@@ -127,7 +127,7 @@ final class ReportCommand implements Callable<Integer> {
 
     private PaperSize paper(UnitSystem system) {
         if (paper == null) {
-            return system == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4;
+            return PaperSize.of(system);
         }
         return switch (paper.toLowerCase(Locale.ROOT)) {
             case "a4" -> PaperSize.A4;

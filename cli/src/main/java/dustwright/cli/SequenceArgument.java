@@ -6,6 +6,7 @@ import dustwright.engine.interlock.Options.Extra;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.UnitSystem;
 import dustwright.plantfile.Fault;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
@@ -77,6 +78,11 @@ final class SequenceArgument {
                     + ". Give a sequence file or a plant file, such as examples/bakery/plant.yaml.");
         }
         return isSequenceFile() ? read(file) : fromPlantFile();
+    }
+
+    /** Units of the plant file; a sequence file speaks of no sizes, its papers are SI. */
+    UnitSystem units() {
+        return isSequenceFile() ? UnitSystem.SI : atStation().reading().units();
     }
 
     private boolean isSequenceFile() {

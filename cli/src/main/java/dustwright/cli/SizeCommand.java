@@ -7,6 +7,7 @@ import dustwright.documents.answers.SizeJson;
 import dustwright.documents.answers.SizeText;
 import dustwright.documents.answers.SizeWords;
 import dustwright.documents.report.PaperSize;
+import dustwright.documents.report.ReportPdf;
 import dustwright.documents.report.SizePage;
 import dustwright.documents.writing.Show;
 import dustwright.engine.SizingRules;
@@ -159,6 +160,9 @@ final class SizeCommand implements Callable<Integer> {
                             + " \"sizing\"; docs/plant-file.md explains it.");
         }
         SizingRules rules = rules(plant);
+        if (report != null) {
+            ReportPdf.prepare(); // while the program is being ended it could not be loaded any more
+        }
         SizeJson.Begun begun = begun(plant, open);
         Progress progress = new Progress(spec.commandLine().getErr(), "designs", 0);
         LastWords last = LastWords.within(minutes * MINUTE_s);
@@ -213,6 +217,7 @@ final class SizeCommand implements Callable<Integer> {
             reported(
                     SizePage.of(plant, open, sizing, besides, words, show),
                     SizeJson.of(plant, open, sizing, besides),
+                    PaperSize.of(output.units(reading)),
                     report);
         }
         return sizing.best().isPresent() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
@@ -223,10 +228,10 @@ final class SizeCommand implements Callable<Integer> {
         spec.commandLine().getOut().flush();
     }
 
-    private void reported(SizePage page, String json, Path folder) {
+    private void reported(SizePage page, String json, PaperSize paper, Path folder) {
         try {
             Files.createDirectories(folder);
-            NewFile.write(folder.resolve("size.pdf"), out -> page.pdf(PaperSize.A4, out));
+            NewFile.write(folder.resolve("size.pdf"), out -> page.pdf(paper, out));
             NewFile.write(
                     folder.resolve("size.html"), out -> out.write(page.html().getBytes(StandardCharsets.UTF_8)));
             NewFile.write(folder.resolve("size.json"), out -> out.write(json.getBytes(StandardCharsets.UTF_8)));

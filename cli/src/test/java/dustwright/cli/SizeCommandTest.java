@@ -9,12 +9,16 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The unsized bakery as its user sizes it, with one user so that it is quick. */
 class SizeCommandTest {
     private static final Path UNSIZED = Path.of("..", "examples", "bakery-unsized", "plant.yaml");
+
+    private static final Path NEW_BAY = Path.of("..", "examples", "supplement-new-bay", "plant.yaml");
 
     @TempDir
     private Path folder;
@@ -40,6 +44,25 @@ class SizeCommandTest {
         assertThat(Files.readString(sized)).contains("all prices invented");
         assertThat(run(ExitCode.HOLDS, "cover", sized.toString(), "--users", "1"))
                 .contains("Holds:");
+    }
+
+    @Test
+    void costs_of_the_choices_add_up_to_what_is_to_be_bought() {
+        String text = run(ExitCode.HOLDS, "size", UNSIZED.toString(), "--users", "1", "--format", "text")
+                .replaceAll("[\\u00a0\\u202f]", "");
+        Matcher toBuy = Pattern.compile("(\\d+)\\s+EUR\\s+to\\s+buy").matcher(text);
+        assertThat(toBuy.find()).isTrue();
+        String chosen = text.substring(text.indexOf("Chosen"), text.indexOf("Why not one size"));
+        int next = chosen.indexOf("Next cheapest");
+        long sum = (next < 0 ? chosen : chosen.substring(0, next))
+                .lines()
+                .flatMap(line -> Pattern.compile("\\s{2,}(\\d+)\\s{2,}")
+                        .matcher(line)
+                        .results()
+                        .map(r -> r.group(1)))
+                .mapToLong(Long::parseLong)
+                .sum();
+        assertThat(sum).isBetween(Long.parseLong(toBuy.group(1)) - 6, Long.parseLong(toBuy.group(1)) + 6);
     }
 
     @Test
@@ -85,6 +108,52 @@ class SizeCommandTest {
         Files.writeString(other, "{\"format\": \"something\"}");
         assertThat(run(ExitCode.BAD_INPUT, "size", UNSIZED.toString(), "--resume", other.toString()))
                 .contains("it is not an answer of the command size");
+    }
+
+    @Test
+    void six_more_inlets_will_the_pump_do_it_and_what_is_changed_first() {
+        String answer = run(ExitCode.DOES_NOT_HOLD, "size", NEW_BAY.toString(), "--one-change")
+                .replaceAll("[\\s\\u00a0\\u202f]+", " ");
+        assertThat(answer)
+                .contains("The plant does not hold as it stands: 12 places fail in some set.")
+                .contains(
+                        "Each of these cures it by itself, shown for every set: REC P2, 11200 EUR; speed or held vacuum of the"
+                                + " producers +10 %, no price stated; REC P3, 12900 EUR.")
+                .contains("south-line T25 4 094 1 or more")
+                .doesNotContain("REC P1");
+    }
+
+    @Test
+    void where_nothing_holds_the_remedies_are_sized_anew_each_with_what_comes_of_it() throws IOException {
+        Path only = folder.resolve("only.yaml");
+        Files.writeString(
+                only,
+                Files.readString(UNSIZED)
+                        .replace(
+                                "{T2: 38 EUR/m, T25: 44 EUR/m, T3: 52 EUR/m, T35: 61 EUR/m, T4: 70 EUR/m}",
+                                "{T4: 70 EUR/m}"));
+        Path pages = folder.resolve("pages");
+        String answer = run(
+                        ExitCode.DOES_NOT_HOLD,
+                        "size",
+                        only.toString(),
+                        "--users",
+                        "1",
+                        "--remedies",
+                        "--report",
+                        pages.toString())
+                .replaceAll("\\s+", " ");
+        assertThat(answer)
+                .contains(
+                        "What would let some sizes hold",
+                        "discharge coefficient 0.6 assumed",
+                        "the nearest found misses by");
+        assertThat(Files.readString(pages.resolve("size.html")))
+                .contains("What stands against every choice", "whatever is chosen", "Would be")
+                .contains("What would let some sizes hold", "The price of the remedy itself is not in the cost")
+                .contains("no run gets another tube")
+                .doesNotContain("States that exclude each other");
+        assertThat(Files.readString(pages.resolve("size.json"))).contains("a bleed always open at");
     }
 
     @Test

@@ -307,7 +307,7 @@ public final class Studio implements AutoCloseable {
     private void reportPdf(Context request) throws IOException {
         UnitSystem units = units(request);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ReportPdf.write(report(request), units == UnitSystem.US ? PaperSize.LETTER : PaperSize.A4, bytes);
+        ReportPdf.write(report(request), PaperSize.of(units), bytes);
         request.contentType("application/pdf").result(bytes.toByteArray());
     }
 

@@ -11,6 +11,7 @@ import dustwright.engine.sizing.OneChange;
 import dustwright.engine.sizing.OneChange.Changes;
 import dustwright.engine.sizing.OpenSizes;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What one single change does for a plant that stands, for a person at a terminal. */
 public final class ChangesText {
@@ -62,14 +63,18 @@ public final class ChangesText {
         return now
                 + (holding.isEmpty()
                         ? "No single change tried is shown to cure it; the one that helps most stands first."
-                        : "One change cures it: " + holding.get(0).what()
-                                + (holding.get(0).price().isPresent()
-                                        ? ", "
-                                                + Figures.count(Math.round(
-                                                        holding.get(0).price().getAsDouble()))
-                                                + " " + currency
-                                        : "")
-                                + ". Shown for every set.");
+                        : (holding.size() == 1
+                                        ? "One change cures it, shown for every set: "
+                                        : "Each of these cures it by itself, shown for every set: ")
+                                + holding.stream().map(c -> bought(c, currency)).collect(Collectors.joining("; "))
+                                + ".");
+    }
+
+    private static String bought(OneChange change, String currency) {
+        return change.what()
+                + (change.price().isPresent()
+                        ? ", " + Figures.count(Math.round(change.price().getAsDouble())) + " " + currency
+                        : ", no price stated");
     }
 
     private static void row(TextTable table, OneChange change, Show show) {

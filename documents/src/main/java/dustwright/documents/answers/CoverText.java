@@ -133,7 +133,7 @@ public final class CoverText {
     }
 
     private void worst() {
-        List<Worst> all = CoverWording.worstPerPlace(coverage);
+        List<Worst> all = coverage.worstPerPlace();
         long failing = all.stream().filter(w -> !w.finding().holds()).count();
         TextTable table = TextTable.of(
                 TextTable.words(""),
@@ -215,7 +215,7 @@ public final class CoverText {
         for (Remedy remedy : remedies) {
             table.row(
                     remedy.what() + (remedy.decided() ? "" : " (not decided for every set)"),
-                    Integer.toString(remedy.failing()),
+                    remedy.failing() + (remedy.decided() ? "" : " or more"),
                     remedy.least()
                             .map(w -> Lines.plain(Wording.claim(w.finding()) + " with "
                                     + w.finding().state()))

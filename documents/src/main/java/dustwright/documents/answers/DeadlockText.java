@@ -9,10 +9,7 @@ import dustwright.engine.sizing.Deadlock;
 import dustwright.engine.sizing.Deadlock.Clash;
 import dustwright.engine.sizing.Deadlock.Nearest;
 import dustwright.engine.sizing.Sizing;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
@@ -105,16 +102,8 @@ final class DeadlockText {
 
     /** The worst at each place, of what it misses. */
     private static List<Worst> missed(Nearest nearest) {
-        Map<String, Worst> worst = new TreeMap<>();
-        nearest.coverage().answers().stream()
-                .flatMap(a -> a.worst().stream())
+        return nearest.coverage().worstPerPlace().stream()
                 .filter(w -> w.finding().fails())
-                .forEach(w -> worst.merge(
-                        w.finding().code() + "/" + w.finding().where(),
-                        w,
-                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a));
-        return worst.values().stream()
-                .sorted(Comparator.comparingDouble(w -> w.finding().margin()))
                 .limit(MOST_MISSED)
                 .toList();
     }

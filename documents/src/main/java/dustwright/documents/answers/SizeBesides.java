@@ -17,6 +17,12 @@ import java.util.Optional;
  * @param escapes sized anew after each remedy
  */
 public record SizeBesides(Optional<Curve> curve, List<Escape> escapes) {
+    /** What is to be known of remedies. */
+    public static final String NO_SIZE =
+            "Sized anew after each. The price of the remedy itself is not in the cost. Separate headers that meet only at the"
+                    + " receiver are often the right answer: draw them and size again. A relief valve never is: its air does not"
+                    + " pass the tubing.";
+
     public SizeBesides {
         escapes = List.copyOf(escapes);
     }
@@ -105,11 +111,7 @@ public record SizeBesides(Optional<Curve> curve, List<Escape> escapes) {
                     then(escape));
         }
         lines.head("What would let some sizes hold").table(table);
-        lines.text(
-                "  ",
-                "Sized anew after each. The price of the remedy itself is not in the cost. Separate headers that meet only at the"
-                        + " receiver are often the right answer: draw them and size again. A relief valve never is: its air does not"
-                        + " pass the tubing.");
+        lines.text("  ", NO_SIZE);
     }
 
     /** What comes of a remedy. */
@@ -120,7 +122,7 @@ public record SizeBesides(Optional<Curve> curve, List<Escape> escapes) {
         }
         return said(sizing)
                 + (Double.isFinite(escape.misses())
-                        ? "; the nearest misses by " + Figures.fixed(100 * escape.misses(), 1) + " %"
+                        ? "; the nearest found misses by " + Figures.fixed(100 * escape.misses(), 1) + " %"
                         : "");
     }
 }

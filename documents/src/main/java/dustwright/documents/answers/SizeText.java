@@ -1,5 +1,6 @@
 package dustwright.documents.answers;
 
+import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Question;
@@ -68,6 +69,7 @@ public final class SizeText {
                 TextTable.words("Of"),
                 TextTable.words("Present"),
                 TextTable.words("Chosen"),
+                TextTable.number("Cost " + open.currency()),
                 TextTable.words("Could be"));
         for (int v = 0; v < sizing.choices().size(); v++) {
             Choice choice = sizing.choices().get(v);
@@ -76,6 +78,7 @@ public final class SizeText {
                     SizeWords.kind(choice),
                     Lines.plain(words.present(choice)),
                     Lines.plain(best.options().get(v)),
+                    Figures.count(Math.round(best.firsts().get(v))),
                     Lines.plain(choice.options().stream().map(Choice.Priced::id).collect(Collectors.joining(", "))));
         }
         lines.head("Chosen").table(table);

@@ -197,7 +197,7 @@ public final class CoverPage {
     private Element tightest() {
         Table table = Table.of(
                 Table.words("Finding"), Table.words("Value and limit"), Table.margins(), Table.words("Worst set"));
-        CoverWording.worstPerPlace(coverage).stream()
+        coverage.worstPerPlace().stream()
                 .map(Worst::finding)
                 .limit(FEW_ROWS)
                 .forEach(f -> table.row(Wording.claim(f), Wording.valueAndLimit(f, show), Parts.margin(f), f.state()));
@@ -260,7 +260,7 @@ public final class CoverPage {
                     remedy.least().<Object>map(w -> Parts.margin(w.finding())).orElse("");
             table.row(
                     remedy.what() + (remedy.decided() ? "" : " (not decided for every set)"),
-                    Integer.toString(remedy.failing()),
+                    remedy.failing() + (remedy.decided() ? "" : " or more"),
                     remedy.least()
                             .map(w -> Wording.claim(w.finding()) + " with "
                                     + w.finding().state())

@@ -29,7 +29,6 @@ import dustwright.engine.tubing.Run;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -118,6 +117,7 @@ public final class SizePage {
                 Table.words("Of"),
                 Table.words("Present"),
                 Table.words("Chosen"),
+                Table.number("Cost", open.currency()),
                 Table.words("Could be"));
         for (int v = 0; v < sizing.choices().size(); v++) {
             Choice choice = sizing.choices().get(v);
@@ -126,9 +126,24 @@ public final class SizePage {
                     SizeWords.kind(choice),
                     words.present(choice),
                     Element.of("b").text(best.options().get(v)),
+                    count(best.firsts().get(v)),
                     choice.options().stream().map(Choice.Priced::id).collect(Collectors.joining(", ")));
         }
         return Parts.section("chosen", "Chosen").add(table.element(""));
+    }
+
+    private Element sizes(Design design) {
+        Table table =
+                Table.of(Table.words("Choice"), Table.words("Of"), Table.words("Present"), Table.words("Would be"));
+        for (int v = 0; v < sizing.choices().size(); v++) {
+            Choice choice = sizing.choices().get(v);
+            table.row(
+                    choice.id(),
+                    SizeWords.kind(choice),
+                    words.present(choice),
+                    design.options().get(v));
+        }
+        return table.element("");
     }
 
     /** Runs by their least margin over all sets; a run whose size changes is told with its new one. */
@@ -166,8 +181,10 @@ public final class SizePage {
                         PlantDrawing.of(view).scene(),
                         caption + ". " + layout.kind().words()
                                 + ". Each run by its least margin over all sets asked; "
-                                + Wording.counted(changed, "run gets", "runs get")
-                                + " another tube than in the plant file, named where there is room."));
+                                + (changed == 0
+                                        ? "no run gets another tube than in the plant file."
+                                        : Wording.counted(changed, "run gets", "runs get")
+                                                + " another tube than in the plant file, named where there is room.")));
     }
 
     private Element certificate(Coverage coverage) {
@@ -194,18 +211,12 @@ public final class SizePage {
     }
 
     private Element tightest(Coverage coverage) {
-        Map<String, Worst> worst = new LinkedHashMap<>();
-        coverage.answers().stream()
-                .flatMap(a -> a.worst().stream())
-                .sorted(Comparator.comparingDouble(w -> w.finding().margin()))
-                .forEach(w ->
-                        worst.putIfAbsent(w.finding().code() + "/" + w.finding().where(), w));
         Table table = Table.of(
                 Table.words("Requirement and place"),
                 Table.words("Value and limit"),
                 Table.margins(),
                 Table.words("Worst set"));
-        worst.values().stream().limit(TIGHTEST).forEach(w -> {
+        coverage.worstPerPlace().stream().limit(TIGHTEST).forEach(w -> {
             Finding finding = w.finding();
             table.row(
                     Wording.claim(finding),
@@ -226,22 +237,31 @@ public final class SizePage {
                     Table.words("With open"),
                     Table.words("Leaves"));
             deadlock.clash()
-                    .forEach(one -> table.row(
-                            Wording.claim(one.best().finding()) + ", " + one.condition(),
-                            Wording.valueAndLimit(one.best().finding(), show),
-                            Parts.margin(one.best().finding()),
-                            String.join("+", one.best().open()),
-                            one.leaves().stream()
+                    .forEach(state -> table.row(
+                            Wording.claim(state.best().finding()) + ", " + state.condition(),
+                            Wording.valueAndLimit(state.best().finding(), show),
+                            Parts.margin(state.best().finding()),
+                            String.join("+", state.best().open()),
+                            state.leaves().stream()
                                     .map(l -> sizing.choices().get(l.choice()).id() + " "
                                             + String.join(" or ", l.options()))
                                     .collect(Collectors.joining("; "))));
-            all.add(Parts.section("clash", "States that exclude each other")
+            boolean one = deadlock.clash().size() == 1;
+            all.add(Parts.section("clash", one ? "What stands against every choice" : "States that exclude each other")
                     .add(
                             Parts.paragraph(
                                     "",
-                                    "No design withstands all of them; with any one left out they exclude nothing. The last one is told with"
-                                            + " the sizes the others leave, each other one with every size at its best for it. No tube gets narrower toward"
-                                            + " the producer."),
+                                    one
+                                            ? "In this state no design holds, whatever is chosen. What would help: "
+                                                    + deadlock.clash()
+                                                            .get(0)
+                                                            .best()
+                                                            .finding()
+                                                            .code()
+                                                            .remedy()
+                                            : "No design withstands all of them; with any one left out they exclude nothing. The last one is told with"
+                                                    + " the sizes the others leave, each other one with every size at its best for it. No tube gets narrower toward"
+                                                    + " the producer."),
                             table.element("")));
         }
         deadlock.nearest().ifPresent(nearest -> {
@@ -253,6 +273,7 @@ public final class SizePage {
                                             + Figures.fixed(100 * nearest.miss(), 1)
                                             + " % at worst; every design misses by "
                                             + Figures.fixed(100 * nearest.least(), 1) + " % or more."),
+                            sizes(nearest.design()),
                             tightest(nearest.coverage())));
             all.add(drawing(nearest.design().plant(), nearest.coverage(), "The design that misses least"));
         });
@@ -282,13 +303,16 @@ public final class SizePage {
                     SizeBesides.said(at),
                     SizeBesides.changed(curve, n));
         }
-        return Parts.section("curve", "Cost by number of users at once")
-                .add(
-                        Parts.figure(
-                                CostChart.of(steps, open.currency()),
-                                "Cheapest sizes found for so many users at once, whichever they are; no sizes that hold cost less than the"
-                                        + " broken line, or than the bar where there is none."),
-                        table.element(""));
+        Element section = Parts.section("curve", "Cost by number of users at once");
+        if (curve.points().stream().allMatch(p -> p.sizing().best().isEmpty())) {
+            return section.add(table.element(""));
+        }
+        return section.add(
+                Parts.figure(
+                        CostChart.of(steps, open.currency()),
+                        "Cheapest sizes found for so many users at once, whichever they are; no sizes that hold cost less than the"
+                                + " broken line, or than the bar where there is none."),
+                table.element(""));
     }
 
     private Element escapes() {
@@ -296,7 +320,8 @@ public final class SizePage {
         besides.escapes()
                 .forEach(e -> table.row(
                         e.what(), e.sizing().best().map(b -> count(b.cost())).orElse("-"), SizeBesides.then(e)));
-        return Parts.section("remedies", "What would let some sizes hold").add(table.element(""));
+        return Parts.section("remedies", "What would let some sizes hold")
+                .add(table.element(""), Parts.paragraph("", SizeBesides.NO_SIZE));
     }
 
     private Element runnersUp() {

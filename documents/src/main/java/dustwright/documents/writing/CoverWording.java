@@ -7,12 +7,9 @@ import dustwright.engine.coverage.ByHand;
 import dustwright.engine.coverage.Coverage;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.plant.Plant;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -68,22 +65,6 @@ public final class CoverWording {
                                         .map(e -> e.getValue() + " in " + e.getKey())
                                         .collect(Collectors.joining(", "))
                                 + ".");
-    }
-
-    /** The worst of all answers per requirement and place, smallest margin first. */
-    public static List<Worst> worstPerPlace(Coverage coverage) {
-        Map<String, Worst> least = new TreeMap<>();
-        for (Answer answer : coverage.answers()) {
-            for (Worst worst : answer.worst()) {
-                least.merge(
-                        worst.finding().code() + "/" + worst.finding().where(),
-                        worst,
-                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a);
-            }
-        }
-        List<Worst> sorted = new ArrayList<>(least.values());
-        sorted.sort(Comparator.comparingDouble(w -> w.finding().margin()));
-        return sorted;
     }
 
     /** Greatest number of users asked up to which every answer holds. */

@@ -2,9 +2,13 @@ package dustwright.engine.coverage;
 
 import dustwright.engine.finding.Finding;
 import java.math.BigInteger;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What was found for one number of users in one condition of filter, valves and producers.
@@ -76,6 +80,18 @@ public record Answer(
     public record Worst(Finding finding, List<String> open) {
         public Worst {
             open = List.copyOf(open);
+        }
+
+        /** The worst per requirement and place, smallest margin first; of equals the one met first. */
+        public static List<Worst> perPlace(Stream<Worst> all) {
+            Map<String, Worst> least = new TreeMap<>();
+            all.forEach(worst -> least.merge(
+                    worst.finding.code() + "/" + worst.finding.where(),
+                    worst,
+                    (a, b) -> b.finding.margin() < a.finding.margin() ? b : a));
+            return least.values().stream()
+                    .sorted(Comparator.comparingDouble(w -> w.finding.margin()))
+                    .toList();
         }
     }
 

@@ -29,6 +29,11 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
         return answers.stream().allMatch(a -> a.verdict() == Verdict.HOLDS || a.verdict() == Verdict.NO_SET);
     }
 
+    /** The worst of all answers per requirement and place, smallest margin first. */
+    public List<Answer.Worst> worstPerPlace() {
+        return Answer.Worst.perPlace(answers.stream().flatMap(a -> a.worst().stream()));
+    }
+
     /** How an answer calls its condition. */
     public static String words(State condition) {
         return ExactStates.words(condition);

@@ -18,10 +18,8 @@ import dustwright.engine.tubing.Tube;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
@@ -40,7 +38,7 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
     private static final double[] SPEEDS = {0.8, 0.9, 1.1, 1.2};
     /** Bores of far-end bleed openings tried [m]. */
     private static final double[] BLEEDS_m = {0.02, 0.03, 0.04};
-    /** Discharge coefficient of a plain, sharp-edged opening: from memory. */
+    /** Discharge coefficient of a plain, sharp-edged opening: from memory, so it is told with the remedy. */
     private static final double OPENING = 0.6;
 
     /** Inlets opened together in a purge, at most: more than a crew opens. */
@@ -50,7 +48,8 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
     public record Change(String what, Plant plant, Question question) {}
 
     /**
-     * The plant as it is first, then the remedies, the fewest failing places first.
+     * The plant as it is first, then the remedies: those decided for every set, the fewest failing places first, then the others, of which
+     * more may fail.
      *
      * @param found what coverage said of the plant as it is
      */
@@ -67,7 +66,8 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
             remedies.add(of(change.what, coverage));
         }
         purge(plant, found, judgings.of(plant), effort).ifPresent(remedies::add);
-        remedies.sort(Comparator.comparingInt(Remedy::failing)
+        remedies.sort(Comparator.comparing((Remedy r) -> !r.decided)
+                .thenComparingInt(Remedy::failing)
                 .thenComparing(r -> -r.least.map(w -> w.finding().margin()).orElse(0.0)));
         remedies.add(0, of("as it is", found));
         return List.copyOf(remedies);
@@ -83,30 +83,17 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
     }
 
     private static Remedy of(String what, Coverage coverage) {
-        Map<String, Worst> byPlace = byPlace(coverage);
-        int failing =
-                (int) byPlace.values().stream().filter(w -> w.finding().fails()).count();
-        boolean decided = coverage.answers().stream()
-                .noneMatch(a -> a.verdict() == Verdict.UNDECIDED || a.verdict() == Verdict.NOT_DONE);
-        return new Remedy(
-                what,
-                failing,
-                byPlace.values().stream()
-                        .min(Comparator.comparingDouble(w -> w.finding().margin())),
-                decided);
+        List<Worst> places = coverage.worstPerPlace();
+        return new Remedy(what, failing(places), places.stream().findFirst(), decided(coverage));
     }
 
-    private static Map<String, Worst> byPlace(Coverage coverage) {
-        TreeMap<String, Worst> byPlace = new TreeMap<>();
-        for (Answer answer : coverage.answers()) {
-            for (Worst worst : answer.worst()) {
-                byPlace.merge(
-                        worst.finding().code() + "/" + worst.finding().where(),
-                        worst,
-                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a);
-            }
-        }
-        return byPlace;
+    private static int failing(List<Worst> places) {
+        return (int) places.stream().filter(w -> w.finding().fails()).count();
+    }
+
+    private static boolean decided(Coverage coverage) {
+        return coverage.answers().stream()
+                .noneMatch(a -> a.verdict() == Verdict.UNDECIDED || a.verdict() == Verdict.NOT_DONE);
     }
 
     private static Optional<Change> fewerUsers(Plant plant, Coverage found) {
@@ -183,7 +170,8 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
                     })
                     .toList();
             changes.add(new Change(
-                    "a bleed always open at " + point + ", opening of " + Math.round(1000 * bore_m) + " mm",
+                    "a bleed always open at " + point + ", opening of " + Math.round(1000 * bore_m)
+                            + " mm (discharge coefficient " + OPENING + " assumed)",
                     plant.withTubing(plant.runs(), bleeds),
                     new Question(question.users(), question.atMost(), open)));
         }
@@ -209,11 +197,10 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
      * too slow, or nothing but such runs could be helped.
      */
     private static Optional<Remedy> purge(Plant plant, Coverage found, Judging judging, Effort effort) {
-        Map<String, Worst> places = byPlace(found);
-        List<String> slow = places.values().stream()
+        List<Worst> places = found.worstPerPlace();
+        List<String> slow = places.stream()
                 .map(Worst::finding)
-                .filter(f -> slowRun(f))
-                .sorted(Comparator.comparingDouble(Finding::margin))
+                .filter(Remedy::slowRun)
                 .map(f -> f.where().id())
                 .toList();
         if (slow.isEmpty()) {
@@ -230,10 +217,9 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
             return Optional.empty();
         }
         List<Worst> rest = new ArrayList<>(
-                places.values().stream().filter(w -> !slowRun(w.finding())).toList());
+                places.stream().filter(w -> !slowRun(w.finding())).toList());
         purge.left().forEach(f -> rest.add(new Worst(f, List.of(f.state()))));
         purge.least().ifPresent(f -> rest.add(new Worst(f, List.of(f.state()))));
-        int failing = (int) rest.stream().filter(w -> w.finding().fails()).count();
         String how = purge.sets().isEmpty()
                 ? "no set of up to " + most + " inlets blows the slow runs through"
                 : "open together, one set after another: "
@@ -243,9 +229,9 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
                                 .collect(Collectors.joining("; "));
         return Optional.of(new Remedy(
                 "a purge after each shift, " + how + "; until then dust lies in slow runs",
-                failing,
+                failing(rest),
                 rest.stream().min(Comparator.comparingDouble(w -> w.finding().margin())),
-                true));
+                decided(found)));
     }
 
     private static boolean slowRun(Finding finding) {

@@ -12,13 +12,10 @@ import dustwright.engine.sizing.Parts.Part;
 import dustwright.engine.tubing.Inlet;
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -63,13 +60,6 @@ final class Certificate {
         for (int n = 0; n < parts.size(); n++) {
             said.addAll(said(n, condition, users));
         }
-        Map<String, Worst> worst = new TreeMap<>();
-        said.stream()
-                .flatMap(a -> a.worst().stream())
-                .forEach(w -> worst.merge(
-                        w.finding().code() + "/" + w.finding().where(),
-                        w,
-                        (a, b) -> b.finding().margin() < a.finding().margin() ? b : a));
         BigInteger sets = question.sets(plant, users);
         return new Answer(
                 users,
@@ -79,9 +69,7 @@ final class Certificate {
                 said.stream().anyMatch(a -> a.method() == Method.ENVELOPES) ? Method.ENVELOPES : Method.EVERY_SET,
                 said.stream().mapToLong(Answer::solved).sum(),
                 OptionalLong.empty(),
-                worst.values().stream()
-                        .sorted(Comparator.comparingDouble(w -> w.finding().margin()))
-                        .toList(),
+                Worst.perPlace(said.stream().flatMap(a -> a.worst().stream())),
                 said.stream().mapToDouble(Answer::widening).max().orElse(0),
                 said.stream()
                         .map(Answer::why)

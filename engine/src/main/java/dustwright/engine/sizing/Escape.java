@@ -18,7 +18,10 @@ import java.util.OptionalDouble;
  * @param sizing what could then be chosen
  */
 public record Escape(String what, Sizing sizing) {
-    /** Sized anew after each remedy: those with a design that holds first, cheapest first; then by how little the nearest design misses. */
+    /**
+     * Sized anew after each remedy: those with a design that holds first, cheapest first; then by how little the nearest design misses. What a
+     * search that was stopped did not get to stands last and says so.
+     */
     public static List<Escape> of(Plant plant, List<Choice> choices, Rules rules, Sizing without, Patience patience) {
         List<Escape> escapes = new ArrayList<>();
         Nearest nearest = without.deadlock().flatMap(Deadlock::nearest).orElse(null);
@@ -27,11 +30,8 @@ public record Escape(String what, Sizing sizing) {
         }
         Patience asking = patience.asking(without.learnt());
         for (Remedy.Change change : Remedy.changes(plant, nearest.coverage())) {
-            if (!patience.stop().getAsBoolean()) {
-                escapes.add(new Escape(
-                        change.what(),
-                        Search.of(change.plant(), choices, new Changed(rules, change.question()), asking)));
-            }
+            escapes.add(new Escape(
+                    change.what(), Search.of(change.plant(), choices, new Changed(rules, change.question()), asking)));
         }
         escapes.sort(Comparator.comparing((Escape e) -> e.sizing.best().isEmpty())
                 .thenComparingDouble(e -> e.sizing.best().map(Design::cost).orElse(0.0))

@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 
 /**
  * How far each choice moves the margin of a counterexample, all others at the end that favours it. It steers what is looked at, and proves
- * nothing: a choice that hardly moves the margin is left at its favourable end, where it bounds every box.
+ * nothing: a choice that hardly moves the margin is left at its favourable end, where it bounds every box (equation SIZ-8).
  */
 final class Influence {
     /** Choices that together move the margin by less than this hardly matter [-]. */

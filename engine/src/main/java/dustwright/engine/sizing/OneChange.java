@@ -72,12 +72,13 @@ public record OneChange(String what, OptionalDouble price, int failing, Optional
         }
         List<OneChange> tried = new ArrayList<>();
         int proofs = 0;
-        for (Made one : byMargin(made, trials)) {
-            boolean worthProof = proofs < PROOFS
-                    && trials.firstFailing(one.plant).isEmpty()
-                    && !patience.stop().getAsBoolean();
+        for (Asked one : mostPromisingFirst(made, trials)) {
+            // proofs teach sets: what held before is asked in them too
+            Asked now = one.holds() && proofs > 0 ? Asked.of(one.change, trials) : one;
+            boolean worthProof =
+                    now.holds() && proofs < PROOFS && !patience.stop().getAsBoolean();
             proofs += worthProof ? 1 : 0;
-            tried.add(worthProof ? proven(one, trials) : asked(one, trials));
+            tried.add(worthProof ? proven(now.change, trials) : now.told());
         }
         tried.sort(BEST_FIRST);
         return new Changes(told("as it stands", OptionalDouble.empty(), coverage), tried);
@@ -87,29 +88,44 @@ public record OneChange(String what, OptionalDouble price, int failing, Optional
         return worst.map(w -> w.finding().margin()).orElse(0.0);
     }
 
-    /** What the sets asked first say of a change. */
-    private record Ranked(Made change, int places, double margin) {
-        static Ranked of(Made change, Trials trials) {
-            List<Failing> worst = trials.worstOf(change.plant);
-            double margin =
-                    worst.isEmpty() ? Double.NEGATIVE_INFINITY : worst.get(0).margin();
-            return new Ranked(change, OneChange.places(worst), margin);
+    /** What the sets asked first say of a change: the worst at every place, worst first. */
+    private record Asked(Made change, List<Failing> worst) {
+        static Asked of(Made change, Trials trials) {
+            return new Asked(change, trials.worstOf(change.plant));
+        }
+
+        boolean holds() {
+            return places() == 0 && !worst.isEmpty();
+        }
+
+        int places() {
+            return (int)
+                    worst.stream().filter(f -> !f.worst().finding().holds()).count();
+        }
+
+        double margin() {
+            return worst.isEmpty() ? Double.NEGATIVE_INFINITY : worst.get(0).margin();
+        }
+
+        OneChange told() {
+            return new OneChange(
+                    change.what,
+                    change.price,
+                    places(),
+                    worst.stream().findFirst().map(Failing::worst),
+                    false);
         }
     }
 
-    /** The most promising first, so that proofs go to them. */
-    private static List<Made> byMargin(List<Made> made, Trials trials) {
+    /** So that proofs go to them. */
+    private static List<Asked> mostPromisingFirst(List<Made> made, Trials trials) {
         return made.stream()
-                .map(one -> Ranked.of(one, trials))
-                .sorted(Comparator.comparingInt(Ranked::places)
-                        .thenComparingDouble(r -> -r.margin())
-                        .thenComparingDouble(r -> r.change().price().orElse(0)))
-                .map(Ranked::change)
+                .map(one -> Asked.of(one, trials))
+                .sorted(Comparator.comparing((Asked a) -> a.worst.isEmpty())
+                        .thenComparingInt(Asked::places)
+                        .thenComparingDouble(a -> -a.margin())
+                        .thenComparingDouble(a -> a.change.price().orElse(0)))
                 .toList();
-    }
-
-    private static int places(List<Failing> worst) {
-        return (int) worst.stream().filter(f -> !f.worst().finding().holds()).count();
     }
 
     private static List<Made> sizes(Plant plant, Choice choice) {
@@ -117,7 +133,10 @@ public record OneChange(String what, OptionalDouble price, int failing, Optional
         List<Made> made = new ArrayList<>();
         for (int option = 0; option < space.options(0).size(); option++) {
             Plant sized = space.with(space.fit(new int[] {option}));
-            if (!sized.equals(plant)) {
+            boolean stands = choice instanceof Choice.Producers
+                    ? Parts.running(sized).equals(Parts.running(plant)) // those that stand by are no change
+                    : sized.equals(plant);
+            if (!stands) {
                 made.add(new Made(
                         choice.id() + " " + space.options(0).get(option).id(),
                         OptionalDouble.of(space.cost(0, option)),
@@ -131,22 +150,9 @@ public record OneChange(String what, OptionalDouble price, int failing, Optional
         return told(made.what, made.price, trials.judged(made.plant).coverage().orElseThrow());
     }
 
-    private static OneChange asked(Made made, Trials trials) {
-        List<Failing> worst = trials.worstOf(made.plant);
-        return new OneChange(
-                made.what, made.price, places(worst), worst.stream().findFirst().map(Failing::worst), false);
-    }
-
     private static OneChange told(String what, OptionalDouble price, Coverage coverage) {
-        List<Worst> worst = coverage.answers().stream()
-                .flatMap(a -> a.worst().stream())
-                .sorted(Comparator.comparingDouble(w -> w.finding().margin()))
-                .toList();
-        long failing = worst.stream()
-                .filter(w -> !w.finding().holds())
-                .map(w -> w.finding().code() + "/" + w.finding().where())
-                .distinct()
-                .count();
+        List<Worst> worst = coverage.worstPerPlace();
+        long failing = worst.stream().filter(w -> !w.finding().holds()).count();
         boolean decided = coverage.holds() || failing > 0;
         return new OneChange(what, price, (int) failing, worst.stream().findFirst(), decided);
     }

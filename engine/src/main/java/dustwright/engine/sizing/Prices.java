@@ -24,12 +24,12 @@ final class Prices {
     Design design(int[] chosen) {
         Plant sized = space.with(space.fit(chosen));
         List<String> options = new ArrayList<>();
-        double first = 0;
+        List<Double> firsts = new ArrayList<>();
         for (int v = 0; v < chosen.length; v++) {
             options.add(space.options(v).get(chosen[v]).id());
-            first += space.cost(v, chosen[v]);
+            firsts.add(space.cost(v, chosen[v]));
         }
-        return new Design(options, first, rules.running(sized), sized);
+        return new Design(options, firsts, rules.running(sized), sized);
     }
 
     /** Least first costs, and what the widest fit of a box costs to run. */

@@ -258,6 +258,32 @@ class CoverageTest {
     }
 
     @Test
+    void remedies_that_were_stopped_before_they_were_decided_stand_behind_those_that_are() {
+        Plant plant = mainWithLongDrop();
+        State condition = AskedPlants.condition(plant, FilterCondition.DIRTY, false);
+        Question question = new Question(List.of(1, 2), Map.of(), List.of(condition));
+        Coverage found = Coverage.of(plant, question, duty -> Study.judge(plant, duty), Effort.alone());
+        int[] judged = {0};
+        Effort soon = new Effort(1, 1_000_000, false, () -> judged[0] > 3, share -> {}, List.of());
+        List<Remedy> remedies = Remedy.of(
+                plant,
+                found,
+                changed -> {
+                    judged[0]++;
+                    return duty -> Study.judge(changed, duty);
+                },
+                soon);
+        List<Boolean> decided = remedies.stream().skip(1).map(Remedy::decided).toList();
+        assertTrue(decided.contains(true) && decided.contains(false), remedies.toString());
+        assertTrue(decided.lastIndexOf(true) < decided.indexOf(false), remedies.toString());
+        assertTrue(
+                remedies.stream()
+                        .filter(r -> r.what().startsWith("a bleed"))
+                        .allMatch(r -> r.what().contains("discharge coefficient 0.6 assumed")),
+                remedies.toString());
+    }
+
+    @Test
     void no_exchange_of_one_inlet_makes_the_worst_set_worse() {
         Plant plant = mainWithLongDrop();
         Exchanges exchanges = Exchanges.of(plant, covered(plant, 3, Effort.alone()), duty -> Study.judge(plant, duty))

@@ -41,7 +41,7 @@ class SearchTest {
     private static final double[] BORES_m = {0.0348, 0.0475, 0.0602, 0.0729, 0.0983};
 
     /** Lobe pumps at fixed speed: their power falls with the vacuum, so wide tubes run cheapest. */
-    private static final class Lobes implements Rules {
+    static final class Lobes implements Rules {
         private final int users;
         private final double perWatt;
 
@@ -89,10 +89,10 @@ class SearchTest {
         }
     }
 
-    private record Drawn(Plant plant, List<Choice> choices) {}
+    record Drawn(Plant plant, List<Choice> choices) {}
 
     /** A small tree: mains in a row with an inlet at each joint, some on drops; every other run open, two or three tubes each. */
-    private static Drawn drawn(long seed) {
+    static Drawn drawn(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         PlantSketch sketch = asking(random);
         int joints = 2 + random.nextInt(3);
@@ -363,7 +363,7 @@ class SearchTest {
     }
 
     /** Every design, each in every set: the least cost of those that hold everywhere. */
-    private static double leastByTrying(Drawn drawn, Rules rules) {
+    static double leastByTrying(Drawn drawn, Rules rules) {
         Space space = new Space(drawn.plant(), drawn.choices());
         Tubing tubing = new Tubing(drawn.plant());
         int[] design = new int[space.size()];
@@ -408,7 +408,7 @@ class SearchTest {
         return false;
     }
 
-    private static boolean holdsEverywhere(Plant plant, Rules rules) {
+    static boolean holdsEverywhere(Plant plant, Rules rules) {
         Question question = rules.question(plant);
         int inlets = plant.inlets().size();
         for (int set = 1; set < 1 << inlets; set++) {
