@@ -29,9 +29,10 @@ import picocli.CommandLine.Spec;
         header = "Show how a finding or a figure was calculated: equations, numbers, sources.",
         description = {
             "",
-            "FINDING is a number from the list that verify prints (1 is the worst), or whole words of the name of a finding or",
-            "of a figure on a sheet, such as \"enough air A1\", \"velocity N3\" or \"fill REC\"; of several findings with these words",
-            "the worst is shown. A figure's whole id, such as \"load/REC\", names that figure. Each can be checked by hand.",
+            "FINDING is a number from the list that verify prints (1 is the worst), or whole words of the",
+            "name of a finding or of a figure on a sheet, such as \"enough air A1\", \"velocity N3\" or",
+            "\"fill REC\"; of several findings with these words the worst is shown. A figure's whole id, such",
+            "as \"load/REC\", names that figure. Each can be checked by hand.",
             "",
             "  dustwright explain examples/bakery/plant.yaml 1",
             "  dustwright explain examples/bakery/plant.yaml \"tool_flow A1\" --open A1,A7",
@@ -87,8 +88,11 @@ final class ExplainCommand implements Callable<Integer> {
         if (asked.strip().matches("[-+]?[0-9]+")) {
             BigInteger number = new BigInteger(asked.strip());
             if (number.signum() <= 0 || number.compareTo(BigInteger.valueOf(findings.size())) > 0) {
-                throw new BadInput("There is no finding " + number + ": verify lists "
-                        + (findings.isEmpty() ? "none" : "1 to " + findings.size()) + ".");
+                throw new BadInput("There is no finding " + number + ": "
+                        + (findings.isEmpty()
+                                ? "nothing is asked of this plant."
+                                : "they are numbered 1 to " + findings.size()
+                                        + ", worst first; verify shows the first."));
             }
             return Optional.of(findings.get(number.intValueExact() - 1));
         }

@@ -47,7 +47,7 @@ class RefusalsTest {
                 "explain; ; | Say which finding",
                 "explain; ;x | No finding and no figure has the words",
                 "explain; ;enough air A | No finding and no figure has the words",
-                "explain; ;-1 | There is no finding -1: verify lists 1 to",
+                "explain; ;-1 | There is no finding -1: they are numbered 1 to",
                 "explain; ;99999999999 | There is no finding 99999999999",
                 "verify; ;--open;A1;--feeding;B1 | Inlet B1 is closed, so nobody feeds there",
                 "solve; ;--open;A1;--feeding;B1 | Inlet B1 is closed, so nobody feeds there",
@@ -98,6 +98,6 @@ class RefusalsTest {
                 .contains("Below zero: above the barometer")
                 .doesNotContain("closed");
         assertThat(run("explain", file.toString(), "1")).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(err.toString()).contains("There is no finding 1: verify lists none.");
+        assertThat(err.toString()).contains("There is no finding 1: nothing is asked of this plant.");
     }
 }

@@ -138,15 +138,22 @@ final class StationChecks {
         }
     }
 
+    /** Behind a shut check valve the machine's own inlet stands less deep than its station. */
     private void vacuum(VacuumProducer producer, ProducerResult result, Place place) {
         Workings workings = new Workings(plant);
         workings.addAll(ProducerSteps.vacuumLimit(producer, plant.site().air()));
-        workings.vacuum(result.inletPressure(), "at the producer's inlet");
+        if (result.checkValveShut()) {
+            workings.addAll(ProducerSteps.withoutFlow(producer, plant.site().air(), result));
+        } else {
+            workings.vacuum(result.inletPressure(), "at the producer's inlet");
+        }
         findings.add(finding(
                 FindingCode.PRODUCER_VACUUM,
                 place,
                 Side.AT_MOST,
-                result.vacuum(),
+                result.checkValveShut()
+                        ? ProducerSteps.vacuumWithoutFlow(producer, plant.site().air(), result)
+                        : result.vacuum(),
                 producer.vacuumLimit(ambient()),
                 workings,
                 producer.sourceOf("deepest vacuum")));
@@ -199,13 +206,11 @@ final class StationChecks {
     }
 
     private void shut(VacuumProducer producer, ProducerResult result, Place place) {
-        double reached_Pa = new ProducerLaw(producer, plant.site().air())
-                .vacuumWithoutFlow_Pa(
-                        result.speed().revolutionsPerSecond(), result.vacuum().pascals());
-        PressureDifference reached = new PressureDifference(reached_Pa);
+        PressureDifference reached =
+                ProducerSteps.vacuumWithoutFlow(producer, plant.site().air(), result);
         Workings workings = new Workings(plant);
         workings.addAll(ProducerSteps.withoutFlow(producer, plant.site().air(), result));
-        workings.vacuum(result.inletPressure(), "at the producer's inlet");
+        workings.vacuum(result.inletPressure(), "at the station's suction, behind which its check valve is shut");
         findings.add(finding(
                 FindingCode.PRODUCER_SHUT,
                 place,

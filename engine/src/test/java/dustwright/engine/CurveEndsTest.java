@@ -227,7 +227,21 @@ class CurveEndsTest {
         Finding known = finding(
                 answer(besideALobe(machine("side channel", 2900, point(0.1, 3_000, 900), point(0, 4_000, 1_000)))),
                 FindingCode.PRODUCER_SHUT);
-        assertThat(known.derivation().steps().get(0).formula()).isEqualTo("Q(v, n) = 0");
+        Step none = known.derivation().steps().get(0);
+        double c = in(none, "Δp_00")
+                * Math.pow(in(none, "n") / in(none, "n0"), 2)
+                / (in(none, "ρ0") * in(none, "R") * in(none, "T"));
+        assertThat(known.limit().si()).isCloseTo(in(none, "p_a") * c / (1 + c), within(1e-6));
+        assertThat(none.formula()).doesNotContain("beyond");
+        Finding vacuum = answer(
+                        besideALobe(machine("side channel", 2900, point(0.1, 3_000, 900), point(0, 4_000, 1_000))))
+                .findings()
+                .stream()
+                .filter(f -> f.code() == FindingCode.PRODUCER_VACUUM
+                        && f.where().id().equals("P2"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(vacuum.value()).isEqualTo(known.limit());
         assertThat(known.derivation().limitSource().text()).doesNotContain("not measured");
     }
 

@@ -5,6 +5,7 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Point;
 import dustwright.engine.tubing.Bleed;
+import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.Tool;
@@ -46,6 +47,7 @@ final class Simplifications {
         all.everywhere();
         all.stillAir(tubing.tools());
         tubing.tools().forEach(all::measured);
+        all.wideOpenings(tubing);
         Set<String> fed = new LinkedHashSet<>();
         tubing.bleeds().stream().map(Bleed::point).forEach(fed::add);
         held.stream().map(Held::point).forEach(fed::add);
@@ -70,6 +72,27 @@ final class Simplifications {
                             first_Pa / INCH_OF_MERCURY_Pa,
                             last_Pa / INCH_OF_MERCURY_Pa),
                     OPENING);
+        }
+    }
+
+    /** A tool as wide as its hose: the air must gain the hose's velocity too. */
+    private void wideOpenings(TubingBinder tubing) {
+        for (Inlet inlet : inlets) {
+            Hose hose = tubing.hoses().stream()
+                    .filter(h -> h.id().equals(inlet.hose()))
+                    .findFirst()
+                    .orElseThrow();
+            tubing.tools().stream()
+                    .filter(t -> t.id().equals(inlet.tool()))
+                    .map(Tool::law)
+                    .filter(Tool.Law.Opening.class::isInstance)
+                    .map(Tool.Law.Opening.class::cast)
+                    .filter(o -> o.effective_m2(hose) < o.area().squareMetres() * o.dischargeCoefficient())
+                    .forEach(o -> taken.record(
+                            new Place(Place.Kind.INLET, inlet.id()),
+                            "opening of its tool " + inlet.tool() + " counted no wider than the bore of hose "
+                                    + hose.id(),
+                            Source.ownReading("no opening lets in more than its hose's bore without loss, TUB-27")));
         }
     }
 

@@ -33,7 +33,9 @@ final class SheetPages {
         section.add(Parts.paragraph(
                 "", "Figures that do not belong to one set. The command explain shows the steps of each."));
         List<Sheet> dust = HazardLists.sheets(digest.study());
-        digest.study().sheets().stream().filter(s -> !dust.contains(s)).forEach(s -> add(section, s, table(s, show, "wide figures")));
+        digest.study().sheets().stream()
+                .filter(s -> !dust.contains(s))
+                .forEach(s -> add(section, s, table(s, show, "wide figures")));
         weeks(section);
         if (!dust.isEmpty()) {
             section.add(Parts.mind(HazardLists.CAUTION));

@@ -94,7 +94,10 @@ final class DeviceAudit {
         Tool.Law law = plant.tool(plant.inlet(result.id()).tool()).law();
         double into_Pa = at(result.id() + "/tool");
         if (law instanceof Tool.Law.Opening opening) {
-            double expected = nozzle(opening.area().squareMetres() * opening.dischargeCoefficient(), into_Pa);
+            double bore_m = plant.hose(plant.inlet(result.id()).hose()).bore().metres();
+            double effective_m2 = Math.min(
+                    opening.area().squareMetres() * opening.dischargeCoefficient(), Math.PI * bore_m * bore_m / 4);
+            double expected = nozzle(effective_m2, into_Pa);
             report(
                     Place.Kind.INLET,
                     result.id(),

@@ -100,7 +100,7 @@ final class NetworkCompiler {
         int valve = node(inlet.id());
         Hose hose = plant.hose(inlet.hose());
         Tool.Law law = plant.tool(inlet.tool()).law();
-        @Nullable NetworkLeg tool = toolLeg(inlet, law);
+        @Nullable NetworkLeg tool = toolLeg(inlet, law, hose);
         double toolK = law instanceof Tool.Law.VelocityHeads heads ? heads.k() + STILL_AIR_HEAD : 0;
         int hoseEnd = tool == null ? Network.STILL_AIR : tool.to;
         double lengthOverBore = hose.length().metres() / hose.bore().metres();
@@ -121,10 +121,10 @@ final class NetworkCompiler {
                 inlet.feed().kgPerSecond())));
     }
 
-    private @Nullable NetworkLeg toolLeg(Inlet inlet, Tool.Law law) {
+    private @Nullable NetworkLeg toolLeg(Inlet inlet, Tool.Law law, Hose hose) {
         if (law instanceof Tool.Law.Opening opening) {
             return leg(toolNode(inlet), LegKind.NOZZLE, Network.STILL_AIR, node(toolNode(inlet)))
-                    .opening(opening.area().squareMetres(), opening.dischargeCoefficient());
+                    .opening(opening.effective_m2(hose), 1);
         }
         if (law instanceof Tool.Law.Curve curve) {
             NetworkLeg leg = leg(toolNode(inlet), LegKind.TOOL_CURVE, Network.STILL_AIR, node(toolNode(inlet)));

@@ -116,6 +116,62 @@ public final class CurveSteps {
         return all;
     }
 
+    /** The vacuum at which it takes no air any more: that of its curve, brought to speed and density. */
+    static List<Step> withoutFlow(
+            VacuumProducer producer, CurveMachine curve, Air air, ProducerResult result, Term vacuum, Source shuts) {
+        PressureDifference own = (PressureDifference) vacuum.value();
+        CurveSteps writing = new CurveSteps(producer, curve, air, air.ambient().minus(own), own, result.speed());
+        Term onCurve = writing.onCurveWithoutFlow();
+        if (!curve.dynamic()) {
+            writing.add("PRD-22", "v = Δp_00", List.of(onCurve), vacuum, PROPORTIONAL);
+            return writing.steps;
+        }
+        List<Term> inputs = new ArrayList<>(List.of(
+                onCurve,
+                new Term("p_a", "site barometer", air.ambient()),
+                new Term("ρ0", "density of its curve", curve.ratedDensity()),
+                new Term("R", "gas constant of the moist air", new GasConstant(air.gasConstant_JPerKgK())),
+                new Term("T", "air temperature", air.temperature())));
+        inputs.addAll(writing.speeds());
+        writing.add("PRD-22", "v = p_a c/(1 + c), c = Δp_00 (n/n0)²/(ρ0 R T)", inputs, vacuum, shuts);
+        return writing.steps;
+    }
+
+    /** Where the curve itself reaches no flow: at its last point, or where its last chord gets there. */
+    private Term onCurveWithoutFlow() {
+        MeasuredCurve flow = curve.flow_m3PerS();
+        MeasuredCurve.Piece last = flow.piece(flow.last());
+        String point = origin(producer);
+        boolean measured = last.y1() == 0;
+        double none_Pa =
+                measured ? last.x1() : last.x1() + last.y1() * (last.x1() - last.x0()) / (last.y0() - last.y1());
+        Term none = new Term(
+                "Δp_00",
+                measured
+                        ? "last point of its curve, without flow" + point
+                        : "where its curve, carried on straight beyond its last point, reaches no flow: no measured figure",
+                new PressureDifference(none_Pa));
+        if (!measured) {
+            add(
+                    "PRD-34",
+                    "Δp_00 = Δp_b + Q_b (Δp_b − Δp_a)/(Q_a − Q_b), on straight beyond its last point: no measured figure",
+                    List.of(
+                            new Term(
+                                    "Δp_a",
+                                    "vacuum of the point before the last" + point,
+                                    new PressureDifference(last.x0())),
+                            new Term(
+                                    "Δp_b",
+                                    "vacuum of the last point of its curve" + point,
+                                    new PressureDifference(last.x1())),
+                            new Term("Q_a", "flow of the one" + point, new ActualVolumeFlow(last.y0())),
+                            new Term("Q_b", "flow of the other" + point, new ActualVolumeFlow(last.y1()))),
+                    none,
+                    CARRIED_ON);
+        }
+        return none;
+    }
+
     private static String origin(VacuumProducer producer) {
         return " (" + producer.sourceOf("curve").text() + ")";
     }

@@ -139,6 +139,11 @@ public final class ProducerSteps {
         return writing.steps;
     }
 
+    /** That vacuum: behind a shut check valve it stands at the machine's own inlet. */
+    public static PressureDifference vacuumWithoutFlow(VacuumProducer producer, Air air, ProducerResult result) {
+        return new ProducerSteps(producer, air).ownVacuum(result);
+    }
+
     /** Whether that vacuum lies within the points of its curve; for a formula always. */
     public static boolean restsOnPoints(VacuumProducer producer, Air air, ProducerResult result) {
         double vacuum_Pa = new ProducerSteps(producer, air).ownVacuum(result).pascals();
@@ -154,24 +159,22 @@ public final class ProducerSteps {
 
     private void withoutFlow(ProducerResult result) {
         PressureDifference own = ownVacuum(result);
-        List<Term> inputs = new ArrayList<>(List.of(new Term("n", "speed", result.speed())));
-        boolean measured = restsOnPoints(producer, air, result);
-        if (!measured) {
-            double inlet_Pa = air.ambient().pascals() - own.pascals();
-            double speed_perS = result.speed().revolutionsPerSecond();
-            inputs.add(new Term(
-                    "Δp_last",
-                    "last point of its curve at this speed and density",
-                    new PressureDifference(new ProducerLaw(producer, air).measuredTo_Pa(inlet_Pa, speed_perS))));
+        Term vacuum = new Term("v", "vacuum at which it takes no air any more", own);
+        if (producer.machine() instanceof Machine.LobePump lobe) {
+            add(
+                    "PRD-22",
+                    "v = p_a k/(1 + k), k = (n/n_s)² 1 psi/(1.2041 kg/m³ R T), where slip takes all that is displaced",
+                    List.of(
+                            new Term("p_a", "site barometer", air.ambient()),
+                            new Term("n", "speed", result.speed()),
+                            new Term("n_s", "slip speed at 1 psi", lobe.slipAtOnePsi()),
+                            new Term("R", "gas constant of the moist air", new GasConstant(air.gasConstant_JPerKgK())),
+                            new Term("T", "air temperature", air.temperature())),
+                    vacuum,
+                    SHUTS);
+        } else if (producer.machine() instanceof Machine.CurveMachine curve) {
+            steps.addAll(CurveSteps.withoutFlow(producer, curve, air, result, vacuum, SHUTS));
         }
-        add(
-                "PRD-22",
-                measured
-                        ? "Q(v, n) = 0"
-                        : "Q(v, n) = 0, on the curve carried on straight beyond its last point: no measured figure",
-                inputs,
-                new Term("v", "vacuum at which it takes no air any more", own),
-                SHUTS);
     }
 
     /** Behind a shut check valve the machine's own inlet stands less deep than the header; its silencer takes nothing. */

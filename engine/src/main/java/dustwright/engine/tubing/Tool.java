@@ -15,7 +15,17 @@ public record Tool(String id, Law law) {
         record VelocityHeads(double k) implements Law {}
 
         /** An effective opening: isentropic nozzle of this area times its discharge coefficient [-]. */
-        record Opening(Area area, double dischargeCoefficient) implements Law {}
+        record Opening(Area area, double dischargeCoefficient) implements Law {
+            /**
+             * Its effective area on a hose [m²] (equation TUB-27): no wider than the hose's bore, as the air must gain the hose's
+             * velocity too, and no opening lets in more than the bore without loss.
+             */
+            public double effective_m2(Hose hose) {
+                double bore_m2 =
+                        Math.PI / 4 * hose.bore().metres() * hose.bore().metres();
+                return Math.min(area.squareMetres() * dischargeCoefficient, bore_m2);
+            }
+        }
 
         /** A measured curve, vacuum rising and flow rising with it. */
         record Curve(List<CurvePoint> points) implements Law {
