@@ -132,12 +132,18 @@ final class DrawingPages {
             section.add(Parts.figure(
                     ProfileChart.of(profile, show),
                     "From inlet " + profile.inlet() + " to the producer, set " + profile.state()
-                            + ". The dashed line is the least velocity the dust needs; the area between is the margin, hatched"
-                            + " where it is missing; numbers are the slowest of each piece, bold what is nearest to its limit."
+                            + "." + least(profile)
+                            + " Numbers are the slowest of each piece, bold what is nearest to its limit."
                             + most(profile)
                             + " Vacuum grows downwards."));
         }
         return section;
+    }
+
+    private static String least(PressureProfile profile) {
+        return profile.stretches().stream().anyMatch(s -> s.least().isPresent())
+                ? " The dashed line is the least velocity the dust needs; the area between is the margin, hatched where it is missing."
+                : "";
     }
 
     private static String most(PressureProfile profile) {
