@@ -13,6 +13,7 @@ import dustwright.engine.plant.Limit;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Stress;
@@ -42,6 +43,8 @@ final class HopperLines {
 
     private final Writing writing;
     private final Optional<Hopper> hopper;
+    /** Why bridging of a tested dust has no figure in this hopper. */
+    private final List<String> withoutFigure = new ArrayList<>();
 
     private HopperLines(Writing writing, Optional<Hopper> hopper) {
         this.writing = writing;
@@ -59,19 +62,28 @@ final class HopperLines {
             lines.bridging(dust).ifPresent(least::add);
             lines.interlocking(dust).ifPresent(least::add);
         }
-        least.stream()
-                .max(Comparator.comparing(HopperLines::diameter))
-                .ifPresent(widest -> hopper.ifPresent(cone -> writing.asked(
-                        FindingCode.HOPPER_OUTLET,
-                        Place.Kind.RECEIVER,
-                        Sheet.ANY_SET,
-                        Side.AT_LEAST,
-                        cone.outlet(),
-                        new Limit<>(
-                                diameter(widest), widest.get(widest.size() - 1).source()),
-                        Writing.statedThen(
-                                Writing.stated("B_out", "outlet of the hopper", cone.outlet(), Source.entered()),
-                                widest))));
+        Optional<List<Step>> widest = least.stream().max(Comparator.comparing(HopperLines::diameter));
+        hopper.ifPresent(cone -> lines.judge(cone, widest));
+    }
+
+    /** An outlet too narrow for one dust fails; one wide enough for what has a figure is not judged while another dust has none here. */
+    private void judge(Hopper cone, Optional<List<Step>> widest) {
+        boolean narrow = widest.map(HopperLines::diameter)
+                .filter(least -> cone.outlet().compareTo(least) < 0)
+                .isPresent();
+        if (!withoutFigure.isEmpty() && !narrow) {
+            writing.notSaid(FindingCode.HOPPER_OUTLET, Place.Kind.RECEIVER, JENIKE, String.join(" ", withoutFigure));
+            return;
+        }
+        widest.ifPresent(steps -> writing.asked(
+                FindingCode.HOPPER_OUTLET,
+                Place.Kind.RECEIVER,
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                cone.outlet(),
+                new Limit<>(diameter(steps), steps.get(steps.size() - 1).source()),
+                Writing.statedThen(
+                        Writing.stated("B_out", "outlet of the hopper", cone.outlet(), Source.entered()), steps)));
     }
 
     private static Length diameter(List<Step> steps) {
@@ -173,18 +185,33 @@ final class HopperLines {
             writing.unknown(id, name, "Enter \"hopper: {half angle, outlet}\" of the receiver.");
             return Optional.empty();
         }
-        double limit_rad = HopperFlow.massFlowHalfAngle_rad(
-                flow.effectiveAngle().get().radians(), flow.wallFriction().get().radians());
-        if (hopper.get().halfAngle().radians() > limit_rad) {
+        if (tooFlat(flow, hopper.get())) {
             writing.unknown(
                     id,
                     name,
                     "The cone is too flat for mass flow of this dust: it flows in a core, and a rat hole decides,"
                             + " which no figure here covers. Steepen the cone or smooth its wall.");
+            withoutFigure.add("The cone is too flat for mass flow of " + dust.name()
+                    + ": whether a rat hole stays over the outlet is not known. Steepen the cone or smooth its wall.");
             return Optional.empty();
         }
         Optional<Quantity> least = writing.tried(id, name, () -> archSteps(dust, hopper.get()));
+        if (least.isEmpty()) {
+            withoutFigure.add("Bridging of " + dust.name() + " is outside its formula here, see the sheet.");
+        }
         return least.map(l -> archSteps(dust, hopper.get()));
+    }
+
+    /** False also where the formula refuses what was tested: then the arch's steps say why. */
+    private static boolean tooFlat(HopperDust flow, Hopper cone) {
+        try {
+            double limit_rad = HopperFlow.massFlowHalfAngle_rad(
+                    flow.effectiveAngle().orElseThrow().radians(),
+                    flow.wallFriction().orElseThrow().radians());
+            return cone.halfAngle().radians() > limit_rad;
+        } catch (OutOfRangeException outside) {
+            return false;
+        }
     }
 
     private static List<Step> archSteps(Dust dust, Hopper cone) {

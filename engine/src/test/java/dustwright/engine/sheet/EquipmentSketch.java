@@ -57,6 +57,7 @@ final class EquipmentSketch {
     double toolFlow_m3PerS = 0.035;
     double thickness_m = 0.003;
     int rings;
+    double halfAngle_deg = 20;
     SidePlace inlet = SidePlace.LEFT;
     SidePlace probe = SidePlace.REAR;
     boolean known = true;
@@ -157,7 +158,7 @@ final class EquipmentSketch {
                 Optional.of(new Area(0.8)),
                 Optional.of(new Length(1.8)),
                 Optional.of(new Shell(new Length(thickness_m), ShellMaterial.CARBON_STEEL, rings, new Ratio(3))),
-                Optional.of(new Hopper(Angle.ofDegrees(20), new Length(0.25))),
+                Optional.of(new Hopper(Angle.ofDegrees(halfAngle_deg), new Length(0.25))),
                 Optional.of(new ReceiverInlet(
                         Optional.of(inlet), Optional.of(new ReceiverInlet.Slot(new Length(0.065), new Length(0.15))))),
                 Optional.of(new LevelProbe(Optional.of(probe), Optional.of(new Length(0.9)))),

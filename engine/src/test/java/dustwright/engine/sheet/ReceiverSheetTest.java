@@ -3,6 +3,7 @@ package dustwright.engine.sheet;
 import static dustwright.engine.Reference.assertClose;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Length;
@@ -129,6 +130,25 @@ class ReceiverSheetTest {
                 .isGreaterThan(weak_m);
         sketch.flow = none -> tested(1, 0.05);
         assertThat(holds(sketch)).as("six lumps of 50 mm are 300 mm").isFalse();
+    }
+
+    /** The limit of RCV-17 for this dust is near 27° (Jenike's radial field): steeper it bridges, flatter nothing here can say what it does. */
+    @Test
+    void a_cone_too_flat_for_mass_flow_is_not_judged_and_one_too_narrow_for_lumps_still_fails() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.flow = none -> tested(3, 0.01);
+        assertThat(holds(sketch)).as("a strong dust over 0.25 m").isFalse();
+        sketch.halfAngle_deg = 60;
+        Finding flat = EquipmentSketch.finding(sketch.sheets(), FindingCode.HOPPER_OUTLET)
+                .orElseThrow();
+        assertThat(flat.unjudged()).isTrue();
+        assertThat(flat.derivation().steps().get(0).formula()).contains("Flour", "too flat for mass flow");
+        sketch.flow = none -> tested(3, 0.05);
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.HOPPER_OUTLET)
+                        .orElseThrow()
+                        .fails())
+                .as("lumps of 50 mm")
+                .isTrue();
     }
 
     private static boolean holds(EquipmentSketch sketch) {
