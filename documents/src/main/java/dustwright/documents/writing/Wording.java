@@ -84,6 +84,7 @@ public final class Wording {
             case LEVEL_PROBE_PLACE -> "Inlet and level probe apart on";
             case HOLD_UP -> "Holds enough when discharge stops:";
             case HOPPER_OUTLET -> "Outlet wide enough in";
+            case RELIEF_CAPACITY -> "Relief valve large enough for the producers:";
             case SHELL_VACUUM -> "Shell stiff enough by screening:";
             case VALVE_CAPACITY -> "Discharges enough:";
             case VALVE_TIP_SPEED -> "Tips slow enough at";
@@ -156,6 +157,7 @@ public final class Wording {
             case LEVEL_PROBE_PLACE -> "Inlet and level probe share a place on";
             case HOLD_UP -> "Full too soon when discharge stops:";
             case HOPPER_OUTLET -> "Dust may bridge in";
+            case RELIEF_CAPACITY -> "Relief valve too small for the producers:";
             case SHELL_VACUUM -> "Shell may buckle:";
             case VALVE_CAPACITY -> "Discharges too little:";
             case VALVE_TIP_SPEED -> "Tips too fast at";

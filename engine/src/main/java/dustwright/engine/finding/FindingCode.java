@@ -140,10 +140,15 @@ public enum FindingCode {
             "Hopper outlet against bridging",
             "The hopper's outlet is narrower than an arch of this dust, or of its lumps, can span.",
             "Widen the outlet and the valve below it, steepen or smooth the cone, screen the lumps, or fit a flow aid."),
+    RELIEF_CAPACITY(
+            "Relief valve against blocked tubing",
+            "With the tubing blocked the relief valve passes what the producers take only at a vacuum deeper than one of them bears: it is too"
+                    + " small for them, or opens too late.",
+            "Fit a relief valve with a greater rated flow or a second one, or set it lower; let the maker of the producer confirm it."),
     SHELL_VACUUM(
             "Shell under vacuum",
-            "By this screening the receiver's shell may buckle before the relief valve passes its rated flow.",
-            "Thicken the shell, add stiffening rings, or set the relief valve lower; have the vessel designed to its code."),
+            "By this screening the receiver's shell may buckle with the tubing blocked, before the relief valve passes all that the producers take.",
+            "Thicken the shell, add stiffening rings, fit a larger relief valve or set it lower; have the vessel designed to its code."),
     VALVE_CAPACITY(
             "Capacity of the rotary valve",
             "The rotary valve discharges less than asked over the largest rate of dust: the receiver fills, and does not empty after a"

@@ -116,7 +116,7 @@ final class StationLines {
                         "all inlets shut, tubing blocked, relief valve stuck, iced up or set wrong",
                         "the shell folds in; the frame is pulled about; fragments")
                 .design(station.relief().isPresent(), "vacuum relief valve is drawn", "no vacuum relief valve is drawn")
-                .checked(place, FindingCode.SHELL_VACUUM)
+                .checked(place, FindingCode.SHELL_VACUUM, FindingCode.RELIEF_CAPACITY)
                 .interlock("too_deep", "nothing unloads the producer while the relief valve blows")
                 .toSee("relief valve tested at commissioning and at a set interval");
     }

@@ -63,6 +63,7 @@ final class ReceiverSheet {
         places();
         holdUp(arrivals.dustiest());
         HopperLines.write(writing, receiver.hopper(), arrivals.dusts());
+        ReliefLines.write(writing, station, plant.site().air());
         ShellLines.write(writing, station, plant.site().air());
         return writing.sheet("receiver", "Receiver", Place.Kind.RECEIVER);
     }

@@ -23,6 +23,7 @@ import dustwright.engine.receiver.Shell;
 import dustwright.engine.receiver.ShellBuckling;
 import dustwright.engine.receiver.ShellBuckling.Law;
 import dustwright.engine.receiver.ShellMaterial;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -179,15 +180,29 @@ final class ShellLines {
                         "This shell is outside the formulas here: have it designed to its code."));
     }
 
+    /**
+     * What it has to bear with the tubing blocked: where the relief valve balances the producers, and no less than where it is said to
+     * pass its rated flow; without one all the producers can draw.
+     */
     private Optional<Limit<PressureDifference>> deepestAsked() {
-        Optional<PressureDifference> relief = station.relief().map(ShellLines::full);
-        return relief.map(full -> new Limit<>(full, Source.entered()))
-                .or(() -> deepest().map(producer -> new Limit<>(producer.vacuumLimit(ambient), SCREENING)));
+        Limit<PressureDifference> blocked =
+                new Limit<>(BlockedVacuum.relieved(station, air).vacuum(), BlockedVacuum.READING);
+        return station.relief()
+                .map(ShellLines::full)
+                .filter(full -> full.compareTo(blocked.value()) >= 0)
+                .map(full -> new Limit<>(full, Source.entered()))
+                .or(() -> Optional.of(blocked).filter(limit -> limit.value().pascals() > 0));
     }
 
     private Optional<VacuumProducer> deepest() {
         return station.producers().stream()
                 .max(Comparator.comparing((VacuumProducer producer) -> producer.vacuumLimit(ambient)));
+    }
+
+    private List<Step> steps(Quantity allowed) {
+        List<Step> steps = new ArrayList<>(writing.stepsTo(allowed));
+        steps.addAll(BlockedVacuum.relieved(station, air).steps());
+        return steps;
     }
 
     /** What may come: the relief valve wide open, and the producers at their deepest with the relief valve stuck. */
@@ -205,11 +220,19 @@ final class ShellLines {
                     "Deepest vacuum of the producers at this site",
                     vacuum,
                     ProducerSteps.bindingVacuumLimit(producer, air));
-            stuck(allowed, vacuum);
         });
+        if (!station.producers().isEmpty()) {
+            stuck(allowed, BlockedVacuum.stuck(station, air).vacuum());
+        }
         deepestAsked()
                 .ifPresent(limit -> writing.asked(
-                        FindingCode.SHELL_VACUUM, Place.Kind.RECEIVER, Sheet.ANY_SET, Side.AT_LEAST, allowed, limit));
+                        FindingCode.SHELL_VACUUM,
+                        Place.Kind.RECEIVER,
+                        Sheet.ANY_SET,
+                        Side.AT_LEAST,
+                        allowed,
+                        limit,
+                        steps(allowed)));
         if (allowed.si() == ambient.pascals()) {
             writing.words(
                     "full-vacuum",

@@ -133,7 +133,8 @@ final class Writing {
                 List.of(step("HAZ-21", "N = 0", source, new Term("N", what, number))));
     }
 
-    private List<Step> stepsTo(Quantity value) {
+    /** The derivation of an entry that has this value. */
+    List<Step> stepsTo(Quantity value) {
         return entries.stream()
                 .filter(entry -> entry.answer() instanceof Answer.Known known
                         && known.value().equals(value))

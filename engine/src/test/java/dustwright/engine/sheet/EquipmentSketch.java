@@ -57,6 +57,7 @@ final class EquipmentSketch {
     double toolFlow_m3PerS = 0.035;
     double thickness_m = 0.003;
     int rings;
+    double relief_m3PerS = 0.2;
     double halfAngle_deg = 20;
     SidePlace inlet = SidePlace.LEFT;
     SidePlace probe = SidePlace.REAR;
@@ -104,7 +105,7 @@ final class EquipmentSketch {
         PlantSketch.StationSketch station = sketch.station("REC")
                 .cloth(cloth_m2, 40_000)
                 .receiver(receiver())
-                .relief(8.5, 11, 0.2)
+                .relief(8.5, 11, relief_m3PerS)
                 .lobe("P", 0.2);
         valve.ifPresent(station::rotaryValve);
         return station.and().plant();

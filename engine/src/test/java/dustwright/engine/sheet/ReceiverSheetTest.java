@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.PlantSketch;
+import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Stress;
@@ -89,6 +93,43 @@ class ReceiverSheetTest {
         assertThat(EquipmentSketch.finding(sheets, FindingCode.SHELL_VACUUM)
                         .orElseThrow()
                         .unjudged())
+                .isTrue();
+    }
+
+    /** The solver with every inlet shut finds the same balance but for a hundredth that leaks in there; a relief valve of 20 L/s is far too small for it. */
+    @Test
+    void a_shell_is_held_against_what_a_small_relief_valve_really_lets_the_producers_draw() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.relief_m3PerS = 0.02;
+        sketch.thickness_m = 0.0032;
+        List<Sheet> sheets = sketch.sheets();
+        Plant plant = sketch.plant();
+        double blocked_Pa = EquipmentSketch.value(sheets, "blocked").si();
+        double ambient_Pa = plant.site().air().ambient().pascals();
+        DutyPoint shut = EquipmentSketch.solved(DutyPointSolver.solve(plant, PlantSketch.open(plant)));
+        assertClose("solved", ambient_Pa - shut.stations().get(0).receiver().pascals(), blocked_Pa, 0.01);
+        assertThat(shut.stations().get(0).receiver().pascals())
+                .as("shut inlets leak")
+                .isGreaterThan(ambient_Pa - blocked_Pa);
+        Finding shell =
+                EquipmentSketch.finding(sheets, FindingCode.SHELL_VACUUM).orElseThrow();
+        assertThat(shell.limit().si()).isEqualTo(blocked_Pa);
+        assertThat(shell.value().si())
+                .as("more than 11 inHg, the valve's full")
+                .isGreaterThan(11 * EquipmentSketch.INCH_OF_MERCURY_Pa);
+        assertThat(shell.fails()).isTrue();
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.RELIEF_CAPACITY)
+                        .orElseThrow()
+                        .fails())
+                .isTrue();
+        sketch.relief_m3PerS = 0.2;
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.SHELL_VACUUM)
+                        .orElseThrow()
+                        .holds())
+                .isTrue();
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.RELIEF_CAPACITY)
+                        .orElseThrow()
+                        .holds())
                 .isTrue();
     }
 
