@@ -4,9 +4,13 @@ import static dustwright.engine.sheet.Writing.step;
 
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.Particle;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Limit;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Temperature;
@@ -14,7 +18,9 @@ import dustwright.engine.quantity.Velocity;
 import dustwright.engine.receiver.AirToCloth;
 import dustwright.engine.receiver.FilterService;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What published sizing gives for each dust of a filter; an upper guide for a vacuum receiver, which sees bursts of heavy load. */
 final class ClothRatios {
@@ -36,13 +42,62 @@ final class ClothRatios {
 
     static void write(Writing writing, Arrivals arrivals) {
         ClothRatios ratios = new ClothRatios(writing, arrivals);
+        List<Guide> guides = new ArrayList<>();
         for (Dust dust : arrivals.dusts()) {
-            ratios.factors(dust);
-            ratios.table(dust);
+            ratios.factors(dust).ifPresent(found -> guides.add(new Guide("factor method", dust, found)));
+            ratios.table(dust).ifPresent(found -> guides.add(new Guide("table", dust, found)));
+        }
+        arrivals.fastest().ifPresent(fastest -> ratios.compare(guides, fastest));
+    }
+
+    /** What published sizing gives for one dust. */
+    private record Guide(String by, Dust dust, Step step) {
+        Velocity velocity() {
+            return (Velocity) step.result().value();
+        }
+
+        String words() {
+            return by + " for " + dust.name();
         }
     }
 
-    private void factors(Dust dust) {
+    /** The filtration velocity of the fastest state against all guides, and judged by the lowest where the plant asks for nothing itself. */
+    private void compare(List<Guide> guides, DustArrival fastest) {
+        Optional<Guide> lowest = guides.stream().min(Comparator.comparing(Guide::velocity));
+        if (lowest.isEmpty()) {
+            return;
+        }
+        Velocity velocity = FilterSheet.velocity(arrivals.station().filter(), fastest.station());
+        List<Step> steps = writing.stepsTo(velocity);
+        List<String> over = guides.stream()
+                .filter(guide -> guide.velocity().compareTo(velocity) < 0)
+                .map(Guide::words)
+                .toList();
+        Optional<Limit<Velocity>> own = arrivals.plant().requirements().airToCloth();
+        writing.words(
+                "guides",
+                "Filtration velocity against published sizing, " + fastest.state(),
+                over.isEmpty()
+                        ? "not above any of it."
+                        : "above the " + String.join(" and the ", over)
+                                + (own.isPresent()
+                                        ? ": the plant's own limit decides, ask the filter's maker to confirm it."
+                                        : ": more cloth, or a limit the filter's maker confirms."),
+                Writing.statedThen(lowest.get().step(), steps),
+                lowest.get().step().source());
+        if (own.isEmpty()) {
+            writing.asked(
+                    FindingCode.AIR_TO_CLOTH,
+                    Place.Kind.FILTER,
+                    fastest.state(),
+                    Side.AT_MOST,
+                    velocity,
+                    new Limit<>(lowest.get().velocity(), lowest.get().step().source()),
+                    Writing.statedThen(lowest.get().step(), steps));
+        }
+    }
+
+    private Optional<Step> factors(Dust dust) {
         String id = "factor-" + dust.id();
         String name = "By the factor method, " + dust.name();
         List<String> missing = new ArrayList<>();
@@ -58,14 +113,13 @@ final class ClothRatios {
         if (arrivals.dustiest().isEmpty()) {
             missing.add("\"feed\" of the inlets");
         }
-        if (missing.isEmpty()) {
-            writing.tried(
-                    id,
-                    name,
-                    () -> List.of(factorMethod(dust, arrivals.dustiest().orElseThrow())));
-        } else {
+        if (!missing.isEmpty()) {
             writing.unknown(id, name, "Enter " + String.join(", ", missing) + ".");
+            return Optional.empty();
         }
+        DustArrival dustiest = arrivals.dustiest().orElseThrow();
+        return writing.tried(id, name, () -> List.of(factorMethod(dust, dustiest)))
+                .map(found -> factorMethod(dust, dustiest));
     }
 
     private Step factorMethod(Dust dust, DustArrival arrival) {
@@ -105,10 +159,10 @@ final class ClothRatios {
         return atEnd ? ", outside " + range + ": its nearer end is taken" : "";
     }
 
-    private void table(Dust dust) {
+    private Optional<Step> table(Dust dust) {
         String id = "ratio-" + dust.id();
         String name = "By the published table, " + dust.name();
-        dust.onCloth()
+        Optional<Step> tabulated = dust.onCloth()
                 .ratioDust()
                 .flatMap(like -> AirToCloth.tabulatedPulseJet_mPerS(like)
                         .map(ratio -> step(
@@ -118,9 +172,10 @@ final class ClothRatios {
                                 new Term(
                                         "V",
                                         "filtration velocity for " + like + ", an upper guide",
-                                        new Velocity(ratio)))))
-                .ifPresentOrElse(
-                        found -> writing.known(id, name, found.result().value(), List.of(found)),
-                        () -> writing.unknown(id, name, "Enter \"ratio dust\" under \"on cloth\"."));
+                                        new Velocity(ratio)))));
+        tabulated.ifPresentOrElse(
+                found -> writing.known(id, name, found.result().value(), List.of(found)),
+                () -> writing.unknown(id, name, "Enter \"ratio dust\" under \"on cloth\"."));
+        return tabulated;
     }
 }

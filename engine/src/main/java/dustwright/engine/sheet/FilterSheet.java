@@ -341,6 +341,11 @@ final class FilterSheet {
     }
 
     private Velocity velocity(StationResult result) {
+        return velocity(filter, result);
+    }
+
+    /** Actual flow in the receiver over the cloth area. */
+    static Velocity velocity(Filter filter, StationResult result) {
         return new Velocity(
                 result.receiverFlow().cubicMetresPerSecond() / filter.cloth().squareMetres());
     }

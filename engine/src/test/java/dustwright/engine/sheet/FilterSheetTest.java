@@ -3,6 +3,7 @@ package dustwright.engine.sheet;
 import static dustwright.engine.Reference.assertClose;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
@@ -93,6 +94,25 @@ class FilterSheetTest {
         List<Sheet> sheets = new EquipmentSketch().sheets();
         assertClose("table", EquipmentSketch.value(sheets, "ratio-flour").si(), 12 * 0.3048 / 60, 1e-9);
         assertThat(EquipmentSketch.value(sheets, "filtration").si()).isBetween(0.01, 0.04);
+    }
+
+    /** EPA's 12 ft/min for flour is an upper guide: an eighth of the cloth is over it, and no plant need ask for that to be told. */
+    @Test
+    void too_little_cloth_fails_against_published_sizing_where_the_plant_states_no_limit() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        Finding enough = EquipmentSketch.finding(sketch.sheets(), FindingCode.AIR_TO_CLOTH)
+                .orElseThrow();
+        assertThat(enough.holds()).isTrue();
+        assertClose("limit", enough.limit().si(), 12 * 0.3048 / 60, 1e-9);
+        sketch.cloth_m2 = 1;
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.AIR_TO_CLOTH)
+                        .orElseThrow()
+                        .fails())
+                .isTrue();
+        assertThat(EquipmentSketch.answer(sheets, "guides"))
+                .isInstanceOfSatisfying(
+                        Answer.Words.class, words -> assertThat(words.text()).contains("above the table for Flour"));
     }
 
     @Test
