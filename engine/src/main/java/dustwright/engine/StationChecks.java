@@ -92,7 +92,12 @@ final class StationChecks {
                                     "R",
                                     "gas constant of the moist air",
                                     new GasConstant(plant.site().air().gasConstant_JPerKgK())),
-                            new Term("T", "air temperature", plant.site().air().temperature()),
+                            new Term(
+                                    "T",
+                                    "air temperature at the cloth",
+                                    plant.station(result.id())
+                                            .filter()
+                                            .temperature(plant.site().air().temperature())),
                             new Term("p", "static pressure in the receiver", result.receiver())),
                     new Term("Q", "actual flow in the receiver", result.receiverFlow()),
                     Workings.GAS_LAW);

@@ -141,7 +141,8 @@ final class DeviceAudit {
 
         double filtration = 2
                 * station.filter().resistance(duty.state().filter()).pascalSecondsPerMetre()
-                * air.rt()
+                * air.gasConstant_JPerKgK()
+                * station.filter().temperature(air.temperature()).kelvin()
                 / station.filter().cloth().squareMetres();
         double filterMiss = (receiver_Pa - clean_Pa) * (receiver_Pa + clean_Pa) - filtration * through;
         reportLaw(Place.Kind.FILTER, station.id(), "filter law", filterMiss / ambientSquared, found);

@@ -146,7 +146,7 @@ final class DutyReport {
                 station.id(),
                 pressure(station.receiver()),
                 new MassFlow(filter_kgPerS),
-                new ActualVolumeFlow(filter_kgPerS * net.rt_JPerKg / receiver_Pa),
+                new ActualVolumeFlow(filter_kgPerS * net.filterRt_JPerKg(station) / receiver_Pa),
                 new PressureDifference(receiver_Pa - clean_Pa),
                 new PressureDifference(clean_Pa - suction_Pa),
                 pressure(station.suction()),

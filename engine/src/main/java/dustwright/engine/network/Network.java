@@ -137,6 +137,12 @@ public final class Network {
         return new NetworkCompiler(plant).network();
     }
 
+    /** R T of the air in a station's receiver and cloth [J/kg]; tubing and producers have the site's. */
+    double filterRt_JPerKg(StationParts station) {
+        return air.gasConstant_JPerKgK()
+                * station.filter().temperature(air.temperature()).kelvin();
+    }
+
     Network(NetworkCompiler source) {
         plant = source.plant;
         air = plant.site().air();

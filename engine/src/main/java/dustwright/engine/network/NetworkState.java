@@ -42,7 +42,8 @@ final class NetworkState {
         }
         for (StationParts station : net.stations) {
             activate(station.ventLeg(), state.ventedStations().contains(station.id()));
-            linear[station.filterLeg()] = station.filter().squaredPressurePerFlow(state.filter(), net.rt_JPerKg);
+            linear[station.filterLeg()] =
+                    station.filter().squaredPressurePerFlow(state.filter(), net.filterRt_JPerKg(station));
         }
     }
 

@@ -40,7 +40,7 @@ final class StationDraw {
         this.end = end;
         laws = new LegLaws(network, 1);
         vented = station.ventLeg() != Network.NONE && state.ventedStations().contains(station.id());
-        linear = station.filter().squaredPressurePerFlow(state.filter(), network.rt_JPerKg);
+        linear = station.filter().squaredPressurePerFlow(state.filter(), network.filterRt_JPerKg(station));
         quadratic = station.safetyFilterLeg() == Network.NONE ? 0 : network.quadratic[station.safetyFilterLeg()];
     }
 

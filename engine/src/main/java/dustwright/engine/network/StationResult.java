@@ -10,7 +10,7 @@ import java.util.List;
  * One station: pressures along its clean side, what its valves let in, where its producers work.
  *
  * @param throughFilter air through the filter
- * @param receiverFlow the same at the actual state in the receiver
+ * @param receiverFlow the same at the actual state in the receiver, at the temperature of the air at the cloth
  * @param filterLoss pressure drop over the filter
  * @param suction pressure at the producers' common inlet
  * @param relief air admitted by the relief valve

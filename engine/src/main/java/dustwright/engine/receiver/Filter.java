@@ -2,6 +2,7 @@ package dustwright.engine.receiver;
 
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.FilterResistance;
+import dustwright.engine.quantity.Temperature;
 
 /**
  * Filter elements of a receiver: cloth area and resistance (pressure drop over filtration velocity) in three conditions.
@@ -21,6 +22,11 @@ public record Filter(
         return new Filter(cloth, resistance, resistance, resistance, service);
     }
 
+    /** Temperature of the air at the cloth: as stated, else that of the site. */
+    public Temperature temperature(Temperature site) {
+        return service.continuous().orElse(site);
+    }
+
     /** Resistance in a condition. */
     public FilterResistance resistance(FilterCondition condition) {
         return switch (condition) {
@@ -37,7 +43,7 @@ public record Filter(
      * p1² − p2² = 2 S R T w / A
      * </pre>
      *
-     * @param rt_JPerKg R T of the air [J/kg]
+     * @param rt_JPerKg R T of the air at the cloth [J/kg]
      * @source filter drag Δp = S V, as in EPA/452/B-02-001; integrated over the falling density
      */
     public double squaredPressurePerFlow(FilterCondition condition, double rt_JPerKg) {

@@ -127,8 +127,9 @@ final class ClothRatios {
         String application = service.application().orElseThrow();
         double a = AirToCloth.materialFactor(material);
         double b = AirToCloth.applicationFactor(application);
-        Temperature temperature =
-                service.continuous().orElse(arrivals.plant().site().air().temperature());
+        Temperature temperature = arrivals.station()
+                .filter()
+                .temperature(arrivals.plant().site().air().temperature());
         Particle particle = dust.particle().orElseThrow();
         Density load = new Density(
                 arrival.total().kgPerSecond() / arrival.station().receiverFlow().cubicMetresPerSecond());

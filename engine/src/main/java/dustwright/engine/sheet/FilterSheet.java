@@ -102,7 +102,10 @@ final class FilterSheet {
                         new Term("Q", "actual flow in the receiver", result.receiverFlow()),
                         new Term("w", "air through the filter", result.throughFilter()),
                         new Term("p", "static pressure in the receiver", result.receiver()),
-                        new Term("T", "air temperature", plant.site().air().temperature())),
+                        new Term(
+                                "T",
+                                "air temperature at the cloth",
+                                station.filter().temperature(plant.site().air().temperature()))),
                 step(
                         "FLT-8",
                         "V = Q / A",

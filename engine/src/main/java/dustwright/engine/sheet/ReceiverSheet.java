@@ -104,7 +104,10 @@ final class ReceiverSheet {
                 Source.published("ideal gas law"),
                 new Term("Q", "actual flow in the receiver", result.receiverFlow()),
                 new Term("w", "air through the filter", result.throughFilter()),
-                new Term("T", "air temperature", plant.site().air().temperature()),
+                new Term(
+                        "T",
+                        "air temperature at the cloth",
+                        station.filter().temperature(plant.site().air().temperature())),
                 new Term("p", "static pressure in the receiver", result.receiver()));
     }
 

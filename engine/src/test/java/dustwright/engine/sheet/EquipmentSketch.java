@@ -22,6 +22,7 @@ import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.ReceiverLimits;
 import dustwright.engine.plant.Requirements;
+import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.CakeResistance;
@@ -32,7 +33,10 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Temperature;
 import dustwright.engine.receiver.ClothDust;
+import dustwright.engine.receiver.Filter;
+import dustwright.engine.receiver.FilterService;
 import dustwright.engine.receiver.Hopper;
 import dustwright.engine.receiver.HopperDust;
 import dustwright.engine.receiver.LevelProbe;
@@ -57,6 +61,7 @@ final class EquipmentSketch {
     double toolFlow_m3PerS = 0.035;
     double thickness_m = 0.003;
     int rings;
+    Optional<Temperature> atCloth = Optional.empty();
     double relief_m3PerS = 0.2;
     double halfAngle_deg = 20;
     SidePlace inlet = SidePlace.LEFT;
@@ -108,7 +113,16 @@ final class EquipmentSketch {
                 .relief(8.5, 11, relief_m3PerS)
                 .lobe("P", 0.2);
         valve.ifPresent(station::rotaryValve);
-        return station.and().plant();
+        Plant plant = station.and().plant();
+        Station built = plant.station("REC");
+        Filter filter = built.filter();
+        return plant.withStation(built.withFilter(new Filter(
+                filter.cloth(),
+                filter.clean(),
+                filter.normal(),
+                filter.dirty(),
+                new FilterService(
+                        atCloth, Optional.empty(), Optional.empty(), false, Optional.empty(), Optional.empty()))));
     }
 
     /** A bulk bag of which no more than its electrostatic type is known. */

@@ -9,11 +9,14 @@ import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.InletResult;
 import dustwright.engine.network.PlantSketch;
+import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Temperature;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -113,6 +116,30 @@ class FilterSheetTest {
         assertThat(EquipmentSketch.answer(sheets, "guides"))
                 .isInstanceOfSatisfying(
                         Answer.Words.class, words -> assertThat(words.text()).contains("above the table for Flour"));
+    }
+
+    /** The gas law by hand: at 150 °C a kilogram of air takes 423.15/293.15 of its room at 20 °C, and laminar cloth as much more of a drop. */
+    @Test
+    void hot_air_at_the_cloth_is_hot_for_flow_velocity_and_drop() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.atCloth = Optional.of(new Temperature(423.15));
+        Plant plant = sketch.plant();
+        DutyPoint duty = sketch.duty(plant);
+        StationResult hot = duty.stations().get(0);
+        double room_m3PerS = hot.throughFilter().kgPerSecond()
+                * plant.site().air().gasConstant_JPerKgK()
+                * 423.15
+                / hot.receiver().pascals();
+        assertClose("actual flow", hot.receiverFlow().cubicMetresPerSecond(), room_m3PerS, 1e-12);
+        List<Sheet> sheets = EquipmentSketch.sheets(plant, List.of(duty));
+        assertClose("velocity", EquipmentSketch.value(sheets, "filtration").si(), room_m3PerS / sketch.cloth_m2, 1e-12);
+        double clean_Pa = hot.receiver().pascals() - hot.filterLoss().pascals();
+        double mean_Pa = (hot.receiver().pascals() + clean_Pa) / 2;
+        double meanVelocity_mPerS =
+                room_m3PerS / sketch.cloth_m2 * hot.receiver().pascals() / mean_Pa;
+        double resistance_PaSPerM =
+                plant.station("REC").filter().resistance(duty.state().filter()).pascalSecondsPerMetre();
+        assertClose("drop", hot.filterLoss().pascals(), resistance_PaSPerM * meanVelocity_mPerS, 1e-6);
     }
 
     @Test

@@ -202,7 +202,8 @@ public final class ReceiverKeys {
                     Key.optional(
                             "temperature",
                             DUST_TEMPERATURE,
-                            "Temperature of the air at the cloth in continuous service; absent, that of the site."),
+                            "Temperature of the air at the cloth in continuous service, also for its actual flow and pressure drop; absent,"
+                                    + " that of the site, as tubing and producers have."),
                     Key.optional("surge temperature", DUST_TEMPERATURE, "Highest temperature in short surges."),
                     Key.optional(
                             "fibre",
