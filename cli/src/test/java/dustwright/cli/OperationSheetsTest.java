@@ -122,6 +122,10 @@ class OperationSheetsTest {
                 "headroom: 1.3 m         | headroom: 0.9 m           | HEADROOM",
                 "silencer: 25 dB         | silencer: 8 dB            | SOUND_AT_ONE_METRE",
                 "arms: 40 kg             | arms: 2 kg                | ARMS_LOAD",
+                "spout: 0.45 m           | spout: 0.1 m              | SPOUT_REACH",
+                "headroom: 1.3 m         | headroom: 6 m             | SPOUT_REACH",
+                "pressure: 4 psi, volume | pressure: 0.3 psi, volume | NECK_SEAL_LOOSE",
+                "pressure: 4 psi, volume | pressure: 0 psi, volume   | NECK_SEAL_LOOSE",
             })
     void a_plant_that_breaks_one_rule_fails_at_it_and_keeps_the_others(String good, String bad, FindingCode code) {
         assertThat(finding(study(bakery), code).holds()).as("before").isTrue();

@@ -47,7 +47,7 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
 
     /**
      * Whether a type does in an area, by the routes of {@link #forArea}: empty where a type alone does not say, as in zones, which ask for
-     * a certificate.
+     * a certificate. No type that lets dust in does in a zone, and no purge in Zone 20 (IEC 60079-2, from memory).
      */
     public static Optional<Boolean> suits(String type, AreaClass area) {
         return switch (area) {
@@ -57,8 +57,13 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
             case UNCLASSIFIED_DUSTY_INDOOR -> withstands(type, Exposure.DUSTY_INDOOR);
             case UNCLASSIFIED_OUTDOOR ->
                 Optional.of(!List.of("1", "12", "13", "7", "9").contains(type));
-            case ZONE_20, ZONE_21, ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> Optional.empty();
+            case ZONE_20 -> type.equals(PURGED) ? Optional.of(false) : inZone(type);
+            case ZONE_21, ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> inZone(type);
         };
+    }
+
+    private static Optional<Boolean> inZone(String type) {
+        return withstands(type, Exposure.DUSTY_INDOOR).filter(keepsOut -> !keepsOut);
     }
 
     /**

@@ -188,6 +188,11 @@ public enum FindingCode {
             "Load of a container that settles",
             "Dust that settles while it fills leaves room under the level probe, and more comes in than the container may hold.",
             "Stop by scale at the safe working load, set the level probe lower, or use a container marked for more."),
+    BAG_UNDER_VACUUM(
+            "Bulk bag against the receiver's vacuum",
+            "No rotary valve stands between receiver and bulk bag: the bag is open to the vacuum, which draws its cloth and liner together"
+                    + " and its dust back up, and no sock or fan holds it open.",
+            "Fit a rotary valve under the receiver, or collect in a drum that bears the vacuum."),
     INFLATION_PRESSURE(
             "Pressure to open the bag",
             "The fan or air supply makes less pressure than the empty bag weighs on its area: it does not open it.",
@@ -200,6 +205,10 @@ public enum FindingCode {
             "Pressure of the neck seal",
             "The neck seal is inflated harder than practice allows; it may tear or let go of the spout.",
             "Set its regulator to about 4 psi, and fit a relief that opens below 9 psi."),
+    NECK_SEAL_LOOSE(
+            "Hold of the neck seal",
+            "The neck seal is inflated so little that it hardly holds the spout: dust comes out while the bag fills, and the spout may slip off.",
+            "Set its regulator to about 4 psi (common practice, no source), and let filling wait for a pressure switch on it."),
     SOCK_VELOCITY(
             "Velocity through the vent sock",
             "Air passes the container's vent sock faster than asked, so dust comes through or the bag swells.",
@@ -212,6 +221,10 @@ public enum FindingCode {
             "Height under the filling head",
             "The bag on its pallet is higher than the space under the filling head.",
             "Raise the filling head, leave the pallet out, or use a lower bag."),
+    SPOUT_REACH(
+            "Spout up to the filling head",
+            "The bag's spout is shorter than the way from the bag's top to the filling head: it can not be tied to it.",
+            "Lower the filling head, raise the pallet, or use a bag with a longer spout."),
     RECEIVER_DURING_CHANGE(
             "Receiver during a change",
             "The receiver reaches its high level before the container is changed, and the users have to wait.",

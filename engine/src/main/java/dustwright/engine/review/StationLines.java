@@ -203,7 +203,12 @@ final class StationLines {
                         "overfilled or overloaded",
                         "level probe or scale fails, bag not inflated, denser dust than meant",
                         "dust spills; a bag bursts or a loop tears when lifted; a truck tips")
-                .checked(place, FindingCode.CONTAINER_LOAD, FindingCode.ARMS_LOAD, FindingCode.HEADROOM)
+                .checked(
+                        place,
+                        FindingCode.CONTAINER_LOAD,
+                        FindingCode.ARMS_LOAD,
+                        FindingCode.HEADROOM,
+                        FindingCode.SPOUT_REACH)
                 .interlock("container", "no stop by a full container");
     }
 
@@ -225,7 +230,13 @@ final class StationLines {
                         "dust comes out while it is changed",
                         "vacuum or air pressure on the spout, seal torn, dust still falling, people in a hurry",
                         "a cloud where people stand, with whatever lights it; breathing toxic or sensitizing dust")
-                .checked(place, FindingCode.RECEIVER_DURING_CHANGE, FindingCode.NECK_SEAL, FindingCode.SOCK_VELOCITY)
+                .checked(
+                        place,
+                        FindingCode.RECEIVER_DURING_CHANGE,
+                        FindingCode.NECK_SEAL,
+                        FindingCode.NECK_SEAL_LOOSE,
+                        FindingCode.SOCK_VELOCITY,
+                        FindingCode.BAG_UNDER_VACUUM)
                 .interlock("container", "no hold while the container is changed")
                 .toSee("breathing protection by the dust's class; floor cleaned by vacuum, not by broom or air");
     }

@@ -42,6 +42,14 @@ record Arrivals(Plant plant, Station station, List<DustArrival> all) {
                         .thenComparingDouble(arrival -> arrival.total().kgPerSecond()));
     }
 
+    /** The first state that brings dust of unknown bulk density, which may be the dustiest by volume. */
+    Optional<DustArrival> ofUnknownVolume() {
+        return all.stream()
+                .filter(DustArrival::any)
+                .filter(arrival -> arrival.density().isEmpty())
+                .findFirst();
+    }
+
     /** Every dust picked up at an inlet whose air comes here in some state, in the order of the plant file. */
     List<Dust> dusts() {
         Set<String> coming = new HashSet<>();

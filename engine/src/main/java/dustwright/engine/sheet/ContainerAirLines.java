@@ -39,6 +39,9 @@ final class ContainerAirLines {
     private static final Source BALANCE_OF_FORCES =
             Source.ownReading("balance of forces on the cloth: a lower bound, folds and a liner take more");
     private static final Source PRACTICE = Source.commonPractice();
+    private static final Source OPEN_TO_VACUUM = Source.ownReading("what is open to the vacuum has its pressure");
+    private static final String NO_VALVE =
+            "No rotary valve: the container stands under the receiver's vacuum, and no vent sock may open it.";
 
     private final Plant plant;
     private final Station station;
@@ -56,12 +59,7 @@ final class ContainerAirLines {
         container.bag().ifPresent(this::inflation);
         Optional<RotaryValve> valve = station.rotaryValve();
         if (valve.isEmpty()) {
-            writing.words(
-                    "sock",
-                    "Air of the container",
-                    "No rotary valve: the container stands under the receiver's vacuum, and no vent sock may open it.",
-                    List.of(),
-                    Source.ownReading("what is open to the vacuum has its pressure"));
+            underVacuum();
             return;
         }
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
@@ -82,6 +80,24 @@ final class ContainerAirLines {
                 () -> writing.unknown(
                         "air-in", "Air drawn in while no dust falls", "No solved state makes a vacuum here."));
         sock(outward, inward);
+    }
+
+    /** A drum may bear what its receiver does; a bag is cloth. */
+    private void underVacuum() {
+        writing.words("sock", "Air of the container", NO_VALVE, List.of(), OPEN_TO_VACUUM);
+        plant.operation()
+                .asked()
+                .sockVelocity()
+                .ifPresent(limit -> writing.unjudged(
+                        FindingCode.SOCK_VELOCITY, Place.Kind.CONTAINER, Side.AT_MOST, limit, NO_VALVE));
+        if (container.bag().isPresent()) {
+            writing.none(
+                    FindingCode.BAG_UNDER_VACUUM,
+                    Place.Kind.CONTAINER,
+                    "bulk bags open to the receiver's vacuum",
+                    1,
+                    OPEN_TO_VACUUM);
+        }
     }
 
     private static ActualVolumeFlow result(List<Step> steps) {

@@ -28,6 +28,8 @@ import java.util.Optional;
 /** The dust's way over the week: from the inlets through receiver and valve into containers, and the work that changes cost. */
 final class DischargeSheet {
     private static final Source MASS_BALANCE = Source.published("mass balance");
+    private static final String NO_CONTAINER =
+            "No bulk bag or drum is described: what leaves the receiver goes elsewhere. Enter \"container\" of the station if it goes into one.";
 
     private final Plant plant;
     private final Station station;
@@ -47,6 +49,13 @@ final class DischargeSheet {
 
     private Sheet sheet(Optional<DustWeek> week) {
         arrival();
+        if (noContainer()) {
+            plant.operation()
+                    .asked()
+                    .sockVelocity()
+                    .ifPresent(limit -> writing.unjudged(
+                            FindingCode.SOCK_VELOCITY, Place.Kind.CONTAINER, Side.AT_MOST, limit, NO_CONTAINER));
+        }
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
         loose_kgPerM3.ifPresent(this::rates);
         Optional<Shifts> shifts = plant.operation().shifts();
@@ -58,16 +67,20 @@ final class DischargeSheet {
             plant.operation()
                     .asked()
                     .containerLife()
-                    .filter(limit -> station.container().isPresent())
+                    .filter(limit -> station.container().isPresent() || noContainer())
                     .ifPresent(limit -> writing.unjudged(
                             FindingCode.CONTAINER_LIFE, Place.Kind.CONTAINER, Side.AT_LEAST, limit, why(shifts)));
         }
         return writing.sheet("discharge", "Dust over the week", Place.Kind.CONTAINER);
     }
 
+    private boolean noContainer() {
+        return plant.stations().stream().allMatch(s -> s.container().isEmpty());
+    }
+
     private String why(Optional<Shifts> shifts) {
         if (station.container().isEmpty()) {
-            return "No bulk bag or drum is described: what leaves the receiver goes elsewhere.";
+            return NO_CONTAINER;
         }
         if (shifts.isEmpty()) {
             return "Enter \"shifts\" of the usage: how many, and what is cleaned in each.";
@@ -80,6 +93,10 @@ final class DischargeSheet {
     private void arrival() {
         if (load.rate_kgPerS() <= 0) {
             writing.unknown("rate", "Largest rate of dust", load.whyNothing());
+            plant.requirements()
+                    .loadingRatio()
+                    .ifPresent(limit -> writing.unjudged(
+                            FindingCode.LOADING_RATIO, Place.Kind.STATION, Side.AT_MOST, limit, load.whyNothing()));
             return;
         }
         MassFlow rate = new MassFlow(load.rate_kgPerS());

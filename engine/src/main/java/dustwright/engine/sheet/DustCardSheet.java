@@ -19,6 +19,7 @@ import dustwright.engine.hazard.MieStep;
 import dustwright.engine.hazard.PublishedDust;
 import dustwright.engine.hazard.StClass;
 import dustwright.engine.hazard.SurfaceLimit;
+import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Temperature;
@@ -46,11 +47,11 @@ final class DustCardSheet {
         this.writing = new Writing(dust.id());
     }
 
-    static Sheet of(Dust dust) {
-        return new DustCardSheet(dust).sheet();
+    static Sheet of(Plant plant, Dust dust) {
+        return new DustCardSheet(dust).sheet(new CarryingLines(plant, dust));
     }
 
-    private Sheet sheet() {
+    private Sheet sheet(CarryingLines carrying) {
         burns();
         if (dust.combustible().orElse(true)) {
             published();
@@ -64,6 +65,7 @@ final class DustCardSheet {
             }
         }
         hygiene();
+        carrying.write(writing);
         writing.words(
                 "dust-caution",
                 "Before anybody relies on this",

@@ -37,7 +37,10 @@ import java.util.Optional;
 final class FilterSheet {
     private static final Source COST_MANUAL =
             Source.published("EPA Air Pollution Control Cost Manual, 6th ed., EPA/452/B-02-001, Section 6 Chapter 1");
+    private static final String NO_DUST =
+            "No dust reaches this filter: enter \"feed\" of the inlets that are open together.";
     private static final Source START = Source.ownReading("a cleaning brings the cloth back to its normal resistance");
+    private static final String NAME = ": runs until a tool falls short";
     /** Dust on the cloth beyond which no formula here is asked [kg/m²]. */
     private static final double GREATEST_LOAD_kgPerM2 = 50;
 
@@ -66,13 +69,8 @@ final class FilterSheet {
         writing.given("cloth", "Cloth area", filter.cloth());
         arrivals.fastest().ifPresent(this::velocities);
         Optional<DustArrival> dustiest = arrivals.dustiest();
-        dustiest.ifPresentOrElse(
-                this::growth,
-                () -> writing.unknown(
-                        "cake",
-                        "Growth of the pressure drop",
-                        "No dust reaches this filter: enter \"feed\" of the inlets that are open together."));
-        dustiest.ifPresent(d -> cleaning());
+        dustiest.ifPresentOrElse(this::growth, () -> writing.unknown("cake", "Growth of the pressure drop", NO_DUST));
+        cleaning();
         ClothRatios.write(writing, arrivals);
         ClothChoice.write(writing, arrivals);
         return writing.sheet("filter", "Filter", Place.Kind.FILTER);
@@ -177,8 +175,12 @@ final class FilterSheet {
 
     private void cleaning() {
         List<Found> found = new ArrayList<>();
-        for (DustArrival arrival : sets()) {
+        List<DustArrival> dusty = sets().stream().filter(DustArrival::any).toList();
+        for (DustArrival arrival : dusty) {
             interval(arrival).ifPresent(found::add);
+        }
+        if (dusty.isEmpty()) {
+            intervalNotKnown(Sheet.ANY_SET, NO_DUST);
         }
         found.stream()
                 .min(Comparator.comparing(Found::time))
@@ -199,27 +201,20 @@ final class FilterSheet {
     private Optional<Found> interval(DustArrival arrival) {
         String set = setName(arrival);
         String id = "interval-" + set;
-        String name = set + ": runs until a tool falls short";
+        String name = set + NAME;
         Optional<CakeResistance> cake = cake(arrival);
-        if (!arrival.any()) {
-            return Optional.empty();
-        }
         if (cake.isEmpty()) {
-            writing.unknown(
-                    id,
-                    name,
-                    "The specific resistance of the cake is not known: enter \"cake resistance\" of its dusts.");
-            return Optional.empty();
+            return intervalUnknown(
+                    set, "The specific resistance of the cake is not known: enter \"cake resistance\" of its dusts.");
         }
         if (!CleaningInterval.limited(plant)) {
-            writing.unknown(
-                    id, name, "No limit is stated: enter \"tool flow\" or \"inlet vacuum\" under requirements.");
-            return Optional.empty();
+            return intervalUnknown(
+                    set, "No limit is stated: enter \"tool flow\" or \"inlet vacuum\" under requirements.");
         }
         Optional<CleaningInterval.Found> search = new CleaningInterval(plant, station, arrival).find();
         if (search.isEmpty()) {
-            writing.unknown(id, name, "No resistance of this filter was found at which a tool falls below its limit.");
-            return Optional.empty();
+            return intervalUnknown(
+                    set, "No resistance of this filter was found at which a tool falls below its limit.");
         }
         CleaningInterval.Found end = search.get();
         if (load(cake.get(), end.end()).kgPerSquareMetre() > GREATEST_LOAD_kgPerM2) {
@@ -229,6 +224,7 @@ final class FilterSheet {
                     "not before 50 kg/m² lie on the cloth, which other things end first: the bag, the level probe, the shift.",
                     List.of(limit(end)),
                     START);
+            longInterval(arrival, end);
             return Optional.empty();
         }
         Optional<Quantity> time = writing.tried(id, name, () -> intervalSteps(arrival, cake.get(), end));
@@ -236,7 +232,48 @@ final class FilterSheet {
                 "service-" + set,
                 set + ": runs until the cloth is dirty",
                 () -> timeSteps(arrival, cake.get(), filter.dirty(), "resistance at which it is serviced")));
+        if (time.isEmpty()) {
+            intervalNotKnown(set, "Outside the formula of the running time, see the filter's sheet.");
+        }
         return time.map(t -> new Found(set, (Duration) t));
+    }
+
+    private Optional<Found> intervalUnknown(String set, String why) {
+        writing.unknown("interval-" + set, set + NAME, why);
+        intervalNotKnown(set, why);
+        return Optional.empty();
+    }
+
+    private void intervalNotKnown(String set, String why) {
+        plant.requirements()
+                .receiver()
+                .cleaningInterval()
+                .ifPresent(limit -> writing.unjudged(
+                        FindingCode.CLEANING_INTERVAL, Place.Kind.FILTER, set, Side.AT_LEAST, limit, why));
+    }
+
+    /** It runs at least until the dust lies as thick as any formula here is asked: that is enough, or nobody knows. */
+    private void longInterval(DustArrival arrival, CleaningInterval.Found end) {
+        String set = setName(arrival);
+        ClothLoad load = new ClothLoad(GREATEST_LOAD_kgPerM2);
+        Step reaching = reaching(arrival);
+        Step least = running(arrival, load, reaching);
+        plant.requirements().receiver().cleaningInterval().ifPresent(limit -> {
+            if (least.result().value().si() >= limit.value().si()) {
+                writing.asked(
+                        FindingCode.CLEANING_INTERVAL,
+                        Place.Kind.FILTER,
+                        set,
+                        Side.AT_LEAST,
+                        least.result().value(),
+                        limit,
+                        List.of(limit(end), reaching, least));
+            } else {
+                intervalNotKnown(
+                        set,
+                        "By then more than 50 kg/m² lie on the cloth, beyond which the pressure drop is not known.");
+            }
+        });
     }
 
     private List<Step> intervalSteps(DustArrival arrival, CakeResistance cake, CleaningInterval.Found end) {
@@ -266,11 +303,6 @@ final class FilterSheet {
     private List<Step> timeSteps(DustArrival arrival, CakeResistance cake, FilterResistance end, String words) {
         ClothLoad load = load(cake, end);
         Step reaching = reaching(arrival);
-        double time_s = FilterDrop.interval_s(
-                load.kgPerSquareMetre(),
-                filter.cloth().squareMetres(),
-                arrival.total().kgPerSecond(),
-                station.receiver().preSeparation().value());
         return List.of(
                 step(
                         "FLT-6",
@@ -281,14 +313,23 @@ final class FilterSheet {
                         new Term("S", "resistance after a cleaning, the normal one", filter.normal()),
                         new Term("K2", "specific resistance of the cake", cake)),
                 reaching,
-                step(
-                        "FLT-7",
-                        "t = W A / ṁ",
-                        Source.published("mass balance over the cloth"),
-                        new Term("t", "running time from cleaning to cleaning", new Duration(time_s)),
-                        new Term("W", "dust the cloth may take", load),
-                        new Term("A", "cloth area", filter.cloth()),
-                        reaching.result()));
+                running(arrival, load, reaching));
+    }
+
+    private Step running(DustArrival arrival, ClothLoad load, Step reaching) {
+        double time_s = FilterDrop.interval_s(
+                load.kgPerSquareMetre(),
+                filter.cloth().squareMetres(),
+                arrival.total().kgPerSecond(),
+                station.receiver().preSeparation().value());
+        return step(
+                "FLT-7",
+                "t = W A / ṁ",
+                Source.published("mass balance over the cloth"),
+                new Term("t", "running time from cleaning to cleaning", new Duration(time_s)),
+                new Term("W", "dust the cloth may take", load),
+                new Term("A", "cloth area", filter.cloth()),
+                reaching.result());
     }
 
     /** The dustiest state of each design set, or of each set asked where none of them is a design set. */

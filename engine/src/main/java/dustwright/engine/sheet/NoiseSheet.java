@@ -52,7 +52,9 @@ final class NoiseSheet {
         Optional<StationSound> stated = plant.operation().soundOf(station.id());
         boolean byMachine =
                 station.producers().stream().anyMatch(p -> !p.sound().equals(VacuumProducer.Sound.UNKNOWN));
-        return stated.isPresent() || byMachine
+        boolean asked = plant.operation().asked().soundAtOneMetre().isPresent()
+                || plant.operation().asked().dailyExposure().isPresent();
+        return stated.isPresent() || byMachine || asked
                 ? Optional.of(new NoiseSheet(plant, station, stated.orElseGet(() -> StationSound.unknown(station.id())))
                         .sheet())
                 : Optional.empty();
@@ -81,6 +83,24 @@ final class NoiseSheet {
         return writing.sheet("sound", "Sound", Place.Kind.STATION);
     }
 
+    private void notKnown(String what, String name, String why) {
+        writing.unknown(what, name, why);
+        plant.operation()
+                .asked()
+                .soundAtOneMetre()
+                .ifPresent(limit ->
+                        writing.unjudged(FindingCode.SOUND_AT_ONE_METRE, Place.Kind.STATION, Side.AT_MOST, limit, why));
+        exposureNotKnown(why);
+    }
+
+    private void exposureNotKnown(String why) {
+        plant.operation()
+                .asked()
+                .dailyExposure()
+                .ifPresent(limit ->
+                        writing.unjudged(FindingCode.DAILY_EXPOSURE, Place.Kind.STATION, Side.AT_MOST, limit, why));
+    }
+
     private static SoundPressureLevel level(List<Step> steps) {
         return (SoundPressureLevel) steps.get(steps.size() - 1).result().value();
     }
@@ -97,7 +117,7 @@ final class NoiseSheet {
             }
             Optional<Term> level = machine(producer, steps);
             if (level.isEmpty()) {
-                writing.unknown(
+                notKnown(
                         "sound-1m",
                         "All producers at 1 m",
                         "The level of " + producer.id()
@@ -108,7 +128,7 @@ final class NoiseSheet {
             levels.add(level.get());
         }
         if (levels.isEmpty()) {
-            writing.unknown("sound-1m", "All producers at 1 m", "Every producer stands by.");
+            notKnown("sound-1m", "All producers at 1 m", "Every producer stands by: enter one that runs.");
             return Optional.empty();
         }
         steps.add(sum(levels, new Term("L", "all running producers, each 1 m away", summed(levels))));
@@ -180,7 +200,9 @@ final class NoiseSheet {
 
     private void atOperator(List<Step> together) {
         if (sound.operatorAt().isEmpty()) {
-            writing.unknown("sound-operator", "Where the operator stands", "Enter \"operator at\".");
+            String why = "Enter \"operator at\" of the station's sound.";
+            writing.unknown("sound-operator", "Where the operator stands", why);
+            exposureNotKnown(why);
             return;
         }
         Length distance = sound.operatorAt().get();
@@ -217,10 +239,9 @@ final class NoiseSheet {
     private void exposure(SoundPressureLevel here, List<Step> toHere) {
         Optional<Shifts> shifts = plant.operation().shifts();
         if (sound.there().isEmpty() || sound.elsewhere().isEmpty() || shifts.isEmpty()) {
-            writing.unknown(
-                    "exposure",
-                    "Daily noise exposure of the operator",
-                    "Enter \"time there\", \"elsewhere\", and the \"shifts\" of the usage.");
+            String why = "Enter " + missing(shifts.isPresent()) + ".";
+            writing.unknown("exposure", "Daily noise exposure of the operator", why);
+            exposureNotKnown(why);
             return;
         }
         double there_h = sound.there().get().seconds() / HOUR_s;
@@ -245,6 +266,20 @@ final class NoiseSheet {
         writing.known("exposure", "Daily exposure of the operator, 3 dB rule", daily, steps);
         osha(day, toHere, inputs);
         compare(daily, steps);
+    }
+
+    private String missing(boolean shifts) {
+        List<String> keys = new ArrayList<>();
+        if (sound.there().isEmpty()) {
+            keys.add("\"time there\" of the station's sound");
+        }
+        if (sound.elsewhere().isEmpty()) {
+            keys.add("\"elsewhere\" of the station's sound");
+        }
+        if (!shifts) {
+            keys.add("\"shifts\" of the usage");
+        }
+        return String.join(", ", keys);
     }
 
     private void osha(List<Stretch> day, List<Step> toHere, Term... inputs) {

@@ -126,12 +126,12 @@ final class PanelSheet {
         String name = "Enclosure offered";
         String said = type.equals(Enclosure.PURGED) ? "purged" : "NEMA " + type;
         Optional<Boolean> suits = Enclosure.suits(type, area);
+        Writing judged = new Writing("");
         if (suits.isEmpty()) {
-            entries.add(Entry.unknown(
-                    "enclosure-offered",
-                    name,
-                    said + ": a type says nothing in " + area.words()
-                            + "; ask for a certificate of category or EPL and group."));
+            String why = said + ": " + inZone(type, area);
+            entries.add(Entry.unknown("enclosure-offered", name, why));
+            judged.notSaid(FindingCode.PANEL_AREA, Place.Kind.PANEL, source, why);
+            findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
             return;
         }
         entries.add(Entry.words(
@@ -140,7 +140,6 @@ final class PanelSheet {
                 said + (suits.get() ? "" : ": not for " + area.words() + ", see what does"),
                 List.of(),
                 source));
-        Writing judged = new Writing("");
         judged.none(
                 FindingCode.PANEL_AREA,
                 Place.Kind.PANEL,
@@ -148,6 +147,14 @@ final class PanelSheet {
                 suits.get() ? 0 : 1,
                 source);
         findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
+    }
+
+    private static String inZone(String type, AreaClass area) {
+        return type.equals(Enclosure.PURGED)
+                ? "nobody has said by which type of protection; ask for a certificate of "
+                        + (area == AreaClass.ZONE_21 ? "pxb or pyb" : "pxb, pyb or pzc") + " for " + area.words() + "."
+                : "a NEMA type says nothing in " + area.words()
+                        + "; ask for a certificate of category or EPL and group.";
     }
 
     private void exposure(Enclosure.Exposure exposure) {

@@ -39,6 +39,9 @@ final class ReceiverSheet {
             "three places 90° apart, and nearer than half of that is the same place; the probe moves when the inlet takes its own: common practice, no source",
             dustwright.engine.finding.Confidence.COMMON_PRACTICE);
 
+    private static final String PROBE =
+            "Enter \"diameter\", \"hopper: {half angle, outlet}\" and \"level probe: {height}\" of the receiver.";
+
     private final Arrivals arrivals;
     private final Plant plant;
     private final Station station;
@@ -90,10 +93,16 @@ final class ReceiverSheet {
                                 "Air rises between the filters at",
                                 between(flow, free),
                                 List.of(flow(arrival), between(free, flow))),
-                        () -> writing.unknown(
-                                "between",
-                                "Air rises between the filters at",
-                                "The cross-section between them is not stated: enter \"free area\" of the receiver."));
+                        this::betweenNotKnown);
+    }
+
+    private void betweenNotKnown() {
+        String why = "The cross-section between them is not stated: enter \"free area\" of the receiver.";
+        writing.unknown("between", "Air rises between the filters at", why);
+        plant.requirements()
+                .canVelocity()
+                .ifPresent(limit ->
+                        writing.unjudged(FindingCode.CAN_VELOCITY, Place.Kind.RECEIVER, Side.AT_MOST, limit, why));
     }
 
     private Step flow(DustArrival arrival) {
@@ -172,46 +181,59 @@ final class ReceiverSheet {
     private void holdUp(Optional<DustArrival> dustiest) {
         Optional<Volume> volume = workingVolume();
         if (volume.isEmpty()) {
+            holdUpNotKnown(Sheet.ANY_SET, "The working volume up to the probe is not known. " + PROBE);
             return;
         }
         String name = "Time to the probe without discharge";
         if (dustiest.isEmpty()) {
-            writing.unknown(
-                    "hold-up",
-                    name,
-                    "No dust reaches this receiver: enter \"feed\" of the inlets that are open together.");
+            String why = "No dust reaches this receiver: enter \"feed\" of the inlets that are open together.";
+            writing.unknown("hold-up", name, why);
+            holdUpNotKnown(Sheet.ANY_SET, why);
             return;
         }
         DustArrival arrival = dustiest.get();
         Optional<Density> density = arrival.density();
         if (density.isEmpty()) {
-            String why = "The bulk density of " + String.join(", ", arrival.withoutDensity())
-                    + " is not stated: enter \"bulk density\".";
+            String why = withoutDensity(arrival);
             writing.unknown("hold-up", name, why);
-            plant.requirements()
-                    .receiver()
-                    .holdUp()
-                    .ifPresent(limit -> writing.unjudged(
-                            FindingCode.HOLD_UP, Place.Kind.RECEIVER, arrival.state(), Side.AT_LEAST, limit, why));
+            holdUpNotKnown(arrival.state(), why);
             return;
         }
+        arrivals.ofUnknownVolume().ifPresent(other -> holdUpNotKnown(other.state(), withoutDensity(other)));
         Optional<Quantity> time = writing.tried(
                 "hold-up", name + ", " + arrival.state(), () -> holdUpSteps(volume.get(), arrival, density.get()));
-        time.ifPresent(value -> plant.requirements()
+        time.ifPresentOrElse(
+                value -> plant.requirements()
+                        .receiver()
+                        .holdUp()
+                        .ifPresent(limit -> writing.asked(
+                                FindingCode.HOLD_UP,
+                                Place.Kind.RECEIVER,
+                                arrival.state(),
+                                Side.AT_LEAST,
+                                value,
+                                limit)),
+                () -> holdUpNotKnown(arrival.state(), "Outside the formula of the hold-up, see the receiver's sheet."));
+    }
+
+    private static String withoutDensity(DustArrival arrival) {
+        return "The bulk density of " + String.join(", ", arrival.withoutDensity())
+                + " is not stated: enter \"bulk density\".";
+    }
+
+    private void holdUpNotKnown(String state, String why) {
+        plant.requirements()
                 .receiver()
                 .holdUp()
-                .ifPresent(limit -> writing.asked(
-                        FindingCode.HOLD_UP, Place.Kind.RECEIVER, arrival.state(), Side.AT_LEAST, value, limit)));
+                .ifPresent(limit ->
+                        writing.unjudged(FindingCode.HOLD_UP, Place.Kind.RECEIVER, state, Side.AT_LEAST, limit, why));
     }
 
     private Optional<Volume> workingVolume() {
         String name = "Working volume up to the probe";
         Optional<Length> height = receiver.probe().flatMap(LevelProbe::height);
         if (receiver.diameter().isEmpty() || receiver.hopper().isEmpty() || height.isEmpty()) {
-            writing.unknown(
-                    "working-volume",
-                    name,
-                    "Enter \"diameter\", \"hopper: {half angle, outlet}\" and \"level probe: {height}\" of the receiver.");
+            writing.unknown("working-volume", name, PROBE);
             return Optional.empty();
         }
         return writing.tried(

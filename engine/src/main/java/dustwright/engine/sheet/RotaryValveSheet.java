@@ -81,19 +81,20 @@ final class RotaryValveSheet {
         String name = "Discharge over the largest dust rate";
         Optional<DustArrival> dustiest = arrivals.dustiest();
         if (dustiest.isEmpty()) {
-            writing.unknown(
-                    "capacity", name, "No dust reaches it: enter \"feed\" of the inlets that are open together.");
+            String why = "No dust reaches it: enter \"feed\" of the inlets that are open together.";
+            writing.unknown("capacity", name, why);
+            notJudged(Sheet.ANY_SET, why);
             return;
         }
         DustArrival arrival = dustiest.get();
         Optional<Density> loose = arrival.density();
         if (loose.isEmpty()) {
-            String why = "The bulk density of " + String.join(", ", arrival.withoutDensity())
-                    + " is not stated: enter \"bulk density\".";
+            String why = withoutDensity(arrival);
             writing.unknown("capacity", name, why);
-            notJudged(arrival, why);
+            notJudged(arrival.state(), why);
             return;
         }
+        arrivals.ofUnknownVolume().ifPresent(other -> notJudged(other.state(), withoutDensity(other)));
         Density density = loose.get();
         writing.tried(
                 "valve-discharge",
@@ -102,10 +103,10 @@ final class RotaryValveSheet {
         Optional<Quantity> ratio =
                 writing.tried("capacity", name + ", " + arrival.state(), () -> capacitySteps(arrival, density));
         if (ratio.isEmpty()) {
-            notJudged(arrival, "Outside the formula of the valve's capacity, see its sheet.");
+            notJudged(arrival.state(), "Outside the formula of the valve's capacity, see its sheet.");
         } else if (tooFast()) {
             notJudged(
-                    arrival,
+                    arrival.state(),
                     "How far the pockets still fill above a tip speed of 0.8 m/s is not known: turn it slower, or fit a larger valve.");
         } else {
             plant.requirements()
@@ -122,17 +123,17 @@ final class RotaryValveSheet {
         neededSpeed(arrival, density);
     }
 
-    private void notJudged(DustArrival arrival, String why) {
+    private static String withoutDensity(DustArrival arrival) {
+        return "The bulk density of " + String.join(", ", arrival.withoutDensity())
+                + " is not stated: enter \"bulk density\".";
+    }
+
+    private void notJudged(String state, String why) {
         plant.requirements()
                 .receiver()
                 .valveCapacity()
                 .ifPresent(limit -> writing.unjudged(
-                        FindingCode.VALVE_CAPACITY,
-                        Place.Kind.ROTARY_VALVE,
-                        arrival.state(),
-                        Side.AT_LEAST,
-                        limit,
-                        why));
+                        FindingCode.VALVE_CAPACITY, Place.Kind.ROTARY_VALVE, state, Side.AT_LEAST, limit, why));
     }
 
     private boolean tooFast() {

@@ -18,7 +18,7 @@ public final class Sheets {
      */
     public static List<Sheet> of(Plant plant, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
         List<Sheet> sheets = new ArrayList<>();
-        plant.dusts().forEach(dust -> sheets.add(DustCardSheet.of(dust)));
+        plant.dusts().forEach(dust -> sheets.add(DustCardSheet.of(plant, dust)));
         sheets.addAll(plant.stations().parallelStream()
                 .flatMap(station -> ofStation(plant, station, duties, ways, weeks).stream())
                 .toList());

@@ -6,6 +6,7 @@ import dustwright.engine.bagging.BagAir;
 import dustwright.engine.bagging.BagSupport;
 import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
+import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -19,6 +20,7 @@ import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.Ratio;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +30,8 @@ final class StandLines {
     private static final double USUAL_BAY_m = 3;
 
     private static final Source PRACTICE = Source.commonPractice();
+    private static final Source HALF_OF_USUAL = new Source(
+            "half of the usual 4 psi of a neck seal: common practice, no source", Confidence.COMMON_PRACTICE);
     private static final Source GEOMETRY = Source.published("geometry");
 
     private final Container container;
@@ -65,6 +69,13 @@ final class StandLines {
                 Side.AT_MOST,
                 pressure,
                 new Limit<>(new GaugePressure(BagAir.GREATEST_SEAL_Pa), PRACTICE));
+        writing.asked(
+                FindingCode.NECK_SEAL_LOOSE,
+                Place.Kind.CONTAINER,
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                pressure,
+                new Limit<>(new GaugePressure(BagAir.LEAST_SEAL_Pa), HALF_OF_USUAL));
     }
 
     // ---- what carries it
@@ -183,7 +194,30 @@ final class StandLines {
                         steps,
                         GEOMETRY);
             }
+            if (gap_m > 0) {
+                reaches(spout, room, new Length(gap_m), steps);
+            }
         });
+    }
+
+    private void reaches(Length spout, Length room, Length gap, List<Step> top) {
+        List<Step> steps = new ArrayList<>(
+                Writing.statedThen(Writing.stated("l", "spout of the bag", spout, Source.entered()), top));
+        steps.add(step(
+                "BAG-23",
+                "h_gap = h_room − h",
+                GEOMETRY,
+                new Term("h_gap", "from the top of the bag to the filling head", gap),
+                new Term("h_room", "headroom of the stand", room),
+                top.get(0).result()));
+        writing.asked(
+                FindingCode.SPOUT_REACH,
+                Place.Kind.CONTAINER,
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                spout,
+                new Limit<>(gap, GEOMETRY),
+                steps);
     }
 
     private void floor() {

@@ -364,7 +364,26 @@ class ElectricalSheetsTest {
         assertThat(purged.derivation().steps().get(0).formula()).contains("hose water", "NEMA type");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "purged,ZONE_20,false,none", "4X,ZONE_20,true,certificate", "4X,ZONE_21,true,certificate",
+        "12,ZONE_22_IIIC,true,certificate", "purged,ZONE_21,true,pxb or pyb", "purged,ZONE_22_IIIC,true,pzc"
+    })
+    void an_enclosure_offered_in_a_zone_is_judged_or_said_to_be_not_known(
+            String type, AreaClass area, boolean open, String says) {
+        Finding finding = panelFinding(FindingCode.PANEL_AREA, area, type, Exposure.DUSTY_INDOOR);
+        assertThat(finding.unjudged()).isEqualTo(open);
+        assertThat(finding.fails()).isEqualTo(!open);
+        if (open) {
+            assertThat(finding.derivation().steps().get(0).formula()).contains(says);
+        }
+    }
+
     private static Finding panelFinding(AreaClass area, String type, Exposure exposure) {
+        return panelFinding(FindingCode.PANEL_EXPOSURE, area, type, exposure);
+    }
+
+    private static Finding panelFinding(FindingCode code, AreaClass area, String type, Exposure exposure) {
         Panel bare = panel(Optional.of(area), Optional.of("owner"), Optional.empty());
         Panel panel = new Panel(
                 bare.area(),
@@ -379,7 +398,7 @@ class ElectricalSheetsTest {
         Plant plant = direct(15, nec(480)).withElectrical(new Electrical(Optional.of(nec(480)), Optional.of(panel)));
         return EquipmentSketch.sheets(plant, List.of()).stream()
                 .flatMap(s -> s.findings().stream())
-                .filter(f -> f.code() == FindingCode.PANEL_EXPOSURE)
+                .filter(f -> f.code() == code)
                 .findFirst()
                 .orElseThrow();
     }

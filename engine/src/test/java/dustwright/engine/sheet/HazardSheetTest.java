@@ -699,7 +699,25 @@ class HazardSheetTest {
     })
     void a_general_panel_does_not_do_in_class_ii(String type, AreaClass area, boolean suits) {
         assertThat(Enclosure.suits(type, area)).contains(suits);
-        assertThat(Enclosure.suits(type, AreaClass.ZONE_21)).isEmpty();
+    }
+
+    /** IEC 60079-2 knows no pressurization for Zone 20, from memory; NEMA 250: 1, 3R and 7 let dust in. */
+    @ParameterizedTest
+    @CsvSource({
+        "purged,ZONE_20,false",
+        "1,ZONE_22_IIIA_IIIB,false",
+        "3R,ZONE_21,false",
+        "7,ZONE_22_IIIC,false",
+        "4X,ZONE_20,not said",
+        "4X,ZONE_21,not said",
+        "12,ZONE_22_IIIC,not said",
+        "9,ZONE_21,not said",
+        "purged,ZONE_21,not said",
+        "purged,ZONE_22_IIIC,not said"
+    })
+    void a_type_never_proves_a_zone_and_what_lets_dust_in_never_does(String type, AreaClass area, String suits) {
+        assertThat(Enclosure.suits(type, area).map(String::valueOf).orElse("not said"))
+                .isEqualTo(suits);
     }
 
     @Test

@@ -1,0 +1,179 @@
+package dustwright.cli;
+
+import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.plant.Plant;
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
+import dustwright.plantfile.keys.PlantKeys;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What a plant file asks is judged, or it is said that nobody can judge it and what to enter: it does not vanish. */
+class StatedRequirementsTest {
+    private record Asked(String value, FindingCode code) {}
+
+    /** Every key under "requirements", with a value and the finding that answers it. */
+    private static final Map<String, Asked> ALL = Map.ofEntries(
+            entry("tool flow", new Asked("100 scfm", FindingCode.TOOL_FLOW)),
+            entry("inlet vacuum", new Asked("2 inHg", FindingCode.INLET_VACUUM)),
+            entry("transport factor", new Asked("1.2", FindingCode.TRANSPORT_VELOCITY)),
+            entry("saltation factor", new Asked("1.5", FindingCode.CARRYING_VELOCITY)),
+            entry("loading ratio", new Asked("2", FindingCode.LOADING_RATIO)),
+            entry("wear velocity", new Asked("60 m/s", FindingCode.WEAR_VELOCITY)),
+            entry("air to cloth", new Asked("5 ft/min", FindingCode.AIR_TO_CLOTH)),
+            entry("can velocity", new Asked("300 ft/min", FindingCode.CAN_VELOCITY)),
+            entry("cleaning interval", new Asked("30 min", FindingCode.CLEANING_INTERVAL)),
+            entry("hold-up", new Asked("30 min", FindingCode.HOLD_UP)),
+            entry("valve capacity", new Asked("2", FindingCode.VALVE_CAPACITY)),
+            entry("container life", new Asked("1 d", FindingCode.CONTAINER_LIFE)),
+            entry("sock velocity", new Asked("4 ft/min", FindingCode.SOCK_VELOCITY)),
+            entry("sound at 1 m", new Asked("85 dBA", FindingCode.SOUND_AT_ONE_METRE)),
+            entry("daily exposure", new Asked("80 dBA", FindingCode.DAILY_EXPOSURE)));
+
+    private static String bakery = "";
+
+    @BeforeAll
+    static void read() throws IOException {
+        bakery = Files.readString(Path.of("..", "examples", "bakery", "plant.yaml"));
+    }
+
+    private static Asked asked(String key) {
+        return Objects.requireNonNull(ALL.get(key), key);
+    }
+
+    static Stream<String> keys() {
+        return PlantKeys.REQUIREMENTS.names().stream();
+    }
+
+    private static Study study(String text) {
+        Reading reading = PlantReader.read(text);
+        assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
+        Plant plant = ((Reading.Read) reading).plant();
+        return Study.of(plant, States.usual(plant)).withSheets();
+    }
+
+    private static List<Finding> of(Study study, FindingCode code) {
+        return study.findings().filter(finding -> finding.code() == code).toList();
+    }
+
+    private static String with(String text, String good, String other) {
+        String changed = text.replaceAll(good, other);
+        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
+        return changed;
+    }
+
+    /** The plant file asking this and nothing else. */
+    private static String asking(String text, String key, String... besides) {
+        return text.replaceFirst(
+                "(?m)^requirements:\\n( .*\\n)*",
+                "requirements:\n  " + key + ": " + asked(key).value() + "\n"
+                        + Stream.of(besides).map(line -> "  " + line + "\n").collect(Collectors.joining()));
+    }
+
+    @Test
+    void every_key_of_the_requirements_is_looked_at_here() {
+        assertThat(ALL.keySet()).containsExactlyInAnyOrderElementsOf(PlantKeys.REQUIREMENTS.names());
+    }
+
+    @ParameterizedTest
+    @MethodSource("keys")
+    void what_is_asked_of_a_described_plant_is_answered(String key) {
+        assertThat(of(study(asking(bakery, key)), asked(key).code())).as(key).isNotEmpty();
+    }
+
+    /** One entry is taken away: the requirement stays, and is said to be not known. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '"',
+            value = {
+                "hold-up           | ', height: 0.7 m'                 | ''  | level probe",
+                "hold-up           | ', feed: [0-9]+ kg/h'              | ''  | feed",
+                "hold-up           | ' bulk density: 480 kg/m3,'        | ''  | bulk density",
+                "can velocity      | 'free area: 0.45 m2, '            | ''  | free area",
+                "daily exposure    | ', elsewhere: 76 dBA'             | ''  | elsewhere",
+                "daily exposure    | ', time there: 30 min'            | ''  | time there",
+                "daily exposure    | ' operator at: 4 m,'              | ''  | operator at",
+                "daily exposure    | '  shifts: .*\\n'                 | ''  | shifts",
+                "daily exposure    | '(?s)\\nsound:.*$'                | ''  | operator at",
+                "daily exposure    | 'model: DL-15, speed: 2155 rpm'   | 'kind: lobe, displacement: 0.0076 m3, deepest vacuum: 14 inHg, greatest rise: 130 K, motor: 15 hp, speed range: [700 rpm, 2300 rpm], speed: 2155 rpm' | casing sound",
+                "sound at 1 m      | 'model: DL-15, speed: 2155 rpm'   | 'kind: lobe, displacement: 0.0076 m3, deepest vacuum: 14 inHg, greatest rise: 130 K, motor: 15 hp, speed range: [700 rpm, 2300 rpm], speed: 2155 rpm' | casing sound",
+                "cleaning interval | ', cake resistance: [^,]*'        | ''  | cake resistance",
+                "cleaning interval | ', feed: [0-9]+ kg/h'              | ''  | feed",
+                "cleaning interval | 'inlet vacuum: 3 inHg'            | 'can velocity: 300 ft/min' | tool flow",
+                "valve capacity    | ', feed: [0-9]+ kg/h'              | ''  | feed",
+                "valve capacity    | ' bulk density: 480 kg/m3,'        | ''  | bulk density",
+                "container life    | '  shifts: .*\\n'                 | ''  | shifts",
+                "container life    | '(?s)    container:\\n.*?    producers:' | '    producers:'  | container",
+                "sock velocity     | '(?s)    container:\\n.*?    producers:' | '    producers:'  | container",
+                "sock velocity     | '      vent sock: 1.4 m2\\n'      | ''  | vent sock",
+                "sock velocity     | '(?s)    rotary valve:.*?    container:' | '    container:' | rotary valve",
+                "loading ratio     | ', feed: [0-9]+ kg/h'              | ''  | feed",
+                "saltation factor  | ', feed: [0-9]+ kg/h'              | ''  | feed",
+                "saltation factor  | ' particle size: [^,]*, particle density: [^,]*,' | ''  | particle size"
+            })
+    void what_cannot_be_judged_is_not_known_and_says_what_to_enter(
+            String key, String entered, String instead, String toEnter) {
+        String text = asking(bakery, key, "inlet vacuum: 3 inHg");
+        Study study = study(with(text, unquoted(entered), unquoted(instead)));
+        FindingCode code = asked(key).code();
+        Finding finding = study.worstPerPlace().stream()
+                .filter(f -> f.code() == code)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(code + " has vanished"));
+        assertThat(finding.unjudged()).as(finding.toString()).isTrue();
+        assertThat(finding.derivation().steps().get(0).formula()).contains(toEnter);
+        assertThat(study.holds()).isFalse();
+    }
+
+    private static String unquoted(String quoted) {
+        return quoted.substring(1, quoted.length() - 1);
+    }
+
+    @Test
+    void one_set_of_several_whose_cleaning_interval_is_not_known_is_not_covered_by_the_others() {
+        Study study = study(with(bakery, ", cake resistance: 2e5 1/s", ""));
+        List<Finding> intervals = of(study, FindingCode.CLEANING_INTERVAL);
+        assertThat(intervals).anyMatch(Finding::holds);
+        assertThat(intervals).filteredOn(Finding::unjudged).singleElement().satisfies(open -> {
+            assertThat(open.state()).isEqualTo("with-allergen");
+            assertThat(study.worstPerPlace()).contains(open);
+        });
+    }
+
+    @Test
+    void a_filter_that_hardly_loads_runs_at_least_until_its_formula_ends() {
+        String light = with(bakery, "cake resistance: [0-9.e]+ 1/s", "cake resistance: 1000 1/s");
+        Study half = study(light);
+        assertThat(of(half, FindingCode.CLEANING_INTERVAL)).isNotEmpty().allMatch(Finding::holds);
+        Study much = study(with(light, "cleaning interval: 30 min", "cleaning interval: 2000 h"));
+        assertThat(of(much, FindingCode.CLEANING_INTERVAL)).isNotEmpty().allMatch(Finding::unjudged);
+    }
+
+    @Test
+    void a_bulk_bag_without_a_rotary_valve_above_it_stands_under_vacuum() {
+        Study study = study(with(bakery, "(?s)    rotary valve:.*?    container:", "    container:"));
+        assertThat(of(study, FindingCode.BAG_UNDER_VACUUM))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.fails()).isTrue());
+        assertThat(of(study, FindingCode.SOCK_VELOCITY)).singleElement().matches(Finding::unjudged);
+        assertThat(of(study(bakery), FindingCode.BAG_UNDER_VACUUM)).isEmpty();
+    }
+}
