@@ -10,7 +10,7 @@ public final class BagAir {
     /** Usual pressure of an inflated neck seal: about 4 psi; common practice, no source [Pa gauge]. */
     public static final double USUAL_SEAL_Pa = 4 * 6894.757;
 
-    /** Pressure below which a neck seal hardly holds: half the usual, 2 psi; common practice, no source [Pa gauge]. */
+    /** Pressure below which a neck seal hardly holds: half the usual 4 psi; our choice, no source [Pa gauge]. */
     public static final double LEAST_SEAL_Pa = USUAL_SEAL_Pa / 2;
 
     /** Pressure a neck seal never sees: 9 psi; common practice, no source [Pa gauge]. */

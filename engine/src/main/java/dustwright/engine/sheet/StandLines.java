@@ -6,7 +6,6 @@ import dustwright.engine.bagging.BagAir;
 import dustwright.engine.bagging.BagSupport;
 import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
-import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -30,8 +29,8 @@ final class StandLines {
     private static final double USUAL_BAY_m = 3;
 
     private static final Source PRACTICE = Source.commonPractice();
-    private static final Source HALF_OF_USUAL = new Source(
-            "half of the usual 4 psi of a neck seal: common practice, no source", Confidence.COMMON_PRACTICE);
+    private static final Source HALF_OF_USUAL = Source.ownReading(
+            "half of the 4 psi that is usual for a neck seal (common practice): our choice, no source; ask the maker of the seal");
     private static final Source GEOMETRY = Source.published("geometry");
 
     private final Container container;
