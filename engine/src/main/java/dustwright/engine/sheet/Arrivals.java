@@ -42,6 +42,11 @@ record Arrivals(Plant plant, Station station, List<DustArrival> all) {
                         .thenComparingDouble(arrival -> arrival.total().kgPerSecond()));
     }
 
+    /** Whether no inlet states what is picked up there; else sets without dust are asked as such, and nothing is missing. */
+    boolean noFeedStated() {
+        return plant.inlets().stream().noneMatch(inlet -> inlet.feed().kgPerSecond() > 0);
+    }
+
     /** The first state that brings dust of unknown bulk density, which may be the dustiest by volume. */
     Optional<DustArrival> ofUnknownVolume() {
         return all.stream()

@@ -179,7 +179,7 @@ final class FilterSheet {
         for (DustArrival arrival : dusty) {
             interval(arrival).ifPresent(found::add);
         }
-        if (dusty.isEmpty()) {
+        if (dusty.isEmpty() && arrivals.noFeedStated()) {
             intervalNotKnown(Sheet.ANY_SET, NO_DUST);
         }
         found.stream()

@@ -188,7 +188,9 @@ final class ReceiverSheet {
         if (dustiest.isEmpty()) {
             String why = "No dust reaches this receiver: enter \"feed\" of the inlets that are open together.";
             writing.unknown("hold-up", name, why);
-            holdUpNotKnown(Sheet.ANY_SET, why);
+            if (arrivals.noFeedStated()) {
+                holdUpNotKnown(Sheet.ANY_SET, why);
+            }
             return;
         }
         DustArrival arrival = dustiest.get();

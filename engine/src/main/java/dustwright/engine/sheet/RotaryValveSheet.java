@@ -83,7 +83,9 @@ final class RotaryValveSheet {
         if (dustiest.isEmpty()) {
             String why = "No dust reaches it: enter \"feed\" of the inlets that are open together.";
             writing.unknown("capacity", name, why);
-            notJudged(Sheet.ANY_SET, why);
+            if (arrivals.noFeedStated()) {
+                notJudged(Sheet.ANY_SET, why);
+            }
             return;
         }
         DustArrival arrival = dustiest.get();
