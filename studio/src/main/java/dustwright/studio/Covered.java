@@ -14,11 +14,11 @@ import dustwright.engine.coverage.Question;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
-import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -45,25 +45,49 @@ final class Covered implements AutoCloseable {
      */
     record Progress(long version, double share, boolean done, String verdict, String asked, List<Sets.Station> scale) {}
 
-    private final ExecutorService behind = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "coverage");
+    private final ExecutorService behind = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "coverage");
         thread.setDaemon(true);
         return thread;
     });
-    private volatile Progress progress = new Progress(-1, 0, false, "", "", List.of());
+    /**
+     * The work on one version.
+     *
+     * @param coverage once it is done
+     * @param why there is none, where there is none
+     */
+    private record Work(long version, double share, Optional<Coverage> coverage, String why) {
+        static Work begun(long version) {
+            return new Work(version, 0, Optional.empty(), "");
+        }
 
-    /** The coverage of a version as far as it is known; begins it when nobody has. */
-    synchronized Progress of(long version, Plant plant) {
-        if (progress.version() != version) {
+        static Work without(long version, String why) {
+            return new Work(version, 1, Optional.empty(), why);
+        }
+    }
+
+    private volatile Work work = Work.begun(-1);
+
+    /** The coverage of a version as far as it is known, in the reader's units; begins it when nobody has. */
+    synchronized Progress of(long version, Plant plant, Show show) {
+        if (work.version() != version) {
             if (plant.inlets().isEmpty() || plant.usage().simultaneousUsers() < 1) {
-                progress = new Progress(
-                        version, 1, true, "", "Nobody is asked to be on, so there are no sets to cover.", List.of());
+                work = Work.without(version, "Nobody is asked to be on, so there are no sets to cover.");
             } else {
-                progress = new Progress(version, 0, false, "", "", List.of());
+                work = Work.begun(version);
                 behind.execute(() -> cover(version, plant));
             }
         }
-        return progress;
+        Work now = work;
+        return now.coverage()
+                .map(found -> new Progress(
+                        version,
+                        1,
+                        true,
+                        CoverWording.verdict(found, show),
+                        CoverWording.asked(plant, found),
+                        scale(found)))
+                .orElseGet(() -> new Progress(version, now.share(), !now.why().isEmpty(), now.why(), "", List.of()));
     }
 
     private void cover(long version, Plant plant) {
@@ -73,26 +97,24 @@ final class Covered implements AutoCloseable {
         List<State> conditions = States.conditions(plant, List.of(FilterCondition.CLEAN, FilterCondition.DIRTY));
         Question question = new Question(users, Question.zonesOf(plant), conditions);
         Effort effort = new Effort(
-                1, MOST_SOLVED, false, () -> progress.version() != version, share -> told(version, share), List.of());
-        Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
-        Show show = new Show(UnitSystem.SI);
-        Progress done = new Progress(
-                version,
-                1,
-                true,
-                CoverWording.verdict(coverage, show),
-                CoverWording.asked(plant, coverage),
-                scale(coverage));
-        synchronized (this) {
-            if (progress.version() == version) {
-                progress = done;
-            }
+                1, MOST_SOLVED, false, () -> work.version() != version, share -> told(version, share), List.of());
+        try {
+            Coverage found = Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
+            done(new Work(version, 1, Optional.of(found), ""));
+        } catch (RuntimeException fault) {
+            done(Work.without(version, "Not covered, by a fault of the program: " + fault + "."));
+        }
+    }
+
+    private synchronized void done(Work done) {
+        if (work.version() == done.version()) {
+            work = done;
         }
     }
 
     private synchronized void told(long version, double share) {
-        if (progress.version() == version && !progress.done()) {
-            progress = new Progress(version, share, false, "", "", List.of());
+        if (work.version() == version && work.coverage().isEmpty()) {
+            work = new Work(version, share, Optional.empty(), "");
         }
     }
 
@@ -127,7 +149,7 @@ final class Covered implements AutoCloseable {
     }
 
     private static List<Sets.Worst> worst(List<Set> sets) {
-        Map<List<Object>, Sets.Worst> distinct = new java.util.LinkedHashMap<>();
+        Map<List<Object>, Sets.Worst> distinct = new LinkedHashMap<>();
         for (Set set : sets) {
             Finding finding = set.worst().finding();
             distinct.putIfAbsent(
@@ -161,7 +183,7 @@ final class Covered implements AutoCloseable {
     @Override
     public void close() {
         synchronized (this) {
-            progress = new Progress(-1, 0, false, "", "", List.of());
+            work = Work.begun(-1);
         }
         behind.shutdownNow();
     }

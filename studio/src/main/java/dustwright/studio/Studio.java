@@ -45,6 +45,8 @@ public final class Studio implements AutoCloseable {
             "plan.js", "text/javascript; charset=utf-8",
             "drawing.js", "text/javascript; charset=utf-8",
             "hand.js", "text/javascript; charset=utf-8",
+            "handpanel.js", "text/javascript; charset=utf-8",
+            "element.js", "text/javascript; charset=utf-8",
             "server.js", "text/javascript; charset=utf-8",
             "text.js", "text/javascript; charset=utf-8");
     private static final int LARGEST_REQUEST_bytes = 8_000_000;
@@ -128,7 +130,7 @@ public final class Studio implements AutoCloseable {
             JsonNode body = body(request);
             List<String> laid = new ArrayList<>();
             Desk.Changed changed = desk.draw(
-                    version(body), "drawn: " + text(body, "what"), pencil -> laid.addAll(Drawing.act(pencil, body)));
+                    version(body), "drawn: " + text(body, "what"), pencil -> laid.addAll(Hand.act(pencil, body)));
             if (taken(request, changed)) {
                 answer(request, new Drawn(plant(), laid));
             }
@@ -221,7 +223,7 @@ public final class Studio implements AutoCloseable {
 
     private void coverage(Context request) {
         Desk.Copy copy = desk.copy();
-        answer(request, covered.of(copy.version(), known(copy)));
+        answer(request, covered.of(copy.version(), known(copy), new Show(units(request))));
     }
 
     private record Part(String path, List<PlantEditor.Written> values) {}
@@ -235,7 +237,7 @@ public final class Studio implements AutoCloseable {
 
     private void places(Context request) {
         Desk.Copy copy = desk.copy();
-        answer(request, Drawing.places(copy.version(), known(copy), "isometric".equals(request.queryParam("view"))));
+        answer(request, Hand.places(copy.version(), known(copy), "isometric".equals(request.queryParam("view"))));
     }
 
     private SetView.Asked asked(Context request, Plant plant) {

@@ -97,7 +97,7 @@ export class Hand {
   hint() {
     return {
       look: 'Click an inlet to open or close it, a tube to see what is written of it. Wheel zooms, drag moves the sheet.',
-      move: this.flat ?? true ? 'Drag a place; tubing follows square. Shift takes several, Alt lets go of the grid. In the isometric view places move up and down.' : 'Drag a place up or down. Shift takes several.',
+      move: !this.places || this.flat ? 'Drag a place; tubing follows square. Shift takes several, Alt lets go of the grid. In the isometric view places move up and down.' : 'Drag a place up or down. Shift takes several.',
       inlet: 'Click where the new inlet is: it is laid like the chosen inlet, with a drop into the nearest header.',
       tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins.',
       measure: this.first ? 'Click the other end.' : 'Click one end of what is measured.',

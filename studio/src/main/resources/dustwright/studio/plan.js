@@ -1,7 +1,9 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
 import {ask, change, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
+import {element} from './element.js';
 import {Hand} from './hand.js';
+import {handPanel} from './handpanel.js';
 import {Text} from './text.js';
 
 const at = id => document.getElementById(id);
@@ -10,7 +12,7 @@ const drawing = new Drawing(at('drawing'), choose);
 const text = new Text(plant => adopt(plant), say);
 const hand = new Hand(drawing, {
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
-  adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(),
+  adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(at('hand'), at('hint'), hand, say),
   choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); },
 });
 
@@ -18,15 +20,6 @@ function say(words, hold = 6000) {
   at('say').textContent = words;
   clearTimeout(say.timer);
   if (hold) say.timer = setTimeout(() => { at('say').textContent = ''; }, hold);
-}
-
-function element(name, attributes = {}, ...children) {
-  const made = document.createElement(name);
-  for (const [key, value] of Object.entries(attributes)) {
-    if (key === 'on') made.addEventListener('click', value); else made.setAttribute(key, value);
-  }
-  made.append(...children);
-  return made;
 }
 
 const asked = () => ({open: state.open.join('\n'), filter: state.filter, dust: state.dust, view: state.view, units: state.units});
@@ -190,38 +183,6 @@ async function take(mode) {
   for (const button of document.querySelectorAll('[data-hand]')) if (button.tagName === 'BUTTON') button.setAttribute('aria-pressed', String(button.dataset.hand === hand.mode));
 }
 
-function handPanel() {
-  const box = at('hand');
-  at('hint').textContent = hand.hint();
-  box.hidden = !(hand.mode === 'move' && hand.taken.length || hand.mode === 'tube');
-  if (box.hidden) return;
-  if (hand.mode === 'tube') { tubePanel(box); return; }
-  const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(one => one.kind === 'corner' ? `corner ${one.corner + 1} of ${one.id}` : `${one.kind} ${one.id}`).join(', ');
-  const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));
-  const by = () => {
-    const [dx, dy, dz] = fields.map(one => one.value.trim() === '' ? 0 : hand.typed(one.value));
-    if ([dx, dy, dz].includes(null)) { say('How far? 2, 0.5 m, 18 in, 4 ft.'); return null; }
-    return {dx, dy, dz};
-  };
-  const act = (name, deed) => element('button', {type: 'button', on: () => { const how = by(); if (how) deed(how); }}, name);
-  const one = hand.taken.length === 1 ? hand.taken[0] : null;
-  box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'Taken'), element('span', {class: 'cap'}, words)),
-    element('div', {class: 'acts'}, ...fields, act('Move', how => hand.shift(how)), act('Copy', how => hand.copy(how)),
-      element('button', {type: 'button', on: () => hand.takeAway()}, 'Take away'),
-      ...(one?.kind === 'point' ? [element('button', {type: 'button', on: () => hand.act({what: 'join', point: one.id}, ids => `One run now: ${ids[0]}.`)}, 'Join its two runs')] : []),
-      ...(one?.kind === 'corner' ? [element('button', {type: 'button', on: () => hand.act({what: 'split', run: one.id}, ids => `Split at ${ids[0]}.`)}, 'Split this run')] : [])));
-}
-
-function tubePanel(box) {
-  const size = element('select', {'aria-label': 'Tube size'}, ...(hand.places?.tubes ?? []).map(id => element('option', {value: id}, id)));
-  size.value = hand.size ?? hand.places?.tubes[0];
-  size.addEventListener('change', () => { hand.size = size.value; });
-  const height = element('input', {'aria-label': 'Height', size: '7', autocomplete: 'off', placeholder: 'as it begins', value: hand.height === undefined ? '' : hand.length(hand.height)});
-  height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : hand.typed(height.value) ?? hand.height; });
-  box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'New tube'), element('span', {class: 'cap'}, hand.from ? `from ${hand.from.id}` : '')),
-    element('div', {class: 'acts'}, element('label', {}, 'Size ', size), element('label', {}, 'Height ', height)));
-}
-
 // ------------------------------------------------------------------ the users scale
 
 async function sets() {
@@ -237,15 +198,15 @@ async function sets() {
 
 // Every set, behind the page; the scale is that of all sets once they are covered.
 async function covered() {
-  const progress = await ask('coverage', '/api/coverage');
+  const progress = await ask('coverage', '/api/coverage', {units: state.units});
   if (!progress || progress.version !== state.plant.version) return;
   if (!progress.done) {
     at('judged').textContent = `covering every set, ${Math.floor(100 * progress.share)} % done; shown are those the plant file names and every single user`;
     setTimeout(covered, 400);
     return;
   }
-  at('judged').textContent = `${progress.verdict} ${progress.asked} Filter clean and dirty, with dust and without.`.trim();
-  if (!progress.scale.length) return;
+  if (!progress.scale.length) { at('judged').textContent = progress.verdict; return; }
+  at('judged').textContent = `${progress.verdict} ${progress.asked} Filter clean and dirty, with dust and without.`;
   at('worstof').textContent = 'worst of all sets';
   scale(progress.scale);
 }
@@ -349,7 +310,7 @@ const keys = {
 
 function takeChosen() {
   const place = hand.places?.places.find(one => one.kind === state.kind && one.id === state.id);
-  if (place) { hand.taken = [place]; hand.overlay(); handPanel(); }
+  if (place) { hand.taken = [place]; hand.overlay(); hand.panel(); }
 }
 
 function near(dx, dy) {
@@ -386,7 +347,7 @@ at('back').addEventListener('click', () => walk(-1));
 at('forth').addEventListener('click', () => walk(1));
 at('light').addEventListener('click', light);
 at('keys').addEventListener('click', () => help(at('help').hidden));
-at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); });
+at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); });
 at('find').addEventListener('input', () => {
   const wanted = drawing.pieces().map(one => one.dataset.inlet ?? one.dataset.run);
   at('pieces').replaceChildren(...[...new Set(wanted)].sort().map(id => element('option', {value: id})));

@@ -1,60 +1,19 @@
 package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.BoundingBox;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Drawing in a real Chromium: by mouse, by typed distances, by keyboard. */
-class HandPageTest {
-    private static final Path SCREENS = Path.of("target", "screens");
-
-    @SuppressWarnings("NullAway.Init")
-    private static Browser browser;
-
-    @SuppressWarnings("NullAway.Init")
-    @TempDir
-    private Path folder;
-
-    @SuppressWarnings("NullAway.Init")
-    private Studio studio;
-
-    @BeforeAll
-    static void chromium() throws IOException {
-        assumeTrue(Browser.installed().isPresent(), "chromium is not installed");
-        Files.createDirectories(SCREENS);
-        browser = Browser.open();
-    }
-
-    @AfterAll
-    static void shut() {
-        if (Browser.installed().isPresent()) {
-            browser.close();
-        }
-    }
-
-    @BeforeEach
-    void open() throws IOException {
-        studio = Studio.open(Plants.copy("bakery", folder), folder.resolve("kept.db"), 0, "dustwright test");
-    }
-
-    @AfterEach
-    void close() {
-        studio.close();
+class HandPageTest extends InChromium {
+    HandPageTest() {
+        super("bakery");
     }
 
     private Page page(String address) {
@@ -90,7 +49,7 @@ class HandPageTest {
             page.mouse().down();
             page.mouse().move(at[0], at[1] + 30);
             page.mouse().move(at[0], at[1] + 40);
-            page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve("hand-drag-1366.png")));
+            picture(page, "hand-drag-1366");
             page.mouse().up();
             kept(page, 2);
             assertThat(text(page)).containsPattern(Pattern.compile("A1: \\{at: \\[ 4\\.5, -[0-9.]+, 1\\]"));
@@ -111,7 +70,7 @@ class HandPageTest {
             PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText("Inlet A5");
             PlaywrightAssertions.assertThat(page.locator("[data-inlet=A5]")).hasCount(1);
             PlaywrightAssertions.assertThat(page.locator("[data-run=DA5]")).hasCount(1);
-            page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve("hand-inlet-1366.png")));
+            picture(page, "hand-inlet-1366");
             page.keyboard().press("g");
             page.waitForSelector(".hand .grip");
             page.keyboard().press("Shift+ArrowDown");

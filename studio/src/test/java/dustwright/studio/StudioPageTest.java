@@ -1,64 +1,23 @@
 package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.WaitForSelectorState;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/** The pages in a real Chromium, by mouse and by keyboard alone. Pictures lie in target/screens. */
-class StudioPageTest {
-    private static final Path SCREENS = Path.of("target", "screens");
-
-    @SuppressWarnings("NullAway.Init")
-    private static Browser browser;
-
-    @SuppressWarnings("NullAway.Init")
-    @TempDir
-    private Path folder;
-
-    @SuppressWarnings("NullAway.Init")
-    private Studio studio;
-
+/** The pages in a real Chromium, by mouse and by keyboard alone. */
+class StudioPageTest extends InChromium {
     private final List<String> complaints = new ArrayList<>();
 
-    @BeforeAll
-    static void chromium() throws IOException {
-        assumeTrue(Browser.installed().isPresent(), "chromium is not installed");
-        Files.createDirectories(SCREENS);
-        browser = Browser.open();
-    }
-
-    @AfterAll
-    static void shut() {
-        if (Browser.installed().isPresent()) {
-            browser.close();
-        }
-    }
-
-    @BeforeEach
-    void open() throws IOException {
-        studio = Studio.open(Plants.copy("bakery-one-main", folder), folder.resolve("kept.db"), 0, "dustwright test");
-    }
-
-    @AfterEach
-    void close() {
-        studio.close();
+    StudioPageTest() {
+        super("bakery-one-main");
     }
 
     private Page page(int width, int height, String address) {
@@ -78,10 +37,6 @@ class StudioPageTest {
 
     private static void shows(Page page, String place, String text) {
         PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
-    }
-
-    private static void picture(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve(name + ".png")));
     }
 
     @Test

@@ -190,6 +190,8 @@ class StudioTest {
         assertThat(three.path("users").asInt()).isEqualTo(3);
         assertThat(three.path("words").asText()).matches("all [0-9\u202f]+ sets covered: not all hold");
         assertThat(progress.path("verdict").asText()).startsWith("Does not hold for every set. Worst: ");
+        assertThat(progress.path("verdict").asText()).contains("m/s");
+        assertThat(json("api/coverage?units=us").path("verdict").asText()).contains("ft/min");
         JsonNode worst = three.path("worst").get(0);
         String open = String.join(
                 "%0A",

@@ -66,6 +66,11 @@ record DustArrival(DutyPoint duty, StationResult station, List<Inlet> inlets, Li
         return total().kgPerSecond() > 0;
     }
 
+    /** What to enter where the volume of what arrives is not known. */
+    String whyNoVolume() {
+        return "The bulk density of " + String.join(", ", withoutDensity()) + " is not stated: enter \"bulk density\".";
+    }
+
     /** Names of dusts that arrive without a loose bulk density: their volume is not known. */
     List<String> withoutDensity() {
         return dusts.stream()

@@ -196,12 +196,12 @@ final class ReceiverSheet {
         DustArrival arrival = dustiest.get();
         Optional<Density> density = arrival.density();
         if (density.isEmpty()) {
-            String why = withoutDensity(arrival);
+            String why = arrival.whyNoVolume();
             writing.unknown("hold-up", name, why);
             holdUpNotKnown(arrival.state(), why);
             return;
         }
-        arrivals.ofUnknownVolume().ifPresent(other -> holdUpNotKnown(other.state(), withoutDensity(other)));
+        arrivals.ofUnknownVolume().ifPresent(other -> holdUpNotKnown(other.state(), other.whyNoVolume()));
         Optional<Quantity> time = writing.tried(
                 "hold-up", name + ", " + arrival.state(), () -> holdUpSteps(volume.get(), arrival, density.get()));
         time.ifPresentOrElse(
@@ -216,11 +216,6 @@ final class ReceiverSheet {
                                 value,
                                 limit)),
                 () -> holdUpNotKnown(arrival.state(), "Outside the formula of the hold-up, see the receiver's sheet."));
-    }
-
-    private static String withoutDensity(DustArrival arrival) {
-        return "The bulk density of " + String.join(", ", arrival.withoutDensity())
-                + " is not stated: enter \"bulk density\".";
     }
 
     private void holdUpNotKnown(String state, String why) {

@@ -91,12 +91,12 @@ final class RotaryValveSheet {
         DustArrival arrival = dustiest.get();
         Optional<Density> loose = arrival.density();
         if (loose.isEmpty()) {
-            String why = withoutDensity(arrival);
+            String why = arrival.whyNoVolume();
             writing.unknown("capacity", name, why);
             notJudged(arrival.state(), why);
             return;
         }
-        arrivals.ofUnknownVolume().ifPresent(other -> notJudged(other.state(), withoutDensity(other)));
+        arrivals.ofUnknownVolume().ifPresent(other -> notJudged(other.state(), other.whyNoVolume()));
         Density density = loose.get();
         writing.tried(
                 "valve-discharge",
@@ -123,11 +123,6 @@ final class RotaryValveSheet {
                             limit));
         }
         neededSpeed(arrival, density);
-    }
-
-    private static String withoutDensity(DustArrival arrival) {
-        return "The bulk density of " + String.join(", ", arrival.withoutDensity())
-                + " is not stated: enter \"bulk density\".";
     }
 
     private void notJudged(String state, String why) {

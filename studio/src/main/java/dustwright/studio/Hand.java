@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Locale;
 
 /** What pages ask of the hand that draws: where everything is, and what is to be done. */
-final class Drawing {
+final class Hand {
     private static final double FARTHEST_m = 10_000;
     private static final int MOST_CORNERS = 200;
 
-    private Drawing() {}
+    private Hand() {}
 
     /** Where everything a hand can take lies, and the scale of the sheet. */
     record Places(long version, SheetScale sheet, List<Place> places, List<String> tubes) {}

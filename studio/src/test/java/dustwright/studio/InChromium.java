@@ -1,0 +1,62 @@
+package dustwright.studio;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.microsoft.playwright.Page;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Tests of pages in a real Chromium, each on a studio of its own with a copy of an example. Pictures lie in target/screens. */
+abstract class InChromium {
+    private static final Path SCREENS = Path.of("target", "screens");
+
+    @SuppressWarnings("NullAway.Init")
+    static Browser browser;
+
+    private final String example;
+
+    @SuppressWarnings("NullAway.Init")
+    @TempDir
+    private Path folder;
+
+    @SuppressWarnings("NullAway.Init")
+    Studio studio;
+
+    InChromium(String example) {
+        this.example = example;
+    }
+
+    @BeforeAll
+    static void chromium() throws IOException {
+        assumeTrue(Browser.installed().isPresent(), "chromium is not installed");
+        Files.createDirectories(SCREENS);
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void shut() {
+        if (Browser.installed().isPresent()) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void open() throws IOException {
+        studio = Studio.open(Plants.copy(example, folder), folder.resolve("kept.db"), 0, "dustwright test");
+    }
+
+    @AfterEach
+    void close() {
+        studio.close();
+    }
+
+    static void picture(Page page, String name) {
+        page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve(name + ".png")));
+    }
+}
