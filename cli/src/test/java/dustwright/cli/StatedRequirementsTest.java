@@ -2,12 +2,19 @@ package dustwright.cli;
 
 import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dustwright.engine.States;
 import dustwright.engine.Study;
+import dustwright.engine.coverage.Answer;
+import dustwright.engine.coverage.Coverage;
+import dustwright.engine.coverage.Effort;
+import dustwright.engine.coverage.Question;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.receiver.FilterCondition;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
 import dustwright.plantfile.keys.PlantKeys;
@@ -62,10 +69,14 @@ class StatedRequirementsTest {
         return PlantKeys.REQUIREMENTS.names().stream();
     }
 
-    private static Study study(String text) {
+    private static Plant plant(String text) {
         Reading reading = PlantReader.read(text);
         assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
-        Plant plant = ((Reading.Read) reading).plant();
+        return ((Reading.Read) reading).plant();
+    }
+
+    private static Study study(String text) {
+        Plant plant = plant(text);
         return Study.of(plant, States.usual(plant)).withSheets();
     }
 
@@ -127,7 +138,8 @@ class StatedRequirementsTest {
                 "sock velocity     | '(?s)    rotary valve:.*?    container:' | '    container:' | rotary valve",
                 "loading ratio     | ', feed: [0-9]+ kg/h'              | ''  | feed",
                 "saltation factor  | ', feed: [0-9]+ kg/h'              | ''  | feed",
-                "saltation factor  | ' particle size: [^,]*, particle density: [^,]*,' | ''  | particle size"
+                "saltation factor  | ' particle size: [^,]*, particle density: [^,]*,' | ''  | particle size",
+                "saltation factor  | 'particle size: 0.06 mm'          | 'particle size: 0.002 mm' | carrying velocity"
             })
     void what_cannot_be_judged_is_not_known_and_says_what_to_enter(
             String key, String entered, String instead, String toEnter) {
@@ -141,6 +153,37 @@ class StatedRequirementsTest {
         assertThat(finding.unjudged()).as(finding.toString()).isTrue();
         assertThat(finding.derivation().steps().get(0).formula()).contains(toEnter);
         assertThat(study.holds()).isFalse();
+    }
+
+    @Test
+    void what_is_measured_to_carry_a_dust_too_fine_for_the_laws_is_judged() {
+        String fine = with(
+                asking(bakery, "saltation factor", "inlet vacuum: 3 inHg"),
+                "particle size: 0.06 mm",
+                "particle size: 0.002 mm, carrying velocity: 9 m/s");
+        assertThat(of(study(fine), FindingCode.CARRYING_VELOCITY))
+                .isNotEmpty()
+                .allMatch(Finding::decided)
+                .anySatisfy(finding -> assertThat(finding.limit().si()).isCloseTo(1.5 * 9, within(1e-12)));
+    }
+
+    @Test
+    void no_proof_over_all_sets_where_no_law_may_be_asked() {
+        Plant plant = plant(with(
+                asking(bakery, "saltation factor", "inlet vacuum: 3 inHg"),
+                "particle size: 0.06 mm",
+                "particle size: 0.002 mm"));
+        List<State> conditions = States.conditions(plant, List.of(FilterCondition.CLEAN));
+        Coverage coverage = Coverage.of(
+                plant,
+                new Question(List.of(1), Map.of(), conditions),
+                duty -> Study.judge(plant, duty),
+                new Effort(1, 1000, false, () -> false, share -> {}, List.of()));
+        assertThat(coverage.holds()).isFalse();
+        assertThat(coverage.answers())
+                .filteredOn(answer -> answer.verdict() == Answer.Verdict.UNDECIDED)
+                .isNotEmpty()
+                .allSatisfy(answer -> assertThat(answer.why()).contains("carrying velocity"));
     }
 
     private static String unquoted(String quoted) {

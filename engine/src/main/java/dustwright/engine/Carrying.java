@@ -3,6 +3,7 @@ package dustwright.engine;
 import dustwright.engine.air.Air;
 import dustwright.engine.conveying.CarryingVelocity;
 import dustwright.engine.conveying.Conveyed;
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.network.DustStream;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
@@ -31,14 +32,14 @@ public final class Carrying {
         List<CarryingVelocity> laws = new ArrayList<>();
         for (DustStream stream : leg.streams()) {
             stream.drop().ifPresent(drop -> {
+                Dust dust = plant.dust(stream.dust());
                 Conveyed conveyed = Conveyed.of(
                         new MassFlow(all_kgPerS),
-                        plant.dust(stream.dust()).particle().orElseThrow(),
+                        dust.particle().orElseThrow(),
                         new Density(air.density_kgPerM3(leg.upstream().pascals())),
                         new Viscosity(air.viscosity_PaS()),
                         leg.bore());
-                laws.add(
-                        CarryingVelocity.of(stream.dust(), conveyed, drop.path().lies()));
+                laws.add(CarryingVelocity.of(dust, conveyed, drop.path().lies()));
             });
         }
         return laws;

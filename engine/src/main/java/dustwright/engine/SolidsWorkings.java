@@ -7,7 +7,9 @@ import dustwright.engine.conveying.Particle;
 import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.conveying.SolidsDrop;
 import dustwright.engine.conveying.SolidsPath;
+import dustwright.engine.conveying.VelocityLaw;
 import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DustStream;
 import dustwright.engine.network.LegResult;
@@ -266,12 +268,24 @@ final class SolidsWorkings {
                 LEAST_DROP);
     }
 
-    /** A published law's velocity for the dust in a piece. */
-    void lawVelocity(LegResult leg, CarryingVelocity.Binding binding) {
+    /** The velocity that binds for the dust in a piece: stated for it, or a published law's. */
+    void carryingVelocity(LegResult leg, CarryingVelocity.Binding binding) {
+        binding.law()
+                .ifPresentOrElse(
+                        law -> lawVelocity(leg, binding, law),
+                        () -> air.add(
+                                Step.STATED,
+                                "in place of the published laws",
+                                List.of(),
+                                new Term("U", "carrying velocity stated for " + binding.dust(), binding.velocity()),
+                                Source.entered()));
+    }
+
+    private void lawVelocity(LegResult leg, CarryingVelocity.Binding binding, VelocityLaw law) {
         Particle particle = plant.dust(binding.dust()).particle().orElseThrow();
         air.add(
-                binding.law().equation(),
-                "U by " + binding.law().words(),
+                law.equation(),
+                "U by " + law.words(),
                 List.of(
                         new Term("m_s", "all dust of known particles in the piece", leg.dust()),
                         new Term("d", "particle size of " + binding.dust(), particle.size()),
@@ -283,8 +297,8 @@ final class SolidsWorkings {
                                         .air()
                                         .density_kgPerM3(leg.upstream().pascals()))),
                         new Term("D", "bore", leg.bore())),
-                new Term("U", "velocity by " + binding.law().words(), binding.velocity()),
-                binding.law().source());
+                new Term("U", "velocity by " + law.words(), binding.velocity()),
+                law.source());
     }
 
     private static Term solids(DustStream stream) {

@@ -55,6 +55,7 @@ final class TubeChecks {
             checks.choked(leg).ifPresent(findings::add);
             checks.lump(leg).ifPresent(findings::add);
         }
+        findings.addAll(checks.notCarriedForSure());
         return findings;
     }
 
@@ -113,24 +114,32 @@ final class TubeChecks {
                 factor.get().source()));
     }
 
+    /** Where no published law may be asked: what is asked of them then neither holds nor fails, said once per dust with all its pieces. */
+    private List<Finding> notCarriedForSure() {
+        return plant.requirements().saltationFactor().stream()
+                .flatMap(
+                        factor -> LawsNotAsked.of(plant, duty).stream().map(dust -> dust.finding(duty.state(), factor)))
+                .toList();
+    }
+
     private List<Step> carryingSteps(LegResult leg, CarryingVelocity.Binding binding, Limit<Ratio> factor) {
         SolidsWorkings workings = new SolidsWorkings(plant);
         workings.air().inflow(duty, leg);
         slowest(workings.air(), leg);
-        workings.lawVelocity(leg, binding);
+        workings.carryingVelocity(leg, binding);
         workings.air()
                 .add(
                         "CON-25",
-                        "v_least = margin · U, the greatest of all laws inside their range",
+                        "v_least = margin · U, stated or the greatest of all laws inside their range",
                         List.of(
                                 new Term("margin", "margin asked", factor.value()),
-                                new Term("U", "by " + binding.law().words(), binding.velocity())),
+                                new Term("U", "by " + binding.words(), binding.velocity())),
                         new Term(
                                 "v_least",
                                 "velocity needed",
                                 new Velocity(factor.value().value()
                                         * binding.velocity().metresPerSecond())),
-                        binding.law().source());
+                        binding.source());
         workings.air().legLaw(duty, leg);
         return workings.air().steps();
     }

@@ -51,6 +51,7 @@ final class DustBinder {
                 dust.find("tapped density", Density.class),
                 particle,
                 particle.map(p -> levelFriction(dust, p)).orElse(LevelFriction.YANG),
+                dust.find("carrying velocity", Velocity.class),
                 dust.find("combustible", Boolean.class),
                 ReceiverBinder.onCloth(dust),
                 ReceiverBinder.inHopper(dust),

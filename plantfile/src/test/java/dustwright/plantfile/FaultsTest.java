@@ -165,6 +165,7 @@ class FaultsTest {
                 "tube: T2, via: [[9, 2, 6]] | tube: T2, via: [[9, 2, 6]], length: 3 m | with both via and length        | at most one of via, or length",
                 "count: 2}]               | count: 2}], rise: 3 m     | a rise of a run that is drawn                     | length",
                 "class: very fine light dust | class: very fine light dust, particle size: 60 mm | outside what is sensible   | 0.001 mm to 20 mm",
+                "class: very fine light dust | class: very fine light dust, carrying velocity: 0.1 m/s | outside what is sensible | 1 m/s to 150 m/s",
                 "class: very fine light dust | class: very fine light dust, particle density: 1.4 kg/m3 | outside what is sensible | 50 kg/m3 to 25000 kg/m3",
                 "class: very fine light dust | class: very fine light dust, particle density: 100 kg/m3 | a heap denser than its particles | less than the particle density",
                 "class: very fine light dust | class: very fine light dust, tapped density: 100 kg/m3 | settled dust lighter than loose dust | at least the bulk density",

@@ -43,7 +43,7 @@ public final class LawTable {
         List<String> row = new ArrayList<>(List.of(
                 piece,
                 dust.dust(),
-                dust.binding().map(b -> b.law().words()).orElse("none"),
+                dust.binding().map(b -> b.words()).orElse("none"),
                 dust.binding().map(b -> show.number(b.velocity())).orElse(OUTSIDE)));
         for (VelocityLaw law : laws) {
             row.add(dust.weighed().stream()

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param tappedBulkDensity after settling; absent where not known
  * @param particle absent where size or density of the particles is not known: what it costs to carry it is then unknown
  * @param levelFriction form of its friction in level tubes
+ * @param carryingVelocity measured least velocity that keeps it from settling and from choking a riser; where present it counts instead of the published laws
  * @param combustible absent where nobody has tested it; it is then treated as combustible
  * @param onCloth what it is like on filter cloth
  * @param inHopper what it is like in a hopper
@@ -33,6 +34,7 @@ public record Dust(
         Optional<Density> tappedBulkDensity,
         Optional<Particle> particle,
         LevelFriction levelFriction,
+        Optional<Velocity> carryingVelocity,
         Optional<Boolean> combustible,
         ClothDust onCloth,
         HopperDust inHopper,
@@ -64,6 +66,7 @@ public record Dust(
                 tappedBulkDensity,
                 particle,
                 levelFriction,
+                Optional.empty(),
                 Optional.empty(),
                 ClothDust.UNKNOWN,
                 HopperDust.UNKNOWN,

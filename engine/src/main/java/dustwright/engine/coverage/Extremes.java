@@ -182,6 +182,10 @@ final class Extremes {
         if (dust.adds()) {
             double from_Pa = Math.sqrt(maps.upstream(law, dust, grid.squared(shallow), least_kgPerS));
             double to_Pa = Math.sqrt(maps.upstream(law, dust, grid.squared(deep), most_kgPerS));
+            if (!dust.carryingKnown(from_Pa) || !dust.carryingKnown(to_Pa)) {
+                looked.notJudged(node, "the hose of " + tree.point(node));
+                return;
+            }
             Carried carried = new Carried(dust::carryingVelocity_mPerS, from_Pa, to_Pa);
             if (carried.mostAsked_mPerS(from_Pa, SAME) > carried.asked_mPerS().applyAsDouble(from_Pa)) {
                 looked.velocities(node, "the hose of " + tree.point(node));
@@ -207,6 +211,9 @@ final class Extremes {
             boolean sonic = bests.fastest.value > 0 && (1 - bests.fastest.bound) * (1 + bests.fastest.padAbove()) >= 1;
             if (unseen || sonic) {
                 looked.velocities(node, tree.run(node));
+            }
+            if (bests.notJudged) {
+                looked.notJudged(node, tree.run(node));
             }
             keep(node, n, step, bests);
         }

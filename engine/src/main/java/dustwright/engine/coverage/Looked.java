@@ -39,6 +39,11 @@ final class Looked {
         velocities[node] = "it is not sure that the least air is also the slowest, against what is asked, in " + where;
     }
 
+    /** Notes that in some states nobody can say what the dust asks in a node's run or hose. */
+    void notJudged(int node, String where) {
+        velocities[node] = "no published law of carrying may be asked of all dust in " + where;
+    }
+
     /** The first reason, in the order of nodes, why answers may not be relied on; empty when they may. */
     Objection objection(Spans spans) {
         for (int node = 0; node < atNode.length; node++) {

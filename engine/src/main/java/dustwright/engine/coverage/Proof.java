@@ -2,6 +2,7 @@ package dustwright.engine.coverage;
 
 import dustwright.engine.coverage.Answer.Method;
 import dustwright.engine.coverage.Answer.Verdict;
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.Network;
 import dustwright.engine.network.State;
@@ -233,6 +234,7 @@ final class Proof {
         boolean fails = tally.worst().stream().anyMatch(w -> w.finding().fails());
         String doubt = users == 0 ? "" : unknownDust(condition).orElse("");
         doubt = doubt.isEmpty() ? doubt(tally, method) : doubt;
+        doubt = doubt.isEmpty() ? notJudged(tally) : doubt;
         doubt = doubt.isEmpty() && !fails ? widening.doubt() : doubt;
         doubt = doubt.isEmpty() && method != Method.EVERY_SET && lumpMayStop()
                 ? "some dust has pieces wider than some bore, and only solving every set tells whether they come there"
@@ -276,6 +278,17 @@ final class Proof {
                 .flatMap(inlet -> inlet.dust())
                 .map(dust ->
                         "what dust " + dust + " costs is not known; enter \"particle size\" and \"particle density\"");
+    }
+
+    /** What is asked and could not be judged in some set; empty where all could. */
+    private static String notJudged(Tally tally) {
+        return tally.worst().stream()
+                .map(Answer.Worst::finding)
+                .filter(Finding::unjudged)
+                .findFirst()
+                .map(finding -> finding.code().title() + ", " + finding.where() + ": "
+                        + finding.derivation().steps().get(0).formula().replaceFirst("\\.$", ""))
+                .orElse("");
     }
 
     /** Why a set may be worse than the worst found, or have no answer; empty when not. */

@@ -36,6 +36,8 @@ final class RunExtremes {
         final Best heaviest = new Best();
         final Best leastCarried = new Best();
         final Best nearestChoking = new Best();
+        /** Whether in some states no published law of carrying may be asked of all dust here. */
+        boolean notJudged;
 
         List<Best> all() {
             return List.of(fastest, fastestDusty, slowest, heaviest, leastCarried, nearestChoking);
@@ -138,6 +140,7 @@ final class RunExtremes {
         double shallow_Pa = Math.sqrt(inlets[1]);
         double deep_Pa = Math.sqrt(inlets[2]);
         if (limits.carriesByLaws) {
+            bests.notJudged |= !dust.carryingKnown(shallow_Pa) || !dust.carryingKnown(deep_Pa);
             Carried carried = new Carried(dust::carryingVelocity_mPerS, shallow_Pa, deep_Pa);
             offer(carried, pair, bests.leastCarried, velocity_mPerS, inlet_Pa, undershoot);
         }

@@ -100,18 +100,29 @@ public final class LegDust {
     public double carryingVelocity_mPerS(double upstream_Pa) {
         double greatest = 0;
         for (Part part : parts) {
-            Conveyed conveyed = Conveyed.of(
-                    new MassFlow(all_kgPerS),
-                    part.dust().particle().orElseThrow(),
-                    new Density(air.density_kgPerM3(upstream_Pa)),
-                    new Viscosity(air.viscosity_PaS()),
-                    new Length(bore_m));
-            CarryingVelocity laws = CarryingVelocity.of(
-                    part.dust().id(), conveyed, part.law().path().lies());
             greatest = Math.max(
                     greatest,
-                    laws.binding().map(b -> b.velocity().metresPerSecond()).orElse(0.0));
+                    carrying(part, upstream_Pa)
+                            .binding()
+                            .map(b -> b.velocity().metresPerSecond())
+                            .orElse(0.0));
         }
         return greatest;
+    }
+
+    /** Whether some law may be asked of every dust here for every way the tube lies, at the pressure upstream. */
+    public boolean carryingKnown(double upstream_Pa) {
+        return parts.stream()
+                .allMatch(part -> carrying(part, upstream_Pa).notJudged().isEmpty());
+    }
+
+    private CarryingVelocity carrying(Part part, double upstream_Pa) {
+        Conveyed conveyed = Conveyed.of(
+                new MassFlow(all_kgPerS),
+                part.dust().particle().orElseThrow(),
+                new Density(air.density_kgPerM3(upstream_Pa)),
+                new Viscosity(air.viscosity_PaS()),
+                new Length(bore_m));
+        return CarryingVelocity.of(part.dust(), conveyed, part.law().path().lies());
     }
 }

@@ -1,11 +1,16 @@
 package dustwright.engine.conveying;
 
 import dustwright.engine.Reference.Row;
+import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.DustCard;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Viscosity;
+import dustwright.engine.receiver.ClothDust;
+import dustwright.engine.receiver.HopperDust;
+import java.util.Optional;
 
 /** Streams of dust for tests. */
 final class Streams {
@@ -15,6 +20,29 @@ final class Streams {
 
     static Particle particle(double size_m, double density_kgPerM3) {
         return new Particle(new Length(size_m), new Density(density_kgPerM3));
+    }
+
+    /** A dust of which only the name and what is measured to carry it matters. */
+    static Dust dust(String id, Optional<Velocity> carrying) {
+        return new Dust(
+                id,
+                id,
+                Optional.empty(),
+                new Velocity(15),
+                Source.entered(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                LevelFriction.YANG,
+                carrying,
+                Optional.empty(),
+                ClothDust.UNKNOWN,
+                HopperDust.UNKNOWN,
+                DustCard.UNKNOWN);
+    }
+
+    static Dust dust(String id) {
+        return dust(id, Optional.empty());
     }
 
     static Conveyed of(double solids_kgPerS, double size_m, double particleDensity, double airDensity, double bore_m) {

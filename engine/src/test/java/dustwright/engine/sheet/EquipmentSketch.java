@@ -86,6 +86,7 @@ final class EquipmentSketch {
                 Optional.empty(),
                 known ? Optional.of(PARTICLE) : Optional.empty(),
                 LevelFriction.usual(PARTICLE),
+                Optional.empty(),
                 combustible,
                 known
                         ? new ClothDust(

@@ -648,6 +648,7 @@ class HazardSheetTest {
                 like.tappedBulkDensity(),
                 like.particle(),
                 like.levelFriction(),
+                like.carryingVelocity(),
                 like.combustible(),
                 like.onCloth(),
                 like.inHopper(),

@@ -87,6 +87,11 @@ public final class PlantKeys {
                             "particle density",
                             PARTICLE_DENSITY,
                             "Density of the particles themselves, not of the heap."),
+                    Key.optional(
+                            "carrying velocity",
+                            VELOCITY,
+                            "Least velocity that keeps it from settling and from choking a riser, measured in the widest tube at the greatest"
+                                    + " rate meant. A `saltation factor` then multiplies it instead of what published laws give."),
                     Key.derived(
                             "level friction",
                             new Word(Arrays.stream(LevelFriction.values())
@@ -350,7 +355,8 @@ public final class PlantKeys {
                     Key.optional(
                             "saltation factor",
                             new Shape.Sourced(SALTATION_FACTOR),
-                            "Times the greatest published saltation or choking velocity that is inside its range; 1.5 is a textbook's margin."),
+                            "Times the greatest published saltation or choking velocity that is inside its range; 1.5 is a textbook's margin. Where no"
+                                    + " law may be asked of a dust it is not known, until the dust's `carrying velocity` is stated."),
                     Key.optional(
                             "loading ratio",
                             new Shape.Sourced(LOADING),
