@@ -1,13 +1,16 @@
 package dustwright.studio;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
+import static dustwright.studio.Exchange.answer;
+import static dustwright.studio.Exchange.body;
+import static dustwright.studio.Exchange.show;
+import static dustwright.studio.Exchange.text;
+import static dustwright.studio.Exchange.units;
+
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import dustwright.documents.report.Origin;
 import dustwright.documents.report.PaperSize;
 import dustwright.documents.report.Report;
 import dustwright.documents.report.ReportPdf;
-import dustwright.documents.writing.Show;
 import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.plant.Plant;
@@ -35,20 +38,22 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import org.jspecify.annotations.Nullable;
 
 /** Serves one plant to the pages of this machine. */
 public final class Studio implements AutoCloseable {
-    private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Map<String, String> ASSETS = Map.of(
-            "studio.css", "text/css; charset=utf-8",
-            "plan.js", "text/javascript; charset=utf-8",
-            "drawing.js", "text/javascript; charset=utf-8",
-            "hand.js", "text/javascript; charset=utf-8",
-            "handpanel.js", "text/javascript; charset=utf-8",
-            "element.js", "text/javascript; charset=utf-8",
-            "server.js", "text/javascript; charset=utf-8",
-            "text.js", "text/javascript; charset=utf-8");
+    private static final List<String> ASSETS = List.of(
+            "studio.css",
+            "panel.css",
+            "plan.js",
+            "drawing.js",
+            "hand.js",
+            "handpanel.js",
+            "panel.js",
+            "plate.js",
+            "station.js",
+            "element.js",
+            "server.js",
+            "text.js");
     private static final int LARGEST_REQUEST_bytes = 8_000_000;
     private static final int LONGEST_NAME = 80;
     private static final int LONGEST_NOTE = 500;
@@ -56,6 +61,7 @@ public final class Studio implements AutoCloseable {
     private final Desk desk;
     private final Sets sets = new Sets();
     private final Covered covered = new Covered();
+    private final Panel panel = new Panel();
     private final String program;
     private final ConcurrentLinkedQueue<SseClient> pages = new ConcurrentLinkedQueue<>();
     private final Javalin server;
@@ -141,6 +147,7 @@ public final class Studio implements AutoCloseable {
         });
         config.routes.post("/api/accept", this::accept);
         config.routes.post("/api/write", this::write);
+        panel.routes(config, () -> desk.copy());
         config.routes.sse("/api/events", page -> {
             page.keepAlive();
             page.onClose(() -> pages.remove(page));
@@ -223,7 +230,7 @@ public final class Studio implements AutoCloseable {
 
     private void coverage(Context request) {
         Desk.Copy copy = desk.copy();
-        answer(request, covered.of(copy.version(), known(copy), new Show(units(request))));
+        answer(request, covered.of(copy.version(), known(copy), show(request)));
     }
 
     private record Part(String path, List<PlantEditor.Written> values) {}
@@ -253,7 +260,7 @@ public final class Studio implements AutoCloseable {
                 filter(request),
                 !"no".equals(request.queryParam("dust")),
                 "isometric".equals(request.queryParam("view")),
-                new Show(units(request)));
+                show(request));
     }
 
     private static FilterCondition filter(Context request) {
@@ -263,10 +270,6 @@ public final class Studio implements AutoCloseable {
         } catch (IllegalArgumentException none) {
             throw new BadRequestResponse("The filter is clean, normal or dirty.");
         }
-    }
-
-    private UnitSystem units(Context request) {
-        return "us".equals(request.queryParam("units")) ? UnitSystem.US : UnitSystem.SI;
     }
 
     private void accept(Context request) throws IOException {
@@ -319,7 +322,7 @@ public final class Studio implements AutoCloseable {
         Study study = Study.of(plant, States.usual(plant)).withSheetsAndCurves();
         return Report.of(
                 study,
-                new Show(units(request)),
+                show(request),
                 new Origin(desk.fileName(), Origin.mark(copy.text().getBytes(StandardCharsets.UTF_8)), program));
     }
 
@@ -343,41 +346,20 @@ public final class Studio implements AutoCloseable {
         return true;
     }
 
-    private static Plant known(Desk.Copy copy) {
+    static Plant known(Desk.Copy copy) {
         return copy.plant().orElseThrow(() -> new NotFoundResponse("The plant file has faults: see its text."));
-    }
-
-    private static JsonNode body(Context request) {
-        try {
-            return JSON.readTree(request.body());
-        } catch (JsonProcessingException wrong) {
-            throw new BadRequestResponse("This is no JSON.");
-        }
     }
 
     private static long version(JsonNode body) {
         return body.path("version").asLong(-1);
     }
 
-    private static String text(JsonNode body, String key) {
-        return body.path(key).asText("");
-    }
-
-    private static void answer(Context request, Object value) {
-        try {
-            request.contentType("application/json; charset=utf-8").result(JSON.writeValueAsBytes(value));
-        } catch (JsonProcessingException fault) {
-            throw new UncheckedIOException(fault);
-        }
-    }
-
     private void asset(Context request) {
         String name = request.pathParam("name");
-        @Nullable String type = ASSETS.get(name);
-        if (type == null) {
+        if (!ASSETS.contains(name)) {
             throw new NotFoundResponse("There is no " + name + ".");
         }
-        asset(request, name, type);
+        asset(request, name, (name.endsWith(".css") ? "text/css" : "text/javascript") + "; charset=utf-8");
     }
 
     private static void asset(Context request, String name, String type) {

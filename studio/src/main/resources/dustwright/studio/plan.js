@@ -4,11 +4,13 @@ import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {Hand} from './hand.js';
 import {handPanel} from './handpanel.js';
+import {Panel} from './panel.js';
 import {Text} from './text.js';
 
 const at = id => document.getElementById(id);
 const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
 const drawing = new Drawing(at('drawing'), choose);
+const panel = new Panel(() => state.units, say, cells => { if (state.place === 'panel') block(cells); });
 const text = new Text(plant => adopt(plant), say);
 const hand = new Hand(drawing, {
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
@@ -71,12 +73,16 @@ function draw(set) {
   hand.overlay();
   at('profile').innerHTML = set.profile;
   at('setname').textContent = set.set;
-  at('block').replaceChildren(...set.block.map(cell => element('div', {}, element('small', {}, cell.name), cell.value)));
+  if (state.place !== 'panel') block(set.block);
   findings(set);
   pressed('[data-view]', 'view');
   pressed('[data-filter]', 'filter');
   pressed('[data-dust]', 'dust');
   performance.mark('drawn');
+}
+
+function block(cells) {
+  at('block').replaceChildren(...cells.map(cell => element('div', {}, element('small', {}, cell.name), cell.value)));
 }
 
 function pressed(what, key) {
@@ -245,8 +251,11 @@ function place(name) {
   at('plan').hidden = at('profile').hidden = document.querySelector('.users').hidden = name !== 'plan';
   at('text').hidden = name !== 'text';
   at('papers').hidden = name !== 'papers';
+  at('panel').hidden = at('rehearse').hidden = name !== 'panel';
+  at('findingscolumn').hidden = name === 'panel';
   if (name === 'text') text.load();
   if (name === 'papers') papers();
+  if (name === 'panel') { panel.titles(); panel.load(); } else { panel.run(false); if (state.set) block(state.set.block); }
   toAddress();
 }
 
@@ -302,9 +311,10 @@ const keys = {
   '/': () => at('find').focus(), j: () => go(state.finding + 1), k: () => go(state.finding - 1), Enter: derive, d: light, '?': () => help(at('help').hidden),
   o: () => { if (state.kind === 'inlet') toggle(state.id); else say('Choose an inlet first.'); },
   '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
-  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('papers'),
+  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('panel'), 4: () => place('papers'),
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
   l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), x: () => take('measure'), Delete: () => hand.takeAway(),
+  ' ': () => { if (state.place === 'panel') panel.run(!panel.running); }, e: () => { if (state.place === 'panel') panel.next(); },
   Escape: () => { if (hand.back()) return; if (!at('help').hidden) help(false); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };
 
@@ -330,7 +340,7 @@ addEventListener('keydown', event => {
   const arrow = {ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1]}[event.key];
   if (event.shiftKey && arrow && !field && hand.mode === 'move') { event.preventDefault(); if (!hand.taken.length) takeChosen(); hand.nudge(...arrow, event.altKey); return; }
   if (event.ctrlKey || event.metaKey || event.altKey || field) return;
-  if (event.key === 'Enter' && event.target.matches('button, a')) return;
+  if ((event.key === 'Enter' || event.key === ' ') && event.target.matches('button, a, summary')) return;
   if (state.awaiting && /^[0-9]$/.test(event.key)) { state.awaiting = false; users(Number(event.key)); return; }
   state.awaiting = event.key === 'u';
   if (state.awaiting) { say('How many users? 0 to 9.'); return; }
@@ -347,7 +357,7 @@ at('back').addEventListener('click', () => walk(-1));
 at('forth').addEventListener('click', () => walk(1));
 at('light').addEventListener('click', light);
 at('keys').addEventListener('click', () => help(at('help').hidden));
-at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); });
+at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); });
 at('find').addEventListener('input', () => {
   const wanted = drawing.pieces().map(one => one.dataset.inlet ?? one.dataset.run);
   at('pieces').replaceChildren(...[...new Set(wanted)].sort().map(id => element('option', {value: id})));

@@ -65,8 +65,7 @@ class StudioPageTest extends InChromium {
             page.keyboard().press("/");
             page.keyboard().type("C2");
             page.keyboard().press("Enter");
-            page.waitForSelector("#piece:not([hidden])");
-            assertThat(page.locator("#piece h2").textContent()).isEqualTo("Inlet C2");
+            PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText("Inlet C2");
             page.keyboard().press("o");
             shows(page, "#setname", "A1+C2");
             page.keyboard().press("ArrowRight");
@@ -129,7 +128,7 @@ class StudioPageTest extends InChromium {
     @Test
     void a_revision_is_accepted_with_a_name_and_listed() {
         try (Page page = page(1366, 768, "#open=A1")) {
-            page.keyboard().press("3");
+            page.keyboard().press("4");
             page.locator("#author").fill("A. Engineer");
             page.locator("#note").fill("as quoted");
             page.getByText("Accept this revision").click();

@@ -23,9 +23,7 @@ public final class RehearsalJson {
             json.number("collected_kg", played.collected_kg());
             json.number("removed_kg", played.removed_kg());
             json.list("must", played.musts(), verdict -> {
-                json.text(
-                        "when",
-                        verdict.must().when().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+                json.text("when", verdict.must().when().words());
                 json.text("condition", verdict.must().condition().text());
                 json.bool("met", verdict.met());
             });

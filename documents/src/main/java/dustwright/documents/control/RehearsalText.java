@@ -56,7 +56,7 @@ public final class RehearsalText {
     /** What must be so, and whether it was. */
     public static String verdict(Played.Verdict verdict) {
         Script.Must must = verdict.must();
-        String when = must.when().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String when = must.when().words();
         return (verdict.met() ? "met:     " : "NOT MET: ") + when + " "
                 + must.condition().text();
     }

@@ -37,16 +37,30 @@ public final class RehearsalChart {
     private final List<Shape> grid = new ArrayList<>();
     private double y = 12;
 
-    private RehearsalChart(Played played, Show show) {
+    private RehearsalChart(Played played, Show show, double length_ms) {
         this.played = played;
         this.show = show;
-        this.length_ms = Math.max(1, 1000 * played.script().lasts_s());
+        this.length_ms = Math.max(1, length_ms);
     }
 
     /** The chart. */
     public static Scene of(Played played, Show show) {
-        RehearsalChart chart = new RehearsalChart(played, show);
-        played.traces().forEach(chart::panel);
+        return drawn(new RehearsalChart(played, show, 1000 * played.script().lasts_s()));
+    }
+
+    /** The chart of a rehearsal that is still going on: its axis ends at the next even time. */
+    public static Scene soFar(Played played, Show show, long now_ms) {
+        double now_s = now_ms / 1000.0;
+        double even_s = STEPS[STEPS.length - 1] * Math.ceil(now_s / STEPS[STEPS.length - 1]);
+        for (int i = STEPS.length - 1; i >= 0; i--) {
+            even_s = now_s <= STEPS[i] * MOST_TICKS ? STEPS[i] * Math.max(1, Math.ceil(now_s / STEPS[i])) : even_s;
+        }
+        return drawn(new RehearsalChart(
+                played, show, 1000 * Math.min(even_s, played.script().lasts_s())));
+    }
+
+    private static Scene drawn(RehearsalChart chart) {
+        chart.played.traces().forEach(chart::panel);
         chart.lanes("Steps", Played.Kind.STEP);
         chart.lanes("Outputs", Played.Kind.OUTPUT);
         chart.lanes("Lamps", Played.Kind.LAMP);
@@ -54,7 +68,7 @@ public final class RehearsalChart {
         return new Scene(
                 Scene.PAGE_WIDTH,
                 chart.y + 22,
-                "Course of the rehearsal: " + played.script().title(),
+                "Course of the rehearsal: " + chart.played.script().title(),
                 List.of(new Scene.Layer("grid", chart.grid), new Scene.Layer("course", chart.shapes)));
     }
 

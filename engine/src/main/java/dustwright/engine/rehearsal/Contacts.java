@@ -47,7 +47,7 @@ final class Contacts {
             case "no_vacuum" -> !plant.vacuumThere();
             case "suction" -> plant.suction();
             case "suction_open" -> !controller.is("suction_shut");
-            case "container_free" -> !plant.containerCovered();
+            case "container_free" -> !plant.containerCovered() && !faults.contains(PlantFault.CONTAINER_PROBE_CAKED);
             case "container_in_place" -> plant.containerThere;
             case "receiver_free" ->
                 !(plant.receiverCovered && !faults.contains(PlantFault.RECEIVER_PROBE_BLIND))

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** People who see lamps and, after a time of their own, do what the lamps ask for. */
@@ -45,6 +46,11 @@ final class People {
             this.button = button;
             this.words = words;
         }
+
+        /** Whether a lamp or somebody with a hose in hand waits for it. */
+        boolean isCall() {
+            return this != END;
+        }
     }
 
     long next_ms() {
@@ -81,28 +87,26 @@ final class People {
     }
 
     private Optional<Intention> wish(Controller controller, boolean work, boolean inside) {
-        if (lockedOut) {
-            return Optional.empty();
-        }
-        if (lit(controller, "lamp_fault") && controller.step().equals("tripped")) {
+        return lockedOut ? Optional.empty() : asked(controller, signals, work, inside, changing);
+    }
+
+    /** What the panel asks somebody to do now. */
+    static Optional<Intention> asked(
+            Controller controller, Set<String> signals, boolean work, boolean inside, boolean changing) {
+        Predicate<String> lit = lamp -> signals.contains(lamp) && controller.is(lamp);
+        if (lit.test("lamp_fault") && controller.step().equals("tripped")) {
             return Optional.of(inside ? Intention.LOCK_OUT : Intention.RESET);
         }
-        if (lit(controller, "lamp_container_high")
-                || lit(controller, "lamp_container_off")
-                || lit(controller, "lamp_container_changing")) {
+        if (lit.test("lamp_container_high") || lit.test("lamp_container_off") || lit.test("lamp_container_changing")) {
             return Optional.of(changing ? Intention.PLACED : Intention.CHANGE);
         }
-        if (lit(controller, "lamp_press_start")) {
+        if (lit.test("lamp_press_start")) {
             return Optional.of(work ? Intention.RESUME : Intention.END);
         }
         if (work && controller.step().equals("standing")) {
             return Optional.of(Intention.BEGIN);
         }
         return !work && controller.step().equals("vacuuming") ? Optional.of(Intention.END) : Optional.empty();
-    }
-
-    private boolean lit(Controller controller, String lamp) {
-        return signals.contains(lamp) && controller.is(lamp);
     }
 
     private long wait_ms(Intention wish) {

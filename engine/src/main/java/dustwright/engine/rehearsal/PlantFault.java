@@ -21,6 +21,8 @@ public enum PlantFault {
     VENT_STICKS_SHUT("vent sticks shut", "the vent valve sticks shut"),
     /** A level probe that never sees dust. */
     CONTAINER_PROBE_BLIND("container probe blind", "the container's level probe no longer sees dust"),
+    /** Dust bakes on the probe. */
+    CONTAINER_PROBE_CAKED("container probe caked", "dust cakes on the container's level probe"),
     /** A level probe that never sees dust. */
     RECEIVER_PROBE_BLIND("receiver probe blind", "the receiver's level probe no longer sees dust"),
     /** Dust bakes on the probe. */

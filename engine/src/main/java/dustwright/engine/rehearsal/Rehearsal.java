@@ -39,6 +39,7 @@ public final class Rehearsal {
     private final Contacts contacts;
     private final Recorder recorder;
     private final Optional<People> people;
+    private final Optional<Trainee> trainee;
     private final Map<String, Long> held = new LinkedHashMap<>();
     private final Set<String> seen = new LinkedHashSet<>();
     private final long scan_ms;
@@ -53,11 +54,27 @@ public final class Rehearsal {
 
     /** A rehearsal before its first scan. */
     public Rehearsal(Sequence sequence, StationModel model, Script script) {
-        this(sequence, model, script, false);
+        this(sequence, model, script, Optional.empty(), false);
+    }
+
+    /** A drill that somebody goes through by hand, with marks. */
+    public static Rehearsal training(Sequence sequence, StationModel model, Script drill) {
+        return new Rehearsal(
+                sequence,
+                model,
+                Trainee.script(drill),
+                Optional.of(new Trainee(sequence, drill, model.line().change_s())),
+                false);
     }
 
     /** The same with no scan left out: slower, and to the same end. */
     Rehearsal(Sequence sequence, StationModel model, Script script, boolean everyScan) {
+        this(sequence, model, script, Optional.empty(), everyScan);
+    }
+
+    private Rehearsal(
+            Sequence sequence, StationModel model, Script script, Optional<Trainee> trainee, boolean everyScan) {
+        this.trainee = trainee;
         this.sequence = sequence;
         this.model = model;
         this.script = script;
@@ -192,6 +209,7 @@ public final class Rehearsal {
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("the sequence has no button \"" + button + "\""));
         recorder.happened(now_ms, Who.PEOPLE, words + " is pressed");
+        trainee.ifPresent(t -> t.pressed(button, inside(), now_ms));
         if (button.equals("container_placed")) {
             plant.newContainer();
             recorder.amounts(now_ms, plant);
@@ -208,6 +226,7 @@ public final class Rehearsal {
     /** Something goes wrong. */
     public void breaks(PlantFault fault) {
         recorder.happened(now_ms, Who.PLANT, fault.words());
+        trainee.ifPresent(t -> t.breaks(fault));
         plant.breaks(fault);
         if (fault == PlantFault.POWER_LOST) {
             recorder.dark(now_ms);
@@ -220,6 +239,7 @@ public final class Rehearsal {
     /** It is mended. */
     public void mended(PlantFault fault) {
         recorder.happened(now_ms, Who.PEOPLE, "mended: " + fault.id());
+        trainee.ifPresent(t -> t.mended(fault));
         plant.mended(fault);
         soon();
     }
@@ -247,8 +267,8 @@ public final class Rehearsal {
             if (controller.changed()) {
                 recorder.scanned(now_ms);
             }
-            boolean inside = plant.faults.stream().anyMatch(PlantFault::isMendedByHand);
-            people.ifPresent(p -> p.look(controller, work, inside, now_ms));
+            people.ifPresent(p -> p.look(controller, work, inside(), now_ms));
+            trainee.ifPresent(t -> t.look(controller, work, inside(), now_ms));
         }
         scanned_ms = now_ms;
         contacts.moments(plant).forEach((words, is) -> {
@@ -263,6 +283,10 @@ public final class Rehearsal {
         nextScan_ms = quiet > Long.MAX_VALUE / 2
                 ? Long.MAX_VALUE
                 : now_ms + Math.max(1, (quiet + scan_ms - 1) / scan_ms) * scan_ms;
+    }
+
+    private boolean inside() {
+        return plant.faults.stream().anyMatch(PlantFault::isMendedByHand);
     }
 
     /** What the outputs drive. */
@@ -313,6 +337,35 @@ public final class Rehearsal {
                 plant.high_kg() > 0 ? plant.receiver_kg / plant.high_kg() : 0,
                 plant.container_kg / plant.full_kg(),
                 plant.operating());
+    }
+
+    /** What is broken now. */
+    public List<PlantFault> broken() {
+        return List.copyOf(plant.faults);
+    }
+
+    /** Whether users want to vacuum. */
+    public boolean usersWork() {
+        return work;
+    }
+
+    /** Marks of a training so far; none where nobody is trained. */
+    public List<Trainee.Mark> marks() {
+        return trainee.map(t -> t.marks(recorder.verdicts(), now_ms)).orElse(List.of());
+    }
+
+    /** What happened so far, from a number on. */
+    public List<Played.Moment> momentsFrom(int first) {
+        List<Played.Moment> all = recorder.moments();
+        return List.copyOf(all.subList(Math.min(Math.max(first, 0), all.size()), all.size()));
+    }
+
+    /** Goes on until something happens that is told, or to a time [ms]. */
+    public void runToNext(long to_ms) {
+        int before = recorder.moments().size();
+        while (now_ms < to_ms && recorder.moments().size() == before) {
+            runTo(Math.min(to_ms, Math.min(nextScan_ms, nextEvent_ms())));
+        }
     }
 
     /** Causes that hold an output off now. */

@@ -2,6 +2,7 @@ package dustwright.engine.rehearsal;
 
 import dustwright.engine.interlock.Expr;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -77,6 +78,11 @@ public record Script(
     public enum When {
         SOMETIME,
         NEVER,
-        AT_THE_END
+        AT_THE_END;
+
+        /** In words. */
+        public String words() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
     }
 }

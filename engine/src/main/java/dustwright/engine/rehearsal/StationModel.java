@@ -9,6 +9,7 @@ import dustwright.engine.sheet.DustWeek;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What a rehearsal knows of a station: where its dust goes, and the air network solved beforehand for every set of running producers, with users and without, vent
@@ -57,6 +58,16 @@ public record StationModel(
             return new Outcome.NotSolved<>("A rehearsal is made for one or two producers.");
         }
         return new StationSolving(plant, station, week.get()).build();
+    }
+
+    /** The most an amount comes to in any of the states that were solved; 0 where there is none. */
+    public double most(ToDoubleFunction<Operating> amount) {
+        return tables.stream()
+                .flatMap(Optional::stream)
+                .flatMap(table -> table.points().stream())
+                .mapToDouble(amount)
+                .max()
+                .orElse(0);
     }
 
     /** What the station does; the vent, users and producers as they are now. */

@@ -1,0 +1,150 @@
+package dustwright.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The panel of the bakery, rehearsed in a real Chromium. */
+class PanelPageTest extends InChromium {
+    private final List<String> complaints = new ArrayList<>();
+
+    PanelPageTest() {
+        super("bakery");
+    }
+
+    private Page page(int width, int height) {
+        Page page = browser.page(width, height);
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error")) {
+                complaints.add(message.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        page.navigate(studio.address() + "#place=panel&units=us");
+        page.waitForSelector("[data-lamp=lamp_fault]");
+        return page;
+    }
+
+    private static void shows(Page page, String place, String text) {
+        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
+    }
+
+    private static Locator lamp(Page page, String name) {
+        return page.locator("[data-lamp=" + name + "] small");
+    }
+
+    private static void is(Page page, String lamp, String word) {
+        PlaywrightAssertions.assertThat(lamp(page, lamp)).hasText(word);
+    }
+
+    private static void events(Page page, int count) {
+        for (int n = 0; n < count; n++) {
+            page.locator("#nexts").click();
+            page.waitForTimeout(60);
+        }
+    }
+
+    @Test
+    void by_keyboard_one_starts_vacuums_and_sees_a_full_bag_take_the_suction_away() {
+        try (Page page = page(1366, 768)) {
+            page.locator("#usersact").press("Enter");
+            page.locator("[data-push=start]").press("Enter");
+            page.locator("#clock").click();
+            page.keyboard().press("Space");
+            is(page, "lamp_vacuuming", "lit");
+            page.keyboard().press("Space");
+            shows(page, "#runs", "Run");
+            assertThat(page.locator("#stepname").textContent()).isEqualTo("vacuuming");
+            picture(page, "panel-1366");
+            page.locator("[data-fault='container probe caked']").click();
+            page.keyboard().press("e");
+            page.keyboard().press("e");
+            page.keyboard().press("e");
+            events(page, 6);
+            is(page, "lamp_container_high", "flashes");
+            is(page, "lamp_vacuuming", "dark");
+            shows(page, "#messages", "BAG");
+            shows(page, "#told", "dust cakes on the container's level probe");
+            assertThat(page.locator("#course svg").count()).isEqualTo(1);
+            picture(page, "panel-bag-full");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void an_emergency_stop_is_pushed_in_and_pulled_and_nothing_starts_by_itself() {
+        try (Page page = page(1920, 1080)) {
+            page.locator("[data-push=start]").click();
+            page.locator("[data-speed='10']").click();
+            is(page, "lamp_vacuuming", "lit");
+            page.locator("[data-push=estop]").click();
+            is(page, "lamp_vacuuming", "dark");
+            is(page, "lamp_fault", "lit");
+            picture(page, "panel-estop-1920");
+            page.locator("[data-push=estop]").click();
+            page.locator("[data-push=reset]").click();
+            events(page, 3);
+            is(page, "lamp_vacuuming", "dark");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void a_drill_gives_points_and_its_answers_are_folded_away() {
+        try (Page page = page(1366, 768)) {
+            page.locator("#paneldrill").selectOption("valve-chain-breaks");
+            page.locator("#begins").click();
+            shows(page, "#panelof", "Valve chain breaks");
+            shows(page, "#score", "points so far");
+            assertThat(page.locator(".gauge .needle").count()).isEqualTo(1);
+            page.locator("[data-push=start]").click();
+            page.locator("[data-speed='1000']").click();
+            is(page, "lamp_fault", "lit");
+            page.locator("#runs").click();
+            page.locator("[data-fault='hopper bridged']").click();
+            shows(page, "#marklist", "not found yet: 1, once a guess");
+            page.locator("[data-fault='valve chain broken']").click();
+            shows(page, "#marklist", "once a guess");
+            PlaywrightAssertions.assertThat(page.locator("#panelhelp details").first())
+                    .not()
+                    .hasAttribute("open", "");
+            picture(page, "panel-drill");
+            page.locator("[data-speed='1000']").click();
+            shows(page, "#score", "at the end");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void no_serious_fault_of_access_by_day_and_by_night_and_on_a_phone() {
+        for (int[] size : new int[][] {{1366, 768}, {1920, 1080}, {390, 844}}) {
+            try (Page page = page(size[0], size[1])) {
+                events(page, 2);
+                for (String light : List.of("day", "night")) {
+                    page.evaluate("light => document.documentElement.dataset.light = light", light);
+                    assertThat(new AxeBuilder(page)
+                                    .analyze().getViolations().stream()
+                                            .filter(v -> List.of("serious", "critical")
+                                                    .contains(v.getImpact()))
+                                            .map(v -> v.getId() + ": "
+                                                    + v.getNodes().get(0).getHtml())
+                                            .toList())
+                            .as("%s at %d", light, size[0])
+                            .isEmpty();
+                    picture(page, "panel-" + light + "-" + size[0]);
+                }
+                assertThat((Boolean) page.evaluate(
+                                "document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
+                        .as("no sideways scrolling at " + size[0])
+                        .isTrue();
+            }
+        }
+        assertThat(complaints).isEmpty();
+    }
+}
