@@ -4,6 +4,7 @@ import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.hazard.PublishedDust;
+import dustwright.engine.hazard.VentMethod;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ClothLoad;
 import dustwright.engine.quantity.Density;
@@ -96,11 +97,16 @@ final class HazardBinder {
                         p.find("air in vessel", Velocity.class),
                         p.find("panel", ClothLoad.class),
                         p.find("hinged", Boolean.class),
-                        p.find("cloud share", Ratio.class)),
+                        p.find("cloud share", Ratio.class),
+                        word(p, "vent standard", VentMethod.values(), VentMethod::words),
+                        p.find("vent efficiency", Ratio.class)),
                 word(p, "inlet isolation", Protection.Isolation.values(), Protection.Isolation::words),
+                p.items("isolated mains").stream().map(String.class::cast).toList(),
                 word(p, "return isolation", Protection.Isolation.values(), Protection.Isolation::words),
                 word(p, "exhaust", Protection.Exhaust.values(), Protection.Exhaust::words),
-                p.find("rotary valve isolates", Boolean.class));
+                p.find("exhaust watched", Boolean.class),
+                p.find("rotary valve isolates", Boolean.class),
+                p.find("container stands", GaugePressure.class));
     }
 
     private static <T> Optional<T> word(Section section, String key, T[] values, Function<T, String> words) {

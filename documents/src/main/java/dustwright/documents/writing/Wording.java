@@ -114,7 +114,7 @@ public final class Wording {
             case DUST_CARD -> "No value missing, tested or published, of";
             case METAL_DRY -> "No light metal stated to come dry to";
             case EXPLOSION_PROTECTION -> "A way out for an explosion is stated for";
-            case VENT_AREA -> "Vent no smaller than the methods in range ask on";
+            case VENT_AREA -> "Vent no smaller than each method asked says on";
             case INLET_ISOLATION -> "Isolation is stated on the main of";
             case RETURN_ISOLATION -> "Isolation is stated on the return air of";
             case FILTER_STATIC -> "Elements go with the ignition energies entered:";

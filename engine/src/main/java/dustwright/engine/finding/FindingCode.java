@@ -273,7 +273,8 @@ public enum FindingCode {
             "Set it outdoors with a vent, lead the vent outside by a duct, vent it flameless, or suppress or contain the explosion."),
     VENT_AREA(
             "Explosion vent",
-            "By at least one of two published methods the vent is smaller than this dust asks in this vessel.",
+            "By at least one of the published methods that are asked the vent is smaller than this dust, or a weaker one within the method's"
+                    + " range, asks in this vessel.",
             "Fit a larger vent, a stronger vessel or a smaller one; have the vent sized by a specialist with the standard and test data."),
     INLET_ISOLATION(
             "Isolation on the main",

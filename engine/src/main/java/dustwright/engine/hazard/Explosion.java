@@ -20,6 +20,11 @@ public record Explosion(
     /** Both methods are published in bar. */
     static final double BAR_Pa = 100_000;
 
+    /** The same vessel and vent for another dust. */
+    public Explosion of(double otherKst_PaMPerS, double otherGreatest_Pa) {
+        return new Explosion(volume_m3, otherKst_PaMPerS, otherGreatest_Pa, opens_Pa, reduced_Pa, slenderness);
+    }
+
     double kst_barMPerS() {
         return kst_PaMPerS / BAR_Pa;
     }

@@ -7,6 +7,7 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,10 +18,13 @@ import java.util.Optional;
  * @param reduced greatest pressure the vented vessel stands, Pred
  * @param opens pressure at which the vent opens, Pstat
  * @param vent what closes its opening, and what lies behind
- * @param isolation on the main that enters the receiver
+ * @param isolation on the mains that enter the receiver
+ * @param mains runs that end at the receiver and carry such a device; empty where nobody has said which
  * @param returnIsolation on the duct that leads its air back into a room
  * @param exhaust where the producer's air goes
+ * @param watched whether something tells dust in the exhaust air when a filter element breaks
  * @param valveIsolates whether the rotary valve was tested as an isolation device and stops on an explosion
+ * @param containerStands pressure that a drum below the receiver stands with it, where nothing isolates it
  */
 public record Protection(
         Optional<Method> method,
@@ -31,9 +35,16 @@ public record Protection(
         Optional<GaugePressure> opens,
         Vent vent,
         Optional<Isolation> isolation,
+        List<String> mains,
         Optional<Isolation> returnIsolation,
         Optional<Exhaust> exhaust,
-        Optional<Boolean> valveIsolates) {
+        Optional<Boolean> watched,
+        Optional<Boolean> valveIsolates,
+        Optional<GaugePressure> containerStands) {
+    public Protection {
+        mains = List.copyOf(mains);
+    }
+
     /** Nothing known. */
     public static final Protection UNKNOWN = new Protection(
             Optional.empty(),
@@ -43,6 +54,9 @@ public record Protection(
             Optional.empty(),
             Optional.empty(),
             Vent.UNKNOWN,
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
@@ -58,6 +72,8 @@ public record Protection(
      * @param panel mass of the vent's panel over its area
      * @param hinged whether the panel swings on a hinge
      * @param share of the volume that can hold dust enough to explode
+     * @param standard that governs the site, as its owner or authority says; absent, both are asked
+     * @param efficiency share of its area that a device counts for [-], as its listing states
      */
     public record Vent(
             Optional<Area> area,
@@ -66,16 +82,25 @@ public record Protection(
             Optional<Velocity> moving,
             Optional<ClothLoad> panel,
             Optional<Boolean> hinged,
-            Optional<Ratio> share) {
+            Optional<Ratio> share,
+            Optional<VentMethod> standard,
+            Optional<Ratio> efficiency) {
         /** Whether a duct of some length follows the vent. */
         public boolean ducted() {
             return duct.filter(length -> length.metres() > 0).isPresent();
+        }
+
+        /** The same without what lessens its area: the whole volume is taken to be able to explode. */
+        public Vent withoutCredit() {
+            return new Vent(area, count, duct, moving, panel, hinged, Optional.empty(), standard, efficiency);
         }
 
         /** Nothing known. */
         public static final Vent UNKNOWN = new Vent(
                 Optional.empty(),
                 1,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

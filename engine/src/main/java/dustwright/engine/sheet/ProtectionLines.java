@@ -51,13 +51,13 @@ final class ProtectionLines {
         if (stated.method()
                 .filter(m -> m != Method.VENTING && m != Method.FLAMELESS_VENTING)
                 .isEmpty()) {
-            new VentLines(station.receiver(), writing).write(here.burning());
+            new VentLines(station, writing).write(here.burning());
         }
     }
 
     private void stated(String name, Method method) {
         boolean indoors = stated.standing().filter(s -> s == Standing.INDOORS).isPresent();
-        boolean ducted = stated.vent().duct().isPresent();
+        boolean ducted = stated.vent().ducted();
         boolean ventsInside = method == Method.VENTING && indoors && !ducted;
         String place = stated.standing().map(s -> ", " + s.words()).orElse(", where it stands is not stated");
         writing.words(

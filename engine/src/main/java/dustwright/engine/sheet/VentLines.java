@@ -9,50 +9,44 @@ import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
-import dustwright.engine.hazard.CloudLaws;
-import dustwright.engine.hazard.DustCard;
-import dustwright.engine.hazard.Explosion;
 import dustwright.engine.hazard.Protection;
+import dustwright.engine.hazard.Protection.Method;
 import dustwright.engine.hazard.VentEn14491;
-import dustwright.engine.hazard.VentNfpa68;
+import dustwright.engine.hazard.VentMethod;
 import dustwright.engine.hazard.Vents;
 import dustwright.engine.plant.Limit;
+import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Count;
-import dustwright.engine.quantity.Duration;
-import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.Force;
-import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
-import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Volume;
-import dustwright.engine.receiver.Hopper;
-import dustwright.engine.receiver.Receiver;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
-/** The explosion vent of a receiver by two published methods side by side, and what it throws out. Outside its range a method gives no number. */
+/**
+ * The explosion vent of a receiver by two published methods side by side, and what it throws out. It holds where each method that is asked is in
+ * range and asks no more; it fails where one asks more, if only for a weaker dust in its range; else nobody knows.
+ */
 final class VentLines {
-    private static final Source OWN_SHAPE =
-            Source.ownReading("geometry; the whole vessel counts, and its whole height over its diameter");
     private static final String NOT_FOR_METAL =
             "Not by these equations: here comes a metal dust. Ask a specialist and the maker of the vent for an area from tests of this very"
                     + " dust, by the metal clauses of the standards, or take a collector that needs none, such as a wet one.";
     private static final double FIREBALL_K = 8;
     private static final double METAL_FIREBALL_K = 10;
 
-    private final Receiver receiver;
     private final Protection stated;
+    private final FlameVessel vessel;
     private final Writing writing;
 
-    VentLines(Receiver receiver, Writing writing) {
-        this.receiver = receiver;
-        this.stated = receiver.protection();
+    VentLines(Station station, Writing writing) {
+        this.stated = station.receiver().protection();
+        this.vessel = new FlameVessel(station, writing);
         this.writing = writing;
     }
 
@@ -61,44 +55,27 @@ final class VentLines {
         List<Dust> burning = all.stream().filter(d -> !d.card().metal()).toList();
         metals.forEach(
                 dust -> writing.unknown("vent-metal-" + dust.id(), "Explosion vent for " + dust.name(), NOT_FOR_METAL));
-        Optional<Volume> volume = stated.volume().or(this::volume);
-        Optional<Ratio> slenderness = stated.slenderness().or(this::slenderness);
-        if (volume.isEmpty()
-                || slenderness.isEmpty()
+        if (vessel.volume().isEmpty()
+                || vessel.slenderness().isEmpty()
                 || stated.reduced().isEmpty()
                 || stated.opens().isEmpty()) {
             String why =
                     "Enter \"reduced pressure\" and \"opens\" under \"explosion\" of the receiver, and its diameter, straight side and"
                             + " hopper, or \"volume\" and \"length to diameter\".";
             writing.unknown("vent", "Explosion vent", why);
-            writing.notSaid(
-                    FindingCode.VENT_AREA,
-                    Place.Kind.RECEIVER,
-                    VentEn14491.SOURCE,
-                    metals.isEmpty() ? why : NOT_FOR_METAL);
+            notSaid(metals.isEmpty() ? why : NOT_FOR_METAL);
             return;
         }
-        shape(volume.get(), slenderness.get());
-        List<Area> areas = new ArrayList<>();
-        List<Step> steps = new ArrayList<>();
-        boolean eachSaid = true;
-        for (Dust dust : burning) {
-            eachSaid &= areas(dust, volume.get(), slenderness.get(), areas, steps);
+        vessel.write();
+        List<VentSay> says = new ArrayList<>();
+        burning.forEach(dust -> says.addAll(new VentAreas(dust, stated, vessel, writing).write()));
+        standard();
+        fireball(vessel.volume().get(), all);
+        List<VentSay> asked = says.stream().filter(s -> counts(s.by())).toList();
+        judged(asked, metals);
+        if (metals.isEmpty()) {
+            effects(asked);
         }
-        behindDuct();
-        fireball(volume.get(), all);
-        boolean allSaid = eachSaid && metals.isEmpty();
-        Optional<Area> largest = allSaid ? areas.stream().max(Area::compareTo) : Optional.empty();
-        largest.ifPresentOrElse(
-                area -> judged(area, volume.get(), burning, steps.get(areas.indexOf(area))),
-                () -> writing.notSaid(
-                        FindingCode.VENT_AREA,
-                        Place.Kind.RECEIVER,
-                        VentEn14491.SOURCE,
-                        metals.isEmpty()
-                                ? "For a dust here neither method gives a number for this vessel and its duct: take another method than"
-                                        + " venting, or a specialist."
-                                : NOT_FOR_METAL));
         writing.words(
                 "vent-limits",
                 "What the vent does not do",
@@ -109,262 +86,184 @@ final class VentLines {
                 Source.commonPractice());
     }
 
-    /** EN 14491 has a term for the duct behind a vent; what it reads since its correction was not seen. */
-    private void behindDuct() {
-        if (stated.vent().ducted()) {
-            writing.unknown(
-                    "vent-en-duct",
-                    "Vent area by EN 14491 with its duct",
-                    "Not covered: the equation for ducts in the text of 2006 was corrected in 2008 and neither form was seen. The number"
-                            + " above is without duct and is none behind one; take the standard's own text.");
-        }
+    // ---- which method is asked
+
+    private boolean counts(VentMethod method) {
+        return stated.vent().standard().map(s -> s == method).orElse(true);
     }
 
-    private Optional<Volume> volume() {
-        return receiver.diameter()
-                .flatMap(d -> receiver.straightSide()
-                        .flatMap(side -> receiver.hopper()
-                                .map(h -> h.volumeUpTo(new Length(h.heightTo(d).metres() + side.metres()), d))));
+    private void standard() {
+        stated.vent()
+                .standard()
+                .ifPresent(s -> writing.words(
+                        "vent-standard",
+                        "Standard that governs the site",
+                        s.words() + ", as stated: the vent is held against it alone, the other stands beside it",
+                        List.of(),
+                        Source.entered()));
     }
 
-    private Optional<Ratio> slenderness() {
-        return receiver.diameter()
-                .flatMap(d -> receiver.straightSide()
-                        .map(side -> new Ratio(Math.max(
-                                1,
-                                (side.metres()
-                                                + receiver.hopper()
-                                                        .map(h -> cone_m(h, d))
-                                                        .orElse(0.0))
-                                        / d.metres()))));
-    }
+    // ---- the verdict
 
-    private static double cone_m(Hopper hopper, Length diameter) {
-        return hopper.heightTo(diameter).metres();
-    }
-
-    private void shape(Volume volume, Ratio slenderness) {
-        if (stated.volume().isPresent()) {
-            writing.given("flame-volume", "Volume the flame may fill", volume);
+    private void judged(List<VentSay> asked, List<Dust> metals) {
+        Optional<Area> fitted = stated.vent().area();
+        fitted.ifPresent(area -> writing.given("vent-fitted", "Vent area fitted", area));
+        Optional<Area> effective = fitted.flatMap(this::effective);
+        List<VentSay> named =
+                asked.stream().filter(s -> s.dust().card().family().isPresent()).toList();
+        Optional<VentSay> tooSmall = effective.flatMap(area -> named.stream()
+                .filter(s -> s.tooSmall(area))
+                .max(Comparator.comparing((VentSay s) -> VentSay.area(s.least()))));
+        if (tooSmall.isPresent()) {
+            decided(effective.get(), tooSmall.get(), tooSmall.get().least());
+        } else if (!metals.isEmpty()) {
+            notSaid(NOT_FOR_METAL);
+        } else if (named.size() < asked.size()) {
+            notSaid("Enter \"family\" under \"explosion\" of "
+                    + asked.stream()
+                            .map(VentSay::dust)
+                            .filter(d -> d.card().family().isEmpty())
+                            .map(Dust::name)
+                            .distinct()
+                            .collect(Collectors.joining("; "))
+                    + ": a metal dust is not sized by these equations.");
         } else {
-            writing.known(
-                    "flame-volume",
-                    "Volume the flame may fill, filters not taken off",
-                    volume,
-                    List.of(step(
-                            "HAZ-19",
-                            "V = π/4 D² H + π/12 h (D² + D d + d²)",
-                            OWN_SHAPE,
-                            new Term("V", "cylinder and cone", volume),
-                            diameter(),
-                            straight(),
-                            cone(),
-                            new Term(
-                                    "d",
-                                    "outlet of the cone",
-                                    receiver.hopper().orElseThrow().outlet()))));
+            weighed(asked, fitted, effective);
         }
-        if (stated.slenderness().isPresent()) {
-            writing.given("flame-slenderness", "Length over diameter", slenderness);
+    }
+
+    private void weighed(List<VentSay> asked, Optional<Area> fitted, Optional<Area> effective) {
+        Optional<VentSay> governs = asked.stream()
+                .filter(s -> !s.enough().isEmpty())
+                .max(Comparator.comparing((VentSay s) -> VentSay.area(s.enough())));
+        boolean eachSays = asked.stream().noneMatch(s -> s.enough().isEmpty());
+        if (eachSays) {
+            governs.ifPresent(s -> writing.known(
+                    "vent-governs",
+                    "Vent area that is enough, by " + s.by().words() + " for "
+                            + s.dust().name() + ", which governs",
+                    VentSay.area(s.enough()),
+                    s.enough()));
+        }
+        if (fitted.isEmpty()) {
+            governs.filter(s -> eachSays)
+                    .ifPresentOrElse(
+                            s -> writing.unjudged(
+                                    FindingCode.VENT_AREA,
+                                    Place.Kind.RECEIVER,
+                                    Side.AT_LEAST,
+                                    new Limit<>(VentSay.area(s.enough()), s.by().source()),
+                                    "Enter \"vent area\" under \"explosion\" of the receiver."),
+                            () -> notSaid(open(asked)));
+        } else if (effective.isEmpty()) {
+            notSaid(
+                    "Enter \"vent efficiency\" under \"explosion\" of the receiver, the share of its area that the device counts for by"
+                            + " its listing: a flameless device lets through less than an open vent.");
+        } else if (asked.stream().allMatch(s -> s.suffices(effective.get())) && governs.isPresent()) {
+            decided(effective.get(), governs.get(), governs.get().enough());
         } else {
-            writing.known(
-                    "flame-slenderness",
-                    "Length over diameter, the prudent reading",
-                    slenderness,
-                    List.of(step(
-                            "HAZ-19",
-                            "L/D = max(1, (H + h)/D)",
-                            OWN_SHAPE,
-                            new Term("L/D", "whole height over diameter", slenderness),
-                            diameter(),
-                            straight(),
-                            cone())));
+            notSaid(open(
+                    asked.stream().filter(s -> !s.suffices(effective.get())).toList()));
         }
     }
 
-    private Term diameter() {
-        return new Term("D", "diameter", receiver.diameter().orElseThrow());
-    }
-
-    private Term straight() {
-        return new Term("H", "straight side", receiver.straightSide().orElseThrow());
-    }
-
-    private Term cone() {
-        return new Term(
-                "h",
-                receiver.hopper().isPresent() ? "height of the cone, from its wall angle" : "no cone",
-                receiver.hopper()
-                        .map(h -> h.heightTo(receiver.diameter().orElseThrow()))
-                        .orElse(new Length(0)));
-    }
-
-    /** The areas one dust asks for; false where no method says how large the vent with its duct must be. */
-    private boolean areas(Dust dust, Volume volume, Ratio slenderness, List<Area> areas, List<Step> steps) {
-        DustCard card = dust.card();
-        Explosion e = new Explosion(
-                volume.cubicMetres(),
-                card.kstOrWorst().pascalMetresPerSecond(),
-                card.greatestOrWorst().pascals(),
-                stated.opens().orElseThrow().pascals(),
-                stated.reduced().orElseThrow().pascals(),
-                slenderness.value());
-        boolean tested = card.kst().isPresent() && card.greatest().isPresent();
-        String of = dust.name() + (tested ? "" : ", worst case while not tested");
-        Optional<Area> en = area(
-                "vent-en-" + dust.id(),
-                "Vent area by EN 14491, " + of,
-                "HAZ-1",
-                "A = [3.264e-5 Pmax Kst Pred^−0.569 + 0.27 (Pstat − 0.1) Pred^−0.5] V^0.753 k, pressures in bar, k = 1 + (0.758 − 4.305"
-                        + " log10 Pred) log10 L/D",
-                VentEn14491.SOURCE,
-                e,
-                VentEn14491::area_m2,
-                steps);
-        en.ifPresent(areas::add);
-        List<Step> nfpaSteps = new ArrayList<>();
-        Optional<Area> nfpa = area(
-                "vent-nfpa-" + dust.id(),
-                "Vent area by NFPA 68, " + of,
-                "HAZ-2",
-                "A = 1e-4 (1 + 1.54 Pstat^(4/3)) Kst V^(3/4) √(Pmax/Pred − 1) k, pressures in bar, k = 1 + 0.6 (L/D − 2)^0.75 exp(−0.95"
-                        + " Pred²) above L/D 2",
-                VentNfpa68.SOURCE,
-                e,
-                VentNfpa68::area_m2,
-                nfpaSteps);
-        if (en.isPresent() && nfpa.isPresent()) {
-            differ(dust, e, en.get(), nfpa.get());
+    /** Why nobody knows: a method that gives no number, or a vent that would do only with what is stated to lessen it. */
+    private String open(List<VentSay> notEnough) {
+        List<String> whys = notEnough.stream()
+                .flatMap(s -> s.why().stream()
+                        .map(why -> "Not known by " + s.by().words() + " for "
+                                + s.dust().name() + ": " + why))
+                .distinct()
+                .toList();
+        if (whys.isEmpty()) {
+            List<String> credits = new ArrayList<>(vessel.statedSmaller());
+            stated.vent().share().ifPresent(s -> credits.add("\"cloud share\""));
+            return credits.isEmpty()
+                    ? "No area is enough with this duct: shorten or widen it, or use another method than venting."
+                    : "It would do only by what is stated to lessen it, " + String.join(", ", credits)
+                            + ": a specialist justifies that, by name, or the vent is made for the whole vessel.";
         }
-        Optional<Area> corrected =
-                nfpa.flatMap(bare -> new VentCorrections(dust, e, stated.vent(), writing).apply(bare, nfpaSteps));
-        corrected.ifPresent(area -> {
-            areas.add(area);
-            steps.add(nfpaSteps.get(nfpaSteps.size() - 1));
+        return String.join(" ", whys)
+                + (stated.vent().standard().isEmpty()
+                        ? " State which standard governs the site, \"vent standard\", take another method than venting, or ask a"
+                                + " specialist."
+                        : " Take another method than venting, or ask a specialist.");
+    }
+
+    /** What the fitted vents count for; empty where a device lessens it by an unknown share. */
+    private Optional<Area> effective(Area fitted) {
+        Optional<Ratio> efficiency = stated.vent().efficiency();
+        if (efficiency.isEmpty()) {
+            return stated.method().filter(m -> m == Method.FLAMELESS_VENTING).isPresent()
+                    ? Optional.empty()
+                    : Optional.of(fitted);
+        }
+        Area area = new Area(fitted.squareMetres() * efficiency.get().value());
+        writing.known(
+                "vent-effective", "Vent area that counts", area, List.of(counted(area, fitted, efficiency.get())));
+        return Optional.of(area);
+    }
+
+    private static Step counted(Area area, Area fitted, Ratio efficiency) {
+        return step(
+                "HAZ-24",
+                "A_eff = η A_v",
+                Source.entered(),
+                new Term("A_eff", "vent area that counts", area),
+                new Term("A_v", "vent area fitted", fitted),
+                new Term("η", "efficiency of the device as stated", efficiency));
+    }
+
+    private void decided(Area area, VentSay say, List<Step> steps) {
+        List<Step> all = new ArrayList<>(steps);
+        stated.vent()
+                .efficiency()
+                .ifPresentOrElse(
+                        e -> all.add(counted(area, stated.vent().area().orElseThrow(), e)),
+                        () -> all.add(step(
+                                Step.STATED,
+                                "A_v as stated",
+                                Source.entered(),
+                                new Term("A_v", "vent area fitted", area))));
+        writing.asked(
+                FindingCode.VENT_AREA,
+                Place.Kind.RECEIVER,
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                area,
+                new Limit<>(VentSay.area(steps), say.by().source()),
+                all);
+    }
+
+    private void notSaid(String why) {
+        writing.notSaid(FindingCode.VENT_AREA, Place.Kind.RECEIVER, VentEn14491.SOURCE, why);
+    }
+
+    // ---- what it throws out
+
+    private void effects(List<VentSay> asked) {
+        Optional<Area> counted = stated.vent()
+                .area()
+                .or(() -> asked.stream()
+                        .filter(s -> !s.enough().isEmpty())
+                        .map(s -> VentSay.area(s.enough()))
+                        .max(Area::compareTo));
+        counted.ifPresent(area -> {
+            strength(area);
+            outside(
+                    area,
+                    vessel.volume().orElseThrow(),
+                    stated.reduced().orElseThrow().pascals());
         });
-        rise(dust, e);
-        // EN's number is without duct, so behind a duct it says nothing
-        return corrected.isPresent() || (en.isPresent() && !stated.vent().ducted());
     }
 
-    /** Why isolation has to be quick, and why nobody runs from it. */
-    private void rise(Dust dust, Explosion e) {
-        String name = "Time from nothing to Pmax at the steepest rate, vessel shut, " + dust.name();
-        if (e.kst_PaMPerS() == 0) {
-            writing.unknown(
-                    "rise-" + dust.id(),
-                    name,
-                    "Kst 0 is stated, that is no explosion in the test, of a dust that is treated as combustible: look once more at the test,"
-                            + " its sample and the unit.");
-            return;
-        }
-        Duration time = new Duration(e.greatest_Pa() / CloudLaws.rise_PaPerS(e.kst_PaMPerS(), e.volume_m3()));
-        writing.known(
-                "rise-" + dust.id(),
-                name,
-                time,
-                List.of(step(
-                        "HAZ-14",
-                        "t = Pmax V^(1/3) / Kst",
-                        Source.published("cube-root law, ASTM E1226, EN 14034-2"),
-                        new Term("t", "time", time),
-                        new Term("Pmax", "greatest explosion pressure", new GaugePressure(e.greatest_Pa())),
-                        new Term("V", "volume the flame may fill", new Volume(e.volume_m3())),
-                        new Term("Kst", "explosion constant", new ExplosionConstant(e.kst_PaMPerS())))));
-    }
-
-    private Optional<Area> area(
-            String what,
-            String name,
-            String equation,
-            String formula,
-            Source source,
-            Explosion e,
-            ToDoubleFunction<Explosion> law,
-            List<Step> steps) {
-        try {
-            Area area = new Area(law.applyAsDouble(e));
-            Step step = step(
-                    equation,
-                    formula,
-                    source,
-                    new Term("A", "vent area without duct, light panel", area),
-                    new Term("V", "volume the flame may fill", new Volume(e.volume_m3())),
-                    new Term("Kst", "explosion constant", new ExplosionConstant(e.kst_PaMPerS())),
-                    new Term("Pmax", "greatest explosion pressure", new GaugePressure(e.greatest_Pa())),
-                    new Term("Pstat", "the vent opens at", new GaugePressure(e.opens_Pa())),
-                    new Term("Pred", "the vessel stands", new GaugePressure(e.reduced_Pa())),
-                    new Term("L/D", "length over diameter", new Ratio(e.slenderness())));
-            steps.add(step);
-            writing.known(what, name, area, List.of(step));
-            return Optional.of(area);
-        } catch (OutOfRangeException outside) {
-            writing.unknown(what, name, "Outside the equation's range, so no number: " + outside.getMessage() + ".");
-            return Optional.empty();
-        }
-    }
-
-    private void differ(Dust dust, Explosion e, Area en, Area nfpa) {
-        Ratio ratio = new Ratio(nfpa.squareMetres() / en.squareMetres());
-        Ratio slenderEn = new Ratio(VentEn14491.slendernessFactor(e.reduced_Pa(), e.slenderness()));
-        Ratio slenderNfpa = new Ratio(VentNfpa68.slendernessFactor(e.reduced_Pa(), e.slenderness()));
-        writing.known(
-                "vent-ratio-" + dust.id(),
-                "Area by NFPA 68 over that by EN 14491; "
-                        + (ratio.value() > 1 ? "NFPA 68" : "EN 14491")
-                        + " governs. They are different expressions, and read slender vessels differently",
-                ratio,
-                List.of(step(
-                        "HAZ-2",
-                        "A_NFPA / A_EN",
-                        VentNfpa68.SOURCE,
-                        new Term("A_NFPA/A_EN", "ratio of areas", ratio),
-                        new Term("A_NFPA", "by NFPA 68", nfpa),
-                        new Term("A_EN", "by EN 14491", en),
-                        new Term("k_EN", "factor for L/D in EN 14491", slenderEn),
-                        new Term("k_NFPA", "factor for L/D in NFPA 68", slenderNfpa))));
-    }
-
-    private void judged(Area needed, Volume volume, List<Dust> burning, Step step) {
-        String unnamed = burning.stream()
-                .filter(d -> d.card().family().isEmpty())
-                .map(Dust::name)
-                .collect(Collectors.joining("; "));
-        Area counted = stated.vent().area().orElse(needed);
-        double reduced_Pa = stated.reduced().orElseThrow().pascals();
-        Optional<Area> offered = stated.vent().area();
-        if (offered.isEmpty() || !unnamed.isEmpty()) {
-            writing.unjudged(
-                    FindingCode.VENT_AREA,
-                    Place.Kind.RECEIVER,
-                    Side.AT_LEAST,
-                    new Limit<>(needed, step.source()),
-                    offered.isEmpty()
-                            ? "Enter \"vent area\" under \"explosion\" of the receiver."
-                            : "Enter \"family\" under \"explosion\" of " + unnamed
-                                    + ": a metal dust is not sized by these equations.");
-        }
-        offered.ifPresent(fitted -> writing.given("vent-fitted", "Vent area fitted", fitted));
-        offered.filter(fitted -> unnamed.isEmpty())
-                .ifPresent(fitted -> writing.asked(
-                        FindingCode.VENT_AREA,
-                        Place.Kind.RECEIVER,
-                        Sheet.ANY_SET,
-                        Side.AT_LEAST,
-                        fitted,
-                        new Limit<>(needed, step.source()),
-                        List.of(
-                                step,
-                                step(
-                                        Step.STATED,
-                                        "A_v as stated",
-                                        Source.entered(),
-                                        new Term("A_v", "vent area fitted", fitted)))));
+    private void strength(Area area) {
         writing.given(
                 "vent-strength",
                 "Pressure the vessel must stand while it vents, beside full vacuum",
-                stated.reduced().get());
-        Force recoil = new Force(Vents.recoil_N(counted.squareMetres(), reduced_Pa));
+                stated.reduced().orElseThrow());
+        Force recoil = new Force(Vents.recoil_N(
+                area.squareMetres(), stated.reduced().orElseThrow().pascals()));
         writing.known(
                 "vent-recoil",
                 "Recoil on vessel and frame",
@@ -374,9 +273,8 @@ final class VentLines {
                         "F = 1.19 A Pred",
                         Vents.EN_EFFECTS,
                         new Term("F", "recoil", recoil),
-                        new Term("A", "vent area", counted),
-                        new Term("Pred", "the vessel stands", stated.reduced().get()))));
-        outside(counted, volume, reduced_Pa);
+                        new Term("A", "vent area", area),
+                        new Term("Pred", "the vessel stands", stated.reduced().orElseThrow()))));
     }
 
     private void fireball(Volume volume, List<Dust> burning) {

@@ -1,6 +1,7 @@
 package dustwright.engine.network;
 
 import dustwright.engine.air.Air;
+import dustwright.engine.bagging.Container;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
 import dustwright.engine.conveying.LevelFriction;
@@ -283,6 +284,8 @@ public final class PlantSketch {
         private Optional<ReliefValve> relief = Optional.empty();
         private Optional<VentValve> vent = Optional.empty();
         private Optional<RotaryValve> rotary = Optional.empty();
+        private Optional<Container> container = Optional.empty();
+        private SafetyFilterRating rating = SafetyFilterRating.UNKNOWN;
         private Optional<StatedLoss> silencer = Optional.empty();
         private final List<VacuumProducer> producers = new ArrayList<>();
 
@@ -329,6 +332,17 @@ public final class PlantSketch {
 
         public StationSketch rotaryValve(RotaryValve other) {
             rotary = Optional.of(other);
+            return this;
+        }
+
+        public StationSketch container(Container other) {
+            container = Optional.of(other);
+            return this;
+        }
+
+        /** Class of the safety filter. */
+        public StationSketch filterClass(String name) {
+            rating = new SafetyFilterRating(Optional.of(name), Optional.empty());
             return this;
         }
 
@@ -396,11 +410,11 @@ public final class PlantSketch {
                     receiver,
                     filter,
                     safetyFilter,
-                    SafetyFilterRating.UNKNOWN,
+                    rating,
                     relief,
                     vent,
                     rotary,
-                    Optional.empty(),
+                    container,
                     producers);
         }
     }

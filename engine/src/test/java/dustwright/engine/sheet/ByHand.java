@@ -55,13 +55,15 @@ final class ByHand {
             case "HAZ-18 Q" -> at("w") / (at("share") * at("MEC"));
             case "HAZ-19 V" ->
                 Math.PI / 4 * at("D") * at("D") * at("H")
-                        + Math.PI / 12 * at("h") * (at("D") * at("D") + at("D") * at("d") + at("d") * at("d"));
-            case "HAZ-19 L/D" -> Math.max(1, (at("H") + at("h")) / at("D"));
+                        + Math.PI / 12 * at("h") * (at("D") * at("D") + at("D") * at("d") + at("d") * at("d"))
+                        + at("V_c");
+            case "HAZ-19 L/D" -> Math.max(1, (at("H") + at("h") + at("H_c")) / at("D"));
             case "HAZ-20 N" ->
                 terms.containsKey("runs")
                         ? 2 * at("runs") + 2 * at("bends") + at("further") + 2 * at("fittings")
                         : at("inlets") + at("machines");
             case "HAZ-22 A_c" -> terms.values().stream().reduce(1.0, (a, b) -> a * b);
+            case "HAZ-24 A_eff" -> at("η") * at("A_v");
             default -> null;
         };
     }

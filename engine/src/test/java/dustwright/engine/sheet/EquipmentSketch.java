@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dustwright.engine.bagging.BagSupport;
 import dustwright.engine.bagging.BulkBag;
+import dustwright.engine.bagging.Container;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
 import dustwright.engine.conveying.LevelFriction;
@@ -67,10 +68,12 @@ final class EquipmentSketch {
     SidePlace inlet = SidePlace.LEFT;
     SidePlace probe = SidePlace.REAR;
     boolean known = true;
+    boolean drawn = true;
     Optional<Boolean> combustible = Optional.empty();
     DustCard card = DustCard.UNKNOWN;
     Protection protection = Protection.UNKNOWN;
     Optional<RotaryValve> valve = Optional.empty();
+    Optional<Container> container = Optional.empty();
     UnaryOperator<HopperDust> flow = dust -> dust;
 
     private static final Particle PARTICLE = new Particle(new Length(60e-6), new Density(1450));
@@ -114,6 +117,7 @@ final class EquipmentSketch {
                 .relief(8.5, 11, relief_m3PerS)
                 .lobe("P", 0.2);
         valve.ifPresent(station::rotaryValve);
+        container.ifPresent(station::container);
         Plant plant = station.and().plant();
         Station built = plant.station("REC");
         Filter filter = built.filter();
@@ -172,7 +176,7 @@ final class EquipmentSketch {
         return new Receiver(
                 Optional.of(new Length(1.2)),
                 Optional.of(new Area(0.8)),
-                Optional.of(new Length(1.8)),
+                Optional.of(new Length(1.8)).filter(side -> drawn),
                 Optional.of(new Shell(new Length(thickness_m), ShellMaterial.CARBON_STEEL, rings, new Ratio(3))),
                 Optional.of(new Hopper(Angle.ofDegrees(halfAngle_deg), new Length(0.25))),
                 Optional.of(new ReceiverInlet(

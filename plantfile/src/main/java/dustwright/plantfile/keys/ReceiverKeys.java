@@ -5,6 +5,7 @@ import static dustwright.plantfile.keys.Amounts.*;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.Protection;
+import dustwright.engine.hazard.VentMethod;
 import dustwright.engine.receiver.AfterFilter;
 import dustwright.engine.receiver.AirToCloth;
 import dustwright.engine.receiver.FilterMedium;
@@ -12,6 +13,8 @@ import dustwright.engine.receiver.ShellMaterial;
 import dustwright.engine.receiver.SidePlace;
 import dustwright.plantfile.keys.Group.Choice;
 import dustwright.plantfile.keys.Shape.Keys;
+import dustwright.plantfile.keys.Shape.ListOf;
+import dustwright.plantfile.keys.Shape.Target;
 import dustwright.plantfile.keys.Shape.Word;
 import java.util.List;
 import java.util.function.Function;
@@ -131,9 +134,22 @@ public final class ReceiverKeys {
                             CLOUD_SHARE,
                             "Share of the volume that can hold dust enough to explode, where a specialist justifies less than all."),
                     Key.optional(
+                            "vent standard",
+                            new Word(words(VentMethod.values(), VentMethod::words)),
+                            "Standard that governs the vents of the site, as its owner or authority says; absent, the vent is held against"
+                                    + " both."),
+                    Key.optional(
+                            "vent efficiency",
+                            CLOUD_SHARE,
+                            "Share of its area that the vent counts for, as the listing of the device states; asked of flameless ones."),
+                    Key.optional(
                             "inlet isolation",
                             new Word(words(Protection.Isolation.values(), Protection.Isolation::words)),
-                            "What keeps flame out of the main."),
+                            "What keeps flame out of the mains that enter it."),
+                    Key.optional(
+                            "isolated mains",
+                            new ListOf(new Shape.Id(Target.RUN), 1),
+                            "Runs that end at the receiver and carry such a device each; not asked where only one ends there."),
                     Key.optional(
                             "return isolation",
                             new Word(words(Protection.Isolation.values(), Protection.Isolation::words)),
@@ -143,9 +159,18 @@ public final class ReceiverKeys {
                             new Word(words(Protection.Exhaust.values(), Protection.Exhaust::words)),
                             "Where the producers' air goes."),
                     Key.optional(
+                            "exhaust watched",
+                            new Shape.YesNo(),
+                            "Whether something tells dust in the exhaust air when a filter element breaks."),
+                    Key.optional(
                             "rotary valve isolates",
                             new Shape.YesNo(),
-                            "Whether the rotary valve was tested as an isolation device and stops on an explosion.")),
+                            "Whether the rotary valve was tested as an isolation device and stops on an explosion; `vanes` and `tip gap`"
+                                    + " are held against it."),
+                    Key.optional(
+                            "container stands",
+                            VENT_PRESSURE,
+                            "Pressure that a drum below the receiver and its clamp stand, where nothing isolates them.")),
             List.of());
 
     /** The vessel itself: a station without it has one of which nothing is stated. */
