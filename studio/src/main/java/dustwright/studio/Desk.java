@@ -5,6 +5,7 @@ import dustwright.plantfile.Fault;
 import dustwright.plantfile.PlantEditor;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
+import dustwright.studio.Kept.Alternative;
 import dustwright.studio.Kept.Revision;
 import dustwright.studio.Kept.Step;
 import java.io.IOException;
@@ -17,6 +18,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -162,6 +164,45 @@ final class Desk implements AutoCloseable {
 
     synchronized List<Revision> revisions() {
         return kept.revisions();
+    }
+
+    /** Keeps the working copy by a name, or says why not. */
+    synchronized Optional<String> keepAs(long version, String name) {
+        if (version != copy.version()) {
+            return stale().why();
+        }
+        if (!copy.faults().isEmpty()) {
+            return Optional.of("The text has faults: mend them before keeping it as an alternative.");
+        }
+        String at = Instant.now(clock).truncatedTo(ChronoUnit.SECONDS).toString();
+        return kept.keep(new Alternative(name, at, copy.text()))
+                ? Optional.empty()
+                : Optional.of("There is an alternative \"" + name + "\". Take another name, or let go of it first.");
+    }
+
+    synchronized void letGo(String alternative) {
+        kept.letGo(alternative);
+    }
+
+    synchronized List<Alternative> alternatives() {
+        return kept.alternatives();
+    }
+
+    /** A design by what a page calls it: {@code now}, {@code r3} for a revision, {@code a:name} for an alternative; empty where there is none. */
+    synchronized Optional<Reading.Read> design(String asked) {
+        if (asked.equals("now")) {
+            return Optional.ofNullable(copy.reading());
+        }
+        Stream<String> text = asked.startsWith("a:")
+                ? alternatives().stream()
+                        .filter(a -> asked.equals("a:" + a.name()))
+                        .map(Alternative::text)
+                : revisions().stream()
+                        .filter(r -> asked.equals("r" + r.number()))
+                        .map(Revision::text);
+        return text.map(t -> PlantReader.read(t, folder))
+                .flatMap(r -> r instanceof Reading.Read read ? Stream.of(read) : Stream.empty())
+                .findFirst();
     }
 
     /** Writes the working copy to the plant file; refused where the file was changed outside in between. */

@@ -21,7 +21,9 @@ final class Kept implements AutoCloseable {
         "CREATE TABLE IF NOT EXISTS step(file TEXT NOT NULL, number INTEGER NOT NULL, version INTEGER NOT NULL, what TEXT NOT NULL,"
                 + " text TEXT NOT NULL, PRIMARY KEY(file, number))",
         "CREATE TABLE IF NOT EXISTS revision(file TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL, author TEXT NOT NULL,"
-                + " note TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, number))"
+                + " note TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, number))",
+        "CREATE TABLE IF NOT EXISTS alternative(file TEXT NOT NULL, name TEXT NOT NULL, at TEXT NOT NULL, text TEXT NOT NULL,"
+                + " PRIMARY KEY(file, name))"
     };
 
     private final Connection connection;
@@ -37,6 +39,9 @@ final class Kept implements AutoCloseable {
 
     /** An accepted revision. */
     record Revision(int number, String at, String author, String note, String text) {}
+
+    /** A design kept by a name, to be compared and taken up again. */
+    record Alternative(String name, String at, String text) {}
 
     /** Opens the database for one plant file, making it where it is not there. */
     static Kept open(Path database, Path plantFile) {
@@ -137,6 +142,32 @@ final class Kept implements AutoCloseable {
                 "SELECT number, at, author, note, text FROM revision WHERE file=? ORDER BY number DESC",
                 row -> new Revision(
                         row.getInt(1), row.getString(2), row.getString(3), row.getString(4), row.getString(5)),
+                file);
+    }
+
+    /** Keeps a design by a name; false where the name is taken. */
+    boolean keep(Alternative alternative) {
+        boolean free = alternatives().stream().noneMatch(a -> a.name().equals(alternative.name()));
+        if (free) {
+            together(() -> change(
+                    "INSERT INTO alternative(file, name, at, text) VALUES(?,?,?,?)",
+                    file,
+                    alternative.name(),
+                    alternative.at(),
+                    alternative.text()));
+        }
+        return free;
+    }
+
+    void letGo(String alternative) {
+        together(() -> change("DELETE FROM alternative WHERE file=? AND name=?", file, alternative));
+    }
+
+    /** Designs kept by a name, in the order of their names. */
+    List<Alternative> alternatives() {
+        return all(
+                "SELECT name, at, text FROM alternative WHERE file=? ORDER BY name",
+                row -> new Alternative(row.getString(1), row.getString(2), row.getString(3)),
                 file);
     }
 

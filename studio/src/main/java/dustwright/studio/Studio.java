@@ -49,6 +49,7 @@ public final class Studio implements AutoCloseable {
             "hand.js",
             "handpanel.js",
             "panel.js",
+            "compare.js",
             "plate.js",
             "station.js",
             "element.js",
@@ -148,6 +149,7 @@ public final class Studio implements AutoCloseable {
         config.routes.post("/api/accept", this::accept);
         config.routes.post("/api/write", this::write);
         panel.routes(config, () -> desk.copy());
+        new Designs(desk).routes(config, Studio::asked);
         config.routes.sse("/api/events", page -> {
             page.keepAlive();
             page.onClose(() -> pages.remove(page));
@@ -247,7 +249,7 @@ public final class Studio implements AutoCloseable {
         answer(request, Hand.places(copy.version(), known(copy), "isometric".equals(request.queryParam("view"))));
     }
 
-    private SetView.Asked asked(Context request, Plant plant) {
+    private static SetView.Asked asked(Context request, Plant plant) {
         String open = Optional.ofNullable(request.queryParam("open")).orElse("");
         List<String> ids = new ArrayList<>();
         for (String id : open.split("\n", -1)) {

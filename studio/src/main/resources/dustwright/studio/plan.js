@@ -4,6 +4,7 @@ import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {Hand} from './hand.js';
 import {handPanel} from './handpanel.js';
+import {Compare} from './compare.js';
 import {Panel} from './panel.js';
 import {Text} from './text.js';
 
@@ -11,6 +12,7 @@ const at = id => document.getElementById(id);
 const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
 const drawing = new Drawing(at('drawing'), choose);
 const panel = new Panel(() => state.units, say, cells => { if (state.place === 'panel') block(cells); });
+const compare = new Compare({version: () => state.plant.version, asked: () => asked(), adopt: plant => adopt(plant)}, say);
 const text = new Text(plant => adopt(plant), say);
 const hand = new Hand(drawing, {
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
@@ -251,10 +253,12 @@ function place(name) {
   at('plan').hidden = at('profile').hidden = document.querySelector('.users').hidden = name !== 'plan';
   at('text').hidden = name !== 'text';
   at('papers').hidden = name !== 'papers';
+  at('compare').hidden = name !== 'compare';
   at('panel').hidden = at('rehearse').hidden = name !== 'panel';
   at('findingscolumn').hidden = name === 'panel';
   if (name === 'text') text.load();
   if (name === 'papers') papers();
+  if (name === 'compare') compare.load();
   if (name === 'panel') { panel.titles(); panel.load(); } else { panel.run(false); if (state.set) block(state.set.block); }
   toAddress();
 }
@@ -311,7 +315,7 @@ const keys = {
   '/': () => at('find').focus(), j: () => go(state.finding + 1), k: () => go(state.finding - 1), Enter: derive, d: light, '?': () => help(at('help').hidden),
   o: () => { if (state.kind === 'inlet') toggle(state.id); else say('Choose an inlet first.'); },
   '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
-  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('panel'), 4: () => place('papers'),
+  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('panel'), 4: () => place('compare'), 5: () => place('papers'),
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
   l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), x: () => take('measure'), Delete: () => hand.takeAway(),
   ' ': () => { if (state.place === 'panel') panel.run(!panel.running); }, e: () => { if (state.place === 'panel') panel.next(); },
@@ -357,7 +361,7 @@ at('back').addEventListener('click', () => walk(-1));
 at('forth').addEventListener('click', () => walk(1));
 at('light').addEventListener('click', light);
 at('keys').addEventListener('click', () => help(at('help').hidden));
-at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); });
+at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); if (state.place === 'compare') compare.show(); });
 at('find').addEventListener('input', () => {
   const wanted = drawing.pieces().map(one => one.dataset.inlet ?? one.dataset.run);
   at('pieces').replaceChildren(...[...new Set(wanted)].sort().map(id => element('option', {value: id})));

@@ -3,6 +3,7 @@ package dustwright.studio;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Tests of pages in a real Chromium, each on a studio of its own with a copy of an example. Pictures lie in target/screens. */
 abstract class InChromium {
+    /** For a machine that does much else. */
+    private static final double LONGEST_WAIT_ms = 30_000;
+
     private static final Path SCREENS = Path.of("target", "screens");
 
     @SuppressWarnings("NullAway.Init")
@@ -37,6 +41,7 @@ abstract class InChromium {
         assumeTrue(Browser.installed().isPresent(), "chromium is not installed");
         Files.createDirectories(SCREENS);
         browser = Browser.open();
+        PlaywrightAssertions.setDefaultAssertionTimeout(LONGEST_WAIT_ms);
     }
 
     @AfterAll

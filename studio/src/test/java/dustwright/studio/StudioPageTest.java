@@ -126,9 +126,36 @@ class StudioPageTest extends InChromium {
     }
 
     @Test
+    void an_alternative_is_kept_changed_compared_and_taken_up_again() {
+        try (Page page = page(1366, 768, "#open=A1&run=HP1&units=us")) {
+            page.keyboard().press("4");
+            page.locator("#altname").fill("as it was");
+            page.getByText("Keep the working copy as an alternative").click();
+            shows(page, "#kepthint", "Kept as as it was");
+            page.locator("[data-place=plan]").click();
+            page.locator("#piece input[aria-label=tube]").fill("T2");
+            page.locator("#piece input[aria-label=tube]").press("Enter");
+            shows(page, "#kept", "step 2");
+            page.locator("[data-place=compare]").click();
+            page.locator("#before").selectOption("a:as it was");
+            shows(page, "#differences", "Dust carried in run HP1");
+            shows(page, "#differences", "verdict differs");
+            assertThat(page.locator(".pair svg").count()).isEqualTo(2);
+            picture(page, "compare-1366");
+            page.locator("#alternatives button").first().click();
+            shows(page, "#kept", "step 3");
+            shows(page, "#differences", "No requirement comes out differently.");
+            page.locator("#altname").fill("as it was");
+            page.getByText("Keep the working copy as an alternative").click();
+            shows(page, "#kepthint", "Take another name");
+        }
+        assertThat(complaints).as("but for the name that was taken").allMatch(c -> c.contains("422"));
+    }
+
+    @Test
     void a_revision_is_accepted_with_a_name_and_listed() {
         try (Page page = page(1366, 768, "#open=A1")) {
-            page.keyboard().press("4");
+            page.keyboard().press("5");
             page.locator("#author").fill("A. Engineer");
             page.locator("#note").fill("as quoted");
             page.getByText("Accept this revision").click();
@@ -140,7 +167,7 @@ class StudioPageTest extends InChromium {
 
     @Test
     void no_serious_fault_of_access_by_day_by_night_and_on_a_phone() {
-        for (String place : List.of("plan", "text", "papers")) {
+        for (String place : List.of("plan", "text", "compare", "papers")) {
             for (int[] size : new int[][] {{1366, 768}, {1920, 1080}, {390, 844}}) {
                 try (Page page = page(size[0], size[1], "#open=A1&run=HP1&place=" + place)) {
                     page.waitForTimeout(300);

@@ -1,0 +1,197 @@
+package dustwright.studio;
+
+import static dustwright.studio.Exchange.answer;
+import static dustwright.studio.Exchange.body;
+import static dustwright.studio.Exchange.show;
+import static dustwright.studio.Exchange.text;
+
+import dustwright.documents.drawing.MarginClass;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.Comparison;
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.sheet.Answer;
+import dustwright.plantfile.Reading;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/** Alternatives of a design, and two designs side by side. */
+final class Designs {
+    private static final int LONGEST_NAME = 60;
+    private static final int MOST_KEPT = 6;
+    private static final int MOST_ROWS = 80;
+    private static final double SEEN = 0.005;
+
+    private final Desk desk;
+
+    /** Studies that were asked for last: a study of the same plant is the same study. */
+    private final Map<Plant, Study> studied = new LinkedHashMap<>();
+
+    Designs(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** An alternative without its text. */
+    record Named(String name, String at) {}
+
+    /** Two designs side by side. */
+    record Beside(Side before, Side after, List<Row> findings, int more, List<Figure> figures, int moreFigures) {}
+
+    /** One of the two. */
+    record Side(String name, String verdict, String drawing, String set, String why) {}
+
+    /** A requirement that comes out differently. */
+    record Row(String claim, String kind, String place, boolean turns, Judged before, Judged after) {}
+
+    /** How it comes out. */
+    record Judged(String words, String margin, String marginClass, String glyph) {
+        static final Judged NONE = new Judged("not asked", "", "unknown", "");
+    }
+
+    /** A figure that differs. */
+    record Figure(String sheet, String name, String before, String after) {}
+
+    void routes(JavalinConfig config, BiFunction<Context, Plant, SetView.Asked> asked) {
+        config.routes.get(
+                "/api/alternatives",
+                request -> answer(
+                        request,
+                        desk.alternatives().stream()
+                                .map(a -> new Named(a.name(), a.at()))
+                                .toList()));
+        config.routes.post("/api/alternative", request -> {
+            var body = body(request);
+            String name = text(body, "name").strip();
+            Optional<String> why = name.isEmpty() || name.length() > LONGEST_NAME
+                    ? Optional.of("An alternative has a name, up to " + LONGEST_NAME + " letters.")
+                    : desk.keepAs(body.path("version").asLong(-1), name);
+            if (why.isPresent()) {
+                request.status(422);
+            }
+            answer(request, Map.of("why", why.orElse("")));
+        });
+        config.routes.post("/api/alternative/letgo", request -> {
+            desk.letGo(text(body(request), "name"));
+            answer(request, Map.of("why", ""));
+        });
+        config.routes.post("/api/alternative/text", request -> {
+            String name = text(body(request), "name");
+            answer(
+                    request,
+                    Map.of(
+                            "text",
+                            desk.alternatives().stream()
+                                    .filter(a -> a.name().equals(name))
+                                    .map(Kept.Alternative::text)
+                                    .findFirst()
+                                    .orElseThrow(
+                                            () -> new NotFoundResponse("No alternative is called " + name + "."))));
+        });
+        config.routes.get("/api/compare", request -> {
+            Plant before = design(request, "before");
+            Plant after = design(request, "after");
+            answer(request, beside(request, before, after, asked));
+        });
+    }
+
+    private Plant design(Context request, String which) {
+        String named = Optional.ofNullable(request.queryParam(which)).orElse("now");
+        return desk.design(named)
+                .map(Reading.Read::plant)
+                .orElseThrow(() -> new NotFoundResponse("There is no design \"" + named + "\" without faults."));
+    }
+
+    private Beside beside(Context request, Plant before, Plant after, BiFunction<Context, Plant, SetView.Asked> asked) {
+        Show show = show(request);
+        Study was = study(before);
+        Study is = study(after);
+        Comparison comparison = Comparison.of(was, is);
+        List<Row> rows = comparison.findings().stream()
+                .filter(Designs::seen)
+                .map(j -> row(j, show))
+                .toList();
+        List<Figure> figures = comparison.figures().stream()
+                .map(f -> new Figure(f.sheet(), f.name(), words(f.before(), show), words(f.after(), show)))
+                .filter(f -> !f.before().equals(f.after()))
+                .toList();
+        return new Beside(
+                side(was, asked.apply(request, before)),
+                side(is, asked.apply(request, after)),
+                rows.stream().limit(MOST_ROWS).toList(),
+                Math.max(0, rows.size() - MOST_ROWS),
+                figures.stream().limit(MOST_ROWS).toList(),
+                Math.max(0, figures.size() - MOST_ROWS));
+    }
+
+    private Study study(Plant plant) {
+        synchronized (studied) {
+            Study known = studied.remove(plant);
+            Study study =
+                    known != null ? known : Study.of(plant, States.usual(plant)).withSheets();
+            studied.put(plant, study);
+            if (studied.size() > MOST_KEPT) {
+                studied.remove(studied.keySet().iterator().next());
+            }
+            return study;
+        }
+    }
+
+    private static Side side(Study study, SetView.Asked asked) {
+        SetView.View view = SetView.of(0, study.plant(), asked);
+        List<Finding> findings = study.worstPerPlace();
+        long fails = findings.stream().filter(Finding::fails).count();
+        long open = findings.stream().filter(f -> !f.holds() && !f.fails()).count();
+        long unsolved = study.states().stream()
+                .filter(a -> !(a.duty() instanceof Outcome.Solved))
+                .count();
+        String verdict = study.holds()
+                ? "Every requirement asked holds in every set looked at."
+                : Wording.counted(fails, "requirement does not hold", "requirements do not hold")
+                        + (open == 0 ? "" : ", " + Wording.counted(open, "is not known", "are not known"))
+                        + (unsolved == 0 ? "" : ", no answer for " + Wording.counted(unsolved, "set", "sets"))
+                        + ".";
+        return new Side(study.plant().name(), verdict, view.drawing(), view.set(), view.why());
+    }
+
+    private static boolean seen(Comparison.Judged judged) {
+        return judged.verdictDiffers()
+                || Math.abs(judged.before().map(Finding::margin).orElse(0.0)
+                                - judged.after().map(Finding::margin).orElse(0.0))
+                        >= SEEN;
+    }
+
+    private static Row row(Comparison.Judged judged, Show show) {
+        Finding any = judged.any();
+        return new Row(
+                Wording.claim(any),
+                any.where().kind().name().toLowerCase(Locale.ROOT),
+                any.where().id(),
+                judged.verdictDiffers(),
+                judged(judged.before(), show),
+                judged(judged.after(), show));
+    }
+
+    private static Judged judged(Optional<Finding> finding, Show show) {
+        return finding.map(f -> new Judged(
+                        Wording.valueAndLimit(f, show),
+                        Show.margin(f),
+                        MarginClass.of(f).name().toLowerCase(Locale.ROOT),
+                        MarginClass.of(f).glyph(f.side())))
+                .orElse(Judged.NONE);
+    }
+
+    private static String words(Optional<Answer> answer, Show show) {
+        return answer.map(a -> Wording.answer(a, show)).orElse("none");
+    }
+}
