@@ -29,6 +29,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,8 +50,10 @@ import picocli.CommandLine.Spec;
         description = {
             "",
             "verify checks the sets somebody wrote down; cover speaks of all of them: whichever so many of the inlets are",
-            "open, filter clean and dirty, within what the zones of the plant file allow. Every requirement of verify is",
-            "checked, with the same limits, and named with the set in which it comes nearest to its limit.",
+            "open, filter clean and dirty, within what the zones of the plant file allow. Every requirement that verify judges",
+            "in a state is checked, with the same limits, and named with the set in which it comes nearest to its limit.",
+            "What the sheets of the equipment judge does not go by sets: what they leave open for the sets of the plant",
+            "file is listed beside, and the exit code is 0 only where both hold, as with verify.",
             "",
             "  dustwright cover examples/bakery/plant.yaml",
             "  dustwright cover examples/bakery/plant.yaml --users 1..4 --zones off",
@@ -207,7 +210,8 @@ final class CoverCommand implements Callable<Integer> {
         List<Remedy> tried = remedies && !coverage.holds() ? Remedy.of(plant, coverage, judgings, effort) : List.of();
         Optional<ByHand> hand = byHand || report != null ? ByHand.of(plant, coverage, judging) : Optional.empty();
         progress.clear();
-        CoverText.Besides besides = new CoverText.Besides(carried, bySize, tried, hand);
+        CoverText.Besides besides = new CoverText.Besides(
+                carried, bySize, tried, hand, Study.openInSheets(plant, Collections.max(question.users())));
         if (report != null) {
             write(
                     report,
@@ -224,7 +228,7 @@ final class CoverCommand implements Callable<Integer> {
                 : CoverText.of(plant, coverage, besides, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
         spec.commandLine().getOut().flush();
-        return coverage.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+        return coverage.holds() && besides.openInSheets().isEmpty() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
     private static List<VacuumProducer> machines(Reading.Read reading) {

@@ -26,6 +26,9 @@ import picocli.CommandLine.Spec;
             "SHEET is the name of one sheet, or the first letters of it; without it all are printed. A figure that is not",
             "known says what to enter. The command explain shows how a figure was found.",
             "",
+            "The exit code is 1 where a requirement in a sheet that is printed does not hold or is not known. Where all are",
+            "printed it is that of verify: requirements of the states count too, and their number is said below.",
+            "",
             "  dustwright sheet examples/bakery/plant.yaml",
             "  dustwright sheet examples/bakery/plant.yaml container",
             ""
@@ -56,7 +59,8 @@ final class SheetCommand implements Callable<Integer> {
                 ? JsonAnswers.sheet(study, chosen)
                 : TextAnswers.sheet(study, chosen, output.units(reading), Terminal.width());
         spec.commandLine().getOut().println(text.stripTrailing());
-        boolean holds = chosen.stream().flatMap(s -> s.findings().stream()).allMatch(Finding::holds);
+        boolean shown = chosen.stream().flatMap(s -> s.findings().stream()).allMatch(Finding::holds);
+        boolean holds = sheet.isBlank() ? study.holds() : shown;
         return holds ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 

@@ -11,7 +11,9 @@ import dustwright.documents.report.ReportPdf;
 import dustwright.documents.report.SizePage;
 import dustwright.documents.writing.Show;
 import dustwright.engine.SizingRules;
+import dustwright.engine.Study;
 import dustwright.engine.coverage.Question;
+import dustwright.engine.finding.Finding;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.sizing.Choice;
@@ -50,7 +52,9 @@ import picocli.CommandLine.Spec;
             "",
             "What may be chosen, and at what price, stands under \"sizing\" in the plant file: tubes for groups of runs, hoses,",
             "one of several vacuum producers, the cloth area. A size that is not named there stays as it is. Cost is what is",
-            "bought, and the energy of the design sets over the years of the comparison where the costs say enough.",
+            "bought, and the energy of the design sets over the years of the comparison where the costs say enough. Sizes are",
+            "held to every requirement of a state; what the sheets of the design found leave open is listed beside, and the",
+            "exit code is 0 only where they leave nothing open.",
             "",
             "  dustwright size examples/bakery-unsized/plant.yaml",
             "  dustwright size examples/bakery-unsized/plant.yaml --write sized.yaml",
@@ -183,13 +187,19 @@ final class SizeCommand implements Callable<Integer> {
 
     private int changes(Reading.Read reading, SizingRules rules, Patience patience, Progress progress) {
         OneChange.Changes changes = OneChange.of(reading.plant(), reading.open().choices(), rules, patience);
+        List<Finding> inSheets = Study.openInSheets(reading.plant(), most(reading.plant()));
         progress.clear();
         print(
                 output.json()
-                        ? ChangesJson.of(reading.plant(), reading.open(), changes)
+                        ? ChangesJson.of(reading.plant(), reading.open(), changes, inSheets)
                         : ChangesText.of(
-                                reading.plant(), reading.open(), changes, output.units(reading), Terminal.width()));
-        return changes.holdsNow() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+                                reading.plant(),
+                                reading.open(),
+                                changes,
+                                inSheets,
+                                output.units(reading),
+                                Terminal.width()));
+        return changes.holdsNow() && inSheets.isEmpty() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
     private int sizes(Reading.Read reading, SizingRules rules, Patience patience, Progress progress) {
@@ -202,7 +212,12 @@ final class SizeCommand implements Callable<Integer> {
                 .orElseGet(() -> Search.of(plant, open.choices(), rules, patience));
         List<Escape> escapes = remedies ? Escape.of(plant, open.choices(), rules, sizing, patience) : List.of();
         progress.clear();
-        SizeBesides besides = new SizeBesides(along, escapes);
+        SizeBesides besides = new SizeBesides(
+                along,
+                escapes,
+                sizing.best()
+                        .map(best -> Study.openInSheets(best.plant(), most(plant)))
+                        .orElse(List.of()));
         Question question = rules.question(plant);
         print(
                 output.json()
@@ -220,7 +235,7 @@ final class SizeCommand implements Callable<Integer> {
                     PaperSize.of(output.units(reading)),
                     report);
         }
-        return sizing.best().isPresent() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+        return sizing.best().isPresent() && besides.openInSheets().isEmpty() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
     private void print(String text) {

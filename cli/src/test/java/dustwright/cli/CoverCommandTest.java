@@ -30,7 +30,7 @@ class CoverCommandTest {
     @Test
     void the_bakery_holds_for_every_single_user_but_not_for_every_pair() {
         assertThat(run(ExitCode.HOLDS, "cover", PLANT, "--users", "1", "--filter", "dirty"))
-                .contains("Holds: whichever of the inlets are open")
+                .contains("Every set holds: whichever of the inlets are open")
                 .contains("Carries 1 user");
         assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", PLANT, "--users", "2", "--filter", "dirty"))
                 .contains("Does not hold for every set")
@@ -51,7 +51,7 @@ class CoverCommandTest {
                         "dirty",
                         "--resume",
                         file.toString()))
-                .contains("Holds: whichever of the inlets are open");
+                .contains("Every set holds: whichever of the inlets are open");
         assertThat(run(
                         ExitCode.BAD_INPUT,
                         "cover",
@@ -69,6 +69,38 @@ class CoverCommandTest {
                 .contains("other limits of zones");
     }
 
+    @Test
+    void what_the_sheets_leave_open_is_listed_and_cover_sheet_and_verify_end_alike() throws IOException {
+        String text = Files.readString(Path.of(PLANT));
+        String loose = text.replace("neck seal: {pressure: 4 psi", "neck seal: {pressure: 0.5 psi");
+        assertThat(loose).isNotEqualTo(text);
+        String file = Files.writeString(folder.resolve("loose.yaml"), loose).toString();
+        assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", file, "--users", "1", "--filter", "dirty")
+                        .replaceAll("\\s+", " "))
+                .contains("Every set holds: whichever of the inlets are open, every requirement of their states holds.")
+                .contains("The plant does not hold: 1 requirement fails in the sheets of the equipment")
+                .contains("In the sheets: what does not hold or is not known");
+        assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", file, "--users", "1", "--filter", "dirty", "--format", "json")
+                        .replaceAll("\\s+", ""))
+                .contains("\"holds\":false,\"setsHold\":true,\"openInSheets\":[{\"id\":\"NECK_SEAL_LOOSE");
+        run(ExitCode.DOES_NOT_HOLD, "verify", file);
+        run(ExitCode.DOES_NOT_HOLD, "sheet", file);
+        assertThat(run(ExitCode.HOLDS, "sheet", file, "sound").replaceAll("\\s+", " "))
+                .contains("Besides what is printed here, 1 requirement does not hold or cannot be judged");
+        assertThat(run(ExitCode.HOLDS, "sheet", PLANT)).doesNotContain("Besides what is printed here");
+    }
+
+    /** A sheet says nothing of the tools: where they starve, all sheets together end as verify does. */
+    @Test
+    void sheets_that_hold_beside_states_that_do_not_end_as_verify_does() throws IOException {
+        String text = Files.readString(Path.of(PLANT));
+        String much = text.replace("tool flow: 90 scfm", "tool flow: 120 scfm");
+        assertThat(much).isNotEqualTo(text);
+        String file = Files.writeString(folder.resolve("much.yaml"), much).toString();
+        run(ExitCode.DOES_NOT_HOLD, "verify", file);
+        assertThat(run(ExitCode.DOES_NOT_HOLD, "sheet", file)).contains("verify lists them");
+    }
+
     /** Bounds do not look at lumps: where one may stop, they show nothing, whichever inlets their worst sets open. */
     @Test
     void a_lump_wider_than_some_bore_is_never_covered_by_bounds() throws IOException {
@@ -77,7 +109,7 @@ class CoverCommandTest {
         assertThat(lumpy).isNotEqualTo(text);
         Path file = Files.writeString(folder.resolve("plant.yaml"), lumpy);
         assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", file.toString(), "--users", "1", "--filter", "dirty"))
-                .doesNotContain("Holds: whichever of the inlets are open");
+                .doesNotContain("Every set holds: whichever of the inlets are open");
     }
 
     @Test

@@ -43,7 +43,7 @@ class SizeCommandTest {
                 .isEmpty();
         assertThat(Files.readString(sized)).contains("all prices invented");
         assertThat(run(ExitCode.HOLDS, "cover", sized.toString(), "--users", "1"))
-                .contains("Holds:");
+                .contains("Every set holds:");
     }
 
     @Test
@@ -115,7 +115,7 @@ class SizeCommandTest {
         String answer = run(ExitCode.DOES_NOT_HOLD, "size", NEW_BAY.toString(), "--one-change")
                 .replaceAll("[\\s\\u00a0\\u202f]+", " ");
         assertThat(answer)
-                .contains("The plant does not hold as it stands: 12 places fail in some set.")
+                .contains("Not every requirement of a state holds as it stands: 12 places fail in some set.")
                 .contains(
                         "Each of these cures it by itself, shown for every set: REC P2, 11200 EUR; speed or held vacuum of the"
                                 + " producers +10 %, no price stated; REC P3, 12900 EUR.")

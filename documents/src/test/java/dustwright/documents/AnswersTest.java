@@ -86,7 +86,8 @@ final class AnswersTest {
                 List.of(new Carry("hall", 2, 1, 2, Optional.of(answer))),
                 List.of(new CarryBySize(plant.stations().get(0).producers().get(0), 1, 2, Optional.of(answer))),
                 List.of(new Remedy("at most 1 user", 1, answer.least(), true)),
-                ByHand.of(plant, coverage, judging));
+                ByHand.of(plant, coverage, judging),
+                STUDY.worstPerPlace().stream().limit(1).toList());
     }
 
     @Test

@@ -215,6 +215,21 @@ public record Study(
                 sheets.stream().flatMap(s -> s.findings().stream()));
     }
 
+    /**
+     * What the sheets of a plant judge and does not hold or is not known, for answers that go through sets of open inlets and do not read
+     * sheets: one finding per requirement and place, smallest margin first.
+     *
+     * @param users sets of the plant file with more than so many open inlets are left out
+     */
+    public static List<Finding> openInSheets(Plant plant, int users) {
+        List<State> asked = States.usual(plant).stream()
+                .filter(state -> state.open().size() <= users)
+                .toList();
+        List<Sheet> sheets = of(plant, asked).withSheets().sheets();
+        return new Study(plant, List.of(), List.of(), List.of(), List.of(), sheets)
+                .worstPerPlace().stream().filter(finding -> !finding.holds()).toList();
+    }
+
     /** All findings, smallest margin first; equal margins in the order of states. Conflicts that were looked for and not found come last. */
     public List<Finding> worstFirst() {
         return findings()

@@ -1,6 +1,7 @@
 package dustwright.documents.answers;
 
 import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.SheetWording;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Answer.Worst;
@@ -20,12 +21,13 @@ public final class ChangesText {
 
     private ChangesText() {}
 
-    /** Whether the plant holds, then every change, best first. */
-    public static String of(Plant plant, OpenSizes open, Changes changes, UnitSystem units, int width) {
+    /** Whether the plant holds, then every change, best first, and what its sheets leave open beside. */
+    public static String of(
+            Plant plant, OpenSizes open, Changes changes, List<Finding> openInSheets, UnitSystem units, int width) {
         Show show = new Show(units);
         Lines lines = new Lines(Math.max(width, NARROWEST));
         lines.text("", plant.name()).gap();
-        lines.text("", verdict(changes, open.currency()));
+        lines.text("", verdict(changes, open.currency()) + " " + SheetWording.beside(openInSheets));
         TextTable table = TextTable.of(
                 TextTable.words("Change"),
                 TextTable.number("To buy " + open.currency()),
@@ -42,6 +44,7 @@ public final class ChangesText {
                 "  ",
                 "Where it says \"or more\", only single users and the sets that were bad for other changes were solved; of those that failed in"
                         + " none of these the most promising were proven over all sets. To buy: the new parts only, no work, nothing for what comes out.");
+        SheetLines.write(openInSheets, show, lines);
         lines.gap();
         lines.text("", Wording.freeAir(show));
         return lines.text("", Wording.SCREENING).toString();
@@ -50,16 +53,16 @@ public final class ChangesText {
     /** The answer in a sentence. */
     public static String verdict(Changes changes, String currency) {
         if (changes.holdsNow()) {
-            return "The plant holds as it stands, whichever of the inlets are open.";
+            return "Every requirement of a state holds as it stands, whichever of the inlets are open.";
         }
         List<OneChange> holding = changes.changes().stream()
                 .filter(c -> c.proven() && c.failing() == 0)
                 .toList();
         String now = changes.present().proven()
-                ? "The plant does not hold as it stands: "
+                ? "Not every requirement of a state holds as it stands: "
                         + Wording.counted(changes.present().failing(), "place fails", "places fail")
                         + " in some set. "
-                : "Whether the plant holds as it stands is not decided. ";
+                : "Whether every requirement of a state holds as it stands is not decided. ";
         return now
                 + (holding.isEmpty()
                         ? "No single change tried is shown to cure it; the one that helps most stands first."

@@ -35,7 +35,9 @@ public final class CoverJson {
         return JsonText.of(json -> {
             PlantJson.head(json, "cover", plant);
             json.text("mark", mark);
-            json.bool("holds", coverage.holds());
+            json.bool("holds", coverage.holds() && besides.openInSheets().isEmpty());
+            json.bool("setsHold", coverage.holds());
+            json.list("openInSheets", besides.openInSheets(), finding -> FindingJson.brief(json, finding));
             json.bool("partial", coverage.partial());
             json.list("atMost", List.copyOf(coverage.question().atMost().entrySet()), zone -> zone(json, zone));
             json.list("answers", coverage.answers(), answer -> answer(json, answer));

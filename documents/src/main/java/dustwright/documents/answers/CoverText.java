@@ -3,6 +3,7 @@ package dustwright.documents.answers;
 import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.writing.CoverWording;
 import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.SheetWording;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Answer;
@@ -28,13 +29,19 @@ public final class CoverText {
     private static final int FEW_ROWS = 8;
     private static final int NARROWEST = 60;
 
-    /** What was asked besides: users carried by area and by size of producer, remedies, what a person can check of the worst set. */
+    /**
+     * What was asked besides: users carried by area and by size of producer, remedies, what a person can check of the worst set.
+     *
+     * @param openInSheets what the sheets leave open, which coverage does not read
+     */
     public record Besides(
-            List<Carry> carried, List<CarryBySize> sizes, List<Remedy> remedies, Optional<ByHand> byHand) {
-        /** Nothing. */
-        public static final Besides NONE = new Besides(List.of(), List.of(), List.of(), Optional.empty());
-
+            List<Carry> carried,
+            List<CarryBySize> sizes,
+            List<Remedy> remedies,
+            Optional<ByHand> byHand,
+            List<Finding> openInSheets) {
         public Besides {
+            openInSheets = List.copyOf(openInSheets);
             carried = List.copyOf(carried);
             sizes = List.copyOf(sizes);
             remedies = List.copyOf(remedies);
@@ -47,6 +54,7 @@ public final class CoverText {
     private final List<Remedy> remedies;
     private final List<CarryBySize> sizes;
     private final Optional<ByHand> byHand;
+    private final List<Finding> openInSheets;
     private final Show show;
     private final Lines lines;
 
@@ -55,6 +63,7 @@ public final class CoverText {
         this.remedies = besides.remedies();
         this.sizes = besides.sizes();
         this.byHand = besides.byHand();
+        this.openInSheets = besides.openInSheets();
         this.plant = plant;
         this.coverage = coverage;
         this.show = new Show(units);
@@ -68,10 +77,11 @@ public final class CoverText {
 
     private Lines written() {
         lines.text("", plant.name()).gap();
-        lines.text("", CoverWording.verdict(coverage, show));
+        lines.text("", CoverWording.verdict(coverage, show) + " " + SheetWording.beside(openInSheets));
         lines.text("", CoverWording.asked(plant, coverage));
         answers();
         worst();
+        SheetLines.write(openInSheets, show, lines);
         bothEnds();
         carries();
         areas();

@@ -1,6 +1,7 @@
 package dustwright.documents.answers;
 
 import dustwright.documents.writing.Figures;
+import dustwright.engine.finding.Finding;
 import dustwright.engine.sizing.Curve;
 import dustwright.engine.sizing.Curve.Point;
 import dustwright.engine.sizing.Escape;
@@ -15,8 +16,9 @@ import java.util.Optional;
  *
  * @param curve cost by number of users
  * @param escapes sized anew after each remedy
+ * @param openInSheets what the sheets of the design found leave open, which sizing does not read; empty where none was found
  */
-public record SizeBesides(Optional<Curve> curve, List<Escape> escapes) {
+public record SizeBesides(Optional<Curve> curve, List<Escape> escapes, List<Finding> openInSheets) {
     /** What is to be known of remedies. */
     public static final String NO_SIZE =
             "Sized anew after each. The price of the remedy itself is not in the cost. Separate headers that meet only at the"
@@ -25,6 +27,7 @@ public record SizeBesides(Optional<Curve> curve, List<Escape> escapes) {
 
     public SizeBesides {
         escapes = List.copyOf(escapes);
+        openInSheets = List.copyOf(openInSheets);
     }
 
     /** What is said of one number of users: cost, bound, or why there is none. */

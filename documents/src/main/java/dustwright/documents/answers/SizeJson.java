@@ -20,6 +20,7 @@ public final class SizeJson {
             PlantJson.head(json, "size", plant);
             json.text("currency", open.currency());
             json.bool("found", sizing.best().isPresent());
+            json.list("openInSheets", besides.openInSheets(), finding -> FindingJson.brief(json, finding));
             json.object("basis", () -> basis(json, sizing.basis()));
             json.text("stopped", sizing.stopped());
             if (Double.isFinite(sizing.bound())) {

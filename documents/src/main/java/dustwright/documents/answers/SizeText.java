@@ -1,6 +1,7 @@
 package dustwright.documents.answers;
 
 import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.SheetWording;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Question;
@@ -50,10 +51,16 @@ public final class SizeText {
 
     private Lines written() {
         lines.text("", words.name()).gap();
-        lines.text("", words.verdict());
+        lines.text(
+                "",
+                words.verdict()
+                        + sizing.best()
+                                .map(best -> " " + SheetWording.beside(besides.openInSheets()))
+                                .orElse(""));
         lines.text("", words.asked());
         sizing.best().ifPresent(this::chosen);
         sizing.deadlock().ifPresent(d -> new DeadlockText(sizing, show, lines, words::money).written(d));
+        SheetLines.write(besides.openInSheets(), show, lines);
         runnersUp();
         neighbours();
         besides.written(lines, open);

@@ -63,7 +63,7 @@ public final class SizeWords {
                         ? ", " + money(best.first()) + " to buy and "
                                 + money(best.running().getAsDouble()) + " of energy in present value"
                         : " to buy")
-                + ". Whichever of the inlets are open, every requirement holds. " + sure;
+                + ". Whichever of the inlets are open, every requirement of their states holds. " + sure;
     }
 
     /** What was asked. */

@@ -25,6 +25,8 @@ import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Answers for a person at a terminal: plain text, no colour needed, no line longer than asked where words can be cut. */
 public final class TextAnswers {
@@ -70,7 +72,28 @@ public final class TextAnswers {
         text.lines.text("", study.plant().name());
         SheetText sheetText = new SheetText(text.show, text.lines);
         sheets.forEach(sheetText::sheet);
+        text.besides(sheets);
         return text.footer().toString();
+    }
+
+    /** How much does not hold that the sheets printed do not say. */
+    private void besides(List<Sheet> printed) {
+        Set<String> said = printed.stream()
+                .flatMap(sheet -> sheet.findings().stream())
+                .map(Finding::id)
+                .collect(Collectors.toSet());
+        long others = study.worstPerPlace().stream()
+                .filter(f -> !f.holds() && !said.contains(f.id()))
+                .count();
+        if (others > 0) {
+            lines.gap()
+                    .text(
+                            "",
+                            "Besides what is printed here, "
+                                    + Wording.counted(others, "requirement does", "requirements do")
+                                    + " not hold or cannot be judged, in states or other sheets; verify lists them.");
+        }
+        notSolved();
     }
 
     /** One figure of a sheet step by step, in the units in which its sheet shows it. */

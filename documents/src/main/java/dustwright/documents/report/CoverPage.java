@@ -8,6 +8,7 @@ import dustwright.documents.drawing.PlantViews;
 import dustwright.documents.writing.CoverWording;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.SheetWording;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Answer;
@@ -73,12 +74,16 @@ public final class CoverPage {
         List<Element> all = new ArrayList<>();
         all.add(Element.of("h1").text(title()));
         all.add(Parts.paragraph("note", origin.plantFile() + " " + origin.mark() + " · " + origin.program()));
-        all.add(Parts.paragraph("", CoverWording.verdict(coverage, show)));
+        all.add(Parts.paragraph(
+                "", CoverWording.verdict(coverage, show) + " " + SheetWording.beside(besides.openInSheets())));
         all.add(Parts.paragraph("", CoverWording.asked(plant, coverage)));
         all.add(answers());
         besides.byHand().ifPresent(hand -> all.add(drawing(hand)));
         besides.byHand().ifPresent(hand -> all.add(byHand(hand)));
         all.add(tightest());
+        if (!besides.openInSheets().isEmpty()) {
+            all.add(Parts.openInSheets(besides.openInSheets(), show));
+        }
         CoverMatrix matrix = new CoverMatrix(plant, coverage);
         all.add(Parts.section("inlets", "Matrix by inlet")
                 .add(

@@ -3,12 +3,14 @@ package dustwright.documents.report;
 import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.drawing.Scene;
 import dustwright.documents.writing.Element;
+import dustwright.documents.writing.SheetWording;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
+import java.util.List;
 
 /** Small pieces that every section of the report uses. */
 final class Parts {
@@ -60,6 +62,14 @@ final class Parts {
                 .with("class", "mind")
                 .add(Element.of("b").text("Mind: "))
                 .text(text);
+    }
+
+    /** What the sheets leave open, on a page that does not read them. */
+    static Element openInSheets(List<Finding> open, Show show) {
+        Table table =
+                Table.of(Table.words("Finding"), Table.words("Value and limit"), Table.margins(), Table.words("Set"));
+        open.forEach(f -> table.row(Wording.claim(f), Wording.valueAndLimit(f, show), margin(f), f.state()));
+        return section("sheets", SheetWording.HEAD).add(table.element(""));
     }
 
     static Element section(String id, String title) {

@@ -10,6 +10,7 @@ import dustwright.documents.drawing.PlantView;
 import dustwright.documents.drawing.PlantView.RunLook;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.SheetWording;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.coverage.Answer;
@@ -83,6 +84,9 @@ public final class SizePage {
         all.add(Element.of("h1").text(title()));
         all.add(Parts.paragraph("note", plant.note()));
         all.add(Parts.paragraph("", words.verdict()));
+        if (sizing.best().isPresent()) {
+            all.add(Parts.paragraph("", SheetWording.beside(besides.openInSheets())));
+        }
         all.add(Parts.paragraph("", words.asked()));
         all.add(Parts.mind(Wording.SCREENING));
         sizing.best().ifPresent(best -> {
@@ -90,6 +94,9 @@ public final class SizePage {
             all.add(drawing(best.plant(), sizing.coverage().orElseThrow(), "Chosen sizes"));
             all.add(certificate(sizing.coverage().orElseThrow()));
         });
+        if (!besides.openInSheets().isEmpty()) {
+            all.add(Parts.openInSheets(besides.openInSheets(), show));
+        }
         sizing.deadlock().ifPresent(deadlock -> all.addAll(deadlock(deadlock)));
         besides.curve().ifPresent(curve -> all.add(curve(curve)));
         if (!besides.escapes().isEmpty()) {

@@ -46,7 +46,7 @@ public final class CoverWording {
         if (!open.isEmpty()) {
             return "Not decided for every set: " + open.get(0).why() + ".";
         }
-        return "Holds: whichever of the inlets are open, every requirement holds.";
+        return "Every set holds: whichever of the inlets are open, every requirement of their states holds.";
     }
 
     private static List<Answer> with(Coverage coverage, Verdict verdict) {
