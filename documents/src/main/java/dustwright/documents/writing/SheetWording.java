@@ -21,14 +21,14 @@ public final class SheetWording {
             return "Whether the plant holds is not known: " + notKnown(unknown)
                     + " in the sheets of the equipment, for the sets of the plant file with so many users.";
         }
-        return "The plant does not hold: " + Wording.counted((int) failing, "requirement", "requirements")
+        return "The plant does not hold: " + Wording.counted(failing, "requirement", "requirements")
                 + (failing == 1 ? " fails" : " fail")
                 + " in the sheets of the equipment, for the sets of the plant file with so many users"
                 + (unknown == 0 ? "." : ", and " + notKnown(unknown) + ".");
     }
 
     private static String notKnown(long unknown) {
-        return Wording.counted((int) unknown, "requirement", "requirements") + (unknown == 1 ? " is" : " are")
+        return Wording.counted(unknown, "requirement", "requirements") + (unknown == 1 ? " is" : " are")
                 + " not known";
     }
 }
