@@ -1,6 +1,7 @@
 package dustwright.cli;
 
 import dustwright.plantfile.PlantReader;
+import dustwright.studio.Backup;
 import dustwright.studio.Studio;
 import java.io.IOException;
 import java.net.BindException;
@@ -30,6 +31,8 @@ import picocli.CommandLine.Spec;
             "Every step is kept in a database; the plant file changes only when you write it. Ctrl+C ends it.",
             "",
             "  dustwright studio examples/bakery/plant.yaml",
+            "  dustwright studio --backup kept-2026-03.db",
+            "  dustwright studio --restore kept-2026-03.db",
             ""
         })
 final class StudioCommand implements Callable<Integer> {
@@ -37,9 +40,20 @@ final class StudioCommand implements Callable<Integer> {
     @Spec
     private CommandLine.Model.CommandSpec spec;
 
-    @SuppressWarnings("NullAway.Init")
-    @Parameters(index = "0", paramLabel = "PLANT", description = "The plant file (YAML).")
-    private Path file;
+    @Parameters(index = "0", arity = "0..1", paramLabel = "PLANT", description = "The plant file (YAML).")
+    private @Nullable Path plantFile;
+
+    @Option(
+            names = "--backup",
+            paramLabel = "FILE",
+            description = "Write all that is kept, of every plant, to a new file; studios may go on meanwhile.")
+    private @Nullable Path backup;
+
+    @Option(
+            names = "--restore",
+            paramLabel = "FILE",
+            description = "Take such a file back in place of all that is kept now, which stays beside it.")
+    private @Nullable Path restore;
 
     @Option(
             names = "--port",
@@ -59,6 +73,39 @@ final class StudioCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
+        if (backup != null || restore != null) {
+            return keptApart();
+        }
+        if (plantFile == null) {
+            throw new BadInput("Say which plant, such as examples/bakery/plant.yaml, or --backup or --restore.");
+        }
+        return serve(plantFile);
+    }
+
+    private int keptApart() {
+        if (plantFile != null || (backup != null && restore != null)) {
+            throw new BadInput("Give a plant, --backup or --restore: one of the three.");
+        }
+        try {
+            if (backup != null) {
+                Backup.write(database(), backup);
+                spec.commandLine().getOut().println("Written: " + backup);
+            } else if (restore != null) {
+                Optional<Path> aside = Backup.restore(restore, database());
+                spec.commandLine()
+                        .getOut()
+                        .println("Taken back into " + database()
+                                + aside.map(a -> "; what was there lies in " + a)
+                                        .orElse("")
+                                + ".");
+            }
+        } catch (Backup.Refused refused) {
+            throw new BadInput(String.valueOf(refused.getMessage()));
+        }
+        return ExitCode.HOLDS;
+    }
+
+    private int serve(Path file) throws InterruptedException {
         if (!Files.isRegularFile(file)) {
             throw new BadInput("There is no file " + file
                     + ". Give the path of a plant file, such as examples/bakery/plant.yaml.");
@@ -73,16 +120,16 @@ final class StudioCommand implements Callable<Integer> {
         if (port != null && (port < 0 || port > LAST_PORT)) {
             throw new BadInput("--port " + port + ": a port is a number from 0, any that is free, to 65535.");
         }
-        try (Studio studio = open()) {
+        try (Studio studio = open(file)) {
             spec.commandLine().getOut().println("The studio answers at " + studio.address() + "  Ctrl+C ends it.");
             new CountDownLatch(1).await();
         }
         return ExitCode.HOLDS;
     }
 
-    private Studio open() {
+    private Studio open(Path file) {
         try {
-            Path kept = database == null ? usualDatabase() : database;
+            Path kept = database();
             Optional<Path> folder = Optional.ofNullable(kept.toAbsolutePath().getParent());
             if (folder.isPresent()) {
                 Files.createDirectories(folder.get());
@@ -108,7 +155,9 @@ final class StudioCommand implements Callable<Integer> {
         }
     }
 
-    private static Path usualDatabase() {
-        return Path.of(System.getProperty("user.home"), ".local", "share", "dustwright", "studio.db");
+    private Path database() {
+        return database != null
+                ? database
+                : Path.of(System.getProperty("user.home"), ".local", "share", "dustwright", "studio.db");
     }
 }

@@ -16,15 +16,19 @@ import java.util.Optional;
  */
 final class Kept implements AutoCloseable {
     private static final int BUSY_ms = 5000;
-    private static final String[] TABLES = {
-        "CREATE TABLE IF NOT EXISTS plant(file TEXT PRIMARY KEY, step INTEGER NOT NULL, outside TEXT NOT NULL)",
-        "CREATE TABLE IF NOT EXISTS step(file TEXT NOT NULL, number INTEGER NOT NULL, version INTEGER NOT NULL, what TEXT NOT NULL,"
-                + " text TEXT NOT NULL, PRIMARY KEY(file, number))",
-        "CREATE TABLE IF NOT EXISTS revision(file TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL, author TEXT NOT NULL,"
-                + " note TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, number))",
-        "CREATE TABLE IF NOT EXISTS alternative(file TEXT NOT NULL, name TEXT NOT NULL, at TEXT NOT NULL, text TEXT NOT NULL,"
-                + " PRIMARY KEY(file, name))"
-    };
+    /** What each schema adds to the one before it; a database says which it has. Statements here never change, new ones are put behind. */
+    private static final List<List<String>> SCHEMAS = List.of(
+            List.of(
+                    "CREATE TABLE IF NOT EXISTS plant(file TEXT PRIMARY KEY, step INTEGER NOT NULL, outside TEXT NOT NULL)",
+                    "CREATE TABLE IF NOT EXISTS step(file TEXT NOT NULL, number INTEGER NOT NULL, version INTEGER NOT NULL,"
+                            + " what TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, number))",
+                    "CREATE TABLE IF NOT EXISTS revision(file TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL,"
+                            + " author TEXT NOT NULL, note TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, number))"),
+            List.of("CREATE TABLE IF NOT EXISTS alternative(file TEXT NOT NULL, name TEXT NOT NULL, at TEXT NOT NULL,"
+                    + " text TEXT NOT NULL, PRIMARY KEY(file, name))"));
+
+    /** The schema this program writes. */
+    static final int SCHEMA = SCHEMAS.size();
 
     private final Connection connection;
     private final String file;
@@ -52,14 +56,29 @@ final class Kept implements AutoCloseable {
             kept.run("PRAGMA journal_mode=WAL");
             kept.run("PRAGMA synchronous=FULL");
             kept.run("PRAGMA busy_timeout=" + BUSY_ms);
-            for (String table : TABLES) {
-                kept.run(table);
-            }
             connection.setAutoCommit(false);
+            kept.migrate(database);
             return kept;
         } catch (SQLException fault) {
             throw new KeepingFault("what is typed cannot be kept in " + database + ": " + fault.getMessage(), fault);
         }
+    }
+
+    private void migrate(Path database) {
+        int there = one("PRAGMA user_version", row -> row.getInt(1)).orElse(0);
+        if (there > SCHEMA) {
+            throw new KeepingFault(
+                    database + " was written by a newer Dustwright than this one",
+                    new SQLException("schema " + there + ", known up to " + SCHEMA));
+        }
+        together(() -> {
+            for (List<String> added : SCHEMAS.subList(there, SCHEMA)) {
+                for (String statement : added) {
+                    run(statement);
+                }
+            }
+            run("PRAGMA user_version=" + SCHEMA);
+        });
     }
 
     /** What was last read from the plant file itself, or written to it. */

@@ -1,0 +1,110 @@
+package dustwright.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is kept goes to a file and comes back; databases of other times. */
+class BackupTest {
+    @SuppressWarnings("NullAway.Init")
+    @TempDir
+    private Path folder;
+
+    @SuppressWarnings("NullAway.Init")
+    private Path file;
+
+    @SuppressWarnings("NullAway.Init")
+    private Path database;
+
+    @BeforeEach
+    void plant() throws IOException {
+        file = Plants.copy("bakery", folder);
+        database = folder.resolve("kept.db");
+    }
+
+    private Desk open() throws IOException {
+        return Desk.open(file, Kept.open(database, file), Clock.systemUTC());
+    }
+
+    private static void tube(Desk desk, String tube) {
+        assertThat(desk.set(desk.copy().version(), "runs.DA1.tube", tube, true).why())
+                .isEmpty();
+    }
+
+    private String tube() throws IOException {
+        try (Desk desk = open()) {
+            return desk.copy().plant().orElseThrow().run("DA1").tube();
+        }
+    }
+
+    @Test
+    void a_backup_of_an_open_studio_comes_back_whole_and_what_came_after_lies_beside() throws Exception {
+        Path backup = folder.resolve("backup.db");
+        try (Desk desk = open()) {
+            tube(desk, "T25");
+            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "")).isPresent();
+            Backup.write(database, backup);
+            tube(desk, "T3");
+            assertThatThrownBy(() -> Backup.restore(backup, database))
+                    .isInstanceOf(Backup.Refused.class)
+                    .hasMessageContaining("open");
+        }
+        Optional<Path> aside = Backup.restore(backup, database);
+        assertThat(aside).hasValueSatisfying(p -> assertThat(p).exists());
+        assertThat(tube()).isEqualTo("T25");
+        try (Desk desk = open()) {
+            assertThat(desk.revisions()).hasSize(1);
+        }
+    }
+
+    @Test
+    void what_is_no_backup_or_would_overwrite_is_refused_and_nothing_changes() throws Exception {
+        try (Desk desk = open()) {
+            tube(desk, "T25");
+        }
+        Path other = Files.writeString(folder.resolve("other.db"), "no database");
+        assertThatThrownBy(() -> Backup.restore(other, database)).isInstanceOf(Backup.Refused.class);
+        assertThatThrownBy(() -> Backup.restore(folder.resolve("none.db"), database))
+                .isInstanceOf(Backup.Refused.class);
+        assertThatThrownBy(() -> Backup.write(database, other)).isInstanceOf(Backup.Refused.class);
+        assertThatThrownBy(() -> Backup.write(folder.resolve("none.db"), folder.resolve("b.db")))
+                .isInstanceOf(Backup.Refused.class);
+        assertThat(Files.readString(other)).isEqualTo("no database");
+        assertThat(tube()).isEqualTo("T25");
+    }
+
+    @Test
+    void a_database_without_a_schema_number_gets_what_is_new_and_a_newer_one_is_left_alone() throws Exception {
+        try (Desk desk = open()) {
+            tube(desk, "T25");
+        }
+        run("DROP TABLE alternative", "PRAGMA user_version=0");
+        try (Desk desk = open()) {
+            assertThat(desk.keepAs(desk.copy().version(), "as it was")).isEmpty();
+        }
+        assertThat(tube()).isEqualTo("T25");
+        run("PRAGMA user_version=99");
+        assertThatThrownBy(this::open).isInstanceOf(Kept.KeepingFault.class).hasMessageContaining("newer Dustwright");
+    }
+
+    private void run(String... statements) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + database);
+                Statement statement = connection.createStatement()) {
+            for (String sql : statements) {
+                statement.execute(sql);
+            }
+        }
+    }
+}
