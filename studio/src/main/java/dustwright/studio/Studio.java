@@ -105,6 +105,8 @@ public final class Studio implements AutoCloseable {
         config.routes.before(Guard::check);
         config.routes.get("/", request -> asset(request, "plan.html", "text/html; charset=utf-8"));
         config.routes.get("/assets/{name}", this::asset);
+        config.routes.get(
+                "/api/openapi.yaml", request -> asset(request, "openapi.yaml", "application/yaml; charset=utf-8"));
         config.routes.get("/api/plant", request -> answer(request, plant()));
         config.routes.get("/api/set", this::set);
         config.routes.get("/api/sets", this::sets);
