@@ -135,6 +135,10 @@ class StatedRequirementsTest {
                 "container life    | '(?s)    container:\\n.*?    producers:' | '    producers:'  | container",
                 "sock velocity     | '(?s)    container:\\n.*?    producers:' | '    producers:'  | container",
                 "sock velocity     | '      vent sock: 1.4 m2\\n'      | ''  | vent sock",
+                "valve capacity    | '(?s)    rotary valve:.*?    container:' | '    container:' | rotary valve",
+                "valve capacity    | 'speed: 15 rpm'                    | 'speed: 90 rpm' | 0.8 m/s",
+                "container life    | 'speed: 15 rpm'                    | 'speed: 90 rpm' | 0.8 m/s",
+                "sock velocity     | 'speed: 15 rpm'                    | 'speed: 90 rpm' | 0.8 m/s",
                 "sock velocity     | '(?s)    rotary valve:.*?    container:' | '    container:' | rotary valve",
                 "loading ratio     | ', feed: [0-9]+ kg/h'              | ''  | feed",
                 "saltation factor  | ', feed: [0-9]+ kg/h'              | ''  | feed",
@@ -184,6 +188,70 @@ class StatedRequirementsTest {
                 .filteredOn(answer -> answer.verdict() == Answer.Verdict.UNDECIDED)
                 .isNotEmpty()
                 .allSatisfy(answer -> assertThat(answer.why()).contains("carrying velocity"));
+    }
+
+    @Test
+    void a_dust_that_flows_poorly_and_was_not_tested_leaves_bridging_open() {
+        String untested = with(
+                bakery,
+                "wall friction: 20 deg, effective angle: 44 deg, (repose: 48 deg, largest lump: 30 mm),(?s).*?\\}\\}",
+                "$1}}");
+        assertThat(of(study(untested), FindingCode.HOPPER_OUTLET))
+                .singleElement()
+                .satisfies(open -> {
+                    assertThat(open.unjudged()).isTrue();
+                    assertThat(open.derivation().steps().get(0).formula()).contains("shear cell", "poor");
+                });
+        assertThat(of(study(with(untested, "repose: 48 deg", "repose: 33 deg")), FindingCode.HOPPER_OUTLET))
+                .as("what flows by itself is judged by its lumps")
+                .isNotEmpty()
+                .allMatch(Finding::holds);
+        assertThat(of(study(bakery), FindingCode.HOPPER_OUTLET)).isNotEmpty().allMatch(Finding::holds);
+    }
+
+    @Test
+    void a_scale_set_above_what_the_container_holds_does_not_stop_it() {
+        String scale = with(bakery, "stop: level probe", "stop: scale");
+        assertThat(of(study(scale), FindingCode.SCALE_TOO_LATE)).singleElement().matches(Finding::fails);
+        assertThat(of(
+                        study(with(scale, "safe working load: 500 kg", "safe working load: 200 kg")),
+                        FindingCode.SCALE_TOO_LATE))
+                .singleElement()
+                .matches(Finding::holds);
+        assertThat(of(study(bakery), FindingCode.SCALE_TOO_LATE)).isEmpty();
+    }
+
+    /** Nobody asks an interval, but the shift vacuums for a stated time and the filter is cleaned off line. */
+    @Test
+    void a_filter_lasts_while_a_shift_vacuums_where_no_interval_is_asked() {
+        String silent =
+                with(with(bakery, "  cleaning interval: .*\n", ""), "pre-separation: [^,}]*", "pre-separation: 0 %");
+        assertThat(of(study(silent), FindingCode.CLEANING_INTERVAL))
+                .isNotEmpty()
+                .anyMatch(Finding::fails);
+    }
+
+    @Test
+    void a_fibre_that_this_air_spoils_is_a_finding() {
+        String moist = with(bakery, "fibre: polyester,", "fibre: polyester, hot and moist: yes,");
+        assertThat(of(study(moist), FindingCode.FIBRE_UNFIT)).singleElement().matches(Finding::fails);
+        assertThat(of(study(bakery), FindingCode.FIBRE_UNFIT)).isEmpty();
+    }
+
+    @Test
+    void a_drum_without_a_rotary_valve_above_it_is_held_against_the_vacuum() throws IOException {
+        String supplement = Files.readString(Path.of("..", "examples", "supplement", "plant.yaml"));
+        assertThat(of(study(supplement), FindingCode.DRUM_VACUUM))
+                .singleElement()
+                .matches(Finding::holds);
+        assertThat(of(study(with(supplement, "greatest vacuum: [^#\n]*", "")), FindingCode.DRUM_VACUUM))
+                .singleElement()
+                .matches(Finding::unjudged);
+        assertThat(of(
+                        study(with(supplement, "greatest vacuum: [^#\n]*", "greatest vacuum: 2 inHg ")),
+                        FindingCode.DRUM_VACUUM))
+                .singleElement()
+                .matches(Finding::fails);
     }
 
     private static String unquoted(String quoted) {

@@ -16,6 +16,7 @@ import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
@@ -31,6 +32,9 @@ import java.util.function.Supplier;
 
 /** What is asked of tubing and hoses in one solved state: carry the dust, do not wear, do not choke. */
 final class TubeChecks {
+    /** Air for which the velocities of dust classes are stated, near the atmosphere's [kg/m³]. */
+    private static final double CLASS_AIR_kgPerM3 = 1.2;
+
     private final Plant plant;
     private final DutyPoint duty;
     private final DustPaths paths;
@@ -97,8 +101,24 @@ final class TubeChecks {
                         new Term("v_min", "minimum velocity of " + dust.name(), dust.minimumVelocity())),
                 new Term("v_least", "velocity needed", least),
                 dust.basis());
+        dust.dustClass().ifPresent(made -> thinAir(workings, leg, least));
         workings.legLaw(duty, leg);
         return workings.steps();
+    }
+
+    /** What the velocity of a class would be in the air of this piece: shown, not asked. */
+    private void thinAir(Workings workings, LegResult leg, Velocity least) {
+        Density density =
+                new Density(plant.site().air().density_kgPerM3(leg.upstream().pascals()));
+        double share = Math.sqrt(CLASS_AIR_kgPerM3 / density.kgPerCubicMetre());
+        workings.add(
+                "CON-46",
+                "v_thin = v_least √(1.2 kg/m³ / ρ), shown and not asked",
+                List.of(
+                        new Term("v_least", "velocity needed in the air of the class's table", least),
+                        new Term("ρ", "air density at the slowest point", density)),
+                new Term("v_thin", "in air this thin", new Velocity(share * least.metresPerSecond())),
+                Source.commonPractice());
     }
 
     private Optional<Finding> carrying(LegResult leg) {

@@ -42,7 +42,8 @@ final class ContainerBinder {
                         c.get("during a change", String.class).equals("vacuuming goes on"),
                         c.find("standing by", Integer.class)),
                 c.find("vent sock", Area.class),
-                drum ? Optional.empty() : Optional.of(bag(c)));
+                drum ? Optional.empty() : Optional.of(bag(c)),
+                c.find("greatest vacuum", PressureDifference.class));
     }
 
     private static BulkBag bag(Section bag) {

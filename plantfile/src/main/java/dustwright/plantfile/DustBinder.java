@@ -41,6 +41,15 @@ final class DustBinder {
                                     + " until \"particle size\" and \"particle density\" are entered",
                             Source.ownReading("particles not stated"));
         }
+        if (dustClass.isPresent()) {
+            dust.taken()
+                    .record(
+                            dust.group(),
+                            dust.id(),
+                            "its class's least velocity, made for air near 1.2 kg/m³, is asked as it is in thinner air too; common"
+                                    + " practice asks √(1.2/ρ) times as much there, which explain shows beside it",
+                            Source.commonPractice());
+        }
         return new Dust(
                 dust.id(),
                 dust.get("name", String.class),

@@ -1,5 +1,6 @@
 package dustwright.plantfile;
 
+import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.producer.SafetyFilterRating;
 import dustwright.engine.quantity.ActualVolumeFlow;
@@ -31,6 +32,7 @@ import dustwright.engine.receiver.ShellMaterial;
 import dustwright.engine.receiver.SidePlace;
 import dustwright.engine.rotaryvalve.RotaryValve;
 import dustwright.engine.rotaryvalve.ValveBuild;
+import dustwright.engine.rotaryvalve.ValveCapacity;
 import dustwright.plantfile.keys.ReceiverKeys;
 import java.util.List;
 import java.util.Map;
@@ -133,6 +135,14 @@ final class ReceiverBinder {
     }
 
     static RotaryValve rotaryValve(Section valve) {
+        if (valve.number("fill") > ValveCapacity.USUAL_FILL) {
+            valve.taken()
+                    .record(
+                            valve.group(),
+                            valve.id(),
+                            "its pockets are taken to fill as stated, more than the three quarters at which they usually do at most",
+                            Source.commonPractice());
+        }
         Optional<Power> motor = valve.find("motor", Power.class);
         ValveBuild build = new ValveBuild(
                 valve.find("rotor", Length.class),

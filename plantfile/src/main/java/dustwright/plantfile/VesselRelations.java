@@ -3,13 +3,18 @@ package dustwright.plantfile;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Volume;
 import dustwright.engine.receiver.Hopper;
+import dustwright.engine.rotaryvalve.ValveLeakage;
 import java.util.Locale;
 import java.util.Optional;
 
 /** What the measures of a receiver and of the rotary valve under it must fulfil together to be built at all. */
 final class VesselRelations {
     private static final double FOOT_m = 0.3048;
+    /** Longest rotor over its diameter that is believed; common practice, no source: they are about as long as wide. */
+    private static final double MOST_ROTOR_LENGTHS = 3;
+
     private static final double SQUARE_FOOT_m2 = FOOT_m * FOOT_m;
 
     private final SourceMap lines;
@@ -117,6 +122,36 @@ final class VesselRelations {
                         "throat",
                         "a throat wider than the rotor under it: air would pass beside the rotor",
                         "at most \"rotor\", the diameter over the blade tips"));
+        rotor.ifPresent(diameter -> pockets(valve, diameter));
+    }
+
+    /** Pockets fill no more than the rotor's cylinder: that gives its least length, and both blade tips leak along it (RTV-12). */
+    private void pockets(Section valve, Length rotor) {
+        Optional<Volume> swept = valve.find("swept", Volume.class);
+        if (swept.isEmpty()) {
+            return;
+        }
+        double length_m = swept.get().cubicMetres() / section_m2(rotor);
+        if (length_m > MOST_ROTOR_LENGTHS * rotor.metres()) {
+            fault(
+                    valve,
+                    "swept",
+                    "more than a rotor of this diameter has: it would be at least " + height(length_m)
+                            + " long, and rotors are about as long as wide",
+                    "the volume of all pockets in one turn, or the right \"rotor\"");
+            return;
+        }
+        Optional<Area> clearance = valve.find("clearance", Area.class);
+        valve.find("tip gap", Length.class)
+                .map(gap -> ValveLeakage.tipArea_m2(length_m, gap.metres()))
+                .filter(tips_m2 ->
+                        clearance.filter(c -> c.squareMetres() < tips_m2).isPresent())
+                .ifPresent(tips_m2 -> fault(
+                        valve,
+                        "clearance",
+                        "less than the two tip gaps alone leak through, at least " + area(tips_m2)
+                                + " for this \"swept\", \"rotor\" and \"tip gap\"",
+                        "the area of all gaps, those at the ends of the rotor too, or the right \"tip gap\""));
     }
 
     private static double section_m2(Length diameter) {

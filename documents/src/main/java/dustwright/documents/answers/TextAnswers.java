@@ -112,6 +112,7 @@ public final class TextAnswers {
         lines.text("", verdict.word() + " " + verdict.reason());
         digest.usersNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
         digest.transportNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
+        digest.standbyNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
         findings();
         oneUser();
         digest.mostUsers()

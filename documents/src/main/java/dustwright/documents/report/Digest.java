@@ -6,12 +6,15 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.DutyPoint;
+import dustwright.engine.producer.VacuumProducer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a reader looks for first in a study: the worst state, findings put together by place, which of them get a letter. */
 public final class Digest {
@@ -116,6 +119,24 @@ public final class Digest {
                 ? Optional.empty()
                 : Optional.of(users + " users at once are not asked. No set opens more than " + open
                         + "; name the inlets under \"design sets\".");
+    }
+
+    /** Says which producers stand by and run in no set asked: nothing is judged of them. */
+    public Optional<String> standbyNotAsked() {
+        Set<String> ran = study.states().stream()
+                .flatMap(s -> s.state().runningProducers().stream())
+                .collect(Collectors.toSet());
+        List<String> idle = study.plant().stations().stream()
+                .flatMap(station -> station.producers().stream())
+                .filter(producer -> producer.standby() && !ran.contains(producer.id()))
+                .map(VacuumProducer::id)
+                .toList();
+        return idle.isEmpty()
+                ? Optional.empty()
+                : Optional.of(String.join(", ", idle)
+                        + (idle.size() == 1 ? " stands by and runs" : " stand by and run")
+                        + " in no set asked, so nothing is judged of what it can do alone; ask again with --running "
+                        + String.join(",", idle) + ".");
     }
 
     /** Says where no piece was asked to carry dust, so that velocity was not judged at all. */

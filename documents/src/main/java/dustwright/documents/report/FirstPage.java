@@ -53,6 +53,7 @@ final class FirstPage {
                         .text(" " + verdict.reason()));
         digest.usersNotAsked().map(Parts::mind).ifPresent(said::add);
         digest.transportNotAsked().map(Parts::mind).ifPresent(said::add);
+        digest.standbyNotAsked().map(Parts::mind).ifPresent(said::add);
         return said.add(Parts.paragraph("cap", Wording.SCREENING));
     }
 

@@ -28,7 +28,6 @@ public final class SheetWording {
     }
 
     private static String notKnown(long unknown) {
-        return Wording.counted(unknown, "requirement", "requirements") + (unknown == 1 ? " is" : " are")
-                + " not known";
+        return Wording.counted(unknown, "requirement", "requirements") + (unknown == 1 ? " is" : " are") + " not known";
     }
 }

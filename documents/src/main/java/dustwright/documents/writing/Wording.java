@@ -80,6 +80,7 @@ public final class Wording {
             case CAN_VELOCITY -> "Air rises slowly enough in";
             case CLEANING_INTERVAL -> "Runs long enough between cleanings:";
             case FILTER_TEMPERATURE -> "Cool enough at";
+            case FIBRE_UNFIT -> "Fibre lasts in";
             case SAFETY_FILTER_FLOW -> "Not too much air through";
             case LEVEL_PROBE_PLACE -> "Inlet and level probe apart on";
             case HOLD_UP -> "Holds enough when discharge stops:";
@@ -94,8 +95,10 @@ public final class Wording {
             case VALVE_TORQUE -> "Torque enough at";
             case CHOKED -> "Not choked:";
             case CONTAINER_LOAD -> "Not overloaded:";
+            case SCALE_TOO_LATE -> "Scale stops before it is full:";
             case SETTLED_LOAD -> "Not overloaded once settled:";
             case BAG_UNDER_VACUUM -> "A valve keeps the vacuum from";
+            case DRUM_VACUUM -> "Bears the vacuum:";
             case INFLATION_PRESSURE -> "Pressure enough to open";
             case INFLATION_TIME -> "Inflated within a change:";
             case NECK_SEAL -> "Neck seal not too hard at";
@@ -156,6 +159,7 @@ public final class Wording {
             case CAN_VELOCITY -> "Air rises too fast in";
             case CLEANING_INTERVAL -> "Needs cleaning too soon:";
             case FILTER_TEMPERATURE -> "Too hot for the fibre of";
+            case FIBRE_UNFIT -> "This air spoils the fibre of";
             case SAFETY_FILTER_FLOW -> "Too much air through";
             case LEVEL_PROBE_PLACE -> "Inlet and level probe share a place on";
             case HOLD_UP -> "Full too soon when discharge stops:";
@@ -170,8 +174,10 @@ public final class Wording {
             case VALVE_TORQUE -> "Too little torque at";
             case CHOKED -> "Choked:";
             case CONTAINER_LOAD -> "Overloaded when it stops filling:";
+            case SCALE_TOO_LATE -> "Full before the scale stops it:";
             case SETTLED_LOAD -> "Overloaded if it settles while it fills:";
             case BAG_UNDER_VACUUM -> "No valve keeps the vacuum from";
+            case DRUM_VACUUM -> "May fold under the vacuum:";
             case INFLATION_PRESSURE -> "Too little pressure to open";
             case INFLATION_TIME -> "Not inflated within a change:";
             case NECK_SEAL -> "Neck seal inflated too hard at";

@@ -3,6 +3,7 @@ package dustwright.engine.bagging;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Mass;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Volume;
 import java.util.Optional;
 
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param stop what ends the filling
  * @param ventSock area of the cloth that passes its air; absent where not known
  * @param bag what a bulk bag is like and what holds it; absent for a drum
+ * @param greatestVacuum vacuum a drum bears as its maker states it; absent where not known
  */
 public record Container(
         Kind kind,
@@ -22,7 +24,8 @@ public record Container(
         Stop stop,
         Changing changing,
         Optional<Area> ventSock,
-        Optional<BulkBag> bag) {
+        Optional<BulkBag> bag,
+        Optional<PressureDifference> greatestVacuum) {
     /** Kind of container. */
     public enum Kind {
         BULK_BAG("bulk bag"),

@@ -120,6 +120,10 @@ public enum FindingCode {
             "Running time between off-line cleanings",
             "Sooner than asked the dust on the cloth takes so much vacuum that a tool gets less than its limit.",
             "Clean more often, fit more filter area, let more dust fall out before the cloth, or raise the margin at the tools."),
+    FIBRE_UNFIT(
+            "Fibre for this air",
+            "The fitted fibre does not last in this air, by the published table: heat in surges or moisture spoils it.",
+            "Fit the fibre that the filter's sheet chooses; ask the maker about potting and end caps."),
     FILTER_TEMPERATURE(
             "Heat at the filter",
             "The air at the cloth is hotter than its fibre bears in continuous service.",
@@ -188,6 +192,15 @@ public enum FindingCode {
             "Load of a container that settles",
             "Dust that settles while it fills leaves room under the level probe, and more comes in than the container may hold.",
             "Stop by scale at the safe working load, set the level probe lower, or use a container marked for more."),
+    SCALE_TOO_LATE(
+            "Scale before the container is full to its volume",
+            "The container is full to its volume before the scale is at the safe working load: nothing watches the level, so the filling is"
+                    + " not stopped.",
+            "Stop by level probe, or let the scale stop at what the volume holds of the lightest dust."),
+    DRUM_VACUUM(
+            "Drum against the receiver's vacuum",
+            "No rotary valve stands between receiver and drum: it bears the vacuum that comes with the tubing blocked, and may fold.",
+            "Use a drum rated for the vacuum, set the relief valve lower, or fit a rotary valve under the receiver."),
     BAG_UNDER_VACUUM(
             "Bulk bag against the receiver's vacuum",
             "No rotary valve stands between receiver and bulk bag: the bag is open to the vacuum, which draws its cloth and liner together"

@@ -85,6 +85,11 @@ public enum PowderFlow {
         return first(new Range("Carr's index", "C", "-", 0, 1).check(carr) * 100, flow -> flow.greatestCarr_percent);
     }
 
+    /** Whether it needs no aid to leave a hopper: passable or better. */
+    public boolean flowsByItself() {
+        return compareTo(PASSABLE) <= 0;
+    }
+
     private static PowderFlow first(double value, ToDoubleFunction<PowderFlow> limit) {
         for (PowderFlow flow : values()) {
             if (value <= limit.applyAsDouble(flow) + 1e-9) {

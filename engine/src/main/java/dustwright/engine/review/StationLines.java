@@ -148,7 +148,8 @@ final class StationLines {
                         FindingCode.AIR_TO_CLOTH,
                         FindingCode.CAN_VELOCITY,
                         FindingCode.CLEANING_INTERVAL,
-                        FindingCode.FILTER_TEMPERATURE)
+                        FindingCode.FILTER_TEMPERATURE,
+                        FindingCode.FIBRE_UNFIT)
                 .interlock("filter_due", "no alarm for a filter that is due")
                 .interlock("air_warning", "no alarm for low compressed air");
     }
@@ -206,6 +207,7 @@ final class StationLines {
                 .checked(
                         place,
                         FindingCode.CONTAINER_LOAD,
+                        FindingCode.SCALE_TOO_LATE,
                         FindingCode.ARMS_LOAD,
                         FindingCode.HEADROOM,
                         FindingCode.SPOUT_REACH)
@@ -236,7 +238,8 @@ final class StationLines {
                         FindingCode.NECK_SEAL,
                         FindingCode.NECK_SEAL_LOOSE,
                         FindingCode.SOCK_VELOCITY,
-                        FindingCode.BAG_UNDER_VACUUM)
+                        FindingCode.BAG_UNDER_VACUUM,
+                        FindingCode.DRUM_VACUUM)
                 .interlock("container", "no hold while the container is changed")
                 .toSee("breathing protection by the dust's class; floor cleaned by vacuum, not by broom or air");
     }

@@ -23,6 +23,14 @@ public record RotaryValve(
         double dischargeCoefficient,
         ValveBuild build) {
 
+    /** False where the tips run so fast that nobody knows how far the pockets still fill, whatever is stated. */
+    public boolean fillKnown() {
+        return build.rotor()
+                .map(rotor -> ValveCapacity.tipSpeed_mPerS(rotor.metres(), speed.revolutionsPerSecond()))
+                .filter(tip_mPerS -> tip_mPerS > ValveCapacity.GREATEST_TIP_mPerS)
+                .isEmpty();
+    }
+
     /** A valve of whose making nothing is known. */
     public RotaryValve(Volume swept, RotationalSpeed speed, double fill, Area clearance, double dischargeCoefficient) {
         this(swept, speed, fill, clearance, dischargeCoefficient, ValveBuild.UNKNOWN);

@@ -51,6 +51,7 @@ final class BaggingSheet {
         dusts.forEach(this::fill);
         overload(dusts);
         overloadOnceSettled(dusts);
+        overfill(dusts);
         drums();
         new ContainerAirLines(plant, station, container, writing).write(load, duties);
         container.bag().ifPresent(bag -> new StandLines(container, bag, writing).write(fullest(dusts)));
@@ -144,7 +145,10 @@ final class BaggingSheet {
                 new Term("V", "volume that fills", container.fills()),
                 new Term("ρ_settled", "bulk density after settling", tapped)));
         writing.known(
-                "settling-" + dust.id(), "Most the level probe lets in if " + dust.name() + " settles", most, steps);
+                "settled-load-" + dust.id(),
+                "Most the level probe lets in if " + dust.name() + " settles",
+                most,
+                steps);
     }
 
     /** The heaviest dust once settled decides: what fills over days settles meanwhile. */
@@ -257,6 +261,35 @@ final class BaggingSheet {
                 mass(density),
                 load,
                 List.of(filled(density))));
+    }
+
+    /** A scale that is set above what the container holds never stops the filling: dust runs over, or stands up the spout. */
+    private void overfill(List<Dust> dusts) {
+        if (container.stop() != Container.Stop.SCALE
+                || container.safeWorkingLoad().isEmpty()) {
+            return;
+        }
+        Mass load = container.safeWorkingLoad().get();
+        dusts.stream()
+                .flatMap(dust -> dust.looseBulkDensity().stream())
+                .min(Comparator.naturalOrder())
+                .ifPresent(lightest -> {
+                    Mass brim = new Mass(byLevel_kg(lightest));
+                    writing.asked(
+                            FindingCode.SCALE_TOO_LATE,
+                            Place.Kind.CONTAINER,
+                            Sheet.ANY_SET,
+                            Side.AT_LEAST,
+                            brim,
+                            new Limit<>(load, Source.entered()),
+                            List.of(step(
+                                    "BAG-4",
+                                    "m = V ρ_B",
+                                    MASS_BALANCE,
+                                    new Term("m", "lightest dust the full container holds", brim),
+                                    new Term("V", "volume that fills", container.fills()),
+                                    new Term("ρ_B", "loose bulk density", lightest))));
+                });
     }
 
     private void drums() {

@@ -96,9 +96,27 @@ final class ClothChoice {
                     Side.AT_MOST,
                     continuous,
                     new Limit<>(most, MEDIA));
+            boolean dissipative = service.dissipative().orElse(false);
             String against = String.join(
-                    "; ", medium.reasons(duty()).stream().map(Reason::words).toList());
+                    "; ",
+                    medium.reasons(duty()).stream()
+                            .filter(reason -> reason != Reason.ASK_DISSIPATIVE || !dissipative)
+                            .map(Reason::words)
+                            .toList());
             writing.words("fitted", "Fitted: " + fibre, against + ".", List.of(), MEDIA);
+            List<Reason> spoil = medium.reasons(duty()).stream()
+                    .filter(reason -> reason.excludes() && reason != Reason.TOO_HOT_CONTINUOUS)
+                    .toList();
+            if (!spoil.isEmpty()) {
+                writing.none(
+                        FindingCode.FIBRE_UNFIT,
+                        Place.Kind.FILTER,
+                        "what spoils it: "
+                                + String.join(
+                                        "; ", spoil.stream().map(Reason::words).toList()),
+                        spoil.size(),
+                        MEDIA);
+            }
         });
     }
 

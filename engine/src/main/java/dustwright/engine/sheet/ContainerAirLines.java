@@ -72,6 +72,10 @@ final class ContainerAirLines {
                             : load.whyNothing());
             return;
         }
+        if (!valve.get().fillKnown()) {
+            noSock("sock", "Air through the vent sock", RotaryValveSheet.TOO_FAST);
+            return;
+        }
         List<Step> outward = List.of(displaced(valve.get(), loose_kgPerM3.get()));
         writing.known("air-out", "Air pushed out at full discharge, vacuum off", result(outward), outward);
         Optional<List<Step>> inward = deepest(duties).map(deep -> inward(valve.get(), deep));
@@ -97,7 +101,38 @@ final class ContainerAirLines {
                     "bulk bags open to the receiver's vacuum",
                     1,
                     OPEN_TO_VACUUM);
+        } else {
+            drum();
         }
+    }
+
+    /** A drum under the vacuum that the receiver's shell is held against. */
+    private void drum() {
+        ShellLines.deepestAsked(station, plant.site().air())
+                .ifPresent(
+                        deepest -> container
+                                .greatestVacuum()
+                                .ifPresentOrElse(
+                                        borne -> writing.asked(
+                                                FindingCode.DRUM_VACUUM,
+                                                Place.Kind.CONTAINER,
+                                                Sheet.ANY_SET,
+                                                Side.AT_LEAST,
+                                                borne,
+                                                deepest,
+                                                Writing.statedThen(
+                                                        Writing.stated("v", "vacuum it bears", borne, Source.entered()),
+                                                        BlockedVacuum.relieved(
+                                                                        station,
+                                                                        plant.site()
+                                                                                .air())
+                                                                .steps())),
+                                        () -> writing.unjudged(
+                                                FindingCode.DRUM_VACUUM,
+                                                Place.Kind.CONTAINER,
+                                                Side.AT_LEAST,
+                                                deepest,
+                                                "Enter \"greatest vacuum\" of the drum as its maker states it, or fit a rotary valve.")));
     }
 
     private static ActualVolumeFlow result(List<Step> steps) {

@@ -20,6 +20,7 @@ import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.rotaryvalve.RotaryValve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,9 @@ final class DischargeSheet {
     private static final Source MASS_BALANCE = Source.published("mass balance");
     private static final String NO_CONTAINER =
             "No bulk bag or drum is described: what leaves the receiver goes elsewhere. Enter \"container\" of the station if it goes into one.";
+
+    private static final String NO_VALVE =
+            "No rotary valve is described. Enter \"rotary valve\" of the station, or leave \"valve capacity\" out.";
 
     private final Plant plant;
     private final Station station;
@@ -55,6 +59,13 @@ final class DischargeSheet {
                     .sockVelocity()
                     .ifPresent(limit -> writing.unjudged(
                             FindingCode.SOCK_VELOCITY, Place.Kind.CONTAINER, Side.AT_MOST, limit, NO_CONTAINER));
+        }
+        if (plant.stations().stream().allMatch(s -> s.rotaryValve().isEmpty())) {
+            plant.requirements()
+                    .receiver()
+                    .valveCapacity()
+                    .ifPresent(limit -> writing.unjudged(
+                            FindingCode.VALVE_CAPACITY, Place.Kind.STATION, Side.AT_LEAST, limit, NO_VALVE));
         }
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
         loose_kgPerM3.ifPresent(this::rates);
@@ -84,6 +95,9 @@ final class DischargeSheet {
         }
         if (shifts.isEmpty()) {
             return "Enter \"shifts\" of the usage: how many, and what is cleaned in each.";
+        }
+        if (!station.rotaryValve().stream().allMatch(RotaryValve::fillKnown)) {
+            return RotaryValveSheet.TOO_FAST;
         }
         return load.rate_kgPerS() > 0 ? "Enter the \"bulk density\" of every dust that comes here." : load.whyNothing();
     }
@@ -136,25 +150,31 @@ final class DischargeSheet {
                 new Term("ρ", "loose bulk density of what comes", loose),
                 Source.ownReading("bulk volumes add"));
         writing.known("loose", "Loose bulk density of what comes", loose, List.of(mix));
-        station.rotaryValve()
-                .ifPresent(valve -> writing.tried(
-                        "valve",
-                        "The full valve discharges of the week's dust",
-                        () -> List.of(
-                                mix,
-                                step(
-                                        "RTV-1",
-                                        "ṁ = V_rev n fill ρ_B",
-                                        Source.published("geometry"),
-                                        new Term(
-                                                "ṁ",
-                                                "discharge",
-                                                new MassFlow(DustWeek.valve_kgPerS(valve, loose_kgPerM3))),
-                                        new Term("V_rev", "volume of all pockets", valve.swept()),
-                                        new Term("n", "speed of the rotor", valve.speed()),
-                                        new Term("fill", "share of the pockets", new Ratio(valve.fill())),
-                                        new Term("ρ_B", "loose bulk density", loose)))));
+        station.rotaryValve().ifPresent(valve -> {
+            if (!valve.fillKnown()) {
+                writing.unknown("valve", "The full valve discharges of the week's dust", RotaryValveSheet.TOO_FAST);
+                return;
+            }
+            writing.tried(
+                    "valve",
+                    "The full valve discharges of the week's dust",
+                    () -> List.of(
+                            mix,
+                            step(
+                                    "RTV-1",
+                                    "ṁ = V_rev n fill ρ_B",
+                                    Source.published("geometry"),
+                                    new Term(
+                                            "ṁ",
+                                            "discharge",
+                                            new MassFlow(DustWeek.valve_kgPerS(valve, loose_kgPerM3))),
+                                    new Term("V_rev", "volume of all pockets", valve.swept()),
+                                    new Term("n", "speed of the rotor", valve.speed()),
+                                    new Term("fill", "share of the pockets", new Ratio(valve.fill())),
+                                    new Term("ρ_B", "loose bulk density", loose))));
+        });
         station.container()
+                .filter(container -> station.rotaryValve().stream().allMatch(RotaryValve::fillKnown))
                 .ifPresent(container -> fillTime(mix, BaggingSheet.taken_kg(container, loose_kgPerM3), loose_kgPerM3));
     }
 

@@ -43,7 +43,7 @@ public record DustWeek(
         return flow.asked_kg() - flow.collected_kg() > 1e-9 * flow.asked_kg();
     }
 
-    /** Absent where shifts, dust, its density or the container are not stated. */
+    /** Absent where shifts, dust, its density or the container are not stated, or nobody knows what its rotary valve discharges. */
     public static Optional<DustWeek> of(Plant plant, Station station, DustWays ways) {
         StationDust load = ways.to(station);
         Optional<Double> loose_kgPerM3 = load.loose_kgPerM3(plant);
@@ -51,7 +51,8 @@ public record DustWeek(
         if (shifts.isEmpty()
                 || load.cleaning_s().isEmpty()
                 || loose_kgPerM3.isEmpty()
-                || station.container().isEmpty()) {
+                || station.container().isEmpty()
+                || !station.rotaryValve().stream().allMatch(RotaryValve::fillKnown)) {
             return Optional.empty();
         }
         DischargeLine line = line(station, station.container().get(), loose_kgPerM3.get());

@@ -11,6 +11,7 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.DesignSet;
+import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.CakeResistance;
@@ -39,6 +40,8 @@ final class FilterSheet {
             Source.published("EPA Air Pollution Control Cost Manual, 6th ed., EPA/452/B-02-001, Section 6 Chapter 1");
     private static final String NO_DUST =
             "No dust reaches this filter: enter \"feed\" of the inlets that are open together.";
+    private static final Source A_SHIFT = Source.ownReading(
+            "no \"cleaning interval\" is stated: the filter is cleaned off line between shifts, so it lasts while a shift vacuums");
     private static final Source START = Source.ownReading("a cleaning brings the cloth back to its normal resistance");
     private static final String NAME = ": runs until a tool falls short";
     /** Dust on the cloth beyond which no formula here is asked [kg/m²]. */
@@ -48,21 +51,23 @@ final class FilterSheet {
             List.of(new Duration(600), new Duration(1800), new Duration(3600), new Duration(4 * 3600));
 
     private final Arrivals arrivals;
+    private final StationDust load;
     private final Plant plant;
     private final Station station;
     private final Filter filter;
     private final Writing writing;
 
-    private FilterSheet(Arrivals arrivals) {
+    private FilterSheet(Arrivals arrivals, StationDust load) {
         this.arrivals = arrivals;
+        this.load = load;
         this.plant = arrivals.plant();
         this.station = arrivals.station();
         this.filter = station.filter();
         this.writing = new Writing(station.id());
     }
 
-    static Sheet of(Arrivals arrivals) {
-        return new FilterSheet(arrivals).sheet();
+    static Sheet of(Arrivals arrivals, StationDust load) {
+        return new FilterSheet(arrivals, load).sheet();
     }
 
     private Sheet sheet() {
@@ -184,9 +189,7 @@ final class FilterSheet {
         }
         found.stream()
                 .min(Comparator.comparing(Found::time))
-                .ifPresent(first -> plant.requirements()
-                        .receiver()
-                        .cleaningInterval()
+                .ifPresent(first -> leastInterval()
                         .ifPresent(limit -> writing.asked(
                                 FindingCode.CLEANING_INTERVAL,
                                 Place.Kind.FILTER,
@@ -194,6 +197,18 @@ final class FilterSheet {
                                 Side.AT_LEAST,
                                 first.time(),
                                 limit)));
+    }
+
+    /** What is asked; where nothing is, a filter that is cleaned between shifts must last while a shift vacuums. */
+    private Optional<Limit<Duration>> leastInterval() {
+        return plant.requirements()
+                .receiver()
+                .cleaningInterval()
+                .or(() -> plant.operation()
+                        .shifts()
+                        .flatMap(shifts -> load.cleaning_s()
+                                .map(time_s -> Math.min(time_s, shifts.length().seconds())))
+                        .map(time_s -> new Limit<>(new Duration(time_s), A_SHIFT)));
     }
 
     private record Found(String set, Duration time) {}
@@ -258,7 +273,7 @@ final class FilterSheet {
         ClothLoad load = new ClothLoad(GREATEST_LOAD_kgPerM2);
         Step reaching = reaching(arrival);
         Step least = running(arrival, load, reaching);
-        plant.requirements().receiver().cleaningInterval().ifPresent(limit -> {
+        leastInterval().ifPresent(limit -> {
             if (least.result().value().si() >= limit.value().si()) {
                 writing.asked(
                         FindingCode.CLEANING_INTERVAL,

@@ -175,10 +175,12 @@ final class HopperLines {
                     name,
                     "Test it in a shear cell, on the hopper's wall too: enter \"wall friction\","
                             + " \"effective angle\" and \"flow function\" under \"in hopper\".");
+            notTested(dust);
             return Optional.empty();
         }
         if (dust.looseBulkDensity().isEmpty()) {
             writing.unknown(id, name, "Enter the bulk density of " + dust.name() + ".");
+            withoutFigure.add("Bridging of " + dust.name() + " is not known: enter its \"bulk density\".");
             return Optional.empty();
         }
         if (hopper.isEmpty()) {
@@ -200,6 +202,26 @@ final class HopperLines {
             withoutFigure.add("Bridging of " + dust.name() + " is outside its formula here, see the sheet.");
         }
         return least.map(l -> archSteps(dust, hopper.get()));
+    }
+
+    /** A dust that flows by itself wedges by its lumps only; one that does not, or of which nobody knows, may span the outlet. */
+    private void notTested(Dust dust) {
+        List<PowderFlow> classes = new ArrayList<>();
+        dust.inHopper().repose().ifPresent(angle -> classes.add(PowderFlow.ofRepose(angle.radians())));
+        dust.looseBulkDensity()
+                .ifPresent(loose -> dust.tappedBulkDensity()
+                        .filter(tapped -> tapped.compareTo(loose) >= 0)
+                        .ifPresent(tapped -> classes.add(PowderFlow.ofHausner(
+                                PowderFlow.hausner(loose.kgPerCubicMetre(), tapped.kgPerCubicMetre())))));
+        Optional<PowderFlow> worst = classes.stream().max(Comparator.naturalOrder());
+        if (worst.isEmpty()) {
+            withoutFigure.add(
+                    "Whether " + dust.name() + " bridges is not known: enter \"repose\" under \"in hopper\", and"
+                            + " where it flows poorly test it in a shear cell.");
+        } else if (!worst.get().flowsByItself()) {
+            withoutFigure.add("Whether " + dust.name() + " bridges is not known, and it flows "
+                    + worst.get().words() + ": test it in a shear cell.");
+        }
     }
 
     /** False also where the formula refuses what was tested: then the arch's steps say why. */

@@ -74,7 +74,9 @@ final class ProducerSheet {
         if (runs.isEmpty()) {
             entries.add(Entry.unknown(id("motor-load"), "Motor load", "It runs in none of the sets asked."));
         } else {
-            motorLoad(greatest(runs, r -> r.result().shaftPower().watts()));
+            Run worst = greatest(runs, r -> r.result().shaftPower().watts());
+            motorLoad(worst);
+            motorAsked(runs, worst.result().shaftPower());
             heat(runs);
             turndown(runs);
         }
@@ -156,10 +158,15 @@ final class ProducerSheet {
                     List.of(step),
                     Source.published("NEMA MG 1, definition of service factor")));
         }
-        motorAsked(shaft);
     }
 
-    private void motorAsked(Power shaft) {
+    /** A machine whose check valve is shut in every set shows nothing of what it needs when it is the one that works. */
+    private void motorAsked(List<Run> runs, Power shaft) {
+        if (runs.stream().allMatch(r -> r.result().checkValveShut())) {
+            entries.add(Entry.unknown(
+                    id("motor-asked"), "Next standard motor, 10 % spare", "It passes air in none of the sets asked."));
+            return;
+        }
         boolean sixty = plant.electrical()
                 .supply()
                 .map(s -> s.basis() == dustwright.engine.electrical.Supply.Basis.NEC)

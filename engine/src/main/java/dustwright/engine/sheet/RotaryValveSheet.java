@@ -39,6 +39,10 @@ import java.util.Optional;
 
 /** What a rotary valve discharges, lets up, and needs to turn. */
 final class RotaryValveSheet {
+    /** Why a fast rotor's discharge is not known. */
+    static final String TOO_FAST =
+            "How far the pockets still fill above a tip speed of 0.8 m/s is not known: turn it slower, or fit a larger valve.";
+
     private static final Source SIZING = Source.published("geometry; as in public sizing articles");
     private static final Source LEDGE = new Source(
             "a valve as wide as the hopper's outlet, so that no ledge holds dust: common practice, no source",
@@ -97,6 +101,11 @@ final class RotaryValveSheet {
             return;
         }
         arrivals.ofUnknownVolume().ifPresent(other -> notJudged(other.state(), other.whyNoVolume()));
+        if (!valve.fillKnown()) {
+            writing.unknown("capacity", name + ", " + arrival.state(), TOO_FAST);
+            notJudged(arrival.state(), TOO_FAST);
+            return;
+        }
         Density density = loose.get();
         writing.tried(
                 "valve-discharge",
@@ -106,10 +115,6 @@ final class RotaryValveSheet {
                 writing.tried("capacity", name + ", " + arrival.state(), () -> capacitySteps(arrival, density));
         if (ratio.isEmpty()) {
             notJudged(arrival.state(), "Outside the formula of the valve's capacity, see its sheet.");
-        } else if (tooFast()) {
-            notJudged(
-                    arrival.state(),
-                    "How far the pockets still fill above a tip speed of 0.8 m/s is not known: turn it slower, or fit a larger valve.");
         } else {
             plant.requirements()
                     .receiver()
@@ -131,14 +136,6 @@ final class RotaryValveSheet {
                 .valveCapacity()
                 .ifPresent(limit -> writing.unjudged(
                         FindingCode.VALVE_CAPACITY, Place.Kind.ROTARY_VALVE, state, Side.AT_LEAST, limit, why));
-    }
-
-    private boolean tooFast() {
-        return build.rotor()
-                .filter(rotor -> ValveCapacity.tipSpeed_mPerS(
-                                rotor.metres(), valve.speed().revolutionsPerSecond())
-                        > ValveCapacity.GREATEST_TIP_mPerS)
-                .isPresent();
     }
 
     private Step discharge(Density density) {

@@ -40,7 +40,7 @@ public final class Sheets {
         List<Sheet> sheets = new ArrayList<>();
         Arrivals arrivals = Arrivals.of(plant, station, duties);
         sheets.add(ReceiverSheet.of(arrivals));
-        sheets.add(FilterSheet.of(arrivals));
+        sheets.add(FilterSheet.of(arrivals, ways.to(station)));
         SafetyFilterSheet.of(plant, station, duties).ifPresent(sheets::add);
         RotaryValveSheet.of(arrivals).ifPresent(sheets::add);
         BaggingSheet.of(plant, station, ways, duties).ifPresent(sheets::add);

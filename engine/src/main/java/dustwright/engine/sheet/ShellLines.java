@@ -171,7 +171,7 @@ final class ShellLines {
 
     /** What a formula refuses is not judged, and not passed. */
     private void notCompared() {
-        deepestAsked()
+        deepestAsked(station, air)
                 .ifPresent(limit -> writing.unjudged(
                         FindingCode.SHELL_VACUUM,
                         Place.Kind.RECEIVER,
@@ -184,7 +184,7 @@ final class ShellLines {
      * What it has to bear with the tubing blocked: where the relief valve balances the producers, and no less than where it is said to
      * pass its rated flow; without one all the producers can draw.
      */
-    private Optional<Limit<PressureDifference>> deepestAsked() {
+    static Optional<Limit<PressureDifference>> deepestAsked(Station station, Air air) {
         Limit<PressureDifference> blocked =
                 new Limit<>(BlockedVacuum.relieved(station, air).vacuum(), BlockedVacuum.READING);
         return station.relief()
@@ -224,7 +224,7 @@ final class ShellLines {
         if (!station.producers().isEmpty()) {
             stuck(allowed, BlockedVacuum.stuck(station, air).vacuum());
         }
-        deepestAsked()
+        deepestAsked(station, air)
                 .ifPresent(limit -> writing.asked(
                         FindingCode.SHELL_VACUUM,
                         Place.Kind.RECEIVER,

@@ -359,7 +359,8 @@ class VentVerdictTest {
                 Container.Stop.LEVEL_PROBE,
                 new Container.Changing(new Duration(300), false, Optional.empty()),
                 Optional.empty(),
-                Optional.of(EquipmentSketch.bag(BagType.C)));
+                Optional.of(EquipmentSketch.bag(BagType.C)),
+                Optional.empty());
     }
 
     /** The bag of 0.45 m³ hangs as a column as wide as the receiver of 1.2 m. */

@@ -142,6 +142,14 @@ final class ContainerKeys {
     static final Group DRUM = new Group(
             "a drum",
             Place.Kind.CONTAINER,
-            join(List.of(Key.required("kind", new Word(List.of("drum")), "What the dust falls into.")), CONTAINER),
+            join(
+                    join(
+                            List.of(Key.required("kind", new Word(List.of("drum")), "What the dust falls into.")),
+                            CONTAINER),
+                    List.of(
+                            Key.optional(
+                                    "greatest vacuum",
+                                    VACUUM,
+                                    "Vacuum its maker says it bears; asked where no rotary valve keeps the receiver's vacuum off it."))),
             List.of());
 }
