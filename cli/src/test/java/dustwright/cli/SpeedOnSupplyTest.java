@@ -10,12 +10,14 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.sheet.Answer;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -121,6 +123,68 @@ class SpeedOnSupplyTest {
                 plant("model: DL-15, speed: 2155 rpm, belt: {motor sheave: 170 mm, machine sheave: 210 mm}", 60);
         assertThat(finding(swapped))
                 .hasValueSatisfying(f -> assertThat(f.holds()).isFalse());
+    }
+
+    /**
+     * By hand: 15 hp at 1765 rpm are 11 185.5 W/(2π · 29.4167/s) = 60.52 N·m, and 11.5 hp at 1067 rpm are 76.9 N·m: under the nameplate's
+     * power and over the motor's torque.
+     */
+    @Test
+    void a_motor_turned_down_by_its_drive_is_held_to_its_rated_torque() {
+        Plant plant = plant(
+                "model: DL-30, hold: 7.2 inHg, speed range: [400 rpm, 1765 rpm], motor: 15 hp, poles: 4, motor speed: 1765 rpm,"
+                        + " coupled: direct, start: drive, silencer: {loss: 2 kPa, at: 330 scfm, stated for: site air}",
+                60);
+        List<Finding> asked = Study.of(
+                        plant, List.of(States.open(plant, List.of("C1", "A1", "D1"), FilterCondition.CLEAN)))
+                .findings()
+                .toList();
+        Finding power = of(asked, FindingCode.PRODUCER_POWER);
+        assertThat(power.holds()).isTrue();
+        Finding torque = of(asked, FindingCode.PRODUCER_TORQUE);
+        assertThat(torque.fails()).isTrue();
+        double machine_rpm = torque.derivation().steps().stream()
+                        .filter(s -> s.equation().equals("ELE-41"))
+                        .flatMap(s -> s.inputs().stream())
+                        .filter(t -> t.symbol().equals("n"))
+                        .findFirst()
+                        .orElseThrow()
+                        .value()
+                        .si()
+                * 60;
+        assertThat(torque.value().si())
+                .isCloseTo(power.value().si() / 11185.498 * 1765 / machine_rpm, within(1e-6))
+                .isBetween(1.2, 1.35);
+        assertThat(value(plant, "least-frequency/P1")).isLessThan(60);
+        // the same machine through a belt that lets the motor run faster
+        Plant geared = plant(
+                "model: DL-30, hold: 7.2 inHg, speed range: [400 rpm, 1765 rpm], motor: 15 hp, poles: 4, motor speed: 1765 rpm,"
+                        + " belt: {motor sheave: 150 mm, machine sheave: 225 mm, slip: 0 %}, start: drive, silencer: {loss: 2 kPa, at: 330 scfm,"
+                        + " stated for: site air}",
+                60);
+        Finding eased = of(
+                Study.of(geared, List.of(States.open(geared, List.of("C1", "A1", "D1"), FilterCondition.CLEAN)))
+                        .findings()
+                        .toList(),
+                FindingCode.PRODUCER_TORQUE);
+        assertThat(eased.value().si()).isCloseTo(torque.value().si() * 150 / 225, within(1e-6));
+        assertThat(eased.holds()).isTrue();
+    }
+
+    @Test
+    void whether_a_drive_overloads_its_motor_by_torque_is_not_known_without_speed_and_coupling() {
+        Plant plant = plant("model: DL-15, hold: 7 inHg", 60);
+        Finding torque = of(study(plant).findings().toList(), FindingCode.PRODUCER_TORQUE);
+        assertThat(torque.unjudged()).isTrue();
+        assertThat(torque.derivation().steps().get(0).formula())
+                .contains("coupled: direct")
+                .contains("belt");
+        assertThat(study(plant("model: DL-15, coupled: direct", 60)).findings())
+                .noneMatch(f -> f.code() == FindingCode.PRODUCER_TORQUE);
+    }
+
+    private static Finding of(List<Finding> findings, FindingCode code) {
+        return findings.stream().filter(f -> f.code() == code).findFirst().orElseThrow();
     }
 
     @Test

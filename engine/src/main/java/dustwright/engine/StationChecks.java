@@ -23,15 +23,25 @@ import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.GasConstant;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.TemperatureRise;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.sheet.CurveSteps;
+import dustwright.engine.sheet.DriveTorque;
 import dustwright.engine.sheet.ProducerSteps;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What is asked of receiver, filter and producers in one solved state. */
 final class StationChecks {
+    /** Less than this in absolute temperature is not felt: a producer's own figures are no better known. */
+    private static final double UNFELT = 0.04;
+
+    private static final Source PUMP_TABLES = Source.published(
+            "published machine tables are good to 4 % (Jenkins, Blower and Vacuum Best Practices, 2022): as much absolute temperature");
+
     private final Plant plant;
     private final DutyPoint duty;
     private final List<Finding> findings = new ArrayList<>();
@@ -56,6 +66,7 @@ final class StationChecks {
     }
 
     private void filter(Station station, StationResult result) {
+        heat(station);
         filtration(
                 FindingCode.AIR_TO_CLOTH,
                 new Place(Place.Kind.FILTER, station.id()),
@@ -72,6 +83,28 @@ final class StationChecks {
                         free,
                         "free cross-section between the filter elements",
                         plant.requirements().canVelocity()));
+    }
+
+    /** Where the air is stated hotter at the cloth than all else is computed with, nothing behind the cloth is shown to hold. */
+    private void heat(Station station) {
+        Temperature site = plant.site().air().temperature();
+        double hotter_K = station.filter().temperature(site).kelvin() - site.kelvin();
+        if (hotter_K <= UNFELT * site.kelvin()) {
+            return;
+        }
+        findings.add(Finding.unjudged(
+                FindingCode.HOT_AIR,
+                new Place(Place.Kind.FILTER, station.id()),
+                duty.state().name(),
+                Side.AT_MOST,
+                new TemperatureRise(UNFELT * site.kelvin()),
+                PUMP_TABLES,
+                String.format(
+                        Locale.ROOT,
+                        "The filter's \"temperature\" is %.0f K above the site's, and tubing, safety filter and producers are computed at the"
+                                + " site's: at the cloth's a producer takes %.0f %% less mass of air at the same vacuum.",
+                        hotter_K,
+                        100 * hotter_K / (site.kelvin() + hotter_K))));
     }
 
     private void filtration(
@@ -122,6 +155,7 @@ final class StationChecks {
         Place place = new Place(Place.Kind.PRODUCER, producer.id());
         vacuum(producer, result, place);
         power(producer, result, place);
+        DriveTorque.finding(plant, producer, duty.state().name(), result).ifPresent(findings::add);
         if (result.checkValveShut()) {
             shut(producer, result, place);
         } else if (!producer.machine().sealWaterTakesTheHeat()) {
@@ -179,7 +213,7 @@ final class StationChecks {
                 duty.state().name(),
                 Side.AT_MOST,
                 result.shaftPower(),
-                producer.powerLimit(ambient()),
+                producer.powerLimit(plant.site().air()),
                 derivation));
     }
 

@@ -146,8 +146,9 @@ public record Study(
         List<DustWeek> weeks = plant.stations().stream()
                 .flatMap(station -> DustWeek.of(plant, station, ways).stream())
                 .toList();
-        return new Study(
-                plant, states, oneUser, charts, profiles, trials, Sheets.of(plant, solved, ways, weeks), weeks);
+        List<Sheet> all = new ArrayList<>(Sheets.of(plant, solved, ways, weeks));
+        all.addAll(ShutInlets.of(plant));
+        return new Study(plant, states, oneUser, charts, profiles, trials, all, weeks);
     }
 
     /** The same study with both, found side by side. */

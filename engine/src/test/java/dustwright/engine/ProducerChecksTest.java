@@ -3,6 +3,7 @@ package dustwright.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.air.Air;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Finding;
@@ -153,12 +154,18 @@ class ProducerChecksTest {
         Drive holding = new Drive.Holding(
                 RotationalSpeed.ofRpm(1000), RotationalSpeed.ofRpm(3600), new PressureDifference(20_000));
         VacuumProducer belted = with(fixed, 1.15, Optional.empty(), Optional.empty(), "claw");
-        assertThat(belted.powerLimit(sea).watts()).isCloseTo(11.5 * HORSEPOWER_W, within(1e-6));
-        assertThat(belted.powerLimit(new AbsolutePressure(84_500)).watts()).isCloseTo(10 * HORSEPOWER_W, within(1e-6));
+        assertThat(belted.powerLimit(air(sea, 20)).watts()).isCloseTo(11.5 * HORSEPOWER_W, within(1e-6));
+        assertThat(belted.powerLimit(air(new AbsolutePressure(84_500), 20)).watts())
+                .isCloseTo(10 * HORSEPOWER_W, within(1e-6));
+        assertThat(belted.powerLimit(air(sea, 55)).watts()).isCloseTo(10 * HORSEPOWER_W, within(1e-6));
         assertThat(with(holding, 1.15, Optional.empty(), Optional.empty(), "claw")
-                        .powerLimit(sea)
+                        .powerLimit(air(sea, 20))
                         .watts())
                 .isCloseTo(10 * HORSEPOWER_W, within(1e-6));
+    }
+
+    private static Air air(AbsolutePressure barometer, double celsius) {
+        return new Air(barometer, new Temperature(273.15 + celsius), 287.05, 1.8134e-5);
     }
 
     /** Machine Design, "Vacuum pumps": 24 inHg at sea level is 17.6 inHg at a barometer of 22 inHg. */

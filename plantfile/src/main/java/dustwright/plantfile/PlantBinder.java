@@ -13,6 +13,7 @@ import dustwright.engine.plant.ReasonedOverride;
 import dustwright.engine.plant.ReceiverLimits;
 import dustwright.engine.plant.Requirements;
 import dustwright.engine.plant.Site;
+import dustwright.engine.plant.Station;
 import dustwright.engine.plant.Usage;
 import dustwright.engine.plant.Zone;
 import dustwright.engine.quantity.AbsolutePressure;
@@ -64,6 +65,10 @@ final class PlantBinder {
                 top.namedSections("held").stream().map(h -> held(h, site.air())).toList();
         top.namedSections("stations").forEach(station -> reachable(station, site.air()));
         Simplifications.record(tubing, runs, held, taken);
+        List<Station> stations = top.namedSections("stations").stream()
+                .map(s -> StationBinder.station(s, tubing, electrical.supply()))
+                .toList();
+        stations.forEach(station -> Simplifications.curves(station, taken));
         return new Plant(
                 plant.get("name", String.class),
                 plant.find("note", String.class).orElse(""),
@@ -77,9 +82,7 @@ final class PlantBinder {
                 tubing.inlets(),
                 tubing.bleeds(),
                 held,
-                top.namedSections("stations").stream()
-                        .map(s -> StationBinder.station(s, tubing, electrical.supply()))
-                        .toList(),
+                stations,
                 usage(),
                 requirements(taken),
                 electrical,

@@ -144,7 +144,8 @@ final class ProducerBinder {
                 byPoles
                         ? p.number("motor slip")
                         : p.find("motor slip", Ratio.class).map(Ratio::value).orElse(MotorSpeed.USUAL_SLIP),
-                p.find("drive input current", ElectricCurrent.class));
+                p.find("drive input current", ElectricCurrent.class),
+                p.find("motor at site", Power.class));
     }
 
     private static Motor.Starting starting(String words) {

@@ -4,6 +4,9 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Point;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.Machine;
+import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.tubing.Bleed;
 import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
@@ -53,6 +56,26 @@ final class Simplifications {
         held.stream().map(Held::point).forEach(fed::add);
         tubing.points().stream().map(Point::id).forEach(point -> all.junction(point, false, fed.contains(point)));
         all.inlets.stream().map(Inlet::id).forEach(inlet -> all.junction(inlet, true, fed.contains(inlet)));
+    }
+
+    /** What the curve of a displacement machine was taken against, and with. */
+    static void curves(Station station, Taken taken) {
+        for (VacuumProducer producer : station.producers()) {
+            if (producer.machine() instanceof Machine.CurveMachine curve && !curve.dynamic()) {
+                Place place = new Place(Place.Kind.PRODUCER, producer.id());
+                taken.record(
+                        place,
+                        "its curve was measured against a barometer of 101 325 Pa, and holds at the site's at the same pressure ratio"
+                                + " (PRD-35)",
+                        Source.published("the pressure ratio stays: Machine Design, Vacuum pumps"));
+                if (curve.sealWaterTakesTheHeat()) {
+                    taken.record(
+                            place,
+                            "its curve was measured with seal water at 15 °C; less flow by warmer water is not counted (PRD-36)",
+                            Source.commonPractice());
+                }
+            }
+        }
     }
 
     /** A tool's curve is run on beyond its points. */

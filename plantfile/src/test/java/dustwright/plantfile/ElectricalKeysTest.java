@@ -84,6 +84,7 @@ class ElectricalKeysTest {
                 "motor: 15 hp             | motor: 15 hp; motor slip: 20 % | outside what is sensible              | 0 % to 8 %",
                 "motor: 15 hp             | motor: 15 hp; coupled: belt | none of the words known here             | direct",
                 "motor: 15 hp             | motor: 15 hp; drive input current: 0 A | outside what is sensible    | 0.1 A",
+                "motor: 15 hp             | motor: 15 hp; motor at site: 0 hp | outside what is sensible         | 0.1 kW",
                 "motor: 15 hp             | motor: 15 hp; casing sound: 88   | a number without a unit           | 88 dBA",
                 "motor: 15 hp             | motor: 15 hp; discharge sound: 200 dBA | outside what is sensible    | 140 dBA",
                 "speed: 1860 rpm          | coupled: direct             | the motor's speed is not known           | poles",

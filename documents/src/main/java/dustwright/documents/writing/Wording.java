@@ -65,9 +65,11 @@ public final class Wording {
             case WEAR_VELOCITY -> "Air not too fast in";
             case PRODUCER_VACUUM -> "Vacuum not too deep at";
             case PRODUCER_POWER -> "Motor strong enough at";
+            case PRODUCER_TORQUE -> "Torque enough on the drive of";
             case PRODUCER_TEMPERATURE -> "Cool enough:";
             case PRODUCER_SPEED -> "Speed in range at";
             case PRODUCER_SHUT -> "Check valve open at";
+            case SEAL_WATER -> "Seal water no warmer than its curve's at";
             case CURVE_FREE_END -> "Not shallower than its curve was measured:";
             case CURVE_DEEP_END -> "Not deeper than its curve was measured:";
             case DRIVE_VACUUM -> "Vacuum held by the drive of";
@@ -81,6 +83,8 @@ public final class Wording {
             case CLEANING_INTERVAL -> "Runs long enough between cleanings:";
             case FILTER_TEMPERATURE -> "Cool enough at";
             case FIBRE_UNFIT -> "Fibre lasts in";
+            case HOT_AIR -> "No heat unaccounted for behind";
+            case MOTOR_AT_SITE -> "Rated for where it stands:";
             case SAFETY_FILTER_FLOW -> "Not too much air through";
             case LEVEL_PROBE_PLACE -> "Inlet and level probe apart on";
             case HOLD_UP -> "Holds enough when discharge stops:";
@@ -118,11 +122,10 @@ public final class Wording {
             case METAL_DRY -> "No light metal stated to come dry to";
             case EXPLOSION_PROTECTION -> "A way out for an explosion is stated for";
             case VENT_AREA -> "Vent no smaller than each method asked says on";
-            case INLET_ISOLATION -> "Isolation is stated on every main of";
-            case VALVE_ISOLATION -> "Nothing lets an explosion in the receiver into";
+            case INLET_ISOLATION -> "Isolation is stated on the main of";
             case RETURN_ISOLATION -> "Isolation is stated on the return air of";
             case FILTER_STATIC -> "Elements go with the ignition energies entered:";
-            case EXHAUST_INDOORS -> "Nothing stated against the exhaust air of";
+            case EXHAUST_INDOORS -> "No toxic or metal dust stated in air returned by";
             case HOSE_RESISTANCE -> "Resistance within its limit:";
             case BAG_STATIC -> "Bag type permitted by the ignition energies entered:";
             case LINER_STATIC -> "Liner goes with the bag:";
@@ -145,9 +148,11 @@ public final class Wording {
             case WEAR_VELOCITY -> "Air wears";
             case PRODUCER_VACUUM -> "Too deep a vacuum at";
             case PRODUCER_POWER -> "Motor overloaded at";
+            case PRODUCER_TORQUE -> "Motor overloaded by torque on the drive of";
             case PRODUCER_TEMPERATURE -> "Too hot:";
             case PRODUCER_SPEED -> "Speed out of range at";
             case PRODUCER_SHUT -> "Check valve stays shut at";
+            case SEAL_WATER -> "Seal water warmer than its curve's at";
             case CURVE_FREE_END -> "Shallower than its curve was measured:";
             case CURVE_DEEP_END -> "Deeper than its curve was measured:";
             case DRIVE_VACUUM -> "Vacuum not held by the drive of";
@@ -161,6 +166,8 @@ public final class Wording {
             case CLEANING_INTERVAL -> "Needs cleaning too soon:";
             case FILTER_TEMPERATURE -> "Too hot for the fibre of";
             case FIBRE_UNFIT -> "This air spoils the fibre of";
+            case HOT_AIR -> "Heat unaccounted for behind";
+            case MOTOR_AT_SITE -> "Not rated for where it stands:";
             case SAFETY_FILTER_FLOW -> "Too much air through";
             case LEVEL_PROBE_PLACE -> "Inlet and level probe share a place on";
             case HOLD_UP -> "Full too soon when discharge stops:";
@@ -198,11 +205,10 @@ public final class Wording {
             case METAL_DRY -> "Light metal comes to the dry";
             case EXPLOSION_PROTECTION -> "No way out for an explosion in";
             case VENT_AREA -> "Explosion vent too small on";
-            case INLET_ISOLATION -> "Flame can run back through a main from";
-            case VALVE_ISOLATION -> "An explosion in the receiver reaches";
+            case INLET_ISOLATION -> "Flame can run back through the main from";
             case RETURN_ISOLATION -> "Flame can come back with the return air of";
             case FILTER_STATIC -> "Elements hold charge in";
-            case EXHAUST_INDOORS -> "Air comes back indoors that must not, from";
+            case EXHAUST_INDOORS -> "Air of toxic or metal dust comes back indoors from";
             case HOSE_RESISTANCE -> "Charge does not get to ground through";
             case BAG_STATIC -> "Bag type not permitted for a dust in";
             case LINER_STATIC -> "Liner cancels the rating of";
@@ -229,7 +235,7 @@ public final class Wording {
         }
         if (finding.counted() && finding.decided()) {
             return finding.holds()
-                    ? "nothing against it found"
+                    ? "none found"
                     : Figures.count((long) finding.value().si()) + " found, none may be";
         }
         if (finding.unjudged()) {

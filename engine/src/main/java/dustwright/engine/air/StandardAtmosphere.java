@@ -46,4 +46,10 @@ public final class StandardAtmosphere {
         ALTITUDE.check(altitude_m);
         return EARTH_RADIUS_m * altitude_m / (EARTH_RADIUS_m + altitude_m);
     }
+
+    /** Geometric altitude [m] at which the standard atmosphere has a pressure [Pa]: {@link #pressure_Pa} turned round. */
+    public static double altitude_m(double pressure_Pa) {
+        double geopotential_m = SEA_LEVEL_K * (1 - Math.pow(pressure_Pa / SEA_LEVEL_Pa, 1 / EXPONENT)) / LAPSE_KPerM;
+        return EARTH_RADIUS_m * geopotential_m / (EARTH_RADIUS_m - geopotential_m);
+    }
 }

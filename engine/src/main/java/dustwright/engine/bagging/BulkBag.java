@@ -93,6 +93,11 @@ public record BulkBag(
      */
     public record Inflation(ActualVolumeFlow flow, Optional<PressureDifference> pressure) {}
 
+    /** Whether it is not inflated before filling and nobody says which share of its volume then fills. */
+    public boolean fillsByUnknownShare() {
+        return stand.inflation().isEmpty() && shareWithoutInflation.isEmpty();
+    }
+
     /** Share of its volume that fills, where nothing inflates it and the share is stated. */
     public Optional<Ratio> filledShort() {
         return stand.inflation().isPresent() ? Optional.empty() : shareWithoutInflation;

@@ -11,9 +11,9 @@ import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 
 /**
- * What producers take between both ends of what a station draws. Most figures of a station are worst at one end or the other; shaft power
- * and temperature rise need not be: a drive that holds its vacuum takes most power where it reaches full speed, a fan may where its curve
- * bulges. They are looked at between the ends, at even places and beside every kink (equation COV-6).
+ * What producers take between both ends of what a station draws. Most figures of a station are worst at one end or the other; shaft power,
+ * torque and temperature rise need not be: a drive that holds its vacuum takes most power where it reaches full speed, a fan may where its
+ * curve bulges. They are looked at between the ends, at even places and beside every kink (equation COV-6).
  */
 final class Between {
     private static final int LOOKS = 64;
@@ -24,6 +24,7 @@ final class Between {
 
     private static final List<Figure> FIGURES = List.of(
             new Figure(Measure.MOST_POWER, Working::power_W),
+            new Figure(Measure.MOST_TORQUE, Working::torque_Nm),
             new Figure(Measure.MOST_RISE, Working::rise_K),
             new Figure(Measure.FREE_END, Working::aboveFirstPoint),
             new Figure(Measure.DEEP_END, Working::belowLastPoint));

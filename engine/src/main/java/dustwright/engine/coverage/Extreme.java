@@ -54,6 +54,8 @@ record Extreme(
         MOST_DRAWN,
         /** Shaft power of a producer, where it is greatest between both ends of what is drawn. */
         MOST_POWER,
+        /** The same of the torque at its shaft. */
+        MOST_TORQUE,
         /** The same of its temperature rise. */
         MOST_RISE,
         /** The same of the least difference its curve was measured at, over the difference over the machine. */
@@ -77,6 +79,7 @@ record Extreme(
             case LEAST_DRAWN, MOST_DRAWN ->
                 where.kind() != Place.Kind.INLET && where.kind() != Place.Kind.HOSE && where.kind() != Place.Kind.RUN;
             case MOST_POWER -> isProducer(finding, FindingCode.PRODUCER_POWER);
+            case MOST_TORQUE -> isProducer(finding, FindingCode.PRODUCER_TORQUE);
             case MOST_RISE -> isProducer(finding, FindingCode.PRODUCER_TEMPERATURE);
             case FREE_END -> isProducer(finding, FindingCode.CURVE_FREE_END);
             case DEEP_END -> isProducer(finding, FindingCode.CURVE_DEEP_END);
@@ -100,7 +103,7 @@ record Extreme(
             case HEAVIEST_RUN -> -(1 - pad) / value;
             case SLOWEST_RUN, LEAST_CARRIED_RUN, NEAREST_CHOKING_RUN -> share() * beyond * (1 - pad);
             case FASTEST_RUN, FASTEST_DUSTY_RUN -> share() * beyond * (1 + pad);
-            case LEAST_DRAWN, MOST_DRAWN, MOST_POWER, MOST_RISE, FREE_END, DEEP_END -> 0;
+            case LEAST_DRAWN, MOST_DRAWN, MOST_POWER, MOST_TORQUE, MOST_RISE, FREE_END, DEEP_END -> 0;
         };
     }
 

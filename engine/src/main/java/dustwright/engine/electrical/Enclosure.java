@@ -174,6 +174,19 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
             return PURGES.row("type", name()).number("least_pressure_Pa");
         }
 
+        /** Particle density above which a dust counts as heavy [kg/m³]: 130 lb/ft³, with the table's confidence. */
+        public static final double HEAVY_DUST_kgPerM3 = 130 * 16.018463;
+
+        private static final String LIGHT = "dust, light (particle density up to about 130 lb/ft3)";
+        private static final String HEAVY = "dust, heavy (above about 130 lb/ft3)";
+
+        /** Least overpressure against a dust, heavy or light [Pa]; never less than this type's own. */
+        public double leastPressure_Pa(boolean heavyDust) {
+            return Math.max(
+                    leastPressure_Pa(),
+                    PURGES.row("type", heavyDust ? HEAVY : LIGHT).number("least_pressure_Pa"));
+        }
+
         /** What must happen when the pressure is lost, in words. */
         public String onLossOfPressure() {
             return PURGES.row("type", name()).text("on_loss_of_pressure");

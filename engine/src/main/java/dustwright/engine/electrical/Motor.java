@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param turns full-load speed on the nameplate; empty where not stated
  * @param slip at full load [-], where the nameplate does not state its speed
  * @param driveInput rated input current of its drive, as the drive's maker states it
+ * @param atSite shaft power it gives at the site's ambient and altitude, as its maker states it
  */
 public record Motor(
         Power nameplate,
@@ -30,7 +31,8 @@ public record Motor(
         Optional<Double> powerFactor,
         Optional<NameplateSpeed> turns,
         double slip,
-        Optional<ElectricCurrent> driveInput) {
+        Optional<ElectricCurrent> driveInput,
+        Optional<Power> atSite) {
     /**
      * Full-load speed on a nameplate.
      *
@@ -57,7 +59,13 @@ public record Motor(
                 powerFactor,
                 Optional.empty(),
                 MotorSpeed.USUAL_SLIP,
+                Optional.empty(),
                 Optional.empty());
+    }
+
+    /** Shaft power it gives at the site: as stated for it, else its nameplate. */
+    public Power rating() {
+        return atSite.orElse(nameplate);
     }
 
     /** Its full-load speed on a supply, as its nameplate or its poles say; empty where neither does. */
@@ -69,6 +77,14 @@ public record Motor(
                                 s.frequency().hertz()))))
                         .orElse(plate.speed()))
                 .or(() -> poles.flatMap(p -> supply.map(s -> byPoles(p, s.frequency()))));
+    }
+
+    /**
+     * The speed its rated torque goes with: the nameplate's, at whatever frequency that holds, else by its poles on a supply. On a drive it
+     * gives that torque at lower speeds too, and no more.
+     */
+    public Optional<RotationalSpeed> ratedSpeed(Optional<Supply> supply) {
+        return turns.map(NameplateSpeed::speed).or(() -> speedOn(supply));
     }
 
     /** Full-load speed of a motor with these poles and this motor's slip. */

@@ -23,6 +23,7 @@ public final class MotorRating {
 
     private static final Range SHAFT = new Range("the choice of a motor", "P", "W", 1, 1e7);
     private static final Range MARGIN = new Range("the choice of a motor", "margin", "-", 0, 1);
+    private static final Range SPEED = new Range("the torque of a motor", "n", "1/s", 0.1, 1000);
     private static final Range SERVICE_FACTOR = new Range("a motor", "service factor", "-", 1, 1.5);
 
     private MotorRating() {}
@@ -101,6 +102,41 @@ public final class MotorRating {
      */
     public static double load(double shaft_W, double nameplate_W) {
         return new Range("the load of a motor", "P", "W", 0, 1e7).check(shaft_W) / SHAFT.check(nameplate_W);
+    }
+
+    /**
+     * Greatest ambient at which a motor gives its nameplate at an altitude [K] (equation ELE-43).
+     *
+     * <pre>
+     * T = 40 °C up to 1000 m, then 1 K less for each 100 m
+     * </pre>
+     *
+     * @param altitude_m of the standard atmosphere at the site's barometer [m], up to 4000
+     * @source IEC 60034-1: 40 °C and 1000 m, above it the lower ambient makes up for thinner air, NEMA MG 1 part 14 likewise by 10 K per
+     *     3300 ft; from memory
+     * @example greatestAmbient_K(3000) = 293.15
+     */
+    public static double greatestAmbient_K(double altitude_m) {
+        double altitude = new Range("the rating of a motor", "altitude", "m", -2000, 4000).check(altitude_m);
+        return 313.15 - Math.max(0, altitude - 1000) / 100;
+    }
+
+    /**
+     * Torque at a shaft [N·m] (equation ELE-40). At its nameplate's power and speed it is the most a motor gives in continuous service at
+     * that speed and, on a drive, below it: a pump that asks the same torque at every speed loads it as much at half speed.
+     *
+     * <pre>
+     * M = P / (2 π n)
+     * </pre>
+     *
+     * @param shaft_W P [W]
+     * @param speed_perS n of the same shaft [1/s], 0.1 to 1000
+     * @source definition of power
+     * @example torque_Nm(11185.5, 29.4166667) = 60.5171
+     */
+    public static double torque_Nm(double shaft_W, double speed_perS) {
+        return new Range("the torque of a motor", "P", "W", 0, 1e7).check(shaft_W)
+                / (2 * Math.PI * SPEED.check(speed_perS));
     }
 
     /**

@@ -49,6 +49,12 @@ public enum FindingCode {
             "Motor load",
             "The producer asks more shaft power than the motor's nameplate gives.",
             "Lower the relief valve's setting or the speed, or fit the next motor size."),
+    PRODUCER_TORQUE(
+            "Motor torque on its drive",
+            "Below its rated speed a motor gives no more than its rated torque, and the producer asks more: turned down by a drive, its motor"
+                    + " is overloaded though its power stays under the nameplate's.",
+            "Gear it so that the motor runs near its rated speed in the usual set, fit the next motor size or one of more poles, or lower the"
+                    + " vacuum."),
     PRODUCER_TEMPERATURE(
             "Temperature rise of the producer",
             "The air leaves the producer hotter than its stated limit allows.",
@@ -62,6 +68,11 @@ public enum FindingCode {
             "This producer runs while its check valve stays shut: at its speed it does not reach the vacuum that stands at its station. It moves"
                     + " no air and heats up on what it holds.",
             "Stop it, raise its speed, or match it to the producers beside it; let the second one start only when it is needed."),
+    SEAL_WATER(
+            "Seal water against the curve's",
+            "The pump's curve was taken with cooler seal water than it gets, or nobody says how warm it gets: the warmer the water, the more of"
+                    + " each pocket its vapour fills, and the less air it takes than its curve says.",
+            "Cool the seal water, or enter a curve measured with water as warm as it gets and have its maker confirm it."),
     CURVE_FREE_END(
             "Free-air end of the producer's curve",
             "The producer works against less vacuum than any point of its curve was measured at. Its flow and its power there are not"
@@ -128,6 +139,17 @@ public enum FindingCode {
             "Heat at the filter",
             "The air at the cloth is hotter than its fibre bears in continuous service.",
             "Fit a fibre for this heat, or cool the air before the filter; ask the maker about potting and end caps."),
+    HOT_AIR(
+            "Heat between inlets and producers",
+            "The air at the cloth is hotter than the site's, and nobody says where it is heated: tubing, safety filter and producers are"
+                    + " computed at the site's temperature. Hot air is thinner, so the producers take less of it, and the tools get less.",
+            "Where the plant room itself is that hot, state it as the site's \"temperature\"; else have tubing, safety filter and producers"
+                    + " looked at by hand, with the air's temperature at each."),
+    MOTOR_AT_SITE(
+            "Motor where it stands",
+            "Motors give their nameplate up to 40 °C and 1000 m, and above that where it is cooler. Here it is hotter or higher, and how much"
+                    + " this one gives is not stated.",
+            "Ask the motor's maker what it gives at this ambient and altitude and enter it as \"motor at site\", or fit a motor made for it."),
     SAFETY_FILTER_FLOW(
             "Air through the safety filter",
             "More air passes the safety filter than its maker allows.",
@@ -274,8 +296,8 @@ public enum FindingCode {
             "Values of a combustible dust",
             "Values that protection, equipment and bags are chosen by are not known for this dust. Meanwhile the worst case is taken for each:"
                     + " what is chosen by it may be dearer than needed, or not to be had.",
-            "Have the own dust tested and enter the values with their report; a published dust named under \"explodes like\" or \"ignites"
-                    + " like\" shows only what is plausible."),
+            "Have the own dust tested and enter the values with their report; a published dust named under \"published\" shows only what is"
+                    + " plausible."),
     METAL_DRY(
             "Light metal in a dry receiver",
             "Dust of a light metal comes to a dry receiver with a filter.",
@@ -283,8 +305,7 @@ public enum FindingCode {
     EXPLOSION_PROTECTION(
             "Way out for an explosion",
             "The receiver takes combustible dust and an explosion in it has no way out that does not hurt people.",
-            "Set it outdoors with a vent, lead the vent outside by a duct, vent it flameless, or suppress or contain the explosion; for a metal"
-                    + " or toxic dust a specialist chooses."),
+            "Set it outdoors with a vent, lead the vent outside by a duct, vent it flameless, or suppress or contain the explosion."),
     VENT_AREA(
             "Explosion vent",
             "By at least one of the published methods that are asked the vent is smaller than this dust, or a weaker one within the method's"
@@ -292,13 +313,8 @@ public enum FindingCode {
             "Fit a larger vent, a stronger vessel or a smaller one; have the vent sized by a specialist with the standard and test data."),
     INLET_ISOLATION(
             "Isolation on the main",
-            "At least one main has nothing that keeps the flame of an explosion in the receiver from running back to the people who hold hoses.",
-            "Fit an isolation device on every main that enters the receiver, tested for this dust."),
-    VALVE_ISOLATION(
-            "Isolation below the receiver",
-            "Nothing keeps an explosion in the receiver from the bag or drum below it, beside the person who changes it.",
-            "Fit a rotary valve that is tested as an isolation device and stops on an explosion, or a drum and clamp that stand what the"
-                    + " vessel stands."),
+            "Nothing keeps the flame of an explosion in the receiver from running back to the people who hold hoses.",
+            "Fit an isolation device on the main that is tested for this dust."),
     RETURN_ISOLATION(
             "Isolation on the return air",
             "Air is led back into a room and nothing keeps flame and smoke of an explosion from coming with it.",
@@ -309,8 +325,8 @@ public enum FindingCode {
             "Fit elements of a static-dissipative make, bonded to the tube sheet and to ground."),
     EXHAUST_INDOORS(
             "Exhaust air indoors",
-            "Air is returned to the room that carried toxic or metal dust, or without what keeps dust out of it.",
-            "Lead the exhaust outdoors, or fit the after-filter that the dust's class asks and a watch for broken elements."),
+            "Air that carried toxic or metal dust is returned to the room.",
+            "Lead the exhaust outdoors."),
     HOSE_RESISTANCE(
             "Hose against static",
             "The hose's resistance is higher than charge may meet on its way to ground.",

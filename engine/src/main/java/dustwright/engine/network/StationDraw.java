@@ -105,6 +105,7 @@ final class StationDraw {
         return end.duties(station.producers(), suction_Pa, offered_kgPerS).stream()
                 .map(duty -> new Working(
                         duty.power_W(suction_Pa),
+                        duty.torque_Nm(suction_Pa),
                         duty.rise_K(suction_Pa),
                         duty.aboveFirstPoint(suction_Pa),
                         duty.belowLastPoint(suction_Pa)))

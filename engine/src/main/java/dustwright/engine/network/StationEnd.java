@@ -217,6 +217,10 @@ final class StationEnd {
                     : unit.law().shutPower_W(inlet_Pa, speed_perS);
         }
 
+        double torque_Nm(double inlet_Pa) {
+            return running ? power_W(inlet_Pa) / (2 * Math.PI * speed_perS) : 0;
+        }
+
         double rise_K(double inlet_Pa) {
             return flow_kgPerS > 0 ? unit.law().rise_K(inlet_Pa, flow_kgPerS, speed_perS) : 0;
         }

@@ -1,22 +1,29 @@
 package dustwright.engine.producer;
 
 import dustwright.engine.producer.Machine.CurveMachine;
+import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.MeasuredCurve;
 
 /**
- * A machine known by its curve, corrected for speed and, where it is dynamic, for density at its inlet (equation PRD-4).
+ * A machine known by its curve, corrected for speed and, where it is dynamic, for density at its inlet (equation PRD-4), else for the
+ * barometer it works against (equation PRD-35).
  *
  * <pre>
  * dynamic:       Q ∝ n        Δp ∝ n² ρ      P ∝ n³ ρ
- * displacement:  Q ∝ n        Δp as rated    P ∝ n
+ * displacement:  Q ∝ n        Δp ∝ p_a       P ∝ n
  * </pre>
  *
- * The slip of a displacement machine does not shrink with its speed; its share is not known from a curve, so below rated speed the
+ * A displacement machine under a lower barometer meets the pressure ratio of its curve at less vacuum: what leaks back and what is
+ * left in its pockets goes by the ratio. Its power is not taken to fall with the barometer, as the share of friction, gears and ring is
+ * not known from a curve: on the safe side for motor and heat.
+ *
+ * <p>The slip of a displacement machine does not shrink with its speed; its share is not known from a curve, so below rated speed the
  * flow comes out somewhat high.
  *
  * <p>Beyond its points the curve runs on straight, but the power never falls below that of the end point.
  *
- * @source affinity laws: ASHRAE Handbook, Fans; AMCA 201. Proportional displacement: our reading
+ * @source affinity laws: ASHRAE Handbook, Fans; AMCA 201. Same pressure ratio: Machine Design, Vacuum pumps. Proportional displacement: our
+ *     reading
  */
 final class CurveLaw implements MachineLaw {
     private static final int STEP_LIMIT = 100;
@@ -26,14 +33,16 @@ final class CurveLaw implements MachineLaw {
     private final double ratedSpeed_perS;
     private final double ratedDensity_kgPerM3;
     private final boolean dynamic;
+    private final double toSeaLevel;
     private final boolean sealWaterTakesTheHeat;
 
-    CurveLaw(CurveMachine machine) {
+    CurveLaw(CurveMachine machine, AbsolutePressure barometer) {
         flow_m3PerS = machine.flow_m3PerS();
         power_W = machine.power_W();
         ratedSpeed_perS = machine.ratedSpeed().revolutionsPerSecond();
         ratedDensity_kgPerM3 = machine.ratedDensity().kgPerCubicMetre();
         dynamic = machine.dynamic();
+        toSeaLevel = machine.toSeaLevel(barometer);
         sealWaterTakesTheHeat = machine.sealWaterTakesTheHeat();
     }
 
@@ -47,7 +56,9 @@ final class CurveLaw implements MachineLaw {
     public double perDifference(double difference_Pa, double inletDensity_kgPerM3, double speed_perS) {
         double speedRatio = speed_perS / ratedSpeed_perS;
         double slope = flow_m3PerS.slopeAt(onCurve_Pa(difference_Pa, inletDensity_kgPerM3, speedRatio));
-        return dynamic ? slope * ratedDensity_kgPerM3 / (inletDensity_kgPerM3 * speedRatio) : slope * speedRatio;
+        return dynamic
+                ? slope * ratedDensity_kgPerM3 / (inletDensity_kgPerM3 * speedRatio)
+                : slope * speedRatio * toSeaLevel;
     }
 
     @Override
@@ -92,7 +103,7 @@ final class CurveLaw implements MachineLaw {
     @Override
     public double speed_perS(double inletFlow_m3PerS, double difference_Pa, double inletDensity_kgPerM3) {
         if (!dynamic) {
-            return ratedSpeed_perS * inletFlow_m3PerS / flow_m3PerS.at(difference_Pa);
+            return ratedSpeed_perS * inletFlow_m3PerS / flow_m3PerS.at(difference_Pa * toSeaLevel);
         }
         double ratedDifference_Pa = difference_Pa * ratedDensity_kgPerM3 / inletDensity_kgPerM3;
         double low = 0;
@@ -111,16 +122,16 @@ final class CurveLaw implements MachineLaw {
         return ratedSpeed_perS / high;
     }
 
-    /** What a difference on the curve is at a density and a speed. */
+    /** What a difference on the curve is at a density and a speed, or at the barometer. */
     private double inState_Pa(double onCurve_Pa, double inletDensity_kgPerM3, double speedRatio) {
         return dynamic
                 ? onCurve_Pa * inletDensity_kgPerM3 * speedRatio * speedRatio / ratedDensity_kgPerM3
-                : onCurve_Pa;
+                : onCurve_Pa / toSeaLevel;
     }
 
     private double onCurve_Pa(double difference_Pa, double inletDensity_kgPerM3, double speedRatio) {
         return dynamic
                 ? difference_Pa * ratedDensity_kgPerM3 / (inletDensity_kgPerM3 * speedRatio * speedRatio)
-                : difference_Pa;
+                : difference_Pa * toSeaLevel;
     }
 }

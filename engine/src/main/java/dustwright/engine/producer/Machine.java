@@ -1,5 +1,7 @@
 package dustwright.engine.producer;
 
+import dustwright.engine.air.StandardAtmosphere;
+import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.MeasuredCurve;
@@ -12,8 +14,12 @@ import java.util.function.ToDoubleFunction;
 
 /** What makes the vacuum. */
 public sealed interface Machine {
-    /** Its laws in SI numbers, made once and asked many times. */
-    MachineLaw law();
+    /**
+     * Its laws in SI numbers, made once and asked many times.
+     *
+     * @param barometer of the site, against which it works
+     */
+    MachineLaw law(AbsolutePressure barometer);
 
     /** The trade's word for it. */
     String kind();
@@ -45,7 +51,7 @@ public sealed interface Machine {
         private static final double STANDARD_kgPerM3 = 1.2041;
 
         @Override
-        public MachineLaw law() {
+        public MachineLaw law(AbsolutePressure barometer) {
             return this;
         }
 
@@ -129,8 +135,16 @@ public sealed interface Machine {
         }
 
         @Override
-        public MachineLaw law() {
-            return new CurveLaw(this);
+        public MachineLaw law(AbsolutePressure barometer) {
+            return new CurveLaw(this, barometer);
+        }
+
+        /**
+         * Difference on its curve over that at a barometer, for a displacement machine: its curve, taken at 101 325 Pa, holds at the
+         * same pressure ratio (equation PRD-35). 1 for a dynamic machine, which is carried by its density.
+         */
+        public double toSeaLevel(AbsolutePressure barometer) {
+            return dynamic ? 1 : StandardAtmosphere.SEA_LEVEL_Pa / barometer.pascals();
         }
 
         /** Inlet volume flow [m³/s] over vacuum [Pa], as measured. */

@@ -25,7 +25,7 @@ public final class ProducerLaw {
 
     /** The laws of a producer in the air of a site. */
     public ProducerLaw(VacuumProducer producer, Air air) {
-        machine = producer.machine().law();
+        machine = producer.machine().law(air.ambient());
         ambient_Pa = air.ambient().pascals();
         rt_JPerKg = air.rt();
         silencer_PaS2PerKg2 =

@@ -1,5 +1,6 @@
 package dustwright.engine.producer;
 
+import dustwright.engine.air.Air;
 import dustwright.engine.air.SaturationPressure;
 import dustwright.engine.air.StandardAtmosphere;
 import dustwright.engine.electrical.Motor;
@@ -46,6 +47,9 @@ public record VacuumProducer(
         Sound sound) {
     /** Motors are rated up to this altitude (NEMA MG 1; from memory) [m]. */
     private static final double HIGHEST_FOR_SERVICE_FACTOR_m = 1000;
+
+    /** And up to this ambient, by the same rule [K]. */
+    private static final double HOTTEST_FOR_SERVICE_FACTOR_K = 313.15;
 
     /**
      * Sound of a machine at 1 m, as its maker states it.
@@ -146,16 +150,22 @@ public record VacuumProducer(
                 || motor.starting().filter(Motor.Starting.DRIVE::equals).isPresent();
     }
 
-    /** Whether the motor's service factor may be drawn on: not on a drive, and not above 1000 m of the standard atmosphere. */
-    public boolean serviceFactorCounts(AbsolutePressure barometer) {
-        return !driven() && barometer.pascals() >= StandardAtmosphere.pressure_Pa(HIGHEST_FOR_SERVICE_FACTOR_m);
+    /**
+     * Whether the motor's service factor may be drawn on: not on a drive, not above 1000 m of the standard atmosphere or 40 °C, and not where
+     * its maker states what it gives at the site.
+     */
+    public boolean serviceFactorCounts(Air site) {
+        return !driven()
+                && motor.atSite().isEmpty()
+                && site.temperature().kelvin() <= HOTTEST_FOR_SERVICE_FACTOR_K
+                && site.ambient().pascals() >= StandardAtmosphere.pressure_Pa(HIGHEST_FOR_SERVICE_FACTOR_m);
     }
 
-    /** Greatest shaft power of the motor at a site: nameplate, times its service factor where that counts (ELE-3). */
-    public Power powerLimit(AbsolutePressure barometer) {
-        return serviceFactorCounts(barometer)
+    /** Greatest shaft power of the motor at a site: its rating there, times its service factor where that counts (ELE-3). */
+    public Power powerLimit(Air site) {
+        return serviceFactorCounts(site)
                 ? new Power(MotorRating.serviceFactorPower_W(nameplate().watts(), motor.serviceFactor()))
-                : nameplate();
+                : motor.rating();
     }
 
     /** The same producer turned another way. */

@@ -28,6 +28,9 @@ final class BaggingSheet {
     private static final Source MASS_BALANCE = Source.published("mass balance");
     private static final Source LOAD_GOVERNS = Source.published("ISO 21898: the marked load governs");
 
+    private static final String NO_LOAD =
+            "Not stated, so nothing is said of the load of a full container: enter \"safe working load\".";
+
     private final Plant plant;
     private final Station station;
     private final Container container;
@@ -78,10 +81,8 @@ final class BaggingSheet {
         });
         Optional<Mass> load = container.safeWorkingLoad();
         if (load.isEmpty()) {
-            writing.unknown(
-                    "load",
-                    "Safe working load",
-                    "Not stated, so nothing is said of the load of a full container: enter \"safe working load\".");
+            writing.unknown("load", "Safe working load", NO_LOAD);
+            writing.notSaid(FindingCode.CONTAINER_LOAD, Place.Kind.CONTAINER, LOAD_GOVERNS, NO_LOAD);
             return;
         }
         writing.given("load", "Safe working load", load.get());
@@ -157,19 +158,26 @@ final class BaggingSheet {
         if (load.isEmpty() || container.stop() == Container.Stop.SCALE) {
             return;
         }
-        dusts.stream()
+        Limit<Mass> limit = new Limit<>(load.get(), LOAD_GOVERNS);
+        Optional<Mass> most = dusts.stream()
                 .flatMap(dust -> dust.tappedBulkDensity().stream())
                 .max(Comparator.naturalOrder())
-                .ifPresent(tapped -> {
-                    Mass most = new Mass(byLevel_kg(tapped));
-                    writing.asked(
-                            FindingCode.SETTLED_LOAD,
-                            Place.Kind.CONTAINER,
-                            Sheet.ANY_SET,
-                            Side.AT_MOST,
-                            most,
-                            new Limit<>(load.get(), LOAD_GOVERNS));
-                });
+                .map(tapped -> new Mass(byLevel_kg(tapped)));
+        List<String> untold = dusts.stream()
+                .filter(dust -> dust.tappedBulkDensity().isEmpty())
+                .map(Dust::name)
+                .toList();
+        if (!untold.isEmpty() && most.filter(m -> m.compareTo(load.get()) > 0).isEmpty()) {
+            writing.unjudged(
+                    FindingCode.SETTLED_LOAD,
+                    Place.Kind.CONTAINER,
+                    Side.AT_MOST,
+                    limit,
+                    "How dense " + String.join(" and ", untold) + " settles is not stated: enter \"tapped density\".");
+            return;
+        }
+        most.ifPresent(m ->
+                writing.asked(FindingCode.SETTLED_LOAD, Place.Kind.CONTAINER, Sheet.ANY_SET, Side.AT_MOST, m, limit));
     }
 
     private String firstLimit(Density loose) {

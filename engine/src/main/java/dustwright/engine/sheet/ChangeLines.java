@@ -2,6 +2,7 @@ package dustwright.engine.sheet;
 
 import static dustwright.engine.sheet.Writing.step;
 
+import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
 import dustwright.engine.discharge.Discharge;
 import dustwright.engine.discharge.DischargeLine;
@@ -130,17 +131,25 @@ final class ChangeLines {
                         new Term("t", "mean time from change to change, by the calendar", life),
                         new Term("N", "changes", changes(flow))));
         writing.known("life", "Time from change to change", life, steps);
-        plant.operation()
-                .asked()
-                .containerLife()
-                .ifPresent(limit -> writing.asked(
-                        FindingCode.CONTAINER_LIFE,
-                        Place.Kind.CONTAINER,
-                        dust.set(),
-                        Side.AT_LEAST,
-                        life,
-                        limit,
-                        steps));
+        plant.operation().asked().containerLife().ifPresent(limit -> asked(life, limit, steps));
+    }
+
+    /** What an inflated bag does not reach, one that fills short does not either; that it lasts is known of the inflated one only. */
+    private void asked(Duration life, Limit<Duration> limit, List<Step> steps) {
+        boolean mayFillShort =
+                container.bag().filter(BulkBag::fillsByUnknownShare).isPresent();
+        if (mayFillShort && life.compareTo(limit.value()) >= 0) {
+            writing.unjudged(
+                    FindingCode.CONTAINER_LIFE,
+                    Place.Kind.CONTAINER,
+                    dust.set(),
+                    Side.AT_LEAST,
+                    limit,
+                    "A bag that is not inflated fills short, by how much is not stated: enter \"fill without inflation\", or"
+                            + " \"inflation\" of its stand.");
+            return;
+        }
+        writing.asked(FindingCode.CONTAINER_LIFE, Place.Kind.CONTAINER, dust.set(), Side.AT_LEAST, life, limit, steps);
     }
 
     // ---- waiting

@@ -85,6 +85,13 @@ final class ClothChoice {
     }
 
     private void fitted() {
+        if (service.fibre().isEmpty()) {
+            writing.notSaid(
+                    FindingCode.FILTER_TEMPERATURE,
+                    Place.Kind.FILTER,
+                    MEDIA,
+                    "Which fibre is fitted is not stated: enter \"fibre\" of the filter.");
+        }
         service.fibre().ifPresent(fibre -> {
             FilterMedium medium = FilterMedium.named(fibre);
             Temperature most = new Temperature(medium.continuous_K());
@@ -121,7 +128,7 @@ final class ClothChoice {
     }
 
     private List<Dust> burning() {
-        return having(dust -> dust.burns());
+        return having(dust -> dust.combustible().orElse(true));
     }
 
     private List<Dust> sticking() {

@@ -160,7 +160,7 @@ final class ContainerAirLines {
                                 "inflation-time",
                                 "Time to inflate it first",
                                 "Nothing inflates the bag: enter \"inflation: {flow, pressure}\" of its stand."));
-        if (bag.stand().inflation().isEmpty() && bag.shareWithoutInflation().isEmpty()) {
+        if (bag.fillsByUnknownShare()) {
             writing.unknown(
                     "fills-short",
                     "Volume that fills, not inflated",
@@ -179,10 +179,10 @@ final class ContainerAirLines {
                         time,
                         new Limit<>(container.changing().time(), Source.entered())));
         if (fan.pressure().isEmpty() || bag.empty().isEmpty() || bag.size().isEmpty()) {
-            writing.unknown(
-                    "inflation-pressure",
-                    "Pressure that lifts the empty bag",
-                    "Enter \"pressure\" of its \"inflation\", and \"empty\" and \"size\" of the bag; a few inches of water are usual.");
+            String why =
+                    "Enter \"pressure\" of its \"inflation\", and \"empty\" and \"size\" of the bag; a few inches of water are usual.";
+            writing.unknown("inflation-pressure", "Pressure that lifts the empty bag", why);
+            writing.notSaid(FindingCode.INFLATION_PRESSURE, Place.Kind.CONTAINER, BALANCE_OF_FORCES, why);
             return;
         }
         Step lifts = lifts(bag.empty().get(), bag.size().get());

@@ -27,6 +27,8 @@ public final class CurveSteps {
     private static final Source AFFINITY = Source.published("affinity laws: ASHRAE Handbook, Fans; AMCA 201");
     private static final Source PROPORTIONAL = Source.ownReading(
             "a displacement machine moves and takes in proportion to its speed, at the same difference");
+    private static final Source SAME_RATIO = Source.published(
+            "the pressure ratio stays: Machine Design, Vacuum pumps; a curve is taken at 101 325 Pa behind the machine");
     private static final Source THROUGH_POINTS = Source.published(
             "Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5(2), 1984: a curve that rises or falls where the points do");
     private static final Source CARRIED_ON = Source.ownReading(
@@ -104,13 +106,20 @@ public final class CurveSteps {
         if (curve.dynamic()) {
             writing.density();
             inputs.addAll(writing.state());
+        } else {
+            inputs.add(writing.barometer());
         }
         writing.add(
-                "PRD-34",
-                curve.dynamic() ? "Δp_" + which + " = Δp0 (n/n0)² ρ_in/ρ0" : "Δp_" + which + " = Δp0",
+                curve.dynamic() ? "PRD-34" : "PRD-35",
+                curve.dynamic() ? "Δp_" + which + " = Δp0 (n/n0)² ρ_in/ρ0" : "Δp_" + which + " = Δp0 p_a / 101 325 Pa",
                 inputs,
-                new Term("Δp_" + which, "where its curve ends at this speed and density", limit),
-                curve.dynamic() ? AFFINITY : PROPORTIONAL);
+                new Term(
+                        "Δp_" + which,
+                        curve.dynamic()
+                                ? "where its curve ends at this speed and density"
+                                : "where its curve ends at this barometer",
+                        limit),
+                curve.dynamic() ? AFFINITY : SAME_RATIO);
         List<Step> all = new ArrayList<>(writing.steps);
         all.addAll(ProducerSteps.difference(air, result));
         return all;
@@ -123,7 +132,8 @@ public final class CurveSteps {
         CurveSteps writing = new CurveSteps(producer, curve, air, air.ambient().minus(own), own, result.speed());
         Term onCurve = writing.onCurveWithoutFlow();
         if (!curve.dynamic()) {
-            writing.add("PRD-22", "v = Δp_00", List.of(onCurve), vacuum, PROPORTIONAL);
+            writing.add(
+                    "PRD-22", "v = Δp_00 p_a / 101 325 Pa", List.of(onCurve, writing.barometer()), vacuum, SAME_RATIO);
             return writing.steps;
         }
         List<Term> inputs = new ArrayList<>(List.of(
@@ -204,6 +214,10 @@ public final class CurveSteps {
         return terms;
     }
 
+    private Term barometer() {
+        return new Term("p_a", "site barometer", air.ambient());
+    }
+
     private List<Term> speeds() {
         return List.of(new Term("n", "speed", speed), new Term("n0", "speed of its curve", curve.ratedSpeed()));
     }
@@ -215,7 +229,17 @@ public final class CurveSteps {
     /** The difference on the curve as it was measured. */
     private double onCurve() {
         if (!curve.dynamic()) {
-            return difference.pascals();
+            double seaLevel_Pa = difference.pascals() * curve.toSeaLevel(air.ambient());
+            add(
+                    "PRD-35",
+                    "Δp0 = Δp 101 325 Pa / p_a",
+                    List.of(new Term("Δp", "pressure difference, silencer included", difference), barometer()),
+                    new Term(
+                            "Δp0",
+                            "the same on its curve, at the same pressure ratio",
+                            new PressureDifference(seaLevel_Pa)),
+                    SAME_RATIO);
+            return seaLevel_Pa;
         }
         density();
         double onCurve_Pa = difference.pascals()

@@ -1,9 +1,12 @@
 package dustwright.engine.sheet;
 
+import dustwright.engine.air.Air;
+import dustwright.engine.air.StandardAtmosphere;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.electrical.MotorCircuit;
 import dustwright.engine.electrical.MotorCircuit.MotorType;
 import dustwright.engine.electrical.MotorCurrent;
+import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Derivation;
@@ -15,9 +18,12 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.ElectricCurrent;
+import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The branch circuit of one motor, a screening on the basis of the supply: the two sets of rules are never mixed. */
@@ -28,6 +34,9 @@ final class MotorSheet {
     private static final Source STAR = new Source(
             "a third of a direct start by the three-phase connection; six times full load is practice, no source",
             Confidence.COMMON_PRACTICE);
+    private static final Source RATED_UP_TO =
+            Source.fromMemory("IEC 60034-1 and NEMA MG 1: 40 °C and 1000 m, 1 K less for each further 100 m (ELE-43)");
+    private static final double HIGHEST_RATED_m = 4000;
     private static final double USUAL_SCATTER = 1.25;
     private static final String CONDUCTOR = "Branch conductor";
     private static final String LEAST_DISCONNECT = "Disconnect, least rating";
@@ -47,6 +56,9 @@ final class MotorSheet {
     static Sheet of(Plant plant, MotorUse use) {
         MotorSheet sheet = new MotorSheet(plant, use);
         sheet.nameplate();
+        if (use.turnsProducer()) {
+            sheet.atSite(plant.site().air());
+        }
         if (sheet.supply.isPresent()) {
             sheet.starting();
             sheet.branch();
@@ -73,6 +85,29 @@ final class MotorSheet {
         entries.add(load.current()
                 .map(i -> Entry.known(id("full-load-current"), "Full-load current", i, load.steps()))
                 .orElseGet(() -> Entry.unknown(id("full-load-current"), "Full-load current", load.why())));
+    }
+
+    /** Hotter or higher than motors are rated for, its nameplate holds only as far as its maker says; the motor stands in the site's air. */
+    private void atSite(Air site) {
+        Optional<Power> stated = use.motor().atSite();
+        if (stated.isPresent()) {
+            entries.add(Entry.given(id("motor-at-site"), "What it gives at this site", stated.get(), Source.entered()));
+            return;
+        }
+        double altitude_m = StandardAtmosphere.altitude_m(site.ambient().pascals());
+        Temperature most = new Temperature(MotorRating.greatestAmbient_K(Math.min(altitude_m, HIGHEST_RATED_m)));
+        if (altitude_m <= HIGHEST_RATED_m && site.temperature().compareTo(most) <= 0) {
+            return;
+        }
+        String why = String.format(
+                Locale.ROOT,
+                "Motors give their nameplate up to %.0f °C at this altitude of %.0f m (none above 4000 m): enter \"motor at site\", what its"
+                        + " maker says it gives here.",
+                most.kelvin() - 273.15,
+                altitude_m);
+        entries.add(Entry.unknown(id("motor-at-site"), "What it gives at this site", why));
+        findings.add(Finding.unjudged(
+                FindingCode.MOTOR_AT_SITE, use.place(), Sheet.ANY_SET, Side.AT_MOST, most, RATED_UP_TO, why));
     }
 
     /** A stated current against the least that its power takes from this supply without any loss. */

@@ -12,6 +12,7 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.noise.Exposure;
 import dustwright.engine.noise.Exposure.Stretch;
 import dustwright.engine.noise.SoundLevel;
+import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
@@ -33,6 +34,7 @@ final class NoiseSheet {
     private static final Source SQUARES = Source.published("inverse square law; indoors it falls less");
     private static final Source OSHA = Source.published("29 CFR 1910.95 App. A");
     private static final Source EU = Source.published("Directive 2003/10/EC, Articles 2 and 3");
+    private static final String NOT_ALL_COUNTED = "not known: not every level is stated, see above";
     private static final double ONE_METRE = 1;
     private static final double HOUR_s = 3600;
 
@@ -40,6 +42,8 @@ final class NoiseSheet {
     private final Station station;
     private final StationSound sound;
     private final Writing writing;
+    /** Levels that are not stated and that the sums below therefore lack. */
+    private final List<String> uncounted = new ArrayList<>();
 
     private NoiseSheet(Plant plant, Station station, StationSound sound) {
         this.plant = plant;
@@ -71,16 +75,23 @@ final class NoiseSheet {
         plant.operation()
                 .asked()
                 .soundAtOneMetre()
-                .ifPresent(limit -> writing.asked(
-                        FindingCode.SOUND_AT_ONE_METRE,
-                        Place.Kind.STATION,
-                        Sheet.ANY_SET,
-                        Side.AT_MOST,
-                        atOneMetre,
-                        limit,
-                        together));
+                .ifPresent(limit -> asked(FindingCode.SOUND_AT_ONE_METRE, atOneMetre, limit, together));
         atOperator(together);
         return writing.sheet("sound", "Sound", Place.Kind.STATION);
+    }
+
+    /** A sum that lacks a part is too low: what exceeds its limit all the same does, and what does not is not known. */
+    private void asked(FindingCode code, SoundPressureLevel level, Limit<SoundPressureLevel> limit, List<Step> steps) {
+        if (!uncounted.isEmpty() && level.compareTo(limit.value()) <= 0) {
+            writing.unjudged(
+                    code,
+                    Place.Kind.STATION,
+                    Side.AT_MOST,
+                    limit,
+                    "Not counted, as not stated: " + String.join(", ", uncounted) + ".");
+            return;
+        }
+        writing.asked(code, Place.Kind.STATION, Sheet.ANY_SET, Side.AT_MOST, level, limit, steps);
     }
 
     private void notKnown(String what, String name, String why) {
@@ -163,9 +174,11 @@ final class NoiseSheet {
         boolean catalogue = own.isPresent() && source.confidence() == Confidence.CATALOGUE;
         Optional<SoundPressureLevel> level = catalogue ? ofStation.or(() -> own) : own.or(() -> ofStation);
         boolean byOwn = level.equals(own) && !(catalogue && ofStation.isPresent());
-        level.ifPresentOrElse(
-                known -> writing.given(what, name, known, byOwn ? source : Source.entered()),
-                () -> writing.unknown(what, name, "Not stated, so it is not counted below."));
+        level.ifPresentOrElse(known -> writing.given(what, name, known, byOwn ? source : Source.entered()), () -> {
+            writing.unknown(what, name, "Not stated, so it is not counted below.");
+            uncounted.add(
+                    "\"" + part + " sound\" of " + producer.id() + ", or \"" + part + "\" of the station's sound");
+        });
         return level;
     }
 
@@ -231,6 +244,7 @@ final class NoiseSheet {
                         new Term("L_b", "everything else there", background))));
         if (sound.background().isEmpty()) {
             writing.unknown("sound-background", "Everything else there", "Not stated, so it is not counted below.");
+            uncounted.add("\"background\" of the station's sound");
         }
         writing.known("sound-operator", "Where the operator stands", level(steps), steps);
         exposure(level(steps), steps);
@@ -298,7 +312,9 @@ final class NoiseSheet {
         writing.words(
                 "action-osha",
                 "OSHA action level, 85 dBA",
-                average.decibels() >= Exposure.OSHA_ACTION_LEVEL_dBA ? "reached" : "not reached",
+                average.decibels() >= Exposure.OSHA_ACTION_LEVEL_dBA
+                        ? "reached"
+                        : uncounted.isEmpty() ? "not reached" : NOT_ALL_COUNTED,
                 steps,
                 Source.published("29 CFR 1910.95(c)"));
     }
@@ -309,24 +325,20 @@ final class NoiseSheet {
                 .asked()
                 .dailyExposure()
                 .ifPresentOrElse(
-                        limit -> writing.asked(
-                                FindingCode.DAILY_EXPOSURE,
-                                Place.Kind.STATION,
-                                Sheet.ANY_SET,
-                                Side.AT_MOST,
-                                daily,
-                                limit,
-                                steps),
+                        limit -> asked(FindingCode.DAILY_EXPOSURE, daily, limit, steps),
                         () -> writing.words(
                                 "action-eu", "EU action values, 80 and 85 dBA", actionValue(daily), steps, EU));
     }
 
-    private static String actionValue(SoundPressureLevel daily) {
+    private String actionValue(SoundPressureLevel daily) {
         if (daily.decibels() > Exposure.EU_LIMIT_dBA) {
             return "above both, and above the limit of 87 dBA";
         }
         if (daily.decibels() >= Exposure.EU_UPPER_ACTION_dBA) {
             return "upper value reached";
+        }
+        if (!uncounted.isEmpty()) {
+            return NOT_ALL_COUNTED;
         }
         return daily.decibels() >= Exposure.EU_LOWER_ACTION_dBA ? "lower value reached" : "neither reached";
     }

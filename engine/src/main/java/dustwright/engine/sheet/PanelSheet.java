@@ -1,5 +1,6 @@
 package dustwright.engine.sheet;
 
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.ControlSupply;
 import dustwright.engine.electrical.ControlSupply.Load;
 import dustwright.engine.electrical.Enclosure;
@@ -87,19 +88,14 @@ final class PanelSheet {
         String id = "enclosure";
         String name = "Enclosure";
         if (panel.area().isEmpty()) {
-            entries.add(Entry.unknown(
-                    id,
-                    name,
-                    "The owner classifies the area: enter \"area class\" and \"classified by\" of the panel."));
+            notClassified("The owner classifies the area: enter \"area class\" and \"classified by\" of the panel.");
             return;
         }
         AreaClass area = panel.area().get();
         if (panel.classifiedBy().isEmpty()) {
-            entries.add(Entry.unknown(
-                    id,
-                    name,
-                    "\"" + area.words() + "\" is stated, but not who classified the area: enter \"classified by\"; an"
-                            + " unclassified area too is somebody's decision."));
+            notClassified("\"" + area.words()
+                    + "\" is stated, but not who classified the area: enter \"classified by\"; an unclassified area too is"
+                    + " somebody's decision.");
             return;
         }
         Enclosure.Route route = Enclosure.forArea(area);
@@ -108,16 +104,33 @@ final class PanelSheet {
         entries.add(Entry.words(id, name + " for the area", route.acceptable(), List.of(), route.source()));
         entries.add(Entry.words(
                 "not-enclosure", "Does not do for the area", route.notAcceptable(), List.of(), route.source()));
-        panel.enclosure().ifPresent(type -> offered(type, area));
-        panel.exposure()
+        panel.enclosure()
                 .ifPresentOrElse(
-                        this::exposure,
-                        () -> entries.add(
-                                Entry.unknown(
-                                        "enclosure-type",
-                                        "Usual type for what reaches it",
-                                        "Enter \"exposure\": dust, rain, hose water, corrosion. The area class says nothing of water.")));
+                        type -> offered(type, area),
+                        () -> notSaid(
+                                FindingCode.PANEL_AREA,
+                                "Which type is fitted or offered is not stated: enter \"enclosure\" of the panel."));
+        panel.exposure().ifPresentOrElse(this::exposure, this::exposureNotStated);
         purge(area);
+    }
+
+    /** An area nobody classified leaves open which type does there; what reaches the panel is judged all the same. */
+    private void notClassified(String why) {
+        entries.add(Entry.unknown("enclosure", "Enclosure", why));
+        notSaid(FindingCode.PANEL_AREA, why);
+        panel.exposure().ifPresent(this::exposure);
+    }
+
+    private void exposureNotStated() {
+        String why = "Enter \"exposure\": dust, rain, hose water, corrosion. The area class says nothing of water.";
+        entries.add(Entry.unknown("enclosure-type", "Usual type for what reaches it", why));
+        notSaid(FindingCode.PANEL_EXPOSURE, why);
+    }
+
+    private void notSaid(FindingCode code, String why) {
+        Writing judged = new Writing("");
+        judged.notSaid(code, Place.Kind.PANEL, Enclosure.typeSource(), why);
+        findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
     }
 
     /** What is fitted or offered, against the area. */
@@ -165,13 +178,17 @@ final class PanelSheet {
                 "NEMA " + type.type() + ", at least " + type.leastIp() + ": " + type.protectsAgainst(),
                 List.of(),
                 Enclosure.typeSource()));
-        forBoth(exposure);
-        panel.enclosure().ifPresent(offered -> withstands(offered, exposure));
+        panel.area().filter(area -> panel.classifiedBy().isPresent()).ifPresent(area -> forBoth(area, exposure));
+        panel.enclosure()
+                .ifPresentOrElse(
+                        offered -> withstands(offered, exposure),
+                        () -> notSaid(
+                                FindingCode.PANEL_EXPOSURE,
+                                "Which type is fitted or offered is not stated: enter \"enclosure\" of the panel."));
     }
 
     /** The types that do for the area and keep out what reaches the panel. */
-    private void forBoth(Enclosure.Exposure exposure) {
-        AreaClass area = panel.area().orElseThrow();
+    private void forBoth(AreaClass area, Enclosure.Exposure exposure) {
         List<String> types = Enclosure.offered().stream()
                 .filter(type -> Enclosure.suits(type, area).orElse(false))
                 .filter(type -> Enclosure.withstands(type, exposure).orElse(false))
@@ -241,12 +258,34 @@ final class PanelSheet {
             entries.add(Entry.words(
                     "purge",
                     "Alternative: purged enclosure",
-                    "type " + purge + ", at least " + Math.round(purge.leastPressure_Pa()) + " Pa inside; on loss of"
+                    "type " + purge + ", at least " + leastPressure(purge) + "; on loss of"
                             + " pressure: " + purge.onLossOfPressure()
                             + ". For dust: clean the inside first, no flow purge",
                     List.of(),
                     Enclosure.Purge.source()));
         });
+    }
+
+    /** By the heaviest particles that come here; where nobody says how dense they are, both figures. */
+    private String leastPressure(Enclosure.Purge purge) {
+        String light = Math.round(purge.leastPressure_Pa(false)) + " Pa inside";
+        String heavy = Math.round(purge.leastPressure_Pa(true)) + " Pa inside";
+        List<Dust> dusts = plant.dusts();
+        if (dusts.stream().anyMatch(PanelSheet::heavy)) {
+            return heavy
+                    + " for dust whose particles weigh more than 130 lb/ft³ (from memory: ask for the purge maker's figure)";
+        }
+        boolean known = dusts.stream().allMatch(dust -> dust.particle().isPresent());
+        return known
+                ? light
+                : light + ", " + heavy
+                        + " if particles weigh more than 130 lb/ft³ (from memory): enter \"particle density\" of every dust";
+    }
+
+    private static boolean heavy(Dust dust) {
+        return dust.particle()
+                .filter(p -> p.density().kgPerCubicMetre() > Enclosure.Purge.HEAVY_DUST_kgPerM3)
+                .isPresent();
     }
 
     private record Count(Load load, int number) {}

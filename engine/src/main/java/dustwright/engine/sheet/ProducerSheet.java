@@ -1,8 +1,11 @@
 package dustwright.engine.sheet;
 
+import dustwright.engine.air.SaturationPressure;
 import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
@@ -11,6 +14,7 @@ import dustwright.engine.network.ProducerResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.DisplacementWork;
 import dustwright.engine.producer.Drive;
+import dustwright.engine.producer.LiquidRing;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
@@ -26,6 +30,12 @@ import java.util.List;
 final class ProducerSheet {
     /** Spare asked of a motor above the load of the worst set: common practice, 10 to 15 %. */
     private static final double SPARE = 0.1;
+
+    /** Published machine tables are good to 4 % (Jenkins, Blower and Vacuum Best Practices, 2022): less is not felt. */
+    private static final double UNFELT = 0.04;
+
+    private static final Source PARTIAL_PRESSURES = Source.fromMemory(
+            "partial pressures, as in the performance standard for liquid-ring pumps of the Heat Exchange Institute");
 
     private static final Source DEFINITION = Source.published("definition");
     private static final Source FIRST_LAW = Source.published("first law: the work done on the air stays in it");
@@ -78,7 +88,9 @@ final class ProducerSheet {
             motorLoad(worst);
             motorAsked(runs, worst.result().shaftPower());
             heat(runs);
-            turndown(runs);
+            sealWater(runs);
+            torque(runs);
+            turndown(runs, turning);
         }
         return new Sheet(
                 id("producer"), "Vacuum producer", new Place(Place.Kind.PRODUCER, producer.id()), entries, findings);
@@ -123,6 +135,56 @@ final class ProducerSheet {
         return Entry.known(id("vacuum-limit"), name, producer.vacuumLimit(barometer), steps);
     }
 
+    /** A liquid ring's curve holds for its seal water; what warmer water takes from the flow is told, and nothing rests on the curve then. */
+    private void sealWater(List<Run> runs) {
+        if (!producer.machine().sealWaterTakesTheHeat()) {
+            return;
+        }
+        if (producer.sealWater().isEmpty()) {
+            sealWaterOpen("Enter \"seal water\", its temperature at the hottest.");
+            return;
+        }
+        Temperature water = producer.sealWater().get();
+        Temperature curve = new Temperature(LiquidRing.CURVE_WATER_K);
+        Run deepest = greatest(runs, r -> -r.result().inletPressure().pascals());
+        AbsolutePressure inlet = deepest.result().inletPressure();
+        if (water.compareTo(curve) <= 0 || inlet.pascals() <= SaturationPressure.of_Pa(curve.kelvin())) {
+            return;
+        }
+        Ratio share = new Ratio(LiquidRing.flowShare(
+                inlet.pascals(), SaturationPressure.of_Pa(water.kelvin()), SaturationPressure.of_Pa(curve.kelvin())));
+        entries.add(Entry.known(
+                id("seal-water-flow"),
+                "Share of its flow that its seal water leaves, not counted, set " + deepest.set(),
+                share,
+                List.of(new Step(
+                        "PRD-36",
+                        "s = (p_in − p_v) / (p_in − p_v0)",
+                        List.of(
+                                new Term("p_in", "static pressure at its inlet", inlet),
+                                new Term("T", "seal water, its vapour pressure p_v", water),
+                                new Term("T_0", "seal water of its curve, p_v0", curve)),
+                        new Term("s", "share of the flow of its curve", share),
+                        PARTIAL_PRESSURES))));
+        if (share.value() < 1 - UNFELT) {
+            sealWaterOpen(
+                    "Its seal water is warmer than the 15 °C its curve is taken with (common practice, no source), and its flow is"
+                            + " computed by the curve: it takes less, by its sheet as much as "
+                            + Math.round(100 * (1 - share.value())) + " % less.");
+        }
+    }
+
+    private void sealWaterOpen(String why) {
+        findings.add(Finding.unjudged(
+                FindingCode.SEAL_WATER,
+                new Place(Place.Kind.PRODUCER, producer.id()),
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                new Ratio(1 - UNFELT),
+                PARTIAL_PRESSURES,
+                why));
+    }
+
     private static String beyond(Run run) {
         return run.result().beyondPoints() ? " beyond its measured points, not measured" : "";
     }
@@ -146,7 +208,7 @@ final class ProducerSheet {
                 DEFINITION);
         entries.add(Entry.known(id("motor-load"), "Motor load over nameplate", load, List.of(step)));
         if (load.value() > 1) {
-            boolean counts = producer.serviceFactorCounts(plant.site().air().ambient());
+            boolean counts = producer.serviceFactorCounts(plant.site().air());
             entries.add(Entry.words(
                     id("service-factor-use"),
                     "Above its nameplate",
@@ -154,7 +216,7 @@ final class ProducerSheet {
                             ? "draws on its service factor, a reserve and no rating to live on"
                             : counts
                                     ? "beyond its service factor"
-                                    : "no service factor counts on a drive or above 1000 m",
+                                    : "no service factor counts on a drive, above 1000 m or above 40 °C",
                     List.of(step),
                     Source.published("NEMA MG 1, definition of service factor")));
         }
@@ -312,7 +374,36 @@ final class ProducerSheet {
         }
     }
 
-    private void turndown(List<Run> runs) {
+    /** On a drive: the set that asks most torque, and that its own fan cools a slow motor less. */
+    private void torque(List<Run> runs) {
+        record Loaded(Run run, Finding finding) {}
+        runs.stream()
+                .flatMap(run -> DriveTorque.finding(plant, producer, run.set(), run.result()).stream()
+                        .map(finding -> new Loaded(run, finding)))
+                .min(Comparator.comparingDouble(loaded -> loaded.finding().margin()))
+                .ifPresent(worst -> {
+                    String name = "Motor torque over rated torque";
+                    Finding finding = worst.finding();
+                    entries.add(
+                            finding.unjudged()
+                                    ? Entry.unknown(
+                                            id("motor-torque"),
+                                            name,
+                                            finding.derivation().steps().get(0).formula())
+                                    : Entry.known(
+                                            id("motor-torque"),
+                                            name + ", set " + worst.run().set(),
+                                            finding.value(),
+                                            finding.derivation().steps()));
+                    entries.add(Entry.unknown(
+                            id("cooling-at-low-speed"),
+                            "Least speed its motor may give that torque at all day",
+                            "Its own fan turns slower with it. The motor's maker states the range of speed at constant torque, or fits"
+                                    + " a fan of its own (common practice, no source)."));
+                });
+    }
+
+    private void turndown(List<Run> runs, TurningLines turning) {
         if (!(producer.drive() instanceof Drive.Holding holding)) {
             return;
         }
@@ -321,7 +412,17 @@ final class ProducerSheet {
                 .orElseThrow();
         Run fastest = greatest(runs, r -> r.result().speed().si());
         entries.add(speed("least-speed", "Slowest, set " + slowest.set(), slowest));
+        turning.frequencyAt(
+                        "least-frequency",
+                        "Frequency of its drive there",
+                        slowest.result().speed())
+                .ifPresent(entries::add);
         entries.add(speed("greatest-speed", "Fastest, set " + fastest.set(), fastest));
+        turning.frequencyAt(
+                        "greatest-frequency",
+                        "Frequency of its drive there",
+                        fastest.result().speed())
+                .ifPresent(entries::add);
         Run shallowest = runs.stream()
                 .min(Comparator.comparingDouble(r -> r.result().vacuum().pascals()))
                 .orElseThrow();

@@ -104,7 +104,7 @@ public final class ProducerSteps {
     /** The motor's limit where its service factor raises it. */
     public static List<Step> powerLimit(VacuumProducer producer, Air air) {
         ProducerSteps writing = new ProducerSteps(producer, air);
-        writing.powerLimit(air.ambient());
+        writing.powerLimit();
         return writing.steps;
     }
 
@@ -223,8 +223,8 @@ public final class ProducerSteps {
                         SEAL));
     }
 
-    private void powerLimit(AbsolutePressure barometer) {
-        if (producer.powerLimit(barometer).compareTo(producer.nameplate()) > 0) {
+    private void powerLimit() {
+        if (producer.powerLimit(air).compareTo(producer.nameplate()) > 0) {
             add(
                     "ELE-3",
                     "P = P_nameplate × service factor",
@@ -234,7 +234,7 @@ public final class ProducerSteps {
                                     "sf",
                                     "service factor",
                                     new Ratio(producer.motor().serviceFactor()))),
-                    new Term("P", "limit of the motor", producer.powerLimit(barometer)),
+                    new Term("P", "limit of the motor", producer.powerLimit(air)),
                     SERVICE_FACTOR);
         }
     }

@@ -38,6 +38,7 @@ final class ReceiverSheet {
     private static final Source PLACES = new Source(
             "three places 90° apart, and nearer than half of that is the same place; the probe moves when the inlet takes its own: common practice, no source",
             dustwright.engine.finding.Confidence.COMMON_PRACTICE);
+    private static final Limit<Angle> APART = new Limit<>(Angle.ofDegrees(45), PLACES);
 
     private static final String PROBE =
             "Enter \"diameter\", \"hopper: {half angle, outlet}\" and \"level probe: {height}\" of the receiver.";
@@ -151,10 +152,9 @@ final class ReceiverSheet {
         Optional<SidePlace> inlet = receiver.inlet().flatMap(ReceiverInlet::place);
         Optional<SidePlace> probe = receiver.probe().flatMap(LevelProbe::place);
         if (inlet.isEmpty() || probe.isEmpty()) {
-            writing.unknown(
-                    "places",
-                    "Inlet and level probe apart by",
-                    "Enter \"inlet: {place: ...}\" and \"level probe: {}\" of the receiver.");
+            String why = "Enter \"inlet: {place: ...}\" and \"level probe: {}\" of the receiver.";
+            writing.unknown("places", "Inlet and level probe apart by", why);
+            writing.unjudged(FindingCode.LEVEL_PROBE_PLACE, Place.Kind.RECEIVER, Side.AT_LEAST, APART, why);
             return;
         }
         Angle apart = inlet.get().angleTo(probe.get());
@@ -167,13 +167,7 @@ final class ReceiverSheet {
                         "left, rear and right are 90° apart, seen from the access door",
                         PLACES,
                         new Term("α", "angle around the shell from inlet to probe", apart))));
-        writing.asked(
-                FindingCode.LEVEL_PROBE_PLACE,
-                Place.Kind.RECEIVER,
-                Sheet.ANY_SET,
-                Side.AT_LEAST,
-                apart,
-                new Limit<>(Angle.ofDegrees(45), PLACES));
+        writing.asked(FindingCode.LEVEL_PROBE_PLACE, Place.Kind.RECEIVER, Sheet.ANY_SET, Side.AT_LEAST, apart, APART);
     }
 
     // ---- hold-up

@@ -15,6 +15,7 @@ import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.FreeAirFlow;
@@ -48,6 +49,10 @@ final class RotaryValveSheet {
             "a valve as wide as the hopper's outlet, so that no ledge holds dust: common practice, no source",
             Confidence.COMMON_PRACTICE);
     private static final Source POWER = Source.published("definition of power");
+
+    /** What stands in the place of a figure of the maker's that is not stated. */
+    private static final Limit<Count> MAKERS =
+            new Limit<>(new Count(0), Source.ownReading("the maker's figure is not stated"));
 
     private final Arrivals arrivals;
     private final Plant plant;
@@ -195,8 +200,13 @@ final class RotaryValveSheet {
         build.rotor()
                 .ifPresentOrElse(
                         this::tips,
-                        () -> writing.unknown(
-                                "tip-speed", "Speed of the blade tips", "Enter \"rotor\" of the rotary valve."));
+                        () -> notStated(
+                                FindingCode.VALVE_TIP_SPEED,
+                                Side.AT_MOST,
+                                new Limit<>(new Velocity(ValveCapacity.GREATEST_TIP_mPerS), Source.commonPractice()),
+                                "tip-speed",
+                                "Speed of the blade tips",
+                                "Enter \"rotor\" of the rotary valve."));
         build.vanes()
                 .ifPresent(vanes -> writing.tried("pocket-time", "Time of one pocket", () -> {
                     double time_s =
@@ -334,17 +344,32 @@ final class RotaryValveSheet {
                                 Side.AT_MOST,
                                 across,
                                 new Limit<>(greatest, Source.entered())),
-                        () -> writing.unknown(
+                        () -> notStated(
+                                FindingCode.VALVE_DIFFERENCE,
+                                Side.AT_MOST,
+                                MAKERS,
                                 "greatest-difference",
                                 "Greatest pressure its maker allows",
                                 "Enter \"greatest difference\" of the rotary valve; about 1 bar is usual (common practice, no source)."));
+    }
+
+    /** An entry that decides a requirement and is not there: not known on the sheet, and not passed. */
+    private void notStated(
+            FindingCode code, Side side, Limit<? extends Quantity> limit, String what, String name, String why) {
+        writing.unknown(what, name, why);
+        writing.unjudged(code, Place.Kind.ROTARY_VALVE, side, limit, why);
     }
 
     // ---- drive
 
     private void drive() {
         if (build.motor().isEmpty() || build.gearEfficiency().isEmpty()) {
-            writing.unknown(
+            notStated(
+                    FindingCode.VALVE_TORQUE,
+                    build.torque().isPresent() ? Side.AT_LEAST : Side.AT_MOST,
+                    build.torque()
+                            .<Limit<? extends Quantity>>map(t -> new Limit<>(t, Source.entered()))
+                            .orElse(MAKERS),
                     "torque",
                     "Torque its motor gives at the rotor",
                     "Enter \"motor\" of the rotary valve; 0.37 to 1.5 kW is usual (common practice, no source).");
@@ -377,7 +402,10 @@ final class RotaryValveSheet {
         torque.ifPresent(given -> build.torque()
                 .ifPresentOrElse(
                         needed -> torqueAsked(given, needed),
-                        () -> writing.unknown(
+                        () -> notStated(
+                                FindingCode.VALVE_TORQUE,
+                                Side.AT_MOST,
+                                MAKERS,
                                 "needed-torque",
                                 "Torque the full rotor needs",
                                 "Enter \"torque\" of the rotary valve, as its maker states it.")));
@@ -437,8 +465,13 @@ final class RotaryValveSheet {
         build.throat()
                 .ifPresentOrElse(
                         throat -> writing.given("throat", "Width of its inlet opening", throat),
-                        () -> writing.unknown(
-                                "throat", "Width of its inlet opening", "Enter \"throat\" of the rotary valve."));
+                        () -> notStated(
+                                FindingCode.VALVE_THROAT,
+                                Side.AT_MOST,
+                                MAKERS,
+                                "throat",
+                                "Width of its inlet opening",
+                                "Enter \"throat\" of the rotary valve."));
         ledge();
         largest.stream()
                 .max(Comparator.comparingDouble(step -> step.result().value().si()))

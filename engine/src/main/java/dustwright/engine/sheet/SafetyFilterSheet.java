@@ -95,13 +95,19 @@ final class SafetyFilterSheet {
                         new Term("p2", "pressure behind it", result.suction()))));
         station.safetyRating()
                 .greatest()
-                .ifPresent(greatest -> writing.asked(
-                        FindingCode.SAFETY_FILTER_FLOW,
-                        Place.Kind.SAFETY_FILTER,
-                        duty.state().name(),
-                        Side.AT_MOST,
-                        through,
-                        new Limit<>(greatest, Source.entered())));
+                .ifPresentOrElse(
+                        greatest -> writing.asked(
+                                FindingCode.SAFETY_FILTER_FLOW,
+                                Place.Kind.SAFETY_FILTER,
+                                duty.state().name(),
+                                Side.AT_MOST,
+                                through,
+                                new Limit<>(greatest, Source.entered())),
+                        () -> writing.notSaid(
+                                FindingCode.SAFETY_FILTER_FLOW,
+                                Place.Kind.SAFETY_FILTER,
+                                Source.entered(),
+                                "How much air its maker allows is not stated: enter \"greatest\" of the safety filter."));
     }
 
     private static void passing(Writing writing, String name) {

@@ -64,10 +64,9 @@ final class ShellLines {
         if (receiver.diameter().isEmpty()
                 || receiver.straightSide().isEmpty()
                 || receiver.shell().isEmpty()) {
-            writing.unknown(
-                    "shell",
-                    "Vacuum the shell may see",
-                    "Enter \"diameter\", \"straight side\" and \"shell: {thickness: ...}\" of the receiver.");
+            String why = "Enter \"diameter\", \"straight side\" and \"shell: {thickness: ...}\" of the receiver.";
+            writing.unknown("shell", "Vacuum the shell may see", why);
+            notCompared(why);
             return;
         }
         Shell shell = receiver.shell().get();
@@ -79,7 +78,9 @@ final class ShellLines {
                 () -> allowedSteps(shell, diameter, receiver.straightSide().get()));
         writing.tried(
                 "shell-second", "Collapse by a second law, no margin", () -> List.of(second(shell, diameter, length)));
-        allowed.ifPresentOrElse(this::compare, this::notCompared);
+        allowed.ifPresentOrElse(
+                this::compare,
+                () -> notCompared("This shell is outside the formulas here: have it designed to its code."));
     }
 
     private List<Step> allowedSteps(Shell shell, Length diameter, Length straight) {
@@ -169,15 +170,11 @@ final class ShellLines {
                 new Term("L", "length between stiff ends or rings", length));
     }
 
-    /** What a formula refuses is not judged, and not passed. */
-    private void notCompared() {
+    /** What is not stated or a formula refuses is not judged, and not passed. */
+    private void notCompared(String why) {
         deepestAsked(station, air)
-                .ifPresent(limit -> writing.unjudged(
-                        FindingCode.SHELL_VACUUM,
-                        Place.Kind.RECEIVER,
-                        Side.AT_LEAST,
-                        limit,
-                        "This shell is outside the formulas here: have it designed to its code."));
+                .ifPresent(limit ->
+                        writing.unjudged(FindingCode.SHELL_VACUUM, Place.Kind.RECEIVER, Side.AT_LEAST, limit, why));
     }
 
     /**

@@ -31,6 +31,8 @@ final class StandLines {
     private static final Source PRACTICE = Source.commonPractice();
     private static final Source HALF_OF_USUAL = Source.ownReading(
             "half of the 4 psi that is usual for a neck seal (common practice): our choice, no source; ask the maker of the seal");
+    private static final Limit<GaugePressure> MOST_SEAL =
+            new Limit<>(new GaugePressure(BagAir.GREATEST_SEAL_Pa), PRACTICE);
     private static final Source GEOMETRY = Source.published("geometry");
 
     private final Container container;
@@ -53,21 +55,14 @@ final class StandLines {
 
     private void seal() {
         if (bag.stand().seal().isEmpty()) {
-            writing.unknown(
-                    "seal",
-                    "Pressure of the neck seal",
-                    "Enter \"neck seal: {pressure}\" of the stand; about 4 psi is usual, never above 9 psi.");
+            String why = "Enter \"neck seal: {pressure}\" of the stand; about 4 psi is usual, never above 9 psi.";
+            writing.unknown("seal", "Pressure of the neck seal", why);
+            writing.unjudged(FindingCode.NECK_SEAL, Place.Kind.CONTAINER, Side.AT_MOST, MOST_SEAL, why);
             return;
         }
         GaugePressure pressure = bag.stand().seal().get().pressure();
         writing.given("seal", "Pressure of the neck seal", pressure);
-        writing.asked(
-                FindingCode.NECK_SEAL,
-                Place.Kind.CONTAINER,
-                Sheet.ANY_SET,
-                Side.AT_MOST,
-                pressure,
-                new Limit<>(new GaugePressure(BagAir.GREATEST_SEAL_Pa), PRACTICE));
+        writing.asked(FindingCode.NECK_SEAL, Place.Kind.CONTAINER, Sheet.ANY_SET, Side.AT_MOST, pressure, MOST_SEAL);
         writing.asked(
                 FindingCode.NECK_SEAL_LOOSE,
                 Place.Kind.CONTAINER,
@@ -99,10 +94,9 @@ final class StandLines {
             return;
         }
         if (bag.empty().isEmpty() || bag.stand().arms().isEmpty()) {
-            writing.unknown(
-                    "arms",
-                    "What the arms carry",
-                    "The empty bag only. Enter \"empty\" of the bag and \"arms\" of the stand to compare them.");
+            String why = "The empty bag only. Enter \"empty\" of the bag and \"arms\" of the stand to compare them.";
+            writing.unknown("arms", "What the arms carry", why);
+            writing.notSaid(FindingCode.ARMS_LOAD, Place.Kind.CONTAINER, PRACTICE, why);
             return;
         }
         armsLoad(empty, new Limit<>(bag.stand().arms().get(), Source.entered()), "the empty bag with its liner");
@@ -143,7 +137,9 @@ final class StandLines {
 
     private void height() {
         if (bag.size().isEmpty()) {
-            writing.unknown("height", "Height of the bag on its base", "Enter \"size\" of the bag.");
+            String why = "Enter \"size\" of the bag.";
+            writing.unknown("height", "Height of the bag on its base", why);
+            writing.notSaid(FindingCode.HEADROOM, Place.Kind.CONTAINER, GEOMETRY, why);
             return;
         }
         Length pallet = bag.stand().pallet().orElse(new Length(0));
@@ -169,7 +165,16 @@ final class StandLines {
                             bagTerm,
                             new Term("l", "loops", loops))));
         });
-        bag.stand().headroom().ifPresent(room -> headroom(room, top, steps));
+        bag.stand()
+                .headroom()
+                .ifPresentOrElse(
+                        room -> headroom(room, top, steps),
+                        () -> writing.unjudged(
+                                FindingCode.HEADROOM,
+                                Place.Kind.CONTAINER,
+                                Side.AT_LEAST,
+                                new Limit<>(top, GEOMETRY),
+                                "Enter \"headroom\" of the stand: from its base to the filling head."));
     }
 
     private void headroom(Length room, Length top, List<Step> steps) {
@@ -181,20 +186,28 @@ final class StandLines {
                 room,
                 new Limit<>(top, GEOMETRY),
                 Writing.statedThen(Writing.stated("h_room", "headroom of the stand", room, Source.entered()), steps));
+        double above_m = room.metres() - top.metres();
+        if (bag.spout().isEmpty() && above_m > 0) {
+            writing.unjudged(
+                    FindingCode.SPOUT_REACH,
+                    Place.Kind.CONTAINER,
+                    Side.AT_LEAST,
+                    new Limit<>(new Length(above_m), GEOMETRY),
+                    "Enter \"spout\" of the bag, its length.");
+        }
         bag.spout().ifPresent(spout -> {
-            double gap_m = room.metres() - top.metres();
-            if (gap_m >= 0) {
+            if (above_m >= 0) {
                 writing.words(
                         "spout",
                         "The spout",
-                        gap_m <= spout.metres()
+                        above_m <= spout.metres()
                                 ? "reaches the filling head"
                                 : "does not reach the filling head: lower the head or raise the pallet",
                         steps,
                         GEOMETRY);
             }
-            if (gap_m > 0) {
-                reaches(spout, room, new Length(gap_m), steps);
+            if (above_m > 0) {
+                reaches(spout, room, new Length(above_m), steps);
             }
         });
     }

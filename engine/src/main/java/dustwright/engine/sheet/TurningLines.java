@@ -264,11 +264,25 @@ final class TurningLines {
         }
     }
 
+    /** Frequency of its drive at a speed of the producer; empty where motor, coupling or supply are not known. */
+    Optional<Entry> frequencyAt(String what, String name, RotationalSpeed machine) {
+        Optional<RotationalSpeed> speed = motor.speedOn(supply);
+        if (speed.isEmpty() || producer.coupling().isEmpty() || supply.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                frequencyEntry(what, name, machine, between(producer.coupling().get(), speed.get())));
+    }
+
     private void frequency(String what, String name, RotationalSpeed machine, Step onSupply) {
+        entries.add(frequencyEntry(what, name, machine, onSupply));
+    }
+
+    private Entry frequencyEntry(String what, String name, RotationalSpeed machine, Step onSupply) {
         SupplyFrequency supplied = supply.orElseThrow().frequency();
         Quantity atSupply = onSupply.result().value();
         SupplyFrequency drive = new SupplyFrequency(MotorSpeed.drive_Hz(machine.si(), atSupply.si(), supplied.hertz()));
-        entries.add(Entry.known(
+        return Entry.known(
                 id(what),
                 name,
                 drive,
@@ -281,7 +295,7 @@ final class TurningLines {
                                 new Term("f_drive", "frequency of the drive", drive),
                                 new Term("f", "frequency of the supply", supplied),
                                 new Term("n", "speed of the producer", machine),
-                                new Term("n_f", "its speed straight on the supply", atSupply)))));
+                                new Term("n_f", "its speed straight on the supply", atSupply))));
     }
 
     private void asked(FindingCode code, Quantity value, Quantity limit, List<Step> steps, Source source) {

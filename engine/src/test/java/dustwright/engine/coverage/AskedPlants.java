@@ -3,6 +3,7 @@ package dustwright.engine.coverage;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
 import dustwright.engine.conveying.LevelFriction;
+import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Source;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Limit;
@@ -11,6 +12,7 @@ import dustwright.engine.plant.Requirements;
 import dustwright.engine.plant.Station;
 import dustwright.engine.plant.Usage;
 import dustwright.engine.plant.Zone;
+import dustwright.engine.producer.Coupling;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
@@ -84,17 +86,36 @@ public final class AskedPlants {
                         producer.id(),
                         curve,
                         drive,
-                        producer.motor(),
+                        ofSpeed(producer.motor(), speed),
                         producer.deepestVacuum(),
                         producer.greatestRise(),
                         RotationalSpeed.ofRpm(2000),
                         speed,
                         producer.silencer(),
-                        producer.standby()));
+                        producer.standby(),
+                        Optional.empty(),
+                        Optional.of(new Coupling.Direct()),
+                        Optional.empty(),
+                        VacuumProducer.Sound.UNKNOWN));
             }
             changed = changed.withStation(station.withProducers(producers, station.relief()));
         }
         return changed;
+    }
+
+    private static Motor ofSpeed(Motor motor, RotationalSpeed speed) {
+        return new Motor(
+                motor.nameplate(),
+                motor.serviceFactor(),
+                motor.poles(),
+                motor.starting(),
+                motor.nameplateCurrent(),
+                motor.efficiency(),
+                motor.powerFactor(),
+                Optional.of(new Motor.NameplateSpeed(speed, Optional.empty())),
+                motor.slip(),
+                motor.driveInput(),
+                motor.atSite());
     }
 
     private static Machine curve(SplittableRandom random, double flow_m3PerS) {

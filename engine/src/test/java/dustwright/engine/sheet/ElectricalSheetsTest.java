@@ -66,7 +66,8 @@ class ElectricalSheetsTest {
                 m.powerFactor(),
                 Optional.of(new Motor.NameplateSpeed(RotationalSpeed.ofRpm(plate_rpm), at)),
                 m.slip(),
-                m.driveInput());
+                m.driveInput(),
+                m.atSite());
     }
 
     private static Supply nec(double volts) {
@@ -494,7 +495,8 @@ class ElectricalSheetsTest {
                 Optional.empty(),
                 Optional.empty(),
                 0.02,
-                driveInput_A.map(ElectricCurrent::new));
+                driveInput_A.map(ElectricCurrent::new),
+                Optional.empty());
     }
 
     /** NEC Table 430.250 at 460 V: 3/4 hp 1.6 A, 1 hp 2.1 A, 7.5 hp 11 A, 15 hp 21 A. */

@@ -53,7 +53,12 @@ final class ProducerKeys {
                     SERVICE_FACTOR,
                     "1",
                     Source.ownReading("none stated, so the nameplate is the limit of the motor's load"),
-                    "Service factor on the nameplate: a reserve, lost on a drive and above 1000 m."),
+                    "Service factor on the nameplate: a reserve, lost on a drive, above 1000 m and above 40 °C."),
+            Key.optional(
+                    "motor at site",
+                    MOTOR,
+                    "Power the motor gives at this site's ambient and altitude, by its maker; asked for above 40 °C or 1000 m, there 1 K"
+                            + " less for each 100 m."),
             Key.optional("poles", new Shape.Whole(2, 8), "Poles of the motor: 2, 4, 6 or 8."),
             Key.optional("motor speed", ROTATION, "Speed of the motor at full load, from its nameplate."),
             Key.derived(
