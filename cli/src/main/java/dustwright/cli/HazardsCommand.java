@@ -24,6 +24,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -145,16 +146,18 @@ final class HazardsCommand implements Callable<Integer> {
         PaperSize size = PaperSize.of(units);
         List<Rows> tables = List.of(
                 HazardLists.findings(study, show),
+                HazardLists.lines(study, show),
                 HazardLists.study(review),
                 HazardLists.matrix(review.notes().matrix()),
-                HazardLists.earthing(study.plant(), show));
+                HazardLists.earthing(study.plant(), show),
+                HazardLists.taken(study.plant()));
+        List<String> cautions = new ArrayList<>(List.of(HazardLists.CAUTION, Wording.SCREENING));
+        HazardLists.untested(study.plant()).ifPresent(cautions::add);
         Files.createDirectories(folder);
         NewFile.write(
                 folder.resolve("hazards.html"), out -> out.write(papers.html().getBytes(StandardCharsets.UTF_8)));
         NewFile.write(folder.resolve("hazards.pdf"), out -> papers.pdf(size, out));
-        NewFile.write(
-                folder.resolve("hazards.xlsx"),
-                out -> Workbooks.write(tables, List.of(HazardLists.CAUTION, Wording.SCREENING), out));
+        NewFile.write(folder.resolve("hazards.xlsx"), out -> Workbooks.write(tables, cautions, out));
         spec.commandLine()
                 .getOut()
                 .println("Written to " + folder.toAbsolutePath() + ": hazards.html, hazards.pdf, hazards.xlsx. "

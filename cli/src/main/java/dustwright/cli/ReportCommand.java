@@ -1,5 +1,6 @@
 package dustwright.cli;
 
+import dustwright.documents.hazard.HazardLists;
 import dustwright.documents.report.Origin;
 import dustwright.documents.report.PaperSize;
 import dustwright.documents.report.Report;
@@ -117,7 +118,12 @@ final class ReportCommand implements Callable<Integer> {
             boolean fails = study.findings().anyMatch(Finding::fails);
             return "Something " + (fails ? "does not hold" : "is not known") + ": see the first page. ";
         }
-        return study.worstFirst().isEmpty() ? "Nothing is asked of it. " : "Everything asked holds. ";
+        return study.worstFirst().isEmpty()
+                ? "Nothing is asked of it. "
+                : "Everything asked holds. "
+                        + HazardLists.untested(study.plant())
+                                .map(words -> words + " ")
+                                .orElse("");
     }
 
     private BadInput cannotWrite(IOException fault) {

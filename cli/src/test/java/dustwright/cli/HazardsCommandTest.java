@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
@@ -103,7 +104,7 @@ class HazardsCommandTest {
                 "bakery | family: organic | family: aluminium | Light metal comes to the dry receiver REC | Use wet collection",
                 "bakery | area class: \"unclassified, dusty indoor\", enclosure: 4X | area class: Class II Div 1, enclosure: \"12\" | Enclosure not for its area: panel | listed for the class, group and temperature",
                 "bakery | area class: \"unclassified, dusty indoor\", enclosure: 4X | area class: \"unclassified, dusty indoor\", enclosure: \"12\" | Enclosure not made for what reaches panel | Use an enclosure of the usual type for this exposure",
-                "bakery | inlet isolation: flap valve | inlet isolation: none | Flame can run back through the main from receiver REC | none: without it flame runs back to people who hold hoses",
+                "bakery | inlet isolation: flap valve | inlet isolation: none | Flame can run back through a main from receiver REC | none: without it flame runs back to people who hold hoses",
                 "supplement | method: flameless venting | method: venting | No way out for an explosion in receiver REC | it would vent into the room",
                 "furniture | resistance: 1e6 ohm | resistance: 1e10 ohm | Charge does not get to ground through hose H2 | neither conductive nor dissipative"
             })
@@ -227,6 +228,29 @@ class HazardsCommandTest {
         Ran ran = run("hazards", plant.toString(), "--open", "none");
         assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(ran.err()).contains("nothing to study");
+    }
+
+    /** Whatever leaves the program takes the caution with it. */
+    @Test
+    void drawing_steps_model_sequence_and_study_carry_who_decides(@TempDir Path folder) throws IOException {
+        Path plant = copy("bakery-one-main", folder);
+        StringWriter out = new StringWriter();
+        PrintWriter to = new PrintWriter(out);
+        Main.run(to, to, "report", plant.toString(), "--out", folder.toString());
+        Main.run(to, to, "export", plant.toString(), "--out", folder.toString());
+        Main.run(to, to, "hazards", plant.toString(), "--study");
+        Main.run(
+                to,
+                to,
+                "sequence",
+                plant.toString(),
+                "--out",
+                folder.resolve("sequence.yaml").toString());
+        for (String file : List.of("drawing.svg", "steps.svg", "model.pml", "sequence.yaml", "hazard-study.yaml")) {
+            assertThat(Files.readString(folder.resolve(file))).as(file).contains("authority having jurisdiction");
+        }
+        assertThat(Files.readString(folder.resolve("report.html")))
+                .contains("Not tested, values of other samples stand in");
     }
 
     private static String inLines(String row) {

@@ -32,7 +32,9 @@ public final class HazardStudyText {
         text.append(
                 "# \"cause\", \"consequence\", \"safeguards\" or \"missing\" go before those of the program. A row of your own has a\n");
         text.append(
-                "# name of its own, \"node\" and \"deviation\". It is a list of prompts: a qualified team judges and signs.\n");
+                "# name of its own, \"node\" and \"deviation\". It is a list of prompts: a qualified team judges and signs,\n");
+        text.append(
+                "# only tests of the own dust count, authority having jurisdiction, insurer and local code decide.\n");
         text.append("hazard study: 1\nteam: []\n");
         text.append("risk matrix:                # ").append(RiskMatrix.BASIS).append('\n');
         RiskMatrix matrix = RiskMatrix.TO_BEGIN_WITH;

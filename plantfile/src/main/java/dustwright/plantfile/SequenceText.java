@@ -20,7 +20,8 @@ public final class SequenceText {
     }
 
     private void write(Sequence s) {
-        text.append("sequence: 1\n");
+        text.append(
+                "sequence: 1    # a design aid: local code, the authority having jurisdiction and a licensed engineer decide\n");
         text.append("title: ").append(Scalars.written(s.title())).append('\n');
         text.append("scan: ").append(time(s.scan_s())).append('\n');
         section("options", "what it was made for; a note, nothing reads it");

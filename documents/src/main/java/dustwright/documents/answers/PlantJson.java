@@ -45,7 +45,7 @@ final class PlantJson {
     }
 
     private static String caution(Plant plant) {
-        boolean burns = plant.dusts().stream().anyMatch(d -> d.combustible().orElse(true));
+        boolean burns = plant.dusts().stream().anyMatch(d -> d.burns());
         return burns ? Wording.SCREENING + " " + HazardLists.CAUTION : Wording.SCREENING;
     }
 

@@ -2,6 +2,7 @@ package dustwright.documents.answers;
 
 import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.drawing.MarginStrip;
+import dustwright.documents.hazard.HazardLists;
 import dustwright.documents.report.Digest;
 import dustwright.documents.report.Verdict;
 import dustwright.documents.writing.Figures;
@@ -216,6 +217,7 @@ public final class TextAnswers {
                         + Wording.counted(plant.overrides().size(), "override", "overrides")
                         + "; the report lists them. "
                         + Wording.freeAir(show));
+        HazardLists.untested(plant).ifPresent(words -> lines.text("", words));
         return lines.text("", Wording.SCREENING);
     }
 

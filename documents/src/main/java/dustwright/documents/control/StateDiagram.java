@@ -19,6 +19,8 @@ import java.util.stream.IntStream;
  * leads and when, so that no arrows cross; the number is that of the table below.
  */
 public final class StateDiagram {
+    private static final String CAUTION =
+            "Design aid: tests on the finished panel show what it does. Local code, the authority having jurisdiction and a licensed engineer decide.";
     private static final int WIDTH = 720;
     /** As wide as the text of a paper, and no higher than its page. */
     private static final int PAPER = 630;
@@ -105,7 +107,8 @@ public final class StateDiagram {
     public static Element svg(Sequence sequence) {
         List<Row> rows = rows(sequence);
         Row last = rows.get(rows.size() - 1);
-        int height = last.top() + last.height() + TOP;
+        int foot = last.top() + last.height() + TOP;
+        int height = foot + TOP;
         double scale = Math.min((double) PAPER / WIDTH, (double) PAGE / height);
         Element svg = Element.of("svg")
                 .with("xmlns", "http://www.w3.org/2000/svg")
@@ -116,6 +119,7 @@ public final class StateDiagram {
                 .with("font-size", "12")
                 .with("role", "img")
                 .add(Element.of("title").text("Steps of " + sequence.title()));
+        svg.add(text(TOP, foot, "start", CAUTION).with("font-size", "10"));
         int lane = BOX_LEFT - LANE;
         for (int r = 0; r < rows.size(); r++) {
             Row row = rows.get(r);

@@ -1,6 +1,7 @@
 package dustwright.documents.drawing;
 
 import dustwright.documents.writing.Element;
+import dustwright.documents.writing.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -77,7 +78,15 @@ public record Scene(double width, double height, String title, List<Layer> layer
 
     /** The drawing as a file of its own. */
     public String svgFile() {
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg().markup() + "\n";
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                + cautioned().svg().markup() + "\n";
+    }
+
+    /** A drawing that leaves its report takes the caution with it. */
+    private Scene cautioned() {
+        List<Layer> all = new ArrayList<>(layers);
+        all.add(new Layer("caution", List.of(Shape.quiet(0, height + 12, Wording.SCREENING, 9.5, Shape.Anchor.START))));
+        return new Scene(width, height + 18, title, all);
     }
 
     private static Element element(Shape shape) {

@@ -4,8 +4,11 @@ import dustwright.documents.control.Lists.Rows;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.Study;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
 import dustwright.engine.hazard.Bonding;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.ElectricResistance;
@@ -36,6 +39,7 @@ public final class HazardLists {
             FindingCode.EXPLOSION_PROTECTION,
             FindingCode.VENT_AREA,
             FindingCode.INLET_ISOLATION,
+            FindingCode.VALVE_ISOLATION,
             FindingCode.RETURN_ISOLATION,
             FindingCode.EXHAUST_INDOORS,
             FindingCode.FILTER_STATIC,
@@ -81,6 +85,52 @@ public final class HazardLists {
                 Wording.valueAndLimit(f, show),
                 f.holds() ? "" : f.code().remedy(),
                 Wording.source(f.derivation().limitSource()));
+    }
+
+    /** Dusts and what follows from them, vents among it: every line of the sheets about combustible dust. */
+    public static Rows lines(Study study, Show show) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Sheet sheet : sheets(study)) {
+            Show across = Wording.across(sheet, show);
+            sheet.entries()
+                    .forEach(e -> rows.add(List.of(
+                            Wording.head(sheet),
+                            e.name(),
+                            Wording.answer(e.answer(), across),
+                            Wording.source(e.derivation().limitSource()))));
+        }
+        return new Rows(
+                "Dusts and what follows",
+                "What was computed or looked up for dusts, receivers and what is about them; not known says what to enter.",
+                List.of("About", "Line", "Answer", "Basis"),
+                rows);
+    }
+
+    /** What is taken of dust and container where the plant file is silent. */
+    public static Rows taken(Plant plant) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Assumption a : plant.assumptions()) {
+            if (a.place().kind() == Place.Kind.DUST || a.place().kind() == Place.Kind.CONTAINER) {
+                rows.add(List.of(a.place().toString(), a.what(), Wording.source(a.basis())));
+            }
+        }
+        return new Rows(
+                "Taken",
+                "Taken where the plant file is silent, about dust and container.",
+                List.of("Place", "Taken", "Basis"),
+                rows);
+    }
+
+    /** Combustible dusts without a test of their own, whatever holds; empty where each has one. */
+    public static Optional<String> untested(Plant plant) {
+        List<String> names = plant.dusts().stream()
+                .filter(d -> d.burns() && !d.card().tested())
+                .map(Dust::name)
+                .toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Not tested, values of other samples stand in or the worst case: "
+                        + String.join("; ", names) + ". No design is released on them.");
     }
 
     /** The study, a row to a line. */

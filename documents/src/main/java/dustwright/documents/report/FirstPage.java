@@ -1,6 +1,7 @@
 package dustwright.documents.report;
 
 import dustwright.documents.drawing.MarginStrip;
+import dustwright.documents.hazard.HazardLists;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
@@ -54,6 +55,7 @@ final class FirstPage {
         digest.usersNotAsked().map(Parts::mind).ifPresent(said::add);
         digest.transportNotAsked().map(Parts::mind).ifPresent(said::add);
         digest.standbyNotAsked().map(Parts::mind).ifPresent(said::add);
+        HazardLists.untested(digest.study().plant()).map(Parts::mind).ifPresent(said::add);
         return said.add(Parts.paragraph("cap", Wording.SCREENING));
     }
 

@@ -6,10 +6,8 @@ import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.Study;
-import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Place;
-import dustwright.engine.hazard.DustCard.Sample;
 import dustwright.engine.hazard.PublishedDust;
 import dustwright.engine.review.HazardStudy;
 import dustwright.engine.sheet.Sheet;
@@ -95,15 +93,8 @@ public final class HazardPapers {
         list.add(Element.of("li")
                 .text(fails + " do not hold, " + open + " are not known, " + count("holds")
                         + " hold of what was checked (1)."));
-        List<String> untested = study.plant().dusts().stream()
-                .filter(d -> d.combustible().orElse(true) && d.card().sample() == Sample.PUBLISHED)
-                .map(Dust::name)
-                .toList();
-        if (!untested.isEmpty()) {
-            list.add(Element.of("li")
-                    .text("Not tested, values of other samples stand in or the worst case: "
-                            + String.join("; ", untested) + ". No design is released on them."));
-        }
+        HazardLists.untested(study.plant())
+                .ifPresent(words -> list.add(Element.of("li").text(words)));
         list.add(Element.of("li")
                 .text(review.notJudged() + " of " + review.rows().size()
                         + " rows of the hazard study are not judged by a team yet; " + review.withoutAction()

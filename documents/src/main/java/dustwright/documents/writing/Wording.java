@@ -122,10 +122,11 @@ public final class Wording {
             case METAL_DRY -> "No light metal stated to come dry to";
             case EXPLOSION_PROTECTION -> "A way out for an explosion is stated for";
             case VENT_AREA -> "Vent no smaller than each method asked says on";
-            case INLET_ISOLATION -> "Isolation is stated on the main of";
+            case INLET_ISOLATION -> "Isolation is stated on every main of";
+            case VALVE_ISOLATION -> "Nothing lets an explosion in the receiver into";
             case RETURN_ISOLATION -> "Isolation is stated on the return air of";
             case FILTER_STATIC -> "Elements go with the ignition energies entered:";
-            case EXHAUST_INDOORS -> "No toxic or metal dust stated in air returned by";
+            case EXHAUST_INDOORS -> "Nothing stated against the exhaust air of";
             case HOSE_RESISTANCE -> "Resistance within its limit:";
             case BAG_STATIC -> "Bag type permitted by the ignition energies entered:";
             case LINER_STATIC -> "Liner goes with the bag:";
@@ -205,10 +206,11 @@ public final class Wording {
             case METAL_DRY -> "Light metal comes to the dry";
             case EXPLOSION_PROTECTION -> "No way out for an explosion in";
             case VENT_AREA -> "Explosion vent too small on";
-            case INLET_ISOLATION -> "Flame can run back through the main from";
+            case INLET_ISOLATION -> "Flame can run back through a main from";
+            case VALVE_ISOLATION -> "An explosion in the receiver reaches";
             case RETURN_ISOLATION -> "Flame can come back with the return air of";
             case FILTER_STATIC -> "Elements hold charge in";
-            case EXHAUST_INDOORS -> "Air of toxic or metal dust comes back indoors from";
+            case EXHAUST_INDOORS -> "Air comes back indoors that must not, from";
             case HOSE_RESISTANCE -> "Charge does not get to ground through";
             case BAG_STATIC -> "Bag type not permitted for a dust in";
             case LINER_STATIC -> "Liner cancels the rating of";
@@ -235,7 +237,7 @@ public final class Wording {
         }
         if (finding.counted() && finding.decided()) {
             return finding.holds()
-                    ? "none found"
+                    ? "nothing against it found"
                     : Figures.count((long) finding.value().si()) + " found, none may be";
         }
         if (finding.unjudged()) {

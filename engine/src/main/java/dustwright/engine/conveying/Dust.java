@@ -40,6 +40,11 @@ public record Dust(
         HopperDust inHopper,
         DustCard card) {
 
+    /** Whether it is treated as combustible: unless "no" is stated and shown, and nothing else that is stated speaks against it. */
+    public boolean burns() {
+        return combustible.orElse(true) || !card.shownInert();
+    }
+
     /** The largest piece that must pass: the largest lump, or a particle where no lump is stated; empty where neither is known. */
     public Optional<Length> largestPiece() {
         return inHopper.largestLump().or(() -> particle.map(Particle::size));

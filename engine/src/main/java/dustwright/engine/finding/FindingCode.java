@@ -296,8 +296,8 @@ public enum FindingCode {
             "Values of a combustible dust",
             "Values that protection, equipment and bags are chosen by are not known for this dust. Meanwhile the worst case is taken for each:"
                     + " what is chosen by it may be dearer than needed, or not to be had.",
-            "Have the own dust tested and enter the values with their report; a published dust named under \"published\" shows only what is"
-                    + " plausible."),
+            "Have the own dust tested and enter the values with their report; a published dust named under \"explodes like\" or \"ignites"
+                    + " like\" shows only what is plausible."),
     METAL_DRY(
             "Light metal in a dry receiver",
             "Dust of a light metal comes to a dry receiver with a filter.",
@@ -305,7 +305,8 @@ public enum FindingCode {
     EXPLOSION_PROTECTION(
             "Way out for an explosion",
             "The receiver takes combustible dust and an explosion in it has no way out that does not hurt people.",
-            "Set it outdoors with a vent, lead the vent outside by a duct, vent it flameless, or suppress or contain the explosion."),
+            "Set it outdoors with a vent, lead the vent outside by a duct, vent it flameless, or suppress or contain the explosion; for a metal"
+                    + " or toxic dust a specialist chooses."),
     VENT_AREA(
             "Explosion vent",
             "By at least one of the published methods that are asked the vent is smaller than this dust, or a weaker one within the method's"
@@ -313,8 +314,13 @@ public enum FindingCode {
             "Fit a larger vent, a stronger vessel or a smaller one; have the vent sized by a specialist with the standard and test data."),
     INLET_ISOLATION(
             "Isolation on the main",
-            "Nothing keeps the flame of an explosion in the receiver from running back to the people who hold hoses.",
-            "Fit an isolation device on the main that is tested for this dust."),
+            "At least one main has nothing that keeps the flame of an explosion in the receiver from running back to the people who hold hoses.",
+            "Fit an isolation device on every main that enters the receiver, tested for this dust."),
+    VALVE_ISOLATION(
+            "Isolation below the receiver",
+            "Nothing keeps an explosion in the receiver from the bag or drum below it, beside the person who changes it.",
+            "Fit a rotary valve that is tested as an isolation device and stops on an explosion, or a drum and clamp that stand what the"
+                    + " vessel stands."),
     RETURN_ISOLATION(
             "Isolation on the return air",
             "Air is led back into a room and nothing keeps flame and smoke of an explosion from coming with it.",
@@ -325,8 +331,8 @@ public enum FindingCode {
             "Fit elements of a static-dissipative make, bonded to the tube sheet and to ground."),
     EXHAUST_INDOORS(
             "Exhaust air indoors",
-            "Air that carried toxic or metal dust is returned to the room.",
-            "Lead the exhaust outdoors."),
+            "Air is returned to the room that carried toxic or metal dust, or without what keeps dust out of it.",
+            "Lead the exhaust outdoors, or fit the after-filter that the dust's class asks and a watch for broken elements."),
     HOSE_RESISTANCE(
             "Hose against static",
             "The hose's resistance is higher than charge may meet on its way to ground.",

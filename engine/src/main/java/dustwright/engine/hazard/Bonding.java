@@ -18,23 +18,18 @@ public enum Bonding {
             1e7,
             Source.published("IEC 61340-4-4:2012 by the abstract of its successor; TRGS 727")),
     PERSON("a person through shoes and floor", 1e8, Source.fromMemory("IEC TS 60079-32-1; IEC 61340-4-5")),
-    SHORT_HOSE(
-            "a hose up to 2 m, end to end: counts as a conductive part",
+    HOSE(
+            "a hose from cuff to cuff, the only way to ground of the tool at its end",
             1e6,
-            Source.ownReading(
-                    "the rule for flexible connectors begins above 2 m; below it a hose is held to the limit of a"
-                            + " conductive part")),
-    LONG_HOSE(
-            "a hose longer than 2 m, end to end, also where a wire is fitted",
+            Source.fromMemory("NFPA 77; IEC TS 60079-32-1; NFPA 652 (2019) 9.4.7: the tool is a conductive part")),
+    CONNECTOR(
+            "a flexible connector longer than 2 m between parts that are bonded of their own",
             1e8,
             Source.fromMemory("NFPA 652/654, flexible connectors")),
     CONDUCTIVE_HOSE_PER_METRE(
             "one metre of conductive hose", 1e3, Source.fromMemory("IEC TS 60079-32-1, hoses; test EN ISO 8031")),
     DISSIPATIVE_HOSE_PER_METRE(
             "one metre of dissipative hose", 1e6, Source.fromMemory("IEC TS 60079-32-1, hoses; test EN ISO 8031"));
-
-    /** Above this length a hose has its own limit, end to end. */
-    private static final double LONG_m = 2;
 
     private final String words;
     private final double limit_ohm;
@@ -44,15 +39,6 @@ public enum Bonding {
         this.words = words;
         this.limit_ohm = limit_ohm;
         this.source = source;
-    }
-
-    /**
-     * What a hose of this length is held to from cuff to cuff.
-     *
-     * @param length_m length of the hose [m]
-     */
-    public static Bonding ofHose(double length_m) {
-        return length_m > LONG_m ? LONG_HOSE : SHORT_HOSE;
     }
 
     /** What is measured. */

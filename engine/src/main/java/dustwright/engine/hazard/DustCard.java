@@ -93,17 +93,25 @@ public record DustCard(
 
     /** Class of a dust by what it does to lungs, and of the filter that air returned to a room has passed. */
     public enum Hygiene {
-        L("light: filters that let through less than 1 %"),
-        M("medium: filters that let through less than 0.1 %"),
-        H("high: filters that let through less than 0.005 %, and changing of bags and filters without dust");
+        L("light: filters that let through less than 1 %", 0.01),
+        M("medium: filters that let through less than 0.1 %", 0.001),
+        H("high: filters that let through less than 0.005 %, and changing of bags and filters without dust", 0.00005);
 
         /** Where the classes come from. */
         public static final Source SOURCE = Source.fromMemory("EN IEC 60335-2-69, Annex AA, dust classes");
 
         private final String words;
 
-        Hygiene(String words) {
+        private final double mostPassing;
+
+        Hygiene(String words, double mostPassing) {
             this.words = words;
+            this.mostPassing = mostPassing;
+        }
+
+        /** Share that its filters may let through [-]. */
+        public double mostPassing() {
+            return mostPassing;
         }
 
         /** What the class asks for. */
@@ -124,6 +132,23 @@ public record DustCard(
         ask(missing, explosible, "mec", "MEC", "any concentration in tubing and receiver may explode");
         ask(missing, conductive, "conductive", "resistivity", "it conducts, Group IIIC");
         ask(missing, toxic, "toxic", "toxicity", "toxic wherever its air comes back indoors");
+        if (sample == Sample.OWN) {
+            ask(
+                    missing,
+                    report,
+                    "report",
+                    "report of the test",
+                    "nobody can look at the test: values count as those of another sample");
+        }
+        sampleSize
+                .filter(size -> size.metres() > COARSE_m)
+                .ifPresent(size -> missing.add(new Missing(
+                        "sample size",
+                        "a sample as fine as what lies in the filter",
+                        "values of one coarser than 0.5 mm, too good")));
+        moisture.filter(m -> m.value() > DAMP)
+                .ifPresent(m -> missing.add(
+                        new Missing("sample moisture", "a dry sample", "values of one damper than 5 %, too good")));
         return missing;
     }
 
@@ -142,12 +167,39 @@ public record DustCard(
      */
     public record Missing(String key, String name, String worst) {}
 
+    /** Above this size a sample is no dust by the newer texts of NFPA [m]. */
+    private static final double COARSE_m = 500e-6;
+    /** Moisture to which samples are dried for a test, ASTM E1226 from memory. */
+    private static final double DAMP = 0.05;
+
     /** Greatest explosion constant either vent equation is published for: stands in while none is known. */
     public static final ExplosionConstant WORST_KST = new ExplosionConstant(800e5);
     /** Greatest explosion pressure either vent equation is published for: stands in while none is known. */
     public static final GaugePressure WORST_PRESSURE = new GaugePressure(12e5);
     /** Stands in while no least ignition energy is known: the most easily ignited step of the guidance. */
     public static final SparkEnergy WORST_IGNITION = new SparkEnergy(1e-3);
+
+    /** Whether its values are of a test of the own dust whose report is named. */
+    public boolean tested() {
+        return sample == Sample.OWN && report.isPresent();
+    }
+
+    /** What is stated of it and says that it burns. */
+    public List<String> saysThatItBurns() {
+        List<String> says = new ArrayList<>();
+        family.filter(DustFamily::metal).ifPresent(f -> says.add("its family, " + f.words()));
+        boolean none = kst.filter(k -> k.value().si() == 0).isPresent();
+        kst.filter(k -> k.value().si() > 0).ifPresent(k -> says.add("Kst"));
+        greatest.filter(p -> p.value().si() > 0).ifPresent(p -> says.add("Pmax"));
+        ignition.filter(e -> !none).ifPresent(e -> says.add("MIE"));
+        explosible.filter(e -> !none).ifPresent(e -> says.add("MEC"));
+        return says;
+    }
+
+    /** Whether "not combustible" stands: by the report of a test of the own dust or a family that can not burn, and nothing against it. */
+    public boolean shownInert() {
+        return saysThatItBurns().isEmpty() && (family.filter(DustFamily::inert).isPresent() || tested());
+    }
 
     /** Whether it is stated to be a metal. */
     public boolean metal() {

@@ -38,7 +38,9 @@ public final class Promela {
         lines.forEach(l -> scratch.add(l.name()));
         scratch.removeAll(remembered);
         text.append(
-                "/* One process: what happens, then one scan. Made for SPIN 6.5; check with: spin -a, cc -DSAFETY, pan. */\n");
+                "/* One process: what happens, then one scan. Made for SPIN 6.5; check with: spin -a, cc -DSAFETY, pan. It judges this"
+                        + " model, not the plant, its wiring or a person: local code, the authority having jurisdiction and a licensed engineer"
+                        + " decide. */\n");
         remembered.forEach(
                 n -> text.append("bit ").append(id(n)).append(world.startOn().contains(n) ? " = 1;\n" : ";\n"));
         circuit.choices.forEach(n -> text.append("bit ").append(id(n)).append(";\n"));

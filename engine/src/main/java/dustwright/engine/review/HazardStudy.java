@@ -1,14 +1,12 @@
 package dustwright.engine.review;
 
 import dustwright.engine.finding.Finding;
-import dustwright.engine.hazard.Protection.Isolation;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.sheet.Collecting;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -122,14 +120,8 @@ public record HazardStudy(Notes notes, List<Row> rows) {
         if (station.producers().isEmpty() || station.producers().size() > 2) {
             return Optional.empty();
         }
-        Set<Options.Extra> extras = EnumSet.noneOf(Options.Extra.class);
-        station.receiver()
-                .protection()
-                .isolation()
-                .filter(i -> i != Isolation.NONE)
-                .ifPresent(i -> extras.add(Options.Extra.ISOLATION));
         return Optional.of(new Controlled(
-                DefaultSequence.of(plant.name() + ", station " + station.id(), Options.of(station, extras)),
+                DefaultSequence.of(plant.name() + ", station " + station.id(), Options.of(station, Set.of())),
                 Controlled.DEFAULT));
     }
 }

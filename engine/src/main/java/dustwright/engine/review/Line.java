@@ -110,6 +110,17 @@ final class Line {
         return this;
     }
 
+    /** An interlock that waits for a detector which no plant file can show: it guards only where that is there. */
+    Line byDetector(String causeName, String lack) {
+        int before = safeguards.size();
+        interlock(causeName, lack);
+        if (safeguards.size() > before) {
+            String interlock = safeguards.remove(before);
+            missing.add("to be shown on site: the detector of " + interlock);
+        }
+        return this;
+    }
+
     private String demands(Sequence.Cause cause) {
         return cause.demands().isEmpty()
                 ? "alarm only"

@@ -8,7 +8,6 @@ import dustwright.engine.sheet.Collecting;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** Lines about receiver, filter, valve, container, producers and control of a station. */
@@ -73,7 +72,7 @@ final class StationLines {
                 .checked(place, FindingCode.EXPLOSION_PROTECTION, FindingCode.VENT_AREA)
                 .checked(dusts(), FindingCode.DUST_CARD)
                 .checked(place, FindingCode.FILTER_STATIC)
-                .interlock("fire", "no signal of fire or explosion stops producers and valve")
+                .byDetector("fire", "no signal of fire or explosion stops producers and valve")
                 .toSee("nobody within reach of vent and fireball; fire plan and fire service know the dust");
     }
 
@@ -90,7 +89,7 @@ final class StationLines {
                         "dust smoulders on elements or in the hopper",
                         "an ember, self-heating of fat or damp dust left lying, a hot producer drawing through it",
                         "carbon monoxide; fire or explosion when somebody opens the vessel or a pulse stirs it")
-                .interlock("fire", "no signal of fire or explosion stops producers and valve")
+                .byDetector("fire", "no signal of fire or explosion stops producers and valve")
                 .toSee("emptied at the end of each shift; temperature or CO watched where the dust heats itself")
                 .toSee("nobody opens a hot receiver; extinguishing agent fits the dust");
     }
@@ -157,20 +156,14 @@ final class StationLines {
     // ---- discharge
 
     private Line passesFlame() {
-        Optional<Boolean> isolates = stated().valveIsolates();
         return asking.line(
                         "valve flame",
                         "Rotary valve " + station.id(),
                         "flame or burning dust passes the valve",
                         "gap too wide, too few vanes, valve turns on after an explosion",
                         "explosion or fire in bag or drum, beside the person who changes it")
-                .design(
-                        isolates.orElse(false),
-                        "valve stated as tested for isolation",
-                        isolates.isPresent()
-                                ? "the valve does not isolate: bag and receiver are one vessel for flame"
-                                : "not stated whether the valve isolates: taken as not")
-                .interlock("fire", "no signal of fire or explosion stops the valve");
+                .checked(place, FindingCode.VALVE_ISOLATION)
+                .byDetector("fire", "no signal of fire or explosion stops the valve");
     }
 
     private Line stands() {

@@ -61,7 +61,7 @@ final class UserLines {
                         "burning or hot material is picked up",
                         "embers, weld spatter, hot ash, cigarette, friction of a stone or bolt",
                         "smouldering or an explosion in receiver, filter or bag, minutes to hours later")
-                .interlock("fire", "no signal of fire or explosion stops producers and valve")
+                .byDetector("fire", "no signal of fire or explosion stops producers and valve")
                 .toSee("users told what must not be picked up; sign at each inlet")
                 .toSee("hot work permit: system stopped, emptied and cleaned before, watched after");
     }
@@ -88,7 +88,7 @@ final class UserLines {
         return here.station().isPresent()
                 ? line.checked(Set.of(here.place().id()), FindingCode.INLET_ISOLATION)
                         .interlock("isolation", "no isolation valve reports to the control whether it is ready")
-                        .interlock("fire", "no signal of fire or explosion stops producers and valve")
+                        .byDetector("fire", "no signal of fire or explosion stops producers and valve")
                 : line.toSee("the collector is not drawn: isolation on this main is to be shown with it");
     }
 

@@ -4,6 +4,7 @@ import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.Enclosure;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustZone;
 import dustwright.engine.hazard.DustZone.At;
@@ -48,6 +49,18 @@ final class AreaLines {
                         + (groupE() ? "; hazardous quantities of a metal dust are Division 1" : ""),
                 List.of(),
                 DustZone.SOURCE);
+        here.station()
+                .flatMap(s -> s.container())
+                .flatMap(c -> c.bag())
+                .filter(bag -> bag.vapour() != BagType.Vapour.NONE)
+                .ifPresent(bag -> writing.words(
+                        "area-gas",
+                        "Flammable gas or vapour, " + bag.vapour().words(),
+                        "the place about the bag is a gas zone too, 1 or 2, Class I: equipment is marked for both. With vapour in it a cloud"
+                                + " lights more easily and burns harder than the dust alone: MIE, Kst and Pmax of the dust alone then do not"
+                                + " hold, have the mixture tested",
+                        List.of(),
+                        Source.fromMemory("IEC 60079-10-1; NEC 500, 505; hybrid mixtures in NFPA 68 and EN 14491")));
         if (fibres()) {
             writing.words(
                     "area-fibres",

@@ -7,6 +7,7 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.BagType.LinerType;
 import dustwright.engine.hazard.BagType.Surroundings;
+import dustwright.engine.hazard.MieStep;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -25,11 +26,11 @@ final class BagStatic {
 
     void write(List<Dust> burning) {
         Set<BagType> permitted = Stream.of(BagType.values())
-                .filter(type -> burning.stream().allMatch(dust -> permits(type, dust)))
+                .filter(type -> permitted(type) && burning.stream().allMatch(dust -> permits(type, dust)))
                 .collect(Collectors.toCollection(TreeSet::new));
         writing.words(
                 "bag-permitted",
-                "Bag types that all combustible dusts here permit, " + around().words(),
+                "Bag types that all combustible dusts here permit, " + aroundWords(burning),
                 permitted.isEmpty()
                         ? "none of A, B, C, D: ask a specialist"
                         : permitted.stream().map(BagType::name).collect(Collectors.joining(", "))
@@ -40,8 +41,23 @@ final class BagStatic {
     }
 
     private boolean permits(BagType type, Dust dust) {
-        return BagType.permitted(dust.card().ignitionOrWorst().joules(), around())
-                .contains(type);
+        return !dust.card().lightMetal()
+                && BagType.permitted(dust.card().ignitionOrWorst().joules(), around())
+                        .contains(type);
+    }
+
+    /** Whether what is around the bag permits it, whatever falls into it. */
+    private boolean permitted(BagType type) {
+        return bag.vapour() == BagType.Vapour.NONE
+                || BagType.permitted(Double.POSITIVE_INFINITY, around()).contains(type);
+    }
+
+    /** As the table names it for the most easily ignited dust here. */
+    private String aroundWords(List<Dust> burning) {
+        boolean sensitive = burning.stream()
+                .anyMatch(d -> MieStep.of(d.card().ignitionOrWorst().joules()).contains(MieStep.NO_TYPE_B));
+        return (sensitive && around() == Surroundings.DUST_ZONE ? Surroundings.GAS_OR_SENSITIVE_DUST : around())
+                .words();
     }
 
     private Surroundings around() {
@@ -55,23 +71,20 @@ final class BagStatic {
                 "type " + type + ", " + type.words(),
                 List.of(),
                 BagType.SOURCE);
-        List<Dust> not = burning.stream().filter(dust -> !permits(type, dust)).toList();
+        List<Dust> not = burning.stream()
+                .filter(dust -> !dust.card().lightMetal() && !permits(type, dust))
+                .toList();
         if (!not.isEmpty()) {
             writing.words(
                     "bag-conflict",
                     "The bag does not suit",
                     not.stream().map(Dust::name).collect(Collectors.joining("; ")) + ": type " + type
                             + " is not permitted for this ignition energy (" + energies(not) + ") in: "
-                            + around().words(),
+                            + aroundWords(burning),
                     List.of(),
                     BagType.SOURCE);
         }
-        writing.none(
-                FindingCode.BAG_STATIC,
-                Place.Kind.CONTAINER,
-                "dusts this bag must not take",
-                not.size(),
-                BagType.SOURCE);
+        judged(type, burning, not.size());
         if (type == BagType.C) {
             writing.words(
                     "bag-ground",
@@ -82,6 +95,37 @@ final class BagStatic {
                     BagType.SOURCE);
         }
         liner(type);
+    }
+
+    private void judged(BagType type, List<Dust> burning, int not) {
+        String metals =
+                names(burning.stream().filter(d -> d.card().lightMetal()).toList());
+        String untested = names(
+                burning.stream().filter(d -> d.card().ignition().isEmpty()).toList());
+        if (not > 0 || !permitted(type)) {
+            writing.none(
+                    FindingCode.BAG_STATIC,
+                    Place.Kind.CONTAINER,
+                    "dusts or vapours this bag must not meet",
+                    Math.max(1, not),
+                    BagType.SOURCE);
+        } else if (!metals.isEmpty()) {
+            notSaid("No bag without a special review for light metal, whatever its ignition energy: " + metals + ".");
+        } else if (!untested.isEmpty()) {
+            notSaid("Enter \"mie\" under \"explosion\" of " + untested
+                    + ": below 0.14 mJ the table permits no type, and nobody has tested it.");
+        } else {
+            writing.none(
+                    FindingCode.BAG_STATIC, Place.Kind.CONTAINER, "dusts this bag must not take", 0, BagType.SOURCE);
+        }
+    }
+
+    private void notSaid(String why) {
+        writing.notSaid(FindingCode.BAG_STATIC, Place.Kind.CONTAINER, BagType.SOURCE, why);
+    }
+
+    private static String names(List<Dust> dusts) {
+        return dusts.stream().map(Dust::name).collect(Collectors.joining("; "));
     }
 
     private void noType() {
@@ -105,7 +149,9 @@ final class BagStatic {
     }
 
     private void liner(BagType type) {
-        boolean lined = bag.liner().filter(liner -> liner != BulkBag.Liner.NONE).isPresent();
+        boolean lined = bag.liner()
+                .map(liner -> liner != BulkBag.Liner.NONE)
+                .orElse(bag.linerType().isPresent());
         String suits = type.liners().isEmpty()
                 ? "none"
                 : type.liners().stream().map(LinerType::name).collect(Collectors.joining(", "));

@@ -18,7 +18,6 @@ import dustwright.engine.sheet.EarthingList.Couplings;
 import dustwright.engine.tubing.Hose;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -41,14 +40,7 @@ final class BondingPoints {
     void write() {
         couplings();
         equipment();
-        Stream<Bonding> ofHoses = hoses().map(
-                        hose -> Bonding.ofHose(hose.length().metres()))
-                .distinct()
-                .sorted();
-        for (Bonding bonding : Stream.of(
-                        Stream.of(Bonding.METAL_JOINT, Bonding.METAL_PART), ofHoses, Stream.of(Bonding.PERSON))
-                .flatMap(Function.identity())
-                .toList()) {
+        for (Bonding bonding : List.of(Bonding.METAL_JOINT, Bonding.METAL_PART, Bonding.HOSE, Bonding.PERSON)) {
             writing.given(
                     "resistance-" + bonding.name().toLowerCase(Locale.ROOT).replace('_', '-'),
                     "Measured at commissioning and repeated, at most: " + bonding.words(),
@@ -113,7 +105,7 @@ final class BondingPoints {
     }
 
     private void hose(Hose hose) {
-        Bonding limit = Bonding.ofHose(hose.length().metres());
+        Bonding limit = Bonding.HOSE;
         String id = "hose-" + hose.id();
         String name = "Hose " + hose.id() + ", end to end";
         if (hose.resistance().isEmpty()) {
@@ -137,7 +129,13 @@ final class BondingPoints {
                 : perMetre < Bonding.DISSIPATIVE_HOSE_PER_METRE.limit_ohm()
                         ? "dissipative"
                         : "neither conductive nor dissipative";
-        writing.given(id, name + ", " + kind, measured, Source.entered());
+        boolean connector = measured.ohms() > limit.limit_ohm() && measured.ohms() < Bonding.CONNECTOR.limit_ohm();
+        writing.given(
+                id,
+                name + ", " + kind
+                        + (connector ? "; enough for " + Bonding.CONNECTOR.words() + ", which this is not" : ""),
+                measured,
+                Source.entered());
         Step step = step("HAZ-20", "R as stated", limit.source(), new Term("R", "hose from cuff to cuff", measured));
         writing.add(Finding.of(
                 FindingCode.HOSE_RESISTANCE,

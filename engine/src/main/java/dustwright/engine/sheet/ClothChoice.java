@@ -128,7 +128,7 @@ final class ClothChoice {
     }
 
     private List<Dust> burning() {
-        return having(dust -> dust.combustible().orElse(true));
+        return having(dust -> dust.burns());
     }
 
     private List<Dust> sticking() {

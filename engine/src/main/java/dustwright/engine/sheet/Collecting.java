@@ -2,6 +2,7 @@ package dustwright.engine.sheet;
 
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Place;
+import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -81,9 +82,9 @@ public record Collecting(Place place, Optional<Station> station, List<Inlet> inl
         return joined;
     }
 
-    /** Dusts that are combustible, or that nobody has found not to be. */
+    /** Dusts that are combustible, or that nobody has shown not to be. */
     public List<Dust> burning() {
-        return dusts.stream().filter(d -> d.combustible().orElse(true)).toList();
+        return dusts.stream().filter(Dust::burns).toList();
     }
 
     /** Dusts of a combustible light metal. */
@@ -110,6 +111,25 @@ public record Collecting(Place place, Optional<Station> station, List<Inlet> inl
             }
         }
         return clashes;
+    }
+
+    /** Metal dusts of which nobody has said whether they are of one family. */
+    List<Dust> otherMetals() {
+        List<Dust> other = dusts.stream()
+                .filter(d -> d.card()
+                        .family()
+                        .filter(f -> f == DustFamily.OTHER_METAL)
+                        .isPresent())
+                .toList();
+        return other.size() > 1 ? other : List.of();
+    }
+
+    /** Runs that end at the station. */
+    List<String> mains() {
+        return runs.stream()
+                .filter(r -> r.to().equals(place.id()) || r.from().equals(place.id()))
+                .map(Run::id)
+                .toList();
     }
 
     /** Which inlets pick each dust up, in the order of the plant file. */

@@ -53,7 +53,7 @@ final class DustCardSheet {
 
     private Sheet sheet(CarryingLines carrying) {
         burns();
-        if (dust.combustible().orElse(true)) {
+        if (dust.burns()) {
             published();
             values();
             group();
@@ -84,19 +84,24 @@ final class DustCardSheet {
                     name,
                     "Nobody has said: treated as combustible until somebody with a name finds otherwise; enter \"combustible\" and the"
                             + " \"report\" of the test.");
-        } else if (!dust.combustible().get() && card.report().isEmpty()) {
-            boolean inert = card.family().filter(DustFamily::inert).isPresent();
-            String why =
-                    "\"no\" is stated, but not by which test: enter the \"report\" under \"explosion\". A data sheet that does not"
-                            + " classify a product does not say that its dust can not burn.";
-            writing.unknown("combustible", name, why);
-            if (!inert) {
-                writing.notSaid(FindingCode.DUST_CARD, Place.Kind.DUST, PRACTICE, why);
-            }
+        } else if (!dust.combustible().get() && (dust.burns() || card.report().isEmpty())) {
+            writing.unknown("combustible", name, notShown());
         } else {
             writing.words("combustible", name, dust.combustible().get() ? "yes" : "no", List.of(), Source.entered());
         }
         writing.words("sample", "Values belong to", sample(), List.of(), Source.entered());
+    }
+
+    /** Why a "no" is not taken, or on what little it stands. */
+    private String notShown() {
+        List<String> against = card.saysThatItBurns();
+        if (!against.isEmpty()) {
+            return "\"no\" is stated, and against it " + String.join(", ", against)
+                    + ": treated as combustible until one of them is taken back.";
+        }
+        return "\"no\" is stated, but not by which test of this dust: enter the \"report\" and \"sample\": own dust, tested, under"
+                + " \"explosion\". A data sheet that does not classify a product does not say that its dust can not burn."
+                + (dust.burns() ? " Meanwhile it is treated as combustible." : "");
     }
 
     /** What stands in for missing tests, and whether what is stated is plausible beside it. */
@@ -233,6 +238,8 @@ final class DustCardSheet {
         List<String> all = new ArrayList<>();
         if (dust.combustible().isEmpty()) {
             all.add("whether it is combustible: meanwhile it is");
+        } else if (!dust.combustible().get()) {
+            all.add("whether it is combustible: " + notShown().replaceFirst("\\.$", ""));
         }
         card.missing().forEach(m -> all.add(m.name() + ": meanwhile " + m.worst()));
         if (all.isEmpty()) {
@@ -370,6 +377,15 @@ final class DustCardSheet {
     }
 
     private void layer() {
+        if (card.metal()) {
+            writing.words(
+                    "layer",
+                    "Settled dust that makes a room a hazard area",
+                    "for metals by another rule than for other dusts: where the colour of the surface below can no longer be made out",
+                    List.of(),
+                    DustFamily.APART);
+            return;
+        }
         dust.looseBulkDensity().ifPresent(bulk -> {
             Length depth = new Length(CloudLaws.layerDepth_m(bulk.kgPerCubicMetre()));
             writing.known(

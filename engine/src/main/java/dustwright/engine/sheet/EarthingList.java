@@ -108,12 +108,7 @@ public final class EarthingList {
     private void inlet(Inlet inlet) {
         String where = "inlet " + inlet.id();
         add(where, "valve to ground", 1, Bonding.METAL_PART, With.A);
-        add(
-                where,
-                "hose " + inlet.hose() + " with its tool, tool to valve",
-                1,
-                Bonding.ofHose(plant.hose(inlet.hose()).length().metres()),
-                With.B);
+        add(where, "hose " + inlet.hose() + " with its tool, tool to valve", 1, Bonding.HOSE, With.B);
     }
 
     private void run(Run run) {

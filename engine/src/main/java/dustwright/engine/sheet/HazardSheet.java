@@ -4,6 +4,7 @@ import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -47,6 +48,7 @@ final class HazardSheet {
             if (!here.metals().isEmpty()) {
                 metal();
             }
+            dry();
             here.station().ifPresentOrElse(this::station, this::nothingDrawn);
             new CloudLines(plant, here, writing).write();
             users();
@@ -54,7 +56,13 @@ final class HazardSheet {
             new BondingPoints(plant, here, writing).write();
             hotWork();
         } else {
-            here.station().ifPresent(s -> new ProtectionLines(s, here, writing).airBack());
+            here.station().ifPresent(s -> {
+                new ProtectionLines(s, here, writing).airBack();
+                s.container()
+                        .flatMap(c -> c.bag())
+                        .filter(bag -> bag.vapour() != BagType.Vapour.NONE)
+                        .ifPresent(bag -> new BagStatic(bag, writing).write(List.of()));
+            });
         }
         caution();
         return writing.sheet(
@@ -102,7 +110,10 @@ final class HazardSheet {
                     List.of(),
                     DustFamily.APART);
         }
-        if (without.isEmpty() || !clashes.isEmpty()) {
+        Optional<String> open = open(without);
+        if (clashes.isEmpty() && open.isPresent()) {
+            writing.notSaid(FindingCode.DUSTS_TOGETHER, here.place().kind(), DustFamily.APART, open.get());
+        } else {
             writing.none(
                     FindingCode.DUSTS_TOGETHER,
                     here.place().kind(),
@@ -110,6 +121,19 @@ final class HazardSheet {
                     clashes.size(),
                     DustFamily.APART);
         }
+    }
+
+    /** Why nobody can say that nothing meets that must not. */
+    private Optional<String> open(List<Dust> without) {
+        if (here.dusts().size() > 1 && !without.isEmpty()) {
+            return Optional.of("Enter \"family\" under \"explosion\" of "
+                    + without.stream().map(Dust::name).collect(Collectors.joining("; ")) + ".");
+        }
+        return here.otherMetals().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        here.otherMetals().stream().map(Dust::name).collect(Collectors.joining(" and "))
+                                + " are other metals: each family of metals has its own collection, and whether they are of one is not stated.");
     }
 
     private String inlets(Dust dust) {
@@ -138,13 +162,30 @@ final class HazardSheet {
                     "wet, hydrogen vented, sludge taken out daily; or dry outdoors after a special review. Bag and rotary valve are questionable",
                     DustFamily.APART);
         }
-        here.station()
-                .ifPresent(s -> writing.none(
-                        FindingCode.METAL_DRY,
-                        Place.Kind.RECEIVER,
-                        "light-metal dusts that come to this dry receiver",
-                        here.lightMetals().size(),
-                        DustFamily.APART));
+    }
+
+    /** A dust of which nobody has said what it is made of may be a light metal. */
+    private void dry() {
+        List<Dust> unnamed =
+                burning.stream().filter(d -> d.card().family().isEmpty()).toList();
+        if (here.station().isEmpty() || (here.metals().isEmpty() && unnamed.isEmpty())) {
+            return;
+        }
+        if (here.lightMetals().isEmpty() && !unnamed.isEmpty()) {
+            writing.notSaid(
+                    FindingCode.METAL_DRY,
+                    Place.Kind.RECEIVER,
+                    DustFamily.APART,
+                    "Enter \"family\" under \"explosion\" of "
+                            + unnamed.stream().map(Dust::name).collect(Collectors.joining("; ")) + ".");
+            return;
+        }
+        writing.none(
+                FindingCode.METAL_DRY,
+                Place.Kind.RECEIVER,
+                "light-metal dusts that come to this dry receiver",
+                here.lightMetals().size(),
+                DustFamily.APART);
     }
 
     private void nothingDrawn() {

@@ -12,6 +12,8 @@ import dustwright.engine.hazard.Protection.Isolation;
 import dustwright.engine.hazard.Protection.Method;
 import dustwright.engine.hazard.Protection.Standing;
 import dustwright.engine.plant.Station;
+import dustwright.engine.receiver.AfterFilter;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -75,12 +77,51 @@ final class ProtectionLines {
                     "Enter \"standing\" under \"explosion\" of the receiver: indoors a vent without a duct burns the room.");
             return;
         }
+        Optional<String> open = method == Method.NONE || ventsInside ? Optional.empty() : open(method);
+        if (open.isPresent()) {
+            writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.RECEIVER, clause(method), open.get());
+            return;
+        }
         writing.none(
                 FindingCode.EXPLOSION_PROTECTION,
                 Place.Kind.RECEIVER,
                 "receivers without a way out for an explosion",
-                method == Method.NONE || ventsInside ? 1 : 0,
+                method == Method.NONE || ventsInside || bursts(method) ? 1 : 0,
                 SEPARATOR);
+    }
+
+    /** Why nobody can say that this method does for the dusts here. */
+    private Optional<String> open(Method method) {
+        boolean throwsOut = method == Method.VENTING || method == Method.FLAMELESS_VENTING;
+        List<Dust> toxic = here.burning().stream()
+                .filter(d -> d.card().toxic().orElse(false))
+                .toList();
+        if (!here.metals().isEmpty()) {
+            return Optional.of("Whether " + method.words() + " is fit for " + names(here.metals())
+                    + ", a metal dust, is its maker's to state, by tests of this metal; a specialist chooses.");
+        }
+        if (throwsOut && !toxic.isEmpty()) {
+            return Optional.of(
+                    "A vent throws dust out, and " + names(toxic)
+                            + " is toxic: owner's hygienist and authority have to accept that, else suppression or containment.");
+        }
+        return method == Method.CONTAINMENT && stated.reduced().isEmpty()
+                ? Optional.of(
+                        "Enter \"reduced pressure\" under \"explosion\" of the receiver, the pressure the vessel stands: it is held"
+                                + " against Pmax of every dust here.")
+                : Optional.empty();
+    }
+
+    /** A vessel that is to contain an explosion and does not stand its pressure. */
+    private boolean bursts(Method method) {
+        return method == Method.CONTAINMENT
+                && here.burning().stream()
+                        .anyMatch(d -> d.card().greatestOrWorst().pascals()
+                                > stated.reduced().orElseThrow().pascals());
+    }
+
+    private static String names(List<Dust> dusts) {
+        return dusts.stream().map(Dust::name).collect(Collectors.joining("; "));
     }
 
     private static String word(Method method) {
@@ -137,9 +178,7 @@ final class ProtectionLines {
                     "return ducts without isolation",
                     stated.returnIsolation());
         }
-        if (station.rotaryValve().isPresent()) {
-            valve();
-        }
+        new ValveIsolation(station, writing).write();
     }
 
     private void isolation(
@@ -168,28 +207,46 @@ final class ProtectionLines {
                                 + " stop the producers when it closes",
                 List.of(),
                 ISOLATION);
+        if (!none && code == FindingCode.INLET_ISOLATION) {
+            mains();
+            return;
+        }
         writing.none(code, Place.Kind.RECEIVER, counted, none ? 1 : 0, ISOLATION);
     }
 
-    private void valve() {
-        String name = "Rotary valve as isolation";
-        if (stated.valveIsolates().isEmpty()) {
-            writing.unknown(
-                    "valve-isolation",
-                    name,
-                    "Enter \"rotary valve isolates\" under \"explosion\" of the receiver. Meanwhile it does not count: what is below it is one"
-                            + " vessel with the receiver for flame.");
+    /** A device stands on one main: every other one needs its own. */
+    private void mains() {
+        List<String> all = here.mains();
+        List<String> without = all.size() == 1
+                ? List.of()
+                : all.stream().filter(m -> !stated.mains().contains(m)).toList();
+        if (!without.isEmpty() && stated.mains().isEmpty()) {
+            String why = "Enter \"isolated mains\" under \"explosion\" of the receiver: " + all.size()
+                    + " mains end here, " + String.join(", ", all)
+                    + ", and through one without isolation flame runs back to people who hold hoses.";
+            writing.unknown("isolated-mains", "Mains that are isolated", why);
+            writing.notSaid(FindingCode.INLET_ISOLATION, Place.Kind.RECEIVER, ISOLATION, why);
             return;
         }
         writing.words(
-                "valve-isolation",
-                name,
-                stated.valveIsolates().get()
-                        ? "stated as tested for it; it has to stop when an explosion is detected, so that burning dust is not passed on: that goes before"
-                                + " keeping it turning on high level"
-                        : "does not count: what is below it is one vessel with the receiver for flame",
+                "isolated-mains",
+                "Mains that are isolated",
+                without.isEmpty()
+                        ? "each that ends here, as stated: " + String.join(", ", all)
+                        : "not " + String.join(", ", without),
                 List.of(),
-                ISOLATION);
+                Source.entered());
+        if (without.isEmpty() && !here.metals().isEmpty()) {
+            writing.notSaid(
+                    FindingCode.INLET_ISOLATION,
+                    Place.Kind.RECEIVER,
+                    ISOLATION,
+                    "Whether the device is fit for " + names(here.metals())
+                            + ", a metal dust, is its maker's to state, by tests of this metal.");
+            return;
+        }
+        writing.none(
+                FindingCode.INLET_ISOLATION, Place.Kind.RECEIVER, "mains without isolation", without.size(), ISOLATION);
     }
 
     // ---- where the air goes
@@ -224,34 +281,73 @@ final class ProtectionLines {
         List<Dust> not = here.dusts().stream()
                 .filter(d -> toxic(d.card()) || burningMetal(d))
                 .toList();
-        if (!not.isEmpty()) {
-            writing.words(
-                    "exhaust-conflict",
-                    "Air that must not come back",
-                    not.stream().map(this::whyNot).collect(Collectors.joining("; ")),
-                    List.of(),
-                    air());
-        }
-        List<Dust> open =
+        List<String> against = new ArrayList<>();
+        List<String> open = new ArrayList<>();
+        not.stream()
+                .filter(d -> burningMetal(d) || d.card().toxic().isPresent())
+                .forEach(d -> against.add(whyNot(d)));
+        cleaned(against, open);
+        List<Dust> unsaid =
                 here.dusts().stream().filter(d -> d.card().toxic().isEmpty()).toList();
-        boolean known =
-                not.stream().anyMatch(d -> burningMetal(d) || d.card().toxic().isPresent());
-        if (!known && !open.isEmpty()) {
-            writing.notSaid(
-                    FindingCode.EXHAUST_INDOORS,
-                    Place.Kind.STATION,
-                    air(),
-                    "Enter \"toxic\" under \"explosion\" of "
-                            + open.stream().map(Dust::name).collect(Collectors.joining("; "))
-                            + ": meanwhile it counts as toxic.");
+        if (!unsaid.isEmpty()) {
+            open.add("Enter \"toxic\" under \"explosion\" of " + names(unsaid) + ": meanwhile it counts as toxic.");
+        }
+        if (!against.isEmpty()) {
+            writing.words(
+                    "exhaust-conflict", "Air that must not come back", String.join("; ", against), List.of(), air());
+        }
+        if (against.isEmpty() && !open.isEmpty()) {
+            writing.notSaid(FindingCode.EXHAUST_INDOORS, Place.Kind.STATION, air(), String.join(" ", open));
             return;
         }
         writing.none(
                 FindingCode.EXHAUST_INDOORS,
                 Place.Kind.STATION,
-                "toxic or metal dusts whose air comes back indoors",
-                not.size(),
+                "reasons why this air must not come back indoors",
+                against.size(),
                 air());
+    }
+
+    /** What keeps dust out of the air: an after-filter that the dust's class allows, and a watch for broken elements. */
+    private void cleaned(List<String> against, List<String> open) {
+        Optional<Hygiene> strictest = strictest();
+        if (here.burning().isEmpty() && strictest.isEmpty()) {
+            return;
+        }
+        if (station.safetyFilter().isEmpty()) {
+            against.add("no after-filter is stated");
+        } else if (strictest.isPresent()) {
+            station.safetyRating()
+                    .efficiencyClass()
+                    .ifPresentOrElse(
+                            c -> passes(c, strictest.get()).ifPresent(against::add),
+                            () -> open.add(
+                                    "Enter \"class\" of the safety filter, for dust class " + strictest.get() + "."));
+        } else {
+            open.add("Enter \"hygiene\" under \"explosion\" of the dust: L, M or H decides the after-filter.");
+        }
+        stated.watched()
+                .ifPresentOrElse(
+                        watched -> {
+                            if (!watched) {
+                                against.add("nothing tells a broken filter element");
+                            }
+                        },
+                        () -> open.add(
+                                "Enter \"exhaust watched\" under \"explosion\" of the receiver: whether something tells dust in"
+                                        + " the air when a filter element breaks."));
+    }
+
+    private static Optional<String> passes(String filterClass, Hygiene dustClass) {
+        double passes = 1 - AfterFilter.ofClass(filterClass).integral();
+        return passes > dustClass.mostPassing() * (1 + 1e-6)
+                ? Optional.of("an after-filter of class " + filterClass + " lets through more than dust class "
+                        + dustClass + " allows")
+                : Optional.empty();
+    }
+
+    private Optional<Hygiene> strictest() {
+        return here.dusts().stream().flatMap(d -> d.card().hygiene().stream()).max(Comparator.naturalOrder());
     }
 
     private String whyNot(Dust dust) {
@@ -283,8 +379,7 @@ final class ProtectionLines {
                         .efficiencyClass()
                         .map(c -> "the safety filter is of class " + c)
                         .orElse("a safety filter is stated, not its class");
-        Optional<Hygiene> strictest =
-                here.dusts().stream().flatMap(d -> d.card().hygiene().stream()).max(Comparator.naturalOrder());
+        Optional<Hygiene> strictest = strictest();
         if (strictest.isEmpty()) {
             writing.unknown(
                     "after-filter",

@@ -148,7 +148,7 @@ class HazardRowsTest {
             case 2 -> Bonding.METAL_JOINT.limit_ohm();
             case 3 -> Bonding.BAG_TYPE_C.limit_ohm();
             case 4 -> Bonding.PERSON.limit_ohm();
-            case 5 -> Bonding.LONG_HOSE.limit_ohm();
+            case 5 -> Bonding.CONNECTOR.limit_ohm();
             case 6 -> Bonding.CONDUCTIVE_HOSE_PER_METRE.limit_ohm();
             case 7 -> Bonding.DISSIPATIVE_HOSE_PER_METRE.limit_ohm();
             default -> row.value("limit_ohm"); // surface resistances of liner L2, in words only

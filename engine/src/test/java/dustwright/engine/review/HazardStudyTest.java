@@ -9,14 +9,18 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.Protection;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Count;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.receiver.Receiver;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -104,6 +108,59 @@ class HazardStudyTest {
         assertThat(line(lines, "REC main flame-back").missing())
                 .contains(
                         "no isolation valve reports to the control whether it is ready (looked for in the default sequence)");
+    }
+
+    /** The default sequence is the one the program writes for this station: what stands only in the plant file does not change it. */
+    @Test
+    void an_isolation_device_that_is_stated_reports_to_no_sequence_that_does_not_ask_it() {
+        Protection none = Protection.UNKNOWN;
+        Protection isolated = new Protection(
+                none.method(),
+                none.standing(),
+                none.volume(),
+                none.slenderness(),
+                none.reduced(),
+                none.opens(),
+                none.vent(),
+                Optional.of(Protection.Isolation.FLAP_VALVE),
+                none.mains(),
+                none.returnIsolation(),
+                none.exhaust(),
+                none.watched(),
+                none.valveIsolates(),
+                none.containerStands());
+        Plant plant = new PlantSketch()
+                .tube("T2", 0.0475, 4.5e-5)
+                .dust("flour", 60e-6, 1450)
+                .inlet("A", "flour", 0.01)
+                .run("RA", "A", "REC", "T2", 20, 1)
+                .station("REC")
+                .cloth(8, 40_000)
+                .receiver(new Receiver(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        new Ratio(0),
+                        isolated))
+                .lobe("P", 0.2)
+                .and()
+                .plant();
+        assertThat(line(HazardStudy.lines(plant, List.of(), Map.of()), "REC main flame-back")
+                        .missing())
+                .contains(
+                        "no isolation valve reports to the control whether it is ready (looked for in the default sequence)");
+    }
+
+    @Test
+    void an_interlock_that_waits_for_a_detector_guards_only_once_the_detector_is_shown() {
+        Deviation lit = line(HazardStudy.lines(PLANT, List.of(), Map.of()), "REC receiver ignition");
+        assertThat(lit.safeguards()).noneMatch(s -> s.contains("FIRE"));
+        assertThat(lit.missing())
+                .anySatisfy(m -> assertThat(m).startsWith("to be shown on site: the detector of interlock FIRE"));
     }
 
     @Test

@@ -74,6 +74,9 @@ final class EquipmentSketch {
     Protection protection = Protection.UNKNOWN;
     Optional<RotaryValve> valve = Optional.empty();
     Optional<Container> container = Optional.empty();
+    /** Class of the safety filter; no safety filter where absent. */
+    Optional<String> after = Optional.empty();
+
     UnaryOperator<HopperDust> flow = dust -> dust;
 
     private static final Particle PARTICLE = new Particle(new Length(60e-6), new Density(1450));
@@ -118,6 +121,7 @@ final class EquipmentSketch {
                 .lobe("P", 0.2);
         valve.ifPresent(station::rotaryValve);
         container.ifPresent(station::container);
+        after.ifPresent(name -> station.safetyFilter(500, 0.1).filterClass(name));
         Plant plant = station.and().plant();
         Station built = plant.station("REC");
         Filter filter = built.filter();

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import dustwright.engine.bagging.BulkBag;
+import dustwright.engine.bagging.Container;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.Enclosure;
 import dustwright.engine.electrical.Enclosure.AreaClass;
@@ -31,13 +33,17 @@ import dustwright.engine.network.PlantSketch;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ClothLoad;
+import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.SparkEnergy;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
+import dustwright.engine.rotaryvalve.RotaryValve;
+import dustwright.engine.rotaryvalve.ValveBuild;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -240,12 +246,15 @@ class HazardSheetTest {
         List<Sheet> sheets = sketch.sheets();
         Finding back = found(sheets, FindingCode.EXHAUST_INDOORS);
         assertThat(back.fails()).isTrue();
-        assertThat(EquipmentSketch.answer(sheets, "exhaust-conflict")).isEqualTo(new Answer.Words("Flour, toxic"));
+        assertThat(EquipmentSketch.answer(sheets, "exhaust-conflict"))
+                .isEqualTo(new Answer.Words("Flour, toxic; no after-filter is stated"));
         assertThat(EquipmentSketch.answer(sheets, "after-filter"))
                 .isInstanceOfSatisfying(
                         Answer.Words.class, words -> assertThat(words.text()).contains("0.005 %"));
         assertThat(finding(sheets, FindingCode.VENT_AREA)).isEmpty();
         sketch.card = toxic(sketch.card, false, DustCard.Hygiene.M);
+        sketch.after = Optional.of("H13");
+        sketch.protection = watched(sketch.protection);
         assertThat(found(sketch.sheets(), FindingCode.EXHAUST_INDOORS).holds()).isTrue();
         sketch.protection = Protection.UNKNOWN;
         assertThat(finding(sketch.sheets(), FindingCode.EXHAUST_INDOORS))
@@ -274,9 +283,41 @@ class HazardSheetTest {
                 card.report());
     }
 
-    /** One figure for one thing: sheet, finding and test list hold a hose to the same resistance. */
+    private static Protection watched(Protection p) {
+        return new Protection(
+                p.method(),
+                p.standing(),
+                p.volume(),
+                p.slenderness(),
+                p.reduced(),
+                p.opens(),
+                p.vent(),
+                p.isolation(),
+                p.mains(),
+                p.returnIsolation(),
+                p.exhaust(),
+                Optional.of(true),
+                p.valveIsolates(),
+                p.containerStands());
+    }
+
+    /** Whatever burns: air comes back only through an after-filter, one that the dust's class allows. */
     @ParameterizedTest
-    @CsvSource({"7.62,1e8", "2.1,1e8", "2,1e6", "1.5,1e6"})
+    @CsvSource({"none,L,false", "E10,H,false", "E10,M,false", "E12,L,true", "H13,M,true", "H14,H,true"})
+    void air_comes_back_indoors_only_through_an_after_filter_for_the_dust_class(
+            String filter, DustCard.Hygiene hygiene, boolean holds) {
+        EquipmentSketch sketch = flour();
+        sketch.card = toxic(sketch.card, false, hygiene);
+        sketch.protection = watched(sketch.protection);
+        sketch.after = Optional.of(filter).filter(f -> !f.equals("none"));
+        Finding back = found(sketch.sheets(), FindingCode.EXHAUST_INDOORS);
+        assertThat(back.holds()).isEqualTo(holds);
+        assertThat(back.fails()).isEqualTo(!holds);
+    }
+
+    /** A tool is a conductive part: its hose is its only way to ground, however long. Sheet, finding and test list hold it alike. */
+    @ParameterizedTest
+    @CsvSource({"7.62,1e6", "2.1,1e6", "2,1e6", "1.5,1e6"})
     void a_hose_has_one_limit_on_sheet_and_test_list(double length_m, double limit_ohm) {
         Dust dust = flour().plant().dusts().get(0);
         Plant plant = new PlantSketch()
@@ -483,6 +524,15 @@ class HazardSheetTest {
         EquipmentSketch sketch = flour();
         assertThat(found(sketch.sheets(), FindingCode.RETURN_ISOLATION).unjudged())
                 .isTrue();
+        sketch.card = toxic(sketch.card, false, DustCard.Hygiene.M);
+        sketch.after = Optional.of("H13");
+        assertThat(found(sketch.sheets(), FindingCode.EXHAUST_INDOORS)
+                        .derivation()
+                        .steps()
+                        .get(0)
+                        .formula())
+                .contains("\"exhaust watched\"");
+        sketch.protection = watched(sketch.protection);
         assertThat(found(sketch.sheets(), FindingCode.EXHAUST_INDOORS).holds()).isTrue();
         sketch.card = DustCard.UNKNOWN;
         Finding open = found(sketch.sheets(), FindingCode.EXHAUST_INDOORS);
@@ -641,6 +691,283 @@ class HazardSheetTest {
     }
 
     @Test
+    void a_metal_is_never_said_to_be_protected_or_isolated_by_a_device_its_maker_has_not_tested_for_it() {
+        EquipmentSketch sketch = flour();
+        sketch.card = card(DustFamily.ALUMINIUM, 415, 12, 50);
+        for (FindingCode code : List.of(FindingCode.EXPLOSION_PROTECTION, FindingCode.INLET_ISOLATION)) {
+            Finding open = found(sketch.sheets(), code);
+            assertThat(open.unjudged()).as(code.name()).isTrue();
+            assertThat(open.derivation().steps().get(0).formula()).contains("tests of this metal");
+        }
+        Finding layer = found(sketch.sheets(), FindingCode.METAL_DRY);
+        assertThat(layer.fails()).isTrue();
+        assertThat(answer(sketch.sheets(), "layer/flour"))
+                .isInstanceOfSatisfying(
+                        Answer.Words.class, words -> assertThat(words.text()).contains("colour"));
+    }
+
+    /** What is stated of a dust goes before a "no": its consequences stay. */
+    @ParameterizedTest
+    @CsvSource({"ALUMINIUM,415,true", "ORGANIC,115,true", "ORGANIC,0,false"})
+    void not_combustible_is_not_taken_against_what_is_stated_or_without_a_test(
+            DustFamily family, double kst, boolean tested) {
+        EquipmentSketch sketch = flour();
+        sketch.combustible = Optional.of(false);
+        DustCard c = card(family, kst, kst == 0 ? 0 : 9, 50);
+        sketch.card = sampled(
+                c,
+                tested ? Sample.OWN : Sample.PUBLISHED,
+                Optional.of("data sheet").filter(r -> tested));
+        List<Sheet> sheets = sketch.sheets();
+        Finding open = found(sheets, FindingCode.DUST_CARD);
+        assertThat(open.unjudged()).isTrue();
+        assertThat(open.derivation().steps().get(0).formula()).contains("whether it is combustible: \"no\" is stated");
+        for (FindingCode code :
+                List.of(FindingCode.VENT_AREA, FindingCode.INLET_ISOLATION, FindingCode.HOSE_RESISTANCE)) {
+            assertThat(finding(sheets, code)).as(code.name()).isPresent();
+        }
+    }
+
+    @Test
+    void not_combustible_by_a_test_of_the_own_dust_is_taken() {
+        EquipmentSketch sketch = flour();
+        sketch.combustible = Optional.of(false);
+        sketch.card = sampled(
+                card(DustFamily.ORGANIC, 0, 0, 1000), Sample.OWN, Optional.of("laboratory, number, date: invented"));
+        assertThat(finding(sketch.sheets(), FindingCode.VENT_AREA)).isEmpty();
+    }
+
+    @Test
+    void own_values_without_their_report_are_missing_something() {
+        EquipmentSketch sketch = flour();
+        sketch.card = sampled(sketch.card, Sample.OWN, Optional.empty());
+        assertThat(found(sketch.sheets(), FindingCode.DUST_CARD)
+                        .derivation()
+                        .steps()
+                        .get(0)
+                        .formula())
+                .contains("report of the test");
+    }
+
+    private static DustCard sampled(DustCard card, Sample sample, Optional<String> report) {
+        return new DustCard(
+                card.family(),
+                card.kst(),
+                card.greatest(),
+                card.ignition(),
+                card.cloud(),
+                card.layer(),
+                card.explosible(),
+                card.conductive(),
+                card.food(),
+                card.toxic(),
+                card.hygiene(),
+                card.sampleSize(),
+                card.moisture(),
+                sample,
+                card.severity(),
+                card.sensitivity(),
+                report);
+    }
+
+    @Test
+    void while_one_of_two_dusts_is_of_no_stated_family_or_both_are_other_metals_nobody_says_that_they_may_meet() {
+        for (Plant plant : List.of(
+                twoDusts(DustFamily.OTHER_METAL, DustFamily.OTHER_METAL),
+                twoDusts(card(DustFamily.ALUMINIUM, 100, 8, 50), DustCard.UNKNOWN))) {
+            assertThat(found(sheets(plant), FindingCode.DUSTS_TOGETHER).unjudged())
+                    .isTrue();
+        }
+        assertThat(found(
+                                sheets(twoDusts(card(DustFamily.ORGANIC, 100, 8, 50), DustCard.UNKNOWN)),
+                                FindingCode.METAL_DRY)
+                        .unjudged())
+                .isTrue();
+    }
+
+    // ---- below the receiver
+
+    private static Container below(Container.Kind kind) {
+        return new Container(
+                kind,
+                new Volume(0.45),
+                Optional.empty(),
+                Container.Stop.LEVEL_PROBE,
+                new Container.Changing(new Duration(300), false, Optional.empty()),
+                Optional.empty(),
+                kind == Container.Kind.DRUM ? Optional.empty() : Optional.of(EquipmentSketch.bag(BagType.C)),
+                Optional.empty());
+    }
+
+    private static RotaryValve valve(int vanes, double gap_m) {
+        return new RotaryValve(
+                new Volume(0.0113),
+                RotationalSpeed.ofRpm(15),
+                0.3,
+                new Area(0.75e-4),
+                0.6,
+                new ValveBuild(
+                        Optional.empty(),
+                        Optional.of(vanes),
+                        Optional.empty(),
+                        Optional.of(new Length(gap_m)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+    }
+
+    private static EquipmentSketch over(
+            Container.Kind kind, Optional<RotaryValve> valve, Optional<Boolean> isolates, Optional<Double> stands_bar) {
+        EquipmentSketch sketch = flour();
+        sketch.container = Optional.of(below(kind));
+        sketch.valve = valve;
+        Protection p = sketch.protection;
+        sketch.protection = new Protection(
+                p.method(),
+                p.standing(),
+                p.volume(),
+                p.slenderness(),
+                p.reduced(),
+                p.opens(),
+                p.vent(),
+                p.isolation(),
+                p.mains(),
+                p.returnIsolation(),
+                p.exhaust(),
+                p.watched(),
+                isolates,
+                stands_bar.map(bar -> new GaugePressure(bar * BAR_Pa)));
+        return sketch;
+    }
+
+    @Test
+    void a_valve_that_does_not_isolate_above_a_bag_is_a_finding_and_one_is_believed_only_as_far_as_its_build_allows() {
+        Container.Kind bag = Container.Kind.BULK_BAG;
+        FindingCode code = FindingCode.VALVE_ISOLATION;
+        Optional<RotaryValve> good = Optional.of(valve(8, 0.15e-3));
+        assertThat(found(over(bag, good, Optional.of(false), Optional.empty()).sheets(), code)
+                        .fails())
+                .isTrue();
+        assertThat(found(over(bag, good, Optional.of(true), Optional.empty()).sheets(), code)
+                        .holds())
+                .isTrue();
+        assertThat(found(over(bag, good, Optional.empty(), Optional.empty()).sheets(), code)
+                        .unjudged())
+                .isTrue();
+        Finding loose = found(
+                over(bag, Optional.of(valve(4, 3e-3)), Optional.of(true), Optional.empty())
+                        .sheets(),
+                code);
+        assertThat(loose.unjudged()).isTrue();
+        assertThat(loose.derivation().steps().get(0).formula()).contains("4 vanes", "0.2 mm", "certificate");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.5,holds", "0.3,fails", ",not known"})
+    void a_drum_that_is_one_vessel_with_the_receiver_has_to_stand_what_that_stands(Double stands_bar, String verdict) {
+        Finding drum = found(
+                over(Container.Kind.DRUM, Optional.empty(), Optional.empty(), Optional.ofNullable(stands_bar))
+                        .sheets(),
+                FindingCode.VALVE_ISOLATION);
+        assertThat(drum.unjudged() ? "not known" : drum.holds() ? "holds" : "fails")
+                .isEqualTo(verdict);
+    }
+
+    // ---- mains
+
+    @ParameterizedTest
+    @CsvSource({"'',not known", "MA,fails", "MA MB,holds"})
+    void every_main_that_ends_at_the_receiver_needs_its_isolation(String isolated, String verdict) {
+        Writing writing = new Writing("REC");
+        EquipmentSketch sketch = flour();
+        Protection p = sketch.protection;
+        sketch.protection = new Protection(
+                p.method(),
+                p.standing(),
+                p.volume(),
+                p.slenderness(),
+                p.reduced(),
+                p.opens(),
+                p.vent(),
+                p.isolation(),
+                isolated.isEmpty() ? List.of() : List.of(isolated.split(" ")),
+                p.returnIsolation(),
+                p.exhaust(),
+                p.watched(),
+                p.valveIsolates(),
+                p.containerStands());
+        Plant like = sketch.plant();
+        Plant plant = new PlantSketch()
+                .tube("T2", 0.0475, 4.5e-5)
+                .dust(like.dusts().get(0))
+                .points("J", "K")
+                .inlet("A", "flour", 0.01)
+                .inlet("B", "flour", 0.01)
+                .run("RA", "A", "J", "T2", 20, 1)
+                .run("MA", "J", "REC", "T2", 15, 1)
+                .run("RB", "B", "K", "T2", 12, 1)
+                .run("MB", "K", "REC", "T2", 15, 1)
+                .station("REC")
+                .cloth(8, 40_000)
+                .receiver(like.stations().get(0).receiver())
+                .lobe("P", 0.2)
+                .and()
+                .plant();
+        Collecting here = Collecting.all(plant).get(0);
+        new ProtectionLines(plant.stations().get(0), here, writing).beforePeople();
+        Finding isolation =
+                found(List.of(writing.sheet("hazard", "", Place.Kind.STATION)), FindingCode.INLET_ISOLATION);
+        assertThat(isolation.unjudged() ? "not known" : isolation.holds() ? "holds" : "fails")
+                .isEqualTo(verdict);
+    }
+
+    @Test
+    void toxic_dust_is_not_said_to_be_vented_without_harm_and_a_vessel_contains_only_what_it_stands() {
+        EquipmentSketch sketch = flour();
+        sketch.card = toxic(sketch.card, true, DustCard.Hygiene.H);
+        assertThat(found(sketch.sheets(), FindingCode.EXPLOSION_PROTECTION).unjudged())
+                .isTrue();
+        EquipmentSketch contained = flour();
+        contained.protection = protection(Method.CONTAINMENT, Standing.INDOORS, Isolation.FLAP_VALVE, 0.35);
+        assertThat(found(contained.sheets(), FindingCode.EXPLOSION_PROTECTION).fails())
+                .as("0.4 bar against Pmax 9 bar")
+                .isTrue();
+    }
+
+    @Test
+    void a_duct_of_no_length_is_no_way_out_of_a_room() {
+        EquipmentSketch sketch = flour();
+        Protection p = protection(Method.VENTING, Standing.INDOORS, Isolation.FLAP_VALVE, 0.35);
+        sketch.protection = new Protection(
+                p.method(),
+                p.standing(),
+                p.volume(),
+                p.slenderness(),
+                p.reduced(),
+                p.opens(),
+                new Vent(
+                        p.vent().area(),
+                        1,
+                        Optional.of(new Length(0)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
+                p.isolation(),
+                p.mains(),
+                p.returnIsolation(),
+                p.exhaust(),
+                p.watched(),
+                p.valveIsolates(),
+                p.containerStands());
+        assertThat(found(sketch.sheets(), FindingCode.EXPLOSION_PROTECTION).fails())
+                .isTrue();
+    }
+
+    @Test
     void aluminium_and_rust_on_one_system_are_found_with_their_inlets() {
         Plant plant = twoDusts(DustFamily.ALUMINIUM, DustFamily.RUST);
         List<Sheet> sheets = sheets(plant);
@@ -660,11 +987,15 @@ class HazardSheetTest {
     }
 
     private static Plant twoDusts(DustFamily one, DustFamily other) {
+        return twoDusts(card(one, 100, 8, 50), card(other, 100, 8, 50));
+    }
+
+    private static Plant twoDusts(DustCard one, DustCard other) {
         Dust sketched = flour().plant().dusts().get(0);
         PlantSketch sketch = new PlantSketch()
                 .tube("T2", 0.0475, 4.5e-5)
-                .dust(with("one", card(one, 100, 8, 50), sketched))
-                .dust(with("other", card(other, 100, 8, 50), sketched))
+                .dust(with("one", one, sketched))
+                .dust(with("other", other, sketched))
                 .points("J")
                 .inlet("A", "one", 0.01)
                 .inlet("B", "other", 0.01)
@@ -704,6 +1035,62 @@ class HazardSheetTest {
         Finding bag = found(List.of(writing.sheet("hazard", "", Place.Kind.STATION)), FindingCode.BAG_STATIC);
         assertThat(bag.fails()).isEqualTo(conflict);
         assertThat(bag.where()).isEqualTo(new Place(Place.Kind.CONTAINER, "REC"));
+    }
+
+    @Test
+    void a_bag_in_a_gas_zone_is_type_c_or_d_whatever_falls_into_it_and_light_metal_goes_into_none() {
+        BulkBag a = EquipmentSketch.bag(BagType.A);
+        BulkBag inGas = new BulkBag(
+                a.size(),
+                a.spout(),
+                a.loops(),
+                a.liner(),
+                a.type(),
+                a.linerType(),
+                BagType.Vapour.GROUP_IIA_OR_IIB,
+                a.empty(),
+                a.use(),
+                a.shareWithoutInflation(),
+                a.stand());
+        assertThat(bagged(inGas, List.of()).fails()).isTrue();
+        Dust metal = with(
+                "metal",
+                card(DustFamily.ALUMINIUM, 415, 12, 50),
+                flour().plant().dusts().get(0));
+        assertThat(bagged(EquipmentSketch.bag(BagType.C), List.of(metal)).unjudged())
+                .isTrue();
+        Dust untested = with("new", DustCard.UNKNOWN, flour().plant().dusts().get(0));
+        assertThat(bagged(EquipmentSketch.bag(BagType.C), List.of(untested)).unjudged())
+                .as("below 0.14 mJ the table permits none")
+                .isTrue();
+    }
+
+    private static Finding bagged(BulkBag bag, List<Dust> burning) {
+        Writing writing = new Writing("REC");
+        new BagStatic(bag, writing).write(burning);
+        return found(List.of(writing.sheet("hazard", "", Place.Kind.STATION)), FindingCode.BAG_STATIC);
+    }
+
+    @Test
+    void a_liner_whose_type_is_stated_is_a_liner() {
+        BulkBag c = EquipmentSketch.bag(BagType.C);
+        BulkBag plain = new BulkBag(
+                c.size(),
+                c.spout(),
+                c.loops(),
+                Optional.empty(),
+                c.type(),
+                Optional.of(BagType.LinerType.PLAIN),
+                c.vapour(),
+                c.empty(),
+                c.use(),
+                c.shareWithoutInflation(),
+                c.stand());
+        Writing writing = new Writing("REC");
+        new BagStatic(plain, writing).write(List.of());
+        assertThat(found(List.of(writing.sheet("hazard", "", Place.Kind.STATION)), FindingCode.LINER_STATIC)
+                        .fails())
+                .isTrue();
     }
 
     /** The dust of the bakery in an unrated bag: found at the container, with the energy and the table behind it. */
