@@ -4,6 +4,7 @@ import dustwright.plantfile.PlantReader;
 import dustwright.studio.Backup;
 import dustwright.studio.Studio;
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.BindException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
@@ -30,6 +31,7 @@ import picocli.CommandLine.Spec;
             "findings at once, change what is written of a tube or an inlet, go back, accept revisions, print the report.",
             "Every step is kept in a database; the plant file changes only when you write it. Ctrl+C ends it.",
             "",
+            "  dustwright studio",
             "  dustwright studio examples/bakery/plant.yaml",
             "  dustwright studio --backup kept-2026-03.db",
             "  dustwright studio --restore kept-2026-03.db",
@@ -40,7 +42,11 @@ final class StudioCommand implements Callable<Integer> {
     @Spec
     private CommandLine.Model.CommandSpec spec;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "PLANT", description = "The plant file (YAML).")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "PLANT",
+            description = "The plant file (YAML). Default: a copy of an invented demo plant.")
     private @Nullable Path plantFile;
 
     @Option(
@@ -76,10 +82,7 @@ final class StudioCommand implements Callable<Integer> {
         if (backup != null || restore != null) {
             return keptApart();
         }
-        if (plantFile == null) {
-            throw new BadInput("Say which plant, such as examples/bakery/plant.yaml, or --backup or --restore.");
-        }
-        return serve(plantFile);
+        return plantFile == null ? serve(demo(), true) : serve(plantFile, false);
     }
 
     private int keptApart() {
@@ -105,7 +108,26 @@ final class StudioCommand implements Callable<Integer> {
         return ExitCode.HOLDS;
     }
 
-    private int serve(Path file) throws InterruptedException {
+    /** A copy of the demo plant, to be changed as one likes; made once. */
+    private Path demo() {
+        Path copy = database().resolveSibling("demo").resolve("bakery.yaml");
+        try (InputStream plant = StudioCommand.class.getResourceAsStream("/demo/plant.yaml")) {
+            if (plant == null) {
+                throw new IllegalStateException("the demo plant is missing from the program");
+            }
+            if (!Files.exists(copy)) {
+                Files.createDirectories(copy.getParent());
+                Files.copy(plant, copy);
+            }
+        } catch (IOException fault) {
+            throw new BadInput("The demo plant could not be copied to " + copy + ": " + fault.getMessage()
+                    + ". Give a plant file.");
+        }
+        spec.commandLine().getOut().println("No plant was given: this is an invented demo plant, " + copy + ".");
+        return copy;
+    }
+
+    private int serve(Path file, boolean demo) throws InterruptedException {
         if (!Files.isRegularFile(file)) {
             throw new BadInput("There is no file " + file
                     + ". Give the path of a plant file, such as examples/bakery/plant.yaml.");
@@ -120,14 +142,14 @@ final class StudioCommand implements Callable<Integer> {
         if (port != null && (port < 0 || port > LAST_PORT)) {
             throw new BadInput("--port " + port + ": a port is a number from 0, any that is free, to 65535.");
         }
-        try (Studio studio = open(file)) {
+        try (Studio studio = open(file, demo)) {
             spec.commandLine().getOut().println("The studio answers at " + studio.address() + "  Ctrl+C ends it.");
             new CountDownLatch(1).await();
         }
         return ExitCode.HOLDS;
     }
 
-    private Studio open(Path file) {
+    private Studio open(Path file, boolean demo) {
         try {
             Path kept = database();
             Optional<Path> folder = Optional.ofNullable(kept.toAbsolutePath().getParent());
@@ -135,12 +157,12 @@ final class StudioCommand implements Callable<Integer> {
                 Files.createDirectories(folder.get());
             }
             if (port != null) {
-                return Studio.open(file, kept, port, Main.VERSION);
+                return open(file, kept, port, demo);
             }
             try {
-                return Studio.open(file, kept, USUAL_PORT, Main.VERSION);
+                return open(file, kept, USUAL_PORT, demo);
             } catch (IllegalStateException taken) {
-                return Studio.open(file, kept, 0, Main.VERSION);
+                return open(file, kept, 0, demo);
             }
         } catch (CharacterCodingException noText) {
             throw new BadInput(file + " is not UTF-8 text, so it is no plant file.");
@@ -153,6 +175,10 @@ final class StudioCommand implements Callable<Integer> {
             }
             throw fault;
         }
+    }
+
+    private static Studio open(Path file, Path kept, int port, boolean demo) throws IOException {
+        return demo ? Studio.openDemo(file, kept, port, Main.VERSION) : Studio.open(file, kept, port, Main.VERSION);
     }
 
     private Path database() {

@@ -53,6 +53,7 @@ public final class Studio implements AutoCloseable {
             "plate.js",
             "station.js",
             "element.js",
+            "tour.js",
             "server.js",
             "text.js");
     private static final int LARGEST_REQUEST_bytes = 8_000_000;
@@ -64,11 +65,13 @@ public final class Studio implements AutoCloseable {
     private final Covered covered = new Covered();
     private final Panel panel = new Panel();
     private final String program;
+    private final boolean demo;
     private final ConcurrentLinkedQueue<SseClient> pages = new ConcurrentLinkedQueue<>();
     private final Javalin server;
 
-    private Studio(Desk desk, String program, int port) {
+    private Studio(Desk desk, String program, int port, boolean demo) {
         this.desk = desk;
+        this.demo = demo;
         this.program = program;
         this.server = Javalin.create(this::routes).start("127.0.0.1", port);
     }
@@ -83,7 +86,17 @@ public final class Studio implements AutoCloseable {
      * @throws IOException when the plant file cannot be read
      */
     public static Studio open(Path plantFile, Path database, int port, String program) throws IOException {
-        return new Studio(Desk.open(plantFile, Kept.open(database, plantFile), Clock.systemUTC()), program, port);
+        return open(plantFile, database, port, program, false);
+    }
+
+    /** The same for the demo plant, on which a tour of the studio begins by itself. */
+    public static Studio openDemo(Path plantFile, Path database, int port, String program) throws IOException {
+        return open(plantFile, database, port, program, true);
+    }
+
+    private static Studio open(Path plantFile, Path database, int port, String program, boolean demo)
+            throws IOException {
+        return new Studio(Desk.open(plantFile, Kept.open(database, plantFile), Clock.systemUTC()), program, port, demo);
     }
 
     /** Address of the first page. */
@@ -175,6 +188,7 @@ public final class Studio implements AutoCloseable {
             List<String> opened,
             int assumptions,
             int overrides,
+            boolean demo,
             List<FaultLine> faults) {}
 
     /** A plant after something was drawn, and the pieces that are new. */
@@ -201,6 +215,7 @@ public final class Studio implements AutoCloseable {
                 plant.map(Studio::opened).orElse(List.of()),
                 plant.map(p -> p.assumptions().size()).orElse(0),
                 plant.map(p -> p.overrides().size()).orElse(0),
+                demo,
                 copy.faults().stream()
                         .map(f -> new FaultLine(f.line(), f.text()))
                         .toList());

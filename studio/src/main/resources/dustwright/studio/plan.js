@@ -7,6 +7,7 @@ import {handPanel} from './handpanel.js';
 import {Compare} from './compare.js';
 import {Panel} from './panel.js';
 import {Text} from './text.js';
+import {Tour} from './tour.js';
 
 const at = id => document.getElementById(id);
 const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
@@ -19,6 +20,8 @@ const hand = new Hand(drawing, {
   adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(at('hand'), at('hint'), hand, say),
   choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); },
 });
+
+const tour = new Tour(state);
 
 function say(words, hold = 6000) {
   at('say').textContent = words;
@@ -49,14 +52,17 @@ async function adopt(plant) {
   text.faults(plant.faults);
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
   await Promise.all([solve(), sets(), piece(), hand.load(), state.place === 'text' ? text.load() : null]);
+  if (first) tour.first(plant.demo);
 }
 
 async function solve() {
   const waiting = setTimeout(() => at('drawing').classList.add('stale'), 400);
   try {
-    const set = await ask('set', '/api/set', asked());
+    const how = asked();
+    const set = await ask('set', '/api/set', how);
     if (!set) return;
     state.set = set;
+    state.how = how;
     draw(set);
     toAddress();
   } catch (why) {
@@ -149,7 +155,7 @@ function go(n) {
 async function derive() {
   const one = state.shown?.[state.finding];
   if (!one) return;
-  const markup = await ask('derivation', '/api/derivation', {...asked(), finding: one.id});
+  const markup = await ask('derivation', '/api/derivation', {...state.how, finding: one.id});
   if (!markup) return;
   at('steps').innerHTML = markup;
   at('steps').prepend(element('button', {type: 'button', on: underive}, 'Back to the drawing'));
@@ -360,6 +366,7 @@ at('shut').addEventListener('click', () => { state.open = []; solve(); });
 at('back').addEventListener('click', () => walk(-1));
 at('forth').addEventListener('click', () => walk(1));
 at('light').addEventListener('click', light);
+at('tourbegin').addEventListener('click', () => { help(false); place('plan'); tour.begin(); });
 at('keys').addEventListener('click', () => help(at('help').hidden));
 at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); if (state.place === 'compare') compare.show(); });
 at('find').addEventListener('input', () => {

@@ -153,6 +153,32 @@ class StudioPageTest extends InChromium {
     }
 
     @Test
+    void a_tour_goes_on_when_what_it_says_is_done() {
+        try (Page page = page(1366, 768, "#open=A1&units=us")) {
+            assertThat(page.locator("#tour").isVisible()).isFalse();
+            page.keyboard().press("?");
+            page.locator("#tourbegin").click();
+            shows(page, "#toursay", "Stop 1 of 9");
+            picture(page, "tour-1366");
+            page.locator("[data-inlet=C1] .catch").click();
+            shows(page, "#toursay", "Stop 2 of 9");
+            shows(page, "#setname", "A1+C1");
+            page.locator("#findings button").first().click();
+            shows(page, "#toursay", "Stop 3 of 9");
+            page.keyboard().press("Escape");
+            shows(page, "#toursay", "Stop 4 of 9");
+            page.locator("#scale button").first().click();
+            shows(page, "#toursay", "Stop 5 of 9");
+            page.locator("#tournext").click();
+            shows(page, "#toursay", "Stop 6 of 9");
+            page.locator("#tourend").click();
+            assertThat(page.locator("#tour").isVisible()).isFalse();
+            assertThat(page.locator(".toured").count()).isZero();
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
     void a_revision_is_accepted_with_a_name_and_listed() {
         try (Page page = page(1366, 768, "#open=A1")) {
             page.keyboard().press("5");
