@@ -240,6 +240,7 @@ class PlantReaderTest {
                         "roughness 0.03 mm",
                         "what it adds to pressure drops is left out, and no saltation or choking velocity is computed, until"
                                 + " \"particle size\" and \"particle density\" are entered",
+                        "its class's least velocity, made for air near 1.2 kg/m³, is asked as it is in thinner air too; common practice asks √(1.2/ρ) times as much there, which explain shows beside it",
                         "rise 0 m",
                         "dust yes (D1, D2, M1)",
                         "bend radius 3 bores",
