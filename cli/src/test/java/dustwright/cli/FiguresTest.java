@@ -48,7 +48,8 @@ class FiguresTest {
             "upkeep",
             "safety",
             "sound",
-            "supply");
+            "supply",
+            "container");
 
     private static final Map<String, Study> STUDIES = new HashMap<>();
 
