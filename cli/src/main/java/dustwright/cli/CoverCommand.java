@@ -176,6 +176,9 @@ final class CoverCommand implements Callable<Integer> {
         if (threads < 1) {
             throw new BadInput("--threads " + threads + ": say 1 or more.");
         }
+        if (mostSets < 1) {
+            throw new BadInput("--most-sets " + mostSets + ": say how many sets may be solved one by one, 1 or more.");
+        }
         if (timeLimit_s != null && !(timeLimit_s > 0)) {
             throw new BadInput("--time-limit " + timeLimit_s + ": say a number of seconds above 0.");
         }
@@ -189,7 +192,8 @@ final class CoverCommand implements Callable<Integer> {
         List<Effort.Known> known = known(plant, question);
         LastWords last = timeLimit_s == null ? LastWords.endless() : LastWords.within(timeLimit_s);
         try {
-            Effort effort = new Effort(threads, mostSets, count, last::stopped, share -> told(progress, share), known);
+            Effort effort = new Effort(
+                    threads, mostSets, Effort.FEW, count, last::stopped, share -> told(progress, share), known);
             return covered(reading, question, effort, progress);
         } finally {
             last.said();

@@ -283,6 +283,9 @@ final class SizeCommand implements Callable<Integer> {
         if (!(gap_percent >= 0 && gap_percent < HUNDRED)) {
             throw new BadInput("--gap " + gap_percent + ": say a share of the cost from 0 to below 100 percent.");
         }
+        if (mostSets < 1) {
+            throw new BadInput("--most-sets " + mostSets + ": say how many sets may be solved one by one, 1 or more.");
+        }
         if (!(minutes > 0)) {
             throw new BadInput("--minutes " + minutes + ": say a time greater than 0.");
         }

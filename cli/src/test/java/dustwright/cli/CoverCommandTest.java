@@ -152,5 +152,29 @@ class CoverCommandTest {
                 .contains("say a number, a range or a list");
         assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--zones", "maybe")).contains("say on or off");
         assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--sizes")).contains("say up to how many with --carry N");
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--most-sets", "-1")).contains("1 or more");
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--most-sets", "0")).contains("1 or more");
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--most-sets", "many"))
+                .contains("--most-sets", "many");
+    }
+
+    @Test
+    void a_run_stopped_at_once_is_partial_and_carries_no_zero() {
+        String words =
+                run(ExitCode.DOES_NOT_HOLD, "cover", PLANT, "--carry", "2", "--remedies", "--time-limit", "0.001");
+        assertThat(words).contains("Partial: the work was stopped").doesNotContain("Carries 0");
+        assertThat(words.lines().filter(l -> l.contains("whole plant") && l.contains("not done")))
+                .isNotEmpty();
+        assertThat(run(
+                        ExitCode.DOES_NOT_HOLD,
+                        "cover",
+                        PLANT,
+                        "--carry",
+                        "2",
+                        "--time-limit",
+                        "0.001",
+                        "--format",
+                        "json"))
+                .contains("\"partial\" : true");
     }
 }

@@ -111,6 +111,27 @@ class SizeCommandTest {
     }
 
     @Test
+    void a_search_that_is_stopped_says_that_it_is_partial_and_is_taken_up_again() throws IOException {
+        String words = run(ExitCode.DOES_NOT_HOLD, "size", UNSIZED.toString(), "--minutes", "0.00001");
+        assertThat(words).contains("Partial: the search was stopped");
+        String json =
+                run(ExitCode.DOES_NOT_HOLD, "size", UNSIZED.toString(), "--minutes", "0.00001", "--format", "json");
+        assertThat(json).contains("\"partial\" : true");
+        Path begun = Files.writeString(folder.resolve("begun.json"), json);
+        String whole = run(
+                ExitCode.HOLDS,
+                "size",
+                UNSIZED.toString(),
+                "--users",
+                "1",
+                "--resume",
+                begun.toString(),
+                "--format",
+                "json");
+        assertThat(whole).contains("\"partial\" : false");
+    }
+
+    @Test
     void six_more_inlets_will_the_pump_do_it_and_what_is_changed_first() {
         String answer = run(ExitCode.DOES_NOT_HOLD, "size", NEW_BAY.toString(), "--one-change")
                 .replaceAll("[\\s\\u00a0\\u202f]+", " ");

@@ -67,7 +67,6 @@ final class AnswersTest {
                 3,
                 OptionalLong.of(1),
                 List.of(new Answer.Worst(STUDY.worstPerPlace().get(0), List.of("A1"))),
-                0,
                 "");
         State condition = STUDY.states().get(0).state();
         return new Coverage(
@@ -85,7 +84,7 @@ final class AnswersTest {
         return new CoverText.Besides(
                 List.of(new Carry("hall", 2, 1, 2, Optional.of(answer))),
                 List.of(new CarryBySize(plant.stations().get(0).producers().get(0), 1, 2, Optional.of(answer))),
-                List.of(new Remedy("at most 1 user", 1, answer.least(), true)),
+                List.of(new Remedy("at most 1 user", 1, answer.least(), true, false)),
                 ByHand.of(plant, coverage, judging),
                 STUDY.worstPerPlace().stream().limit(1).toList());
     }
@@ -103,6 +102,84 @@ final class AnswersTest {
         STUDY.plant().inlets().forEach(inlet -> assertThat(html).contains("<td>" + inlet.id() + "</td>"));
         STUDY.plant().runs().forEach(run -> assertThat(html).contains("<td>" + run.id() + "</td>"));
         assertThat(html).doesNotContain("NaN").doesNotContain("Infinity");
+    }
+
+    private static final Answer NOT_DONE = new Answer(
+            1,
+            "filter clean",
+            Answer.Verdict.NOT_DONE,
+            BigInteger.TWO,
+            Answer.Method.NONE,
+            0,
+            OptionalLong.empty(),
+            List.of(),
+            "the work was cancelled");
+
+    @Test
+    void what_was_stopped_is_partial_in_words_on_paper_and_for_programs_and_carries_no_zero() throws Exception {
+        Plant plant = STUDY.plant();
+        CoverText.Besides stopped = new CoverText.Besides(
+                List.of(
+                        new Carry("hall", 2, 0, 2, Optional.of(NOT_DONE)),
+                        new Carry("", 2, 1, 2, Optional.of(NOT_DONE))),
+                List.of(new CarryBySize(plant.stations().get(0).producers().get(0), 0, 2, Optional.of(NOT_DONE))),
+                List.of(new Remedy("at most 1 user", 0, Optional.empty(), false, true)),
+                Optional.empty());
+        String text = CoverText.of(plant, covered(), stopped, UnitSystem.SI, 200);
+        assertThat(text).contains("Partial: the work was stopped").contains("1 or more, not done");
+        assertThat(text).contains("at most 1 user (stopped before it was covered)  not done");
+        assertThat(text.lines().filter(l -> l.contains("not done")).count()).isGreaterThan(3);
+        assertThat(CoverPage.of(
+                                plant,
+                                covered(),
+                                stopped,
+                                new Show(UnitSystem.SI),
+                                new Origin("plant.yaml", "f9a9", "0.1.0"))
+                        .html())
+                .contains("Partial: the work was stopped")
+                .doesNotContain("<td>0</td>");
+        String json = CoverJson.of(plant, "f9a9", covered(), stopped);
+        assertThat(faults("cover", json)).isEmpty();
+        assertThat(JSON.readTree(json).get("partial").asBoolean()).isTrue();
+        assertThat(JSON.readTree(json).get("carries").get(0).get("users").isNull())
+                .isTrue();
+        assertThat(JSON.readTree(json).get("remedies").get(0).get("failing").isNull())
+                .isTrue();
+    }
+
+    @Test
+    void a_margin_that_is_not_exact_stands_beside_its_bound_and_one_of_open_sign_is_named() throws Exception {
+        Finding finding = STUDY.worstPerPlace().stream()
+                .filter(f -> f.holds() && f.decided())
+                .findFirst()
+                .orElseThrow();
+        Answer answer = new Answer(
+                1,
+                "filter clean",
+                Answer.Verdict.UNDECIDED,
+                BigInteger.TWO.pow(20),
+                Answer.Method.ENVELOPES,
+                3,
+                OptionalLong.empty(),
+                List.of(new Answer.Worst(finding, List.of("A1"), -0.25)),
+                "because");
+        Coverage open = new Coverage(covered().question(), List.of(answer), Optional.empty());
+        String text = CoverText.of(STUDY.plant(), open, CoverText.Besides.NONE, UnitSystem.SI, 400);
+        assertThat(text)
+                .contains("No set below")
+                .contains("Not decided for 1 of these margins")
+                .contains("no set below -25 %")
+                .contains("To decide what is open: --most-sets 1048576");
+        String json = CoverJson.of(STUDY.plant(), "f9a9", open, CoverText.Besides.NONE);
+        assertThat(faults("cover", json)).isEmpty();
+        assertThat(JSON.readTree(json)
+                        .get("answers")
+                        .get(0)
+                        .get("worst")
+                        .get(0)
+                        .get("bound")
+                        .asDouble())
+                .isEqualTo(-0.25);
     }
 
     @Test

@@ -97,7 +97,13 @@ final class Covered implements AutoCloseable {
         List<State> conditions = States.conditions(plant, List.of(FilterCondition.CLEAN, FilterCondition.DIRTY));
         Question question = new Question(users, Question.zonesOf(plant), conditions);
         Effort effort = new Effort(
-                1, MOST_SOLVED, false, () -> work.version() != version, share -> told(version, share), List.of());
+                1,
+                MOST_SOLVED,
+                Effort.FEW,
+                false,
+                () -> work.version() != version,
+                share -> told(version, share),
+                List.of());
         try {
             Coverage found = Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
             done(new Work(version, 1, Optional.of(found), ""));

@@ -18,6 +18,7 @@ public final class ChangesJson {
             json.text("currency", open.currency());
             json.bool("holds", changes.holdsNow() && openInSheets.isEmpty());
             json.list("openInSheets", openInSheets, finding -> FindingJson.brief(json, finding));
+            json.bool("partial", changes.partial());
             json.object("present", () -> change(json, changes.present()));
             json.list("changes", changes.changes(), change -> change(json, change));
         });

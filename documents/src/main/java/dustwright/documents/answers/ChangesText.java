@@ -28,6 +28,9 @@ public final class ChangesText {
         Lines lines = new Lines(Math.max(width, NARROWEST));
         lines.text("", plant.name()).gap();
         lines.text("", verdict(changes, open.currency()) + " " + SheetWording.beside(openInSheets));
+        if (changes.partial()) {
+            lines.text("", "Partial: the work was stopped, so proofs are missing. Allow more --minutes.");
+        }
         TextTable table = TextTable.of(
                 TextTable.words("Change"),
                 TextTable.number("To buy " + open.currency()),

@@ -11,6 +11,7 @@ import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
 import dustwright.engine.coverage.Exchanges.Exchange;
 import dustwright.engine.coverage.Remedy;
+import dustwright.engine.coverage.Users;
 import dustwright.engine.network.LegResult;
 import dustwright.engine.plant.Plant;
 import java.io.IOException;
@@ -38,7 +39,7 @@ public final class CoverJson {
             json.bool("holds", coverage.holds() && besides.openInSheets().isEmpty());
             json.bool("setsHold", coverage.holds());
             json.list("openInSheets", besides.openInSheets(), finding -> FindingJson.brief(json, finding));
-            json.bool("partial", coverage.partial());
+            json.bool("partial", coverage.partial() || besides.partial());
             json.list("atMost", List.copyOf(coverage.question().atMost().entrySet()), zone -> zone(json, zone));
             json.list("answers", coverage.answers(), answer -> answer(json, answer));
             json.list("carries", besides.carried(), carry -> carry(json, carry));
@@ -60,7 +61,7 @@ public final class CoverJson {
     private static void size(JsonText json, CarryBySize size) {
         json.text("producer", size.producer().id());
         json.number("motor_W", size.producer().nameplate().watts());
-        json.count("users", size.users());
+        users(json, size.shown());
         json.count("asked", size.asked());
         json.text("stop", size.stop().map(Answer::words).orElse(""));
     }
@@ -117,7 +118,15 @@ public final class CoverJson {
         boolean shown = Stream.of(Answer.Verdict.HOLDS, Answer.Verdict.FAILS)
                 .anyMatch(v -> v.words().equals(member(answer, "verdict")));
         List<List<String>> worst = new ArrayList<>();
+        Map<String, Double> bounds = new TreeMap<>();
         for (Object one : (List<?>) member(answer, "worst")) {
+            Object place = member(one, "place");
+            String where = (member(place, "kind") + " " + member(place, "id")).strip();
+            Object bound = ((Map<?, ?>) one).get("bound");
+            if (bound instanceof String || bound instanceof Number) {
+                bounds.put(
+                        Answer.Worst.key(String.valueOf(member(one, "code")), where), Double.valueOf(bound.toString()));
+            }
             List<String> open = ((List<?>) member(one, "open"))
                     .stream().map(String::valueOf).toList();
             if (!worst.contains(open)) {
@@ -131,7 +140,8 @@ public final class CoverJson {
                         ((Number) member(answer, "users")).intValue(),
                         String.valueOf(member(answer, "condition")),
                         method,
-                        worst));
+                        worst,
+                        bounds));
     }
 
     private static Object member(Object object, String key) {
@@ -165,8 +175,13 @@ public final class CoverJson {
 
     private static void remedy(JsonText json, Remedy remedy) {
         json.text("what", remedy.what());
-        json.count("failing", remedy.failing());
+        if (remedy.partial() && remedy.least().isEmpty()) {
+            json.nothing("failing");
+        } else {
+            json.count("failing", remedy.failing());
+        }
         json.bool("decided", remedy.decided());
+        json.bool("partial", remedy.partial());
         remedy.least().ifPresent(worst -> {
             json.text("least", worst.finding().id());
             FindingJson.margin(json, worst.finding());
@@ -182,9 +197,19 @@ public final class CoverJson {
     private static void carry(JsonText json, Carry carry) {
         json.text("zone", carry.area());
         json.count("inlets", carry.inlets());
-        json.count("users", carry.users());
+        users(json, carry.shown());
         json.count("asked", carry.asked());
         json.text("stop", carry.stop().map(Answer::words).orElse(""));
+    }
+
+    /** Null where the work was stopped before any number was shown to hold or not. */
+    private static void users(JsonText json, Users users) {
+        if (users.partial() && users.shown() == 0) {
+            json.nothing("users");
+        } else {
+            json.count("users", users.shown());
+        }
+        json.bool("partial", users.partial());
     }
 
     private static void zone(JsonText json, Map.Entry<String, Integer> zone) {
@@ -200,12 +225,22 @@ public final class CoverJson {
         json.text("method", answer.method().words());
         json.count("solved", answer.solved());
         json.text("pruned", answer.pruned().toString());
-        json.number("widening", answer.widening());
+        bound(json, "widening", answer.widening());
         answer.failing().ifPresent(failing -> json.count("failing", failing));
         json.text("why", answer.why());
         json.list("worst", answer.worst(), worst -> {
             FindingJson.brief(json, worst.finding());
+            bound(json, "bound", worst.exact() ? worst.finding().margin() : worst.bound());
             json.texts("open", worst.open());
         });
+    }
+
+    /** Null where nothing is known. */
+    private static void bound(JsonText json, String key, double bound) {
+        if (Double.isFinite(bound)) {
+            json.number(key, bound);
+        } else {
+            json.nothing(key);
+        }
     }
 }

@@ -46,6 +46,13 @@ public final class CoverText {
             sizes = List.copyOf(sizes);
             remedies = List.copyOf(remedies);
         }
+
+        /** Whether something of it is missing because the work was stopped. */
+        public boolean partial() {
+            return carried.stream().anyMatch(c -> c.shown().partial())
+                    || sizes.stream().anyMatch(s -> s.shown().partial())
+                    || remedies.stream().anyMatch(Remedy::partial);
+        }
     }
 
     private final Plant plant;
@@ -55,6 +62,7 @@ public final class CoverText {
     private final List<CarryBySize> sizes;
     private final Optional<ByHand> byHand;
     private final List<Finding> openInSheets;
+    private final boolean partial;
     private final Show show;
     private final Lines lines;
 
@@ -64,6 +72,7 @@ public final class CoverText {
         this.sizes = besides.sizes();
         this.byHand = besides.byHand();
         this.openInSheets = besides.openInSheets();
+        this.partial = besides.partial();
         this.plant = plant;
         this.coverage = coverage;
         this.show = new Show(units);
@@ -78,6 +87,9 @@ public final class CoverText {
     private Lines written() {
         lines.text("", plant.name()).gap();
         lines.text("", CoverWording.verdict(coverage, show) + " " + SheetWording.beside(openInSheets));
+        if (coverage.partial() || partial) {
+            lines.text("", CoverWording.PARTIAL);
+        }
         lines.text("", CoverWording.asked(plant, coverage));
         answers();
         worst();
@@ -121,37 +133,27 @@ public final class CoverText {
                             : "");
         }
         lines.head("Sets covered").table(table);
-        bounds();
+        CoverWording.bounds(coverage).forEach(said -> lines.text("  ", said));
         coverage.answers().stream()
                 .map(Answer::why)
                 .filter(why -> !why.isEmpty())
                 .distinct()
                 .forEach(why -> lines.text("  ", "Mind: " + why + "."));
-    }
-
-    /** How much was made needless by bounds, and how far they may be off. */
-    private void bounds() {
-        double widening =
-                coverage.answers().stream().mapToDouble(Answer::widening).max().orElse(0);
-        if (coverage.answers().stream().anyMatch(a -> a.pruned().signum() > 0)) {
-            lines.text(
-                    "  ",
-                    "Sets not solved are shown by bounds to be no worse than those that were. No margin listed can be"
-                            + " lower by more than " + Show.margin(widening).replace("+", "")
-                            + " (decision records 0060 and 0061).");
-        }
+        CoverWording.toDecide(plant, coverage).ifPresent(said -> lines.text("  ", said));
     }
 
     private void worst() {
         List<Worst> all = coverage.worstPerPlace();
         long failing = all.stream().filter(w -> !w.finding().holds()).count();
+        long shown = failing == 0 ? Math.min(FEW_ROWS, all.size()) : Math.min(MOST_ROWS, failing);
+        boolean exact = all.stream().limit(shown).allMatch(Worst::exact);
         TextTable table = TextTable.of(
                 TextTable.words(""),
                 TextTable.words("Finding"),
                 TextTable.words("Value and limit"),
                 TextTable.number("Margin"),
+                TextTable.number(exact ? "" : "No set below"),
                 TextTable.words("Worst set"));
-        long shown = failing == 0 ? Math.min(FEW_ROWS, all.size()) : Math.min(MOST_ROWS, failing);
         for (int n = 0; n < shown; n++) {
             Finding finding = all.get(n).finding();
             table.row(
@@ -159,6 +161,7 @@ public final class CoverText {
                     Lines.plain(Wording.claim(finding)),
                     Lines.plain(Wording.valueAndLimit(finding, show)),
                     Lines.plain(Show.margin(finding)),
+                    exact ? "" : Lines.plain(CoverWording.bound(all.get(n))),
                     Lines.plain(finding.state()));
         }
         if (table.isEmpty()) {
@@ -204,12 +207,7 @@ public final class CoverText {
 
     private void carries() {
         lines.gap();
-        lines.text(
-                "",
-                CoverWording.carried(coverage)
-                        .map(users -> "Carries " + Wording.counted(users, "user", "users")
-                                + " whoever they are: for every number asked up to it each set holds.")
-                        .orElse("No number of users asked is shown to hold for every set."));
+        lines.text("", CoverWording.carries(coverage.carried()));
     }
 
     /** What comes of the remedies tried, best first. */
@@ -224,8 +222,8 @@ public final class CoverText {
                 TextTable.number("Margin"));
         for (Remedy remedy : remedies) {
             table.row(
-                    remedy.what() + (remedy.decided() ? "" : " (not decided for every set)"),
-                    remedy.failing() + (remedy.decided() ? "" : " or more"),
+                    remedy.what() + CoverWording.open(remedy),
+                    CoverWording.failing(remedy),
                     remedy.least()
                             .map(w -> Lines.plain(Wording.claim(w.finding()) + " with "
                                     + w.finding().state()))
@@ -291,7 +289,7 @@ public final class CoverText {
             table.row(
                     size.producer().id(),
                     Lines.plain(show.number(size.producer().nameplate())),
-                    size.users() + (size.stop().isEmpty() ? " or more" : ""),
+                    CoverWording.number(size.shown()),
                     size.stop().map(Answer::words).orElse("nothing asked"));
         }
         lines.head("Users carried with another machine, whoever they are").table(table);
@@ -317,7 +315,7 @@ public final class CoverText {
                     carry.words(plant),
                     Integer.toString(carry.inlets()),
                     Integer.toString(carry.asked()),
-                    Integer.toString(carry.users()),
+                    CoverWording.number(carry.shown()),
                     carry.stop().map(Answer::words).orElse("nothing asked"));
         }
         lines.head("Users carried, whoever they are, all other areas shut").table(table);

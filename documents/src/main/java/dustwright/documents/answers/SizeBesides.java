@@ -30,6 +30,14 @@ public record SizeBesides(Optional<Curve> curve, List<Escape> escapes, List<Find
         openInSheets = List.copyOf(openInSheets);
     }
 
+    /** Whether some search of it was stopped. */
+    boolean partial() {
+        return curve.stream()
+                        .flatMap(c -> c.points().stream())
+                        .anyMatch(p -> p.sizing().partial())
+                || escapes.stream().anyMatch(e -> e.sizing().partial());
+    }
+
     /** What is said of one number of users: cost, bound, or why there is none. */
     public static String said(Sizing sizing) {
         if (sizing.best().isPresent()) {

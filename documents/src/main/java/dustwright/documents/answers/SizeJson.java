@@ -22,6 +22,7 @@ public final class SizeJson {
             json.bool("found", sizing.best().isPresent());
             json.list("openInSheets", besides.openInSheets(), finding -> FindingJson.brief(json, finding));
             json.object("basis", () -> basis(json, sizing.basis()));
+            json.bool("partial", sizing.partial() || besides.partial());
             json.text("stopped", sizing.stopped());
             if (Double.isFinite(sizing.bound())) {
                 json.number("noneBelow", sizing.bound());
@@ -55,6 +56,7 @@ public final class SizeJson {
     }
 
     private static void brief(JsonText json, Sizing sizing) {
+        json.bool("partial", sizing.partial());
         json.text("stopped", sizing.stopped());
         if (Double.isFinite(sizing.bound())) {
             json.number("noneBelow", sizing.bound());

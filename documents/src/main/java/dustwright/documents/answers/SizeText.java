@@ -57,6 +57,7 @@ public final class SizeText {
                         + sizing.best()
                                 .map(best -> " " + SheetWording.beside(besides.openInSheets()))
                                 .orElse(""));
+        words.partial(besides).ifPresent(said -> lines.text("", said));
         lines.text("", words.asked());
         sizing.best().ifPresent(this::chosen);
         sizing.deadlock().ifPresent(d -> new DeadlockText(sizing, show, lines, words::money).written(d));

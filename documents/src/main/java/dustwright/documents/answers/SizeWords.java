@@ -15,6 +15,7 @@ import dustwright.engine.sizing.Sizing;
 import dustwright.engine.sizing.Sizing.Basis;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Words about chosen sizes that stand alike at the terminal and in the report. */
@@ -64,6 +65,15 @@ public final class SizeWords {
                                 + money(best.running().getAsDouble()) + " of energy in present value"
                         : " to buy")
                 + ". Whichever of the inlets are open, every requirement of their states holds. " + sure;
+    }
+
+    /** Said where something asked is missing because the search was stopped; empty where nothing is. */
+    public Optional<String> partial(SizeBesides besides) {
+        return sizing.partial() || besides.partial()
+                ? Optional.of(
+                        "Partial: the search was stopped. What is said here is true; what is not said is open. An answer with"
+                                + " --format json can be taken up by --resume.")
+                : Optional.empty();
     }
 
     /** What was asked. */

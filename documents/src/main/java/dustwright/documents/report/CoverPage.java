@@ -76,6 +76,9 @@ public final class CoverPage {
         all.add(Parts.paragraph("note", origin.plantFile() + " " + origin.mark() + " · " + origin.program()));
         all.add(Parts.paragraph(
                 "", CoverWording.verdict(coverage, show) + " " + SheetWording.beside(besides.openInSheets())));
+        if (coverage.partial() || besides.partial()) {
+            all.add(Parts.mind(CoverWording.PARTIAL));
+        }
         all.add(Parts.paragraph("", CoverWording.asked(plant, coverage)));
         all.add(answers());
         besides.byHand().ifPresent(hand -> all.add(drawing(hand)));
@@ -128,10 +131,9 @@ public final class CoverPage {
                 .filter(why -> !why.isEmpty())
                 .distinct()
                 .forEach(why -> section.add(Parts.mind(why + ".")));
-        return section.add(Parts.paragraph(
-                "cap",
-                "Sets that were not solved are shown by bounds to be no worse than those that were. The argument, and what in it is"
-                        + " looked at and not proven, stands in the decision records 0060 and 0061."));
+        CoverWording.toDecide(plant, coverage).ifPresent(said -> section.add(Parts.mind(said)));
+        CoverWording.bounds(coverage).forEach(said -> section.add(Parts.paragraph("cap", said)));
+        return section;
     }
 
     private Element drawing(ByHand hand) {
@@ -201,11 +203,20 @@ public final class CoverPage {
 
     private Element tightest() {
         Table table = Table.of(
-                Table.words("Finding"), Table.words("Value and limit"), Table.margins(), Table.words("Worst set"));
-        coverage.worstPerPlace().stream()
-                .map(Worst::finding)
-                .limit(FEW_ROWS)
-                .forEach(f -> table.row(Wording.claim(f), Wording.valueAndLimit(f, show), Parts.margin(f), f.state()));
+                Table.words("Finding"),
+                Table.words("Value and limit"),
+                Table.margins(),
+                Table.number("No set below", ""),
+                Table.words("Worst set"));
+        for (Worst worst : coverage.worstPerPlace().stream().limit(FEW_ROWS).toList()) {
+            Finding f = worst.finding();
+            table.row(
+                    Wording.claim(f),
+                    Wording.valueAndLimit(f, show),
+                    Parts.margin(f),
+                    CoverWording.bound(worst),
+                    f.state());
+        }
         return Parts.section("tightest", "Tightest places, each with its own worst set")
                 .add(table.element(""));
     }
@@ -223,7 +234,7 @@ public final class CoverPage {
                         carry.words(plant),
                         Integer.toString(carry.inlets()),
                         Integer.toString(carry.asked()),
-                        Integer.toString(carry.users()),
+                        CoverWording.number(carry.shown()),
                         carry.stop().map(Answer::words).orElse("nothing asked"));
             }
             all.add(Parts.section("carries", "Users carried, whoever they are").add(table.element("")));
@@ -238,7 +249,7 @@ public final class CoverPage {
                 table.row(
                         size.producer().id(),
                         show.number(size.producer().nameplate()),
-                        size.users() + (size.stop().isEmpty() ? " or more" : ""),
+                        CoverWording.number(size.shown()),
                         size.stop().map(Answer::words).orElse("nothing asked"));
             }
             all.add(Parts.section("sizes", "Users carried with another machine")
@@ -264,8 +275,8 @@ public final class CoverPage {
             Object margin =
                     remedy.least().<Object>map(w -> Parts.margin(w.finding())).orElse("");
             table.row(
-                    remedy.what() + (remedy.decided() ? "" : " (not decided for every set)"),
-                    remedy.failing() + (remedy.decided() ? "" : " or more"),
+                    remedy.what() + CoverWording.open(remedy),
+                    CoverWording.failing(remedy),
                     remedy.least()
                             .map(w -> Wording.claim(w.finding()) + " with "
                                     + w.finding().state())

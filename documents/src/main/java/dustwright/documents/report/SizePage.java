@@ -87,6 +87,7 @@ public final class SizePage {
         if (sizing.best().isPresent()) {
             all.add(Parts.paragraph("", SheetWording.beside(besides.openInSheets())));
         }
+        words.partial(besides).ifPresent(said -> all.add(Parts.mind(said)));
         all.add(Parts.paragraph("", words.asked()));
         all.add(Parts.mind(Wording.SCREENING));
         sizing.best().ifPresent(best -> {

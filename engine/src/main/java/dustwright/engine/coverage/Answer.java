@@ -20,7 +20,6 @@ import java.util.stream.Stream;
  * @param solved states solved exactly
  * @param failing number of sets that do not hold, where every set was solved
  * @param worst the least margin of every requirement at every place, smallest first
- * @param widening how far some margin may be below the one shown, where bounds are not met by a state; 0 where every one is [-]
  * @param why what stands against a verdict, or empty
  */
 public record Answer(
@@ -32,7 +31,6 @@ public record Answer(
         long solved,
         OptionalLong failing,
         List<Worst> worst,
-        double widening,
         String why) {
     /** Whether every requirement holds whichever inlets are open. */
     public enum Verdict {
@@ -76,19 +74,55 @@ public record Answer(
      *
      * @param finding in the worst state, solved exactly
      * @param open ids of the inlets open in that state
+     * @param bound margin that no set falls below [-]; that of the finding where it is known to be the least of all, minus infinity where no bound
+     *     is known
      */
-    public record Worst(Finding finding, List<String> open) {
+    public record Worst(Finding finding, List<String> open, double bound) {
+        /** Within this share two margins are the same [-]. */
+        private static final double SAME = 1e-9;
+
         public Worst {
             open = List.copyOf(open);
+        }
+
+        /** The least of all. */
+        public Worst(Finding finding, List<String> open) {
+            this(finding, open, finding.margin());
+        }
+
+        /** Requirement and place. */
+        public String key() {
+            return key(finding.code().name(), finding.where().toString());
+        }
+
+        /** The same from the words of both. */
+        public static String key(String code, String place) {
+            return code + "/" + place;
+        }
+
+        /** Whether no set is worse. */
+        public boolean exact() {
+            double margin = finding.margin();
+            return bound >= margin || bound >= margin - SAME * Math.max(1, Math.abs(margin));
+        }
+
+        /** Whether the worst set found keeps the limit while another, by the bound, need not. */
+        public boolean undecided() {
+            return finding.holds() && !exact() && bound < 0;
+        }
+
+        /** The same with a bound that may be lower than its own. */
+        Worst boundedBy(double other) {
+            return new Worst(finding, open, Math.min(bound, other));
         }
 
         /** The worst per requirement and place, smallest margin first; of equals the one met first. */
         public static List<Worst> perPlace(Stream<Worst> all) {
             Map<String, Worst> least = new TreeMap<>();
             all.forEach(worst -> least.merge(
-                    worst.finding.code() + "/" + worst.finding.where(),
+                    worst.key(),
                     worst,
-                    (a, b) -> b.finding.margin() < a.finding.margin() ? b : a));
+                    (a, b) -> b.finding.margin() < a.finding.margin() ? b.boundedBy(a.bound) : a.boundedBy(b.bound)));
             return least.values().stream()
                     .sorted(Comparator.comparingDouble(w -> w.finding.margin()))
                     .toList();
@@ -102,7 +136,7 @@ public record Answer(
     /** The same answer, with why no bound was used. */
     Answer because(String noBound) {
         return why.isEmpty()
-                ? new Answer(users, condition, verdict, sets, method, solved, failing, worst, widening, noBound)
+                ? new Answer(users, condition, verdict, sets, method, solved, failing, worst, noBound)
                 : this;
     }
 
@@ -111,6 +145,15 @@ public record Answer(
         return method == Method.ENVELOPES || method == Method.BRANCHES
                 ? sets.subtract(BigInteger.valueOf(solved)).max(BigInteger.ZERO)
                 : BigInteger.ZERO;
+    }
+
+    /** How far some margin may lie below the one found [-]: 0 where every one is exact, infinite where nothing is known of some. */
+    public double widening() {
+        return worst.stream()
+                .filter(w -> !w.exact())
+                .mapToDouble(w -> w.finding.margin() - w.bound)
+                .max()
+                .orElse(0);
     }
 
     /** The answer in a line for people. */

@@ -19,9 +19,6 @@ import java.util.stream.IntStream;
  * lies in exactly one box, so the worst of the boxes is the worst of all.
  */
 final class Branches {
-    /** Boxes looked at before the work is given up. */
-    private static final int MOST_BOXES = 4000;
-
     private final Plant plant;
     private final Network network;
     private final Question question;
@@ -31,10 +28,11 @@ final class Branches {
     private final Watch watch;
     private final int users;
     private final long few;
+    private final long mostBoxes;
 
     private final Tally all = new Tally();
     private final Deque<Box> waiting = new ArrayDeque<>();
-    private double widening;
+    private final Widening widening = Widening.none();
     private int boxes;
     private BigInteger open = BigInteger.ZERO;
     private String why = "";
@@ -43,18 +41,19 @@ final class Branches {
      * What was found.
      *
      * @param tally of all states solved
-     * @param widening how far some margin may be below the one found [-]
+     * @param widening margins that no set of the boxes shown falls below
      * @param boxes that were bounded or solved set by set
      * @param open sets of which nothing is shown
      * @param why in words, what kept them open, or empty
      */
-    record Found(Tally tally, double widening, int boxes, BigInteger open, String why) {}
+    record Found(Tally tally, Widening widening, int boxes, BigInteger open, String why) {}
 
     /**
      * Branches over the sets of one number of users.
      *
      * @param question its numbers of users and conditions do not matter here
      * @param few sets that are solved one by one rather than bounded
+     * @param mostBoxes looked at before the work is given up
      */
     Branches(
             Plant plant,
@@ -65,7 +64,8 @@ final class Branches {
             Judging judging,
             Effort effort,
             Watch watch,
-            long few) {
+            long few,
+            long mostBoxes) {
         this.plant = plant;
         this.network = network;
         this.question = new Question(List.of(users), question.atMost(), List.of(condition));
@@ -75,6 +75,7 @@ final class Branches {
         this.effort = effort;
         this.watch = watch;
         this.few = few;
+        this.mostBoxes = mostBoxes;
     }
 
     /** Goes through the boxes; empty where splitting cannot help, because of what the tubing or the station is. */
@@ -90,8 +91,8 @@ final class Branches {
             boxes++;
             if (sets.compareTo(BigInteger.valueOf(few)) <= 0) {
                 solve(box, sets);
-            } else if (boxes > MOST_BOXES) {
-                leave(sets, "the work was given up after " + MOST_BOXES + " boxes of sets");
+            } else if (boxes > mostBoxes) {
+                leave(sets, "the work was given up after " + mostBoxes + " boxes of sets");
             } else if (!bound(box)) {
                 return Optional.empty();
             }
@@ -133,10 +134,11 @@ final class Branches {
         }
         Tally here = states().solve(ListedSets.of(found.extremes(), users), effort.threads());
         Widening wider = Widening.of(here.worst(), found.extremes(), users);
+        boolean shown = wider.of(here.worst()).stream().noneMatch(Answer.Worst::undecided);
         boolean ordered = found.extremes().stream().allMatch(e -> e.beyond() == 1);
-        if (wider.doubt().isEmpty() && here.gap() <= 1 && ordered) {
+        if (shown && here.gap() <= 1 && ordered) {
             all.add(here);
-            widening = Math.max(widening, wider.greatest());
+            widening.add(wider);
         } else {
             split(box, firstFree(box));
         }

@@ -30,7 +30,7 @@ import java.util.stream.Collectors;
  * @param alone margin with the base inlet alone
  * @param harms what every other inlet that the zones allow besides the base leaves of the margin, smallest first
  * @param mostHarmful of these the first that the zones allow together, as many as the worst set has besides the base
- * @param path pieces from the base inlet to the receiver, in the worst set and in the nearest exchange
+ * @param path pieces from an open inlet to the receiver, through the place asked where that is a run, in the worst set and in the nearest exchange
  */
 public record ByHand(
         Exchanges exchanges,
@@ -52,7 +52,7 @@ public record ByHand(
      * A piece on the way to the receiver.
      *
      * @param id of the run, or of the inlet whose hose it is
-     * @param users inlets of the worst set whose air passes it
+     * @param users inlets of the worst set whose air passes it, or some of it
      * @param air in the worst set
      * @param drop in the worst set
      * @param otherDrop likewise
@@ -118,7 +118,7 @@ public record ByHand(
         Optional<ByHand> explained() {
             List<String> open = exchanges.worst().open();
             return duty(open).map(duty -> {
-                Optional<String> base = base(open);
+                Optional<String> base = base(open, duty);
                 List<Harm> harms = harms(base);
                 return new ByHand(
                         exchanges,
@@ -128,7 +128,7 @@ public record ByHand(
                         base.flatMap(id -> margin(List.of(id))),
                         harms,
                         together(base, harms, open.size()),
-                        path(base.orElse(open.get(0)), duty));
+                        path(way(base.orElse(open.get(0)), new Ways(duty)), duty));
             });
         }
 
@@ -144,8 +144,11 @@ public record ByHand(
                             .findFirst());
         }
 
-        /** The inlet the requirement is about, or the first of the set with which alone it is asked at that place. */
-        private Optional<String> base(List<String> open) {
+        /**
+         * The inlet the requirement is about, or the first of the set with which alone it is asked at that place; one whose air passes there
+         * goes before the others.
+         */
+        private Optional<String> base(List<String> open, DutyPoint duty) {
             Place where = finding.where();
             if (where.kind() == Place.Kind.INLET || where.kind() == Place.Kind.HOSE) {
                 return open.stream().filter(id -> where.id().endsWith(id)).max(Comparator.comparingInt(String::length));
@@ -153,7 +156,10 @@ public record ByHand(
             return where.kind() == Place.Kind.RUN
                     ? open.stream()
                             .filter(id -> margin(List.of(id)).isPresent())
-                            .findFirst()
+                            .min(Comparator.comparing(id -> new Ways(duty)
+                                    .passed(id).stream()
+                                            .noneMatch(leg -> leg.kind() == LegResult.Kind.RUN
+                                                    && leg.id().equals(where.id()))))
                     : Optional.empty();
         }
 
@@ -185,15 +191,25 @@ public record ByHand(
             return open.subList(base.isPresent() ? 1 : 0, open.size());
         }
 
-        private List<Piece> path(String from, DutyPoint worst) {
+        /** The way through the run asked, else that of an inlet: a run of a ring may not lie on the way most of an inlet's air takes. */
+        private List<LegResult> way(String inlet, Ways ways) {
+            return finding.where().kind() == Place.Kind.RUN
+                    ? ways.through(finding.where().id()).orElseGet(() -> ways.from(inlet))
+                    : ways.from(inlet);
+        }
+
+        private List<Piece> path(List<LegResult> way, DutyPoint worst) {
+            List<String> open = worst.state().open();
+            String from = open.contains(way.get(0).id()) ? way.get(0).id() : open.get(0);
             Optional<DutyPoint> other = nearest(from).flatMap(this::duty);
             Map<String, List<String>> users = new TreeMap<>();
-            for (String inlet : worst.state().open()) {
-                pieces(inlet, worst)
+            Ways ways = new Ways(worst);
+            for (String inlet : open) {
+                ways.passed(inlet)
                         .forEach(leg -> users.computeIfAbsent(key(leg), k -> new ArrayList<>())
                                 .add(inlet));
             }
-            return pieces(from, worst).stream()
+            return way.stream()
                     .map(leg -> {
                         Optional<LegResult> there = other.flatMap(duty -> duty.legs().stream()
                                 .filter(l -> key(l).equals(key(leg)))
@@ -230,31 +246,6 @@ public record ByHand(
         private static PressureDifference drop(LegResult leg) {
             return new PressureDifference(
                     Math.abs(leg.pressureFrom().pascals() - leg.pressureTo().pascals()));
-        }
-
-        /** Hose and runs from an open inlet along its air, until a receiver or a held point. */
-        private List<LegResult> pieces(String inlet, DutyPoint duty) {
-            List<LegResult> pieces = new ArrayList<>();
-            duty.legs().stream()
-                    .filter(l -> l.kind() == LegResult.Kind.HOSE && l.id().equals(inlet))
-                    .forEach(pieces::add);
-            String at = inlet;
-            Optional<LegResult> next = leaving(at, duty);
-            while (next.isPresent() && pieces.size() <= plant.runs().size()) {
-                LegResult leg = next.get();
-                pieces.add(leg);
-                at = leg.flow().kgPerSecond() > 0 ? leg.to() : leg.from();
-                next = leaving(at, duty);
-            }
-            return pieces;
-        }
-
-        private static Optional<LegResult> leaving(String at, DutyPoint duty) {
-            return duty.legs().stream()
-                    .filter(l -> l.kind() == LegResult.Kind.RUN)
-                    .filter(l -> (l.from().equals(at) && l.flow().kgPerSecond() > 0)
-                            || (l.to().equals(at) && l.flow().kgPerSecond() < 0))
-                    .max(Comparator.comparingDouble(l -> Math.abs(l.flow().kgPerSecond())));
         }
     }
 }

@@ -6,6 +6,7 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Zone;
 import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +19,7 @@ import java.util.stream.IntStream;
  *
  * @param area id of a zone; empty for the whole plant with the limits of its zones
  * @param inlets inlets of the area
- * @param users greatest number that is shown to hold; 0 where one user does not
+ * @param users greatest number that is shown to hold; 0 where one user is not
  * @param asked numbers asked: 1 up to this
  * @param stop why the next number does not hold or is not shown to; empty where all asked do
  */
@@ -68,13 +69,18 @@ public record Carry(String area, int inlets, int users, int asked, Optional<Answ
             int number = n;
             Optional<Answer> stop = coverage.answers().stream()
                     .filter(answer -> answer.users() == number && answer.verdict() != Verdict.HOLDS)
-                    .findFirst();
+                    .min(Comparator.comparing(answer -> answer.verdict() != Verdict.FAILS));
             if (stop.isPresent()) {
                 return new Carry(zone, inlets, holds, asked, stop);
             }
             holds = n;
         }
         return new Carry(zone, inlets, holds, asked, Optional.empty());
+    }
+
+    /** How far it is shown, and by what the next number stands open. */
+    public Users shown() {
+        return Users.upTo(users, stop);
     }
 
     /** Name of the area for people. */

@@ -15,7 +15,7 @@ import java.util.Optional;
  * holds, each number asked only while the one before holds.
  *
  * @param producer of the catalogue, at the speed it states
- * @param users greatest number that is shown to hold; 0 where one user does not
+ * @param users greatest number that is shown to hold; 0 where one user is not
  * @param asked greatest number asked
  * @param stop why the next number does not hold or is not shown to; empty where all asked do
  */
@@ -46,6 +46,11 @@ public record CarryBySize(VacuumProducer producer, int users, int asked, Optiona
         return List.copyOf(carried);
     }
 
+    /** How far it is shown, and by what the next number stands open. */
+    public Users shown() {
+        return Users.upTo(users, stop);
+    }
+
     private static CarryBySize of(
             Plant changed,
             VacuumProducer producer,
@@ -58,7 +63,7 @@ public record CarryBySize(VacuumProducer producer, int users, int asked, Optiona
             Question question = new Question(List.of(n), Question.zonesOf(changed), conditions);
             Optional<Answer> stop = Coverage.of(changed, question, judgings.of(changed), effort).answers().stream()
                     .filter(answer -> answer.verdict() != Verdict.HOLDS)
-                    .findFirst();
+                    .min(Comparator.comparing(answer -> answer.verdict() != Verdict.FAILS));
             if (stop.isPresent()) {
                 return new CarryBySize(producer, n - 1, asked, stop);
             }

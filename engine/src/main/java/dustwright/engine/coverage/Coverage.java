@@ -3,6 +3,7 @@ package dustwright.engine.coverage;
 import dustwright.engine.coverage.Answer.Verdict;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,6 +43,21 @@ public record Coverage(Question question, List<Answer> answers, Optional<String>
     /** What is shown so far, for a later run to take up. */
     public List<Effort.Known> known() {
         return answers.stream().flatMap(a -> Effort.Known.of(a).stream()).toList();
+    }
+
+    /** Greatest number of users asked up to which every number asked holds in every condition. */
+    public Users carried() {
+        int shown = 0;
+        for (int users : question.users()) {
+            Optional<Answer> stop = answers.stream()
+                    .filter(a -> a.users() == users && a.verdict() != Verdict.HOLDS)
+                    .min(Comparator.comparing(a -> a.verdict() != Verdict.FAILS));
+            if (stop.isPresent()) {
+                return Users.upTo(shown, stop);
+            }
+            shown = users;
+        }
+        return Users.upTo(shown, Optional.empty());
     }
 
     /** True when some answers are missing because the work was cancelled. */

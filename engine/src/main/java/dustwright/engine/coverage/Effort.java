@@ -1,15 +1,20 @@
 package dustwright.engine.coverage;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
+import java.util.stream.Collectors;
 
 /**
  * How much may be spent, and who watches. The answer does not depend on the threads.
  *
  * @param threads threads that work at once
  * @param mostStates sets that may be solved one by one where no bound is valid
+ * @param few inlets of the plant times sets, up to which every set is solved even where bounds serve, so that every margin is exact
  * @param count whether every set is solved even where envelopes serve, to count those that fail
  * @param cancelled asked now and then; once true the work stops and the answer says that it is partial
  * @param progress told the share of the work that is done, from any thread
@@ -18,18 +23,25 @@ import java.util.function.DoubleConsumer;
 public record Effort(
         int threads,
         long mostStates,
+        long few,
         boolean count,
         BooleanSupplier cancelled,
         DoubleConsumer progress,
         List<Known> known) {
+    /** So many inlets times sets cost a few seconds at most: a state costs about as much as the plant has inlets. */
+    public static final long FEW = 80_000;
+
     /**
      * An answer of an earlier run.
      *
      * @param worst sets of inlets in which some requirement at some place was worst
+     * @param bounds margins that no set falls below, by {@link Answer.Worst#key()}, where they are lower than those of the worst sets [-]
      */
-    public record Known(int users, String condition, Answer.Method method, List<List<String>> worst) {
+    public record Known(
+            int users, String condition, Answer.Method method, List<List<String>> worst, Map<String, Double> bounds) {
         public Known {
             worst = List.copyOf(worst);
+            bounds = Collections.unmodifiableMap(new TreeMap<>(bounds));
         }
 
         /** What a finished answer shows. */
@@ -42,7 +54,10 @@ public record Effort(
                             answer.worst().stream()
                                     .map(Answer.Worst::open)
                                     .distinct()
-                                    .toList()))
+                                    .toList(),
+                            answer.worst().stream()
+                                    .filter(w -> !w.exact())
+                                    .collect(Collectors.toMap(Answer.Worst::key, Answer.Worst::bound))))
                     : Optional.empty();
         }
     }
@@ -53,7 +68,12 @@ public record Effort(
 
     /** The same for another question, of which no earlier run showed anything. */
     public Effort withoutKnown() {
-        return new Effort(threads, mostStates, count, cancelled, progress, List.of());
+        return new Effort(threads, mostStates, few, count, cancelled, progress, List.of());
+    }
+
+    /** The same, with bounds wherever they serve, however few the sets are. */
+    public Effort byBounds() {
+        return new Effort(threads, mostStates, 0, count, cancelled, progress, known);
     }
 
     /** One thread, nobody watching. */
@@ -63,6 +83,6 @@ public record Effort(
 
     /** So many threads, nobody watching. */
     public static Effort threads(int threads) {
-        return new Effort(threads, 1_000_000, false, () -> false, share -> {}, List.of());
+        return new Effort(threads, 1_000_000, FEW, false, () -> false, share -> {}, List.of());
     }
 }

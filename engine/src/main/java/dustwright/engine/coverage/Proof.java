@@ -29,6 +29,10 @@ final class Proof {
     private static final long FEW_SETS = 1000;
     /** Up to so many sets of a box are: to bound them takes as long. */
     private static final long BOX_SETS = 150;
+    /** Boxes looked at before the work is given up, and where the verdict is known and only some places are open. */
+    private static final long MOST_BOXES = 4000;
+
+    private static final long FEW_BOXES = 60;
 
     private final Plant plant;
     private final Question question;
@@ -61,8 +65,8 @@ final class Proof {
         Optional<String> unfolded = Optional.empty();
         for (State condition : question.conditions()) {
             if (question.users().stream()
-                    .allMatch(users -> known(users, condition).isPresent())) {
-                Outcome<Envelopes> needless = new Outcome.NotSolved<>("an earlier run has shown it");
+                    .allMatch(users -> few(users) || known(users, condition).isPresent())) {
+                Outcome<Envelopes> needless = new Outcome.NotSolved<>("");
                 question.users().forEach(users -> answers.add(answer(needless, Optional.empty(), condition, users)));
                 continue;
             }
@@ -75,6 +79,13 @@ final class Proof {
             }
         }
         return new Coverage(question, answers, unfolded);
+    }
+
+    /** Whether there are so few sets that each is solved: then every margin is exact. */
+    private boolean few(int users) {
+        BigInteger cost = question.sets(plant, users)
+                .multiply(BigInteger.valueOf(plant.inlets().size()));
+        return cost.compareTo(BigInteger.valueOf(effort.few())) <= 0;
     }
 
     /** What the sweep from the inlets depends on. */
@@ -95,10 +106,12 @@ final class Proof {
         String words = ExactStates.words(condition);
         BigInteger sets = question.sets(plant, users);
         if (sets.signum() == 0) {
-            return new Answer(
-                    users, words, Verdict.NO_SET, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), 0, "");
+            return new Answer(users, words, Verdict.NO_SET, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), "");
         }
         Optional<Answer> answer = watched(() -> {
+            if (few(users)) {
+                return bySets(condition, users, sets, "");
+            }
             Optional<Effort.Known> known = known(users, condition);
             if (known.isPresent()) {
                 return again(known.get(), condition, users, sets);
@@ -121,7 +134,6 @@ final class Proof {
                 0,
                 OptionalLong.empty(),
                 List.of(),
-                0,
                 "the work was cancelled"));
     }
 
@@ -140,72 +152,103 @@ final class Proof {
         watch.expect(worst.size());
         Tally tally = new ExactStates(plant, network, condition, judging, watch)
                 .solve(ListedSets.of(worst), effort.threads());
-        return judged(tally, condition, users, sets, known.method(), Widening.NONE);
+        return judged(tally, condition, users, sets, known.method(), Widening.of(known.bounds()));
     }
 
+    /** States that make the extremes of one sweep, and what it shows of all others. */
+    private record Bounded(Tally tally, Widening widening) {}
+
     private Answer byEnvelopes(Envelopes.Found found, State condition, int users, BigInteger sets) {
-        Answer answer = bounded(found.extremes(), condition, users, sets);
-        if (answer.verdict() == Verdict.UNDECIDED) {
-            answer = finer(condition, users, sets).orElse(answer);
+        Bounded first = bounded(found.extremes(), condition, users);
+        Answer answer = judged(first, condition, users, sets);
+        if (!open(answer)) {
+            return answer;
         }
-        boolean ordered = found.extremes().stream().allMatch(e -> e.users() != users || e.beyond() == 1);
-        boolean open = answer.verdict() == Verdict.UNDECIDED;
-        return open || !ordered
-                ? otherwise(
-                        condition,
-                        users,
-                        sets,
-                        open ? answer.why() : "the order of some velocities is not sure",
-                        Optional.of(answer))
-                : answer;
+        Bounded shown = finer(condition, users).map(finer -> both(first, finer)).orElse(first);
+        Answer finer = judged(shown, condition, users, sets);
+        String why = finer.verdict() == Verdict.UNDECIDED
+                ? finer.why()
+                : finer.worst().stream()
+                        .filter(Answer.Worst::undecided)
+                        .findFirst()
+                        .map(Widening::doubt)
+                        .orElse("");
+        return open(finer) ? otherwise(condition, users, sets, why, Optional.of(shown)) : finer;
+    }
+
+    /** Whether the whole or some place in it is not known to hold or not to. */
+    private static boolean open(Answer answer) {
+        return answer.verdict() == Verdict.UNDECIDED || answer.worst().stream().anyMatch(Answer.Worst::undecided);
+    }
+
+    private static Bounded both(Bounded first, Bounded finer) {
+        Tally tally = finer.tally;
+        tally.addFound(first.tally);
+        return new Bounded(tally, finer.widening.narrowedBy(first.widening));
     }
 
     /** Where envelopes over all sets do not serve: few sets one by one, many by branch and bound, else what is known already. */
-    private Answer otherwise(State condition, int users, BigInteger sets, String why, Optional<Answer> byEnvelopes) {
+    private Answer otherwise(State condition, int users, BigInteger sets, String why, Optional<Bounded> shown) {
         boolean mayList = sets.compareTo(BigInteger.valueOf(effort.mostStates())) <= 0;
         if (mayList && sets.compareTo(BigInteger.valueOf(FEW_SETS)) <= 0) {
             return bySets(condition, users, sets, why);
         }
         watch.expect(1);
-        Optional<Branches.Found> found =
-                new Branches(plant, network, question, condition, users, judging, effort, watch, BOX_SETS).find();
+        Optional<Answer> known =
+                shown.map(s -> judged(s, condition, users, sets)).filter(a -> a.verdict() != Verdict.UNDECIDED);
+        long boxes = known.isPresent()
+                ? FEW_BOXES
+                : mayList ? Math.max(FEW_BOXES, sets.longValueExact() / BOX_SETS) : MOST_BOXES;
+        Optional<Branches.Found> found = new Branches(
+                        plant, network, question, condition, users, judging, effort, watch, BOX_SETS, boxes)
+                .find();
         boolean closed = found.isPresent() && found.get().open().signum() == 0;
-        if (!closed && mayList) {
-            return bySets(condition, users, sets, why);
-        }
-        Optional<Answer> known = byEnvelopes.filter(answer -> answer.verdict() != Verdict.UNDECIDED);
         if (!closed && known.isPresent()) {
             return known.get();
         }
-        return found.map(branches -> branched(branches, condition, users, sets, why))
-                .orElseGet(() -> byEnvelopes.orElseGet(() -> bySets(condition, users, sets, why)));
+        if (!closed && mayList) {
+            return bySets(condition, users, sets, why);
+        }
+        return found.map(branches -> branched(branches, condition, users, sets, why, shown))
+                .orElseGet(() -> shown.map(s -> judged(s, condition, users, sets))
+                        .orElseGet(() -> bySets(condition, users, sets, why)));
     }
 
-    private Answer branched(Branches.Found found, State condition, int users, BigInteger sets, String why) {
+    private Answer branched(
+            Branches.Found found, State condition, int users, BigInteger sets, String why, Optional<Bounded> shown) {
         String open = found.open().signum() == 0
                 ? ""
                 : "of " + found.open() + " sets nothing is shown, because " + found.why();
-        Widening widening = new Widening(found.widening(), open);
-        return judged(found.tally(), condition, users, sets, Method.BRANCHES, widening)
+        Optional<Widening> bounds = shown.filter(s -> s.tally.gap() <= 1).map(Bounded::widening);
+        Widening widening = open.isEmpty()
+                ? bounds.map(found.widening()::narrowedBy).orElse(found.widening())
+                : bounds.orElse(Widening.unknown()).leaving(open);
+        Tally tally = found.tally();
+        shown.ifPresent(s -> tally.addFound(s.tally));
+        return judged(tally, condition, users, sets, Method.BRANCHES, widening)
                 .because(why + "; so sets were split by which inlets are open, into " + found.boxes() + " boxes"
                         + (open.isEmpty() ? "" : "; " + open));
     }
 
-    private Answer bounded(List<Extreme> extremes, State condition, int users, BigInteger sets) {
+    private Bounded bounded(List<Extreme> extremes, State condition, int users) {
         ListedSets listed = ListedSets.of(extremes, users);
         watch.expect(listed.size());
         Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(listed, effort.threads());
-        return judged(tally, condition, users, sets, Method.ENVELOPES, Widening.of(tally.worst(), extremes, users));
+        return new Bounded(tally, Widening.of(tally.worst(), extremes, users));
+    }
+
+    private Answer judged(Bounded bounded, State condition, int users, BigInteger sets) {
+        return judged(bounded.tally, condition, users, sets, Method.ENVELOPES, bounded.widening);
     }
 
     /** The same with finer tables and no kinks in them, for this number of users only. */
-    private Optional<Answer> finer(State condition, int users, BigInteger sets) {
+    private Optional<Bounded> finer(State condition, int users) {
         Question alone = new Question(List.of(users), question.atMost(), List.of(condition));
         return Envelopes.of(plant, network, alone, List.of(condition), Envelopes.FINE_INTERVALS, Box.all(plant), watch)
                 .match(Optional::of, why -> Optional.<Envelopes>empty())
                 .map(envelopes -> envelopes.extremes(condition, true))
                 .filter(found -> !found.objection().any())
-                .map(found -> bounded(found.extremes(), condition, users, sets));
+                .map(found -> bounded(found.extremes(), condition, users));
     }
 
     private Answer bySets(State condition, int users, BigInteger sets, String why) {
@@ -219,23 +262,23 @@ final class Proof {
                     0,
                     OptionalLong.empty(),
                     List.of(),
-                    0,
                     "no bound was used, because " + why + ", and " + sets
                             + " sets are more than may be solved one by one");
         }
         EverySet every = new EverySet(plant, question, users, Box.all(plant));
         watch.expect(every.size());
         Tally tally = new ExactStates(plant, network, condition, judging, watch).solve(every, effort.threads());
-        return judged(tally, condition, users, sets, Method.EVERY_SET, Widening.NONE)
+        return judged(tally, condition, users, sets, Method.EVERY_SET, Widening.none())
                 .because(why);
     }
 
     private Answer judged(Tally tally, State condition, int users, BigInteger sets, Method method, Widening widening) {
-        boolean fails = tally.worst().stream().anyMatch(w -> w.finding().fails());
+        List<Answer.Worst> worst = widening.of(tally.worst());
+        boolean fails = worst.stream().anyMatch(w -> w.finding().fails());
         String doubt = users == 0 ? "" : unknownDust(condition).orElse("");
         doubt = doubt.isEmpty() ? doubt(tally, method) : doubt;
         doubt = doubt.isEmpty() ? notJudged(tally) : doubt;
-        doubt = doubt.isEmpty() && !fails ? widening.doubt() : doubt;
+        doubt = doubt.isEmpty() && !fails ? widening.doubt(worst) : doubt;
         doubt = doubt.isEmpty() && method != Method.EVERY_SET && lumpMayStop()
                 ? "some dust has pieces wider than some bore, and only solving every set tells whether they come there"
                 : doubt;
@@ -250,8 +293,7 @@ final class Proof {
                 method,
                 tally.solved(),
                 counted ? OptionalLong.of(tally.failing()) : OptionalLong.empty(),
-                tally.worst(),
-                widening.greatest(),
+                worst,
                 doubt);
     }
 

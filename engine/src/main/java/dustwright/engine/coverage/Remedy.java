@@ -32,8 +32,9 @@ import java.util.stream.Collectors;
  * @param failing requirements and places that do not hold in some set
  * @param least the least margin of all; empty where nothing is checked
  * @param decided whether every number of users and condition has a verdict
+ * @param partial whether the work was stopped before they all could have
  */
-public record Remedy(String what, int failing, Optional<Worst> least, boolean decided) {
+public record Remedy(String what, int failing, Optional<Worst> least, boolean decided, boolean partial) {
     /** Speeds and set-points tried, over those of the plant file. */
     private static final double[] SPEEDS = {0.8, 0.9, 1.1, 1.2};
     /** Bores of far-end bleed openings tried [m]. */
@@ -84,7 +85,7 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
 
     private static Remedy of(String what, Coverage coverage) {
         List<Worst> places = coverage.worstPerPlace();
-        return new Remedy(what, failing(places), places.stream().findFirst(), decided(coverage));
+        return new Remedy(what, failing(places), places.stream().findFirst(), decided(coverage), coverage.partial());
     }
 
     private static int failing(List<Worst> places) {
@@ -214,7 +215,7 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
         try {
             purge = Purge.of(plant, dirty, slow, most, judging, watch);
         } catch (CancellationException stopped) {
-            return Optional.empty();
+            return Optional.of(new Remedy("a purge after each shift", 0, Optional.empty(), false, true));
         }
         List<Worst> rest = new ArrayList<>(
                 places.stream().filter(w -> !slowRun(w.finding())).toList());
@@ -231,7 +232,8 @@ public record Remedy(String what, int failing, Optional<Worst> least, boolean de
                 "a purge after each shift, " + how + "; until then dust lies in slow runs",
                 failing(rest),
                 rest.stream().min(Comparator.comparingDouble(w -> w.finding().margin())),
-                decided(found)));
+                decided(found),
+                found.partial()));
     }
 
     private static boolean slowRun(Finding finding) {

@@ -75,6 +75,13 @@ final class Tally {
                         before(theirs.finding.margin(), theirs.set, mine.finding.margin(), mine.set) ? theirs : mine));
     }
 
+    /** Takes over the states another tally found, but for how far they were from what was foretold of them. */
+    void addFound(Tally other) {
+        double own = gap;
+        add(other);
+        gap = own;
+    }
+
     long solved() {
         return solved;
     }

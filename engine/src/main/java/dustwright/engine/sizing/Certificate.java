@@ -70,7 +70,6 @@ final class Certificate {
                 said.stream().mapToLong(Answer::solved).sum(),
                 OptionalLong.empty(),
                 Worst.perPlace(said.stream().flatMap(a -> a.worst().stream())),
-                said.stream().mapToDouble(Answer::widening).max().orElse(0),
                 said.stream()
                         .map(Answer::why)
                         .filter(w -> !w.isEmpty())

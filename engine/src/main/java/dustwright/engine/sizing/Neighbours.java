@@ -10,6 +10,9 @@ import java.util.Optional;
 
 /** Why no size of the best design is one smaller or larger. */
 final class Neighbours {
+    /** Said of one that a search that was stopped did not get to. */
+    static final String NOT_LOOKED_AT = "not looked at: the search was stopped";
+
     private final PartSearch search;
     private final List<Integer> choices;
     private final Patience patience;
@@ -51,7 +54,7 @@ final class Neighbours {
         Design other = search.prices().design(changed);
         double difference = other.cost() - best.cost();
         if (patience.stop().getAsBoolean()) {
-            return said(v, id, difference, "not looked at: the search was stopped");
+            return said(v, id, difference, NOT_LOOKED_AT);
         }
         List<Failing> failing = search.trials().firstFailing(other.plant());
         if (failing.isEmpty() && difference >= 0) {

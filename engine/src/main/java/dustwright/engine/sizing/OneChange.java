@@ -36,8 +36,9 @@ public record OneChange(String what, OptionalDouble price, int failing, Optional
      *
      * @param present the plant as it stands
      * @param changes fewest failing places first, then the greatest least margin, then the lowest price
+     * @param partial whether the work was stopped: then proofs are missing
      */
-    public record Changes(OneChange present, List<OneChange> changes) {
+    public record Changes(OneChange present, List<OneChange> changes, boolean partial) {
         public Changes {
             changes = List.copyOf(changes);
         }
@@ -81,7 +82,10 @@ public record OneChange(String what, OptionalDouble price, int failing, Optional
             tried.add(worthProof ? proven(now.change, trials) : now.told());
         }
         tried.sort(BEST_FIRST);
-        return new Changes(told("as it stands", OptionalDouble.empty(), coverage), tried);
+        return new Changes(
+                told("as it stands", OptionalDouble.empty(), coverage),
+                tried,
+                patience.stop().getAsBoolean());
     }
 
     private double margin() {

@@ -133,6 +133,10 @@ public final class Search {
                 .filter(s -> !s.isEmpty())
                 .findFirst()
                 .orElse("");
+        List<Neighbour> neighbours = found ? neighbours() : List.of();
+        if (stopped.isEmpty() && neighbours.stream().anyMatch(n -> n.said().equals(Neighbours.NOT_LOOKED_AT))) {
+            stopped = "stopped before every neighbour was looked at";
+        }
         Optional<Design> best = found ? Optional.of(joined(bests())) : Optional.empty();
         return new Sizing(
                 choices,
@@ -141,7 +145,7 @@ public final class Search {
                 searches.stream().mapToDouble(PartSearch::bound).sum(),
                 basis(),
                 found ? runnersUp() : List.of(),
-                found ? neighbours() : List.of(),
+                neighbours,
                 undecided(),
                 deadlock(),
                 searches.stream()

@@ -98,6 +98,11 @@ public record Sizing(
         }
     }
 
+    /** Whether the search was stopped before all that was asked was done. */
+    public boolean partial() {
+        return !stopped.isEmpty();
+    }
+
     /** How far, as a share of its cost, the best design may be from the cheapest covered one; empty where there is none. */
     public Optional<Double> gap() {
         return best.map(b -> Math.max(0, (b.cost() - bound) / b.cost()));

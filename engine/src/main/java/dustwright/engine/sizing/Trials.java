@@ -195,12 +195,11 @@ final class Trials {
                 1,
                 OptionalLong.empty(),
                 worst,
-                0,
                 duty.match(s -> "", why -> "the piece without users has no answer: " + why));
     }
 
     private Effort effort() {
-        return new Effort(patience.threads(), patience.mostStates(), false, patience.stop(), share -> {}, List.of());
+        return new Effort(patience.threads(), patience.mostStates(), 0, false, patience.stop(), share -> {}, List.of());
     }
 
     private static List<Answer> inOrder(Question question, List<Answer> answers) {

@@ -5,6 +5,7 @@ import dustwright.engine.conveying.DustClass;
 import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Source;
+import dustwright.engine.network.PlantSketch;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
@@ -17,15 +18,21 @@ import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.ActualVolumeFlow;
+import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.LeakCoefficient;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
+import dustwright.engine.tubing.Tool;
+import dustwright.engine.tubing.Wall;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -63,6 +70,74 @@ public final class AskedPlants {
         }
         return with(
                 plant, inlets, List.of(dust("dust0", DustClass.DRY_POWDER), dust("dust1", DustClass.HEAVY)), limits);
+    }
+
+    /** A main with drops at even distances, joining by wyes, and a relief valve that opens as a second user comes: nearly all sets are alike. */
+    static Plant evenMain(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        PlantSketch sketch = new PlantSketch()
+                .tube("main", random.nextDouble(0.06, 0.1), 4.5e-5)
+                .tube("wide", 0.1, 4.5e-5)
+                .tube("drop", random.nextDouble(0.04, 0.06), 4.5e-5)
+                .tool("opening", new Tool.Law.Opening(new Area(4e-4), 0.62));
+        int drops = random.nextInt(10, 18);
+        int narrow = random.nextInt(drops);
+        String below = "REC";
+        for (int n = 1; n <= drops; n++) {
+            String tube = n > drops - narrow ? "main" : "wide";
+            sketch.points("T" + n).run("M" + n, "T" + n, below, tube, random.nextDouble(2, 6), 0.1);
+            sketch.inlet("A" + n);
+            sketch.branch("D" + n, "A" + n, "T" + n, "drop", random.nextInt(2, 5), 0.5, random.nextBoolean() ? 30 : 45);
+            below = "T" + n;
+        }
+        double set_inHg = random.nextDouble(4, 10);
+        sketch.station("REC")
+                .relief(set_inHg, set_inHg + random.nextDouble(0.5, 3), 0.15)
+                .lobe("P", random.nextDouble(0.05, 0.15));
+        return sketch.plant();
+    }
+
+    /** The same plant with three hoses, tools by loss, opening and curve, and valves that leak not at all, a little or much. */
+    static Plant mixed(Plant plant, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Hose> hoses = List.of(
+                new Hose("H38", new Length(0.038), new Length(7.5), new Wall.Rough(new Length(3e-4))),
+                new Hose("H50", new Length(0.05), new Length(10), new Wall.Rough(new Length(3e-4))),
+                new Hose("H32", new Length(0.032), new Length(15), new Wall.Rough(new Length(3e-4))));
+        List<Tool> tools = List.of(
+                new Tool("mouth", new Tool.Law.VelocityHeads(6)),
+                new Tool("slot", new Tool.Law.Opening(new Area(4e-4), 0.62)));
+        double[] leaks = {0, 3e-9, 8e-9, 2e-7};
+        List<Inlet> inlets = plant.inlets().stream()
+                .map(i -> new Inlet(
+                        i.id(),
+                        i.at(),
+                        hoses.get(Math.max(0, random.nextInt(5) - 2)).id(),
+                        tools.get(random.nextInt(4) / 3).id(),
+                        i.valveK(),
+                        new LeakCoefficient(leaks[random.nextInt(4)]),
+                        i.zone(),
+                        i.dust(),
+                        i.feed()))
+                .toList();
+        return new Plant(
+                plant.name(),
+                plant.note(),
+                plant.site(),
+                plant.dusts(),
+                plant.tubes(),
+                hoses,
+                tools,
+                plant.points(),
+                plant.runs(),
+                inlets,
+                plant.bleeds(),
+                plant.held(),
+                plant.stations(),
+                plant.usage(),
+                plant.requirements(),
+                List.of(),
+                List.of());
     }
 
     /** The same plant with machines known by curves in place of its producers, as large as they; some hold a vacuum. */

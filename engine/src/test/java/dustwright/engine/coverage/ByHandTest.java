@@ -78,6 +78,41 @@ class ByHandTest {
         assertEquals(hand.harms().get(0).inlet(), hand.mostHarmful().get(0));
     }
 
+    /** Four inlets on a ring; every piece is followed through the run that is asked, whichever way most of an inlet's air goes. */
+    @Test
+    void in_a_ring_the_way_leads_through_the_run_that_is_worst_and_the_pieces_join() {
+        PlantSketch sketch = new PlantSketch().tube("main", 0.1, 4.5e-5).tube("lateral", 0.05, 4.5e-5);
+        sketch.points("J1", "J2", "J3", "J4");
+        sketch.run("R", "J1", "REC", "main", 5, 0.5).run("R12", "J2", "J1", "main", 10, 0.3);
+        sketch.run("R23", "J3", "J2", "main", 30, 0.3).run("R34", "J4", "J3", "main", 10, 0.3);
+        sketch.run("R41", "J4", "J1", "main", 10, 0.3);
+        for (int n = 1; n <= 4; n++) {
+            sketch.inlet("A" + n).run("D" + n, "A" + n, "J" + n, "lateral", 3, 0.5);
+        }
+        Plant drawn = sketch.station("REC").lobe("P", 0.12).and().plant();
+        List<Inlet> dusty = drawn.inlets().stream()
+                .map(i -> new Inlet(
+                        i.id(), i.at(), i.hose(), i.tool(), i.valveK(), i.leak(), "", Optional.of("dust0"), i.feed()))
+                .toList();
+        Plant plant =
+                AskedPlants.with(drawn, dusty, List.of(AskedPlants.dust("dust0", DustClass.DRY_POWDER)), List.of());
+        ByHand hand = ByHand.of(plant, covered(plant, 2), duty -> Study.judge(plant, duty))
+                .orElseThrow();
+        String worst = hand.exchanges().worst().finding().where().id();
+        assertTrue(worst.equals("R23") || worst.equals("R34"), worst);
+        List<String> way = hand.path().stream().map(ByHand.Piece::id).toList();
+        assertTrue(way.contains(worst), worst + " is not on " + way);
+        assertEquals("R", way.get(way.size() - 1));
+        assertEquals(LegResult.Kind.HOSE, hand.path().get(0).kind());
+        double drops_Pa =
+                hand.path().stream().mapToDouble(p -> p.drop().pascals()).sum();
+        double receiver_Pa = plant.site().air().ambient().pascals()
+                - hand.duty().stations().get(0).receiver().pascals();
+        assertEquals(receiver_Pa, drops_Pa, 1e-6 * receiver_Pa);
+        assertEquals(
+                hand.exchanges().worst().open(), hand.path().get(way.size() - 1).users());
+    }
+
     @Test
     void with_separate_headers_a_lone_user_has_a_main_of_its_own_and_the_air_of_no_other_branch() {
         Plant plant = twoMains();
