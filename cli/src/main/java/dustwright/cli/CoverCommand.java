@@ -193,7 +193,7 @@ final class CoverCommand implements Callable<Integer> {
         LastWords last = timeLimit_s == null ? LastWords.endless() : LastWords.within(timeLimit_s);
         try {
             Effort effort = new Effort(
-                    threads, mostSets, Effort.FEW, count, last::stopped, share -> told(progress, share), known);
+                    threads, mostSets, Effort.FEW, count, false, last::stopped, share -> told(progress, share), known);
             return covered(reading, question, effort, progress);
         } finally {
             last.said();

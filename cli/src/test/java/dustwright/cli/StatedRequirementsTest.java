@@ -182,7 +182,7 @@ class StatedRequirementsTest {
                 plant,
                 new Question(List.of(1), Map.of(), conditions),
                 duty -> Study.judge(plant, duty),
-                new Effort(1, 1000, false, () -> false, share -> {}, List.of()));
+                new Effort(1, 1000, 0, false, false, () -> false, share -> {}, List.of()));
         assertThat(coverage.holds()).isFalse();
         assertThat(coverage.answers())
                 .filteredOn(answer -> answer.verdict() == Answer.Verdict.UNDECIDED)

@@ -101,6 +101,7 @@ final class Covered implements AutoCloseable {
                 MOST_SOLVED,
                 Effort.FEW,
                 false,
+                false,
                 () -> work.version() != version,
                 share -> told(version, share),
                 List.of());

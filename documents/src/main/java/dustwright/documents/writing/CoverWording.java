@@ -142,7 +142,11 @@ public final class CoverWording {
         List<Answer> open = with(coverage, Verdict.UNDECIDED).stream()
                 .filter(a -> a.method() != Answer.Method.EVERY_SET)
                 .toList();
-        if (open.isEmpty() || plant.inlets().stream().anyMatch(plant::feedsUnknownLoss)) {
+        boolean lacks = plant.inlets().stream().anyMatch(plant::feedsUnknownLoss)
+                || open.stream()
+                        .flatMap(a -> a.worst().stream())
+                        .anyMatch(w -> w.finding().unjudged());
+        if (open.isEmpty() || lacks) {
             return Optional.empty();
         }
         BigInteger most = open.stream().map(Answer::sets).reduce(BigInteger.ZERO, BigInteger::max);

@@ -19,6 +19,9 @@ import java.util.stream.IntStream;
  * lies in exactly one box, so the worst of the boxes is the worst of all.
  */
 final class Branches {
+    /** Boxes looked at once the verdict is known to be that some set does not hold: only margins are left to find. */
+    private static final long FURTHER_BOXES = 60;
+
     private final Plant plant;
     private final Network network;
     private final Question question;
@@ -29,6 +32,7 @@ final class Branches {
     private final int users;
     private final long few;
     private final long mostBoxes;
+    private long lastBox;
 
     private final Tally all = new Tally();
     private final Deque<Box> waiting = new ArrayDeque<>();
@@ -76,6 +80,7 @@ final class Branches {
         this.watch = watch;
         this.few = few;
         this.mostBoxes = mostBoxes;
+        lastBox = mostBoxes;
     }
 
     /** Goes through the boxes; empty where splitting cannot help, because of what the tubing or the station is. */
@@ -89,12 +94,15 @@ final class Branches {
                 continue;
             }
             boxes++;
-            if (sets.compareTo(BigInteger.valueOf(few)) <= 0) {
+            if (sets.compareTo(BigInteger.valueOf(few)) <= 0 && lastBox > 0) {
                 solve(box, sets);
-            } else if (boxes > mostBoxes) {
-                leave(sets, "the work was given up after " + mostBoxes + " boxes of sets");
+            } else if (boxes > lastBox) {
+                leave(sets, "the work was given up after " + lastBox + " boxes of sets");
             } else if (!bound(box)) {
                 return Optional.empty();
+            }
+            if (lastBox == mostBoxes && all.fails()) {
+                lastBox = effort.verdictOnly() ? 0 : Math.min(mostBoxes, boxes + FURTHER_BOXES);
             }
         }
         return Optional.of(new Found(all, widening, boxes, open, why));

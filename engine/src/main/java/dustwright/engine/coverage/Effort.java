@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
  * @param mostStates sets that may be solved one by one where no bound is valid
  * @param few inlets of the plant times sets, up to which every set is solved even where bounds serve, so that every margin is exact
  * @param count whether every set is solved even where envelopes serve, to count those that fail
+ * @param verdictOnly whether the work may end with the first set that does not hold: margins and bounds of the rest are not asked
  * @param cancelled asked now and then; once true the work stops and the answer says that it is partial
  * @param progress told the share of the work that is done, from any thread
  * @param known what an earlier, partial run showed of the same plant; only its sets are solved again
@@ -25,6 +26,7 @@ public record Effort(
         long mostStates,
         long few,
         boolean count,
+        boolean verdictOnly,
         BooleanSupplier cancelled,
         DoubleConsumer progress,
         List<Known> known) {
@@ -68,12 +70,12 @@ public record Effort(
 
     /** The same for another question, of which no earlier run showed anything. */
     public Effort withoutKnown() {
-        return new Effort(threads, mostStates, few, count, cancelled, progress, List.of());
+        return new Effort(threads, mostStates, few, count, verdictOnly, cancelled, progress, List.of());
     }
 
     /** The same, with bounds wherever they serve, however few the sets are. */
     public Effort byBounds() {
-        return new Effort(threads, mostStates, 0, count, cancelled, progress, known);
+        return new Effort(threads, mostStates, 0, count, verdictOnly, cancelled, progress, known);
     }
 
     /** One thread, nobody watching. */
@@ -83,6 +85,6 @@ public record Effort(
 
     /** So many threads, nobody watching. */
     public static Effort threads(int threads) {
-        return new Effort(threads, 1_000_000, FEW, false, () -> false, share -> {}, List.of());
+        return new Effort(threads, 1_000_000, FEW, false, false, () -> false, share -> {}, List.of());
     }
 }

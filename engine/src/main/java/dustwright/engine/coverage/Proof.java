@@ -2,14 +2,10 @@ package dustwright.engine.coverage;
 
 import dustwright.engine.coverage.Answer.Method;
 import dustwright.engine.coverage.Answer.Verdict;
-import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.network.Network;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
-import dustwright.engine.quantity.Length;
-import dustwright.engine.tubing.Hose;
-import dustwright.engine.tubing.Tube;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +17,6 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /** The work behind one coverage: which argument serves which number of users in which condition. */
 final class Proof {
@@ -40,6 +35,9 @@ final class Proof {
     private final Effort effort;
     private final Network network;
     private final Watch watch;
+    private final Doubts doubts;
+    /** Whether some set was found that does not hold. */
+    private boolean refuted;
 
     Proof(Plant plant, Question question, Judging judging, Effort effort) {
         this.plant = plant;
@@ -47,6 +45,7 @@ final class Proof {
         this.judging = judging;
         this.effort = effort;
         network = Network.compile(plant);
+        doubts = new Doubts(plant);
         watch = new Watch(effort.cancelled(), effort.progress());
     }
 
@@ -83,9 +82,10 @@ final class Proof {
 
     /** Whether there are so few sets that each is solved: then every margin is exact. */
     private boolean few(int users) {
-        BigInteger cost = question.sets(plant, users)
-                .multiply(BigInteger.valueOf(plant.inlets().size()));
-        return cost.compareTo(BigInteger.valueOf(effort.few())) <= 0;
+        BigInteger sets = question.sets(plant, users);
+        BigInteger cost = sets.multiply(BigInteger.valueOf(plant.inlets().size()));
+        return cost.compareTo(BigInteger.valueOf(effort.few())) <= 0
+                && mayList(sets);
     }
 
     /** What the sweep from the inlets depends on. */
@@ -103,10 +103,9 @@ final class Proof {
     }
 
     private Answer answer(Outcome<Envelopes> envelopes, Optional<Envelopes.Found> found, State condition, int users) {
-        String words = ExactStates.words(condition);
         BigInteger sets = question.sets(plant, users);
         if (sets.signum() == 0) {
-            return new Answer(users, words, Verdict.NO_SET, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), "");
+            return none(condition, users, sets, Verdict.NO_SET, "");
         }
         Optional<Answer> answer = watched(() -> {
             if (few(users)) {
@@ -122,19 +121,27 @@ final class Proof {
             if (found.isPresent() && !found.get().objection().any()) {
                 return byEnvelopes(found.get(), condition, users, sets);
             }
+            if (enough()) {
+                return notDone(condition, users, sets, "another set does not hold");
+            }
             String why = found.map(f -> f.objection().why()).orElse(envelopes.match(e -> "", reason -> reason));
             return otherwise(condition, users, sets, why, Optional.empty());
         });
-        return answer.orElse(new Answer(
-                users,
-                words,
-                Verdict.NOT_DONE,
-                sets,
-                Method.NONE,
-                0,
-                OptionalLong.empty(),
-                List.of(),
-                "the work was cancelled"));
+        return answer.orElse(notDone(condition, users, sets, "the work was cancelled"));
+    }
+
+    private static Answer notDone(State condition, int users, BigInteger sets, String why) {
+        return none(condition, users, sets, Verdict.NOT_DONE, why);
+    }
+
+    private static Answer none(State condition, int users, BigInteger sets, Verdict verdict, String why) {
+        String words = ExactStates.words(condition);
+        return new Answer(users, words, verdict, sets, Method.NONE, 0, OptionalLong.empty(), List.of(), why);
+    }
+
+    /** Whether no more is asked than whether some set does not hold, and one was found. */
+    private boolean enough() {
+        return effort.verdictOnly() && refuted;
     }
 
     private Optional<Effort.Known> known(int users, State condition) {
@@ -161,7 +168,8 @@ final class Proof {
     private Answer byEnvelopes(Envelopes.Found found, State condition, int users, BigInteger sets) {
         Bounded first = bounded(found.extremes(), condition, users);
         Answer answer = judged(first, condition, users, sets);
-        if (!open(answer)) {
+        boolean known = answer.verdict() == Verdict.FAILS && !mayList(sets); // only margins are left, of very many sets
+        if (known || enough() || !open(answer, condition)) {
             return answer;
         }
         Bounded shown = finer(condition, users).map(finer -> both(first, finer)).orElse(first);
@@ -173,12 +181,17 @@ final class Proof {
                         .findFirst()
                         .map(Widening::doubt)
                         .orElse("");
-        return open(finer) ? otherwise(condition, users, sets, why, Optional.of(shown)) : finer;
+        return open(finer, condition) ? otherwise(condition, users, sets, why, Optional.of(shown)) : finer;
     }
 
-    /** Whether the whole or some place in it is not known to hold or not to. */
-    private static boolean open(Answer answer) {
-        return answer.verdict() == Verdict.UNDECIDED || answer.worst().stream().anyMatch(Answer.Worst::undecided);
+    /** Whether more work can tell what is not known yet: of the whole, or of some place in it. */
+    private boolean open(Answer answer, State condition) {
+        return answer.worst().stream().anyMatch(Answer.Worst::undecided)
+                || (answer.verdict() == Verdict.UNDECIDED && !doubts.lacksEntries(answer, condition));
+    }
+
+    private boolean mayList(BigInteger sets) {
+        return sets.compareTo(BigInteger.valueOf(effort.mostStates())) <= 0;
     }
 
     private static Bounded both(Bounded first, Bounded finer) {
@@ -189,7 +202,7 @@ final class Proof {
 
     /** Where envelopes over all sets do not serve: few sets one by one, many by branch and bound, else what is known already. */
     private Answer otherwise(State condition, int users, BigInteger sets, String why, Optional<Bounded> shown) {
-        boolean mayList = sets.compareTo(BigInteger.valueOf(effort.mostStates())) <= 0;
+        boolean mayList = mayList(sets);
         if (mayList && sets.compareTo(BigInteger.valueOf(FEW_SETS)) <= 0) {
             return bySets(condition, users, sets, why);
         }
@@ -203,10 +216,11 @@ final class Proof {
                         plant, network, question, condition, users, judging, effort, watch, BOX_SETS, boxes)
                 .find();
         boolean closed = found.isPresent() && found.get().open().signum() == 0;
+        refuted |= found.isPresent() && found.get().tally().fails();
         if (!closed && known.isPresent()) {
             return known.get();
         }
-        if (!closed && mayList) {
+        if (!closed && mayList && !enough()) {
             return bySets(condition, users, sets, why);
         }
         return found.map(branches -> branched(branches, condition, users, sets, why, shown))
@@ -253,15 +267,11 @@ final class Proof {
 
     private Answer bySets(State condition, int users, BigInteger sets, String why) {
         if (sets.compareTo(BigInteger.valueOf(effort.mostStates())) > 0) {
-            return new Answer(
+            return none(
+                    condition,
                     users,
-                    ExactStates.words(condition),
-                    Verdict.UNDECIDED,
                     sets,
-                    Method.NONE,
-                    0,
-                    OptionalLong.empty(),
-                    List.of(),
+                    Verdict.UNDECIDED,
                     "no bound was used, because " + why + ", and " + sets
                             + " sets are more than may be solved one by one");
         }
@@ -274,14 +284,9 @@ final class Proof {
 
     private Answer judged(Tally tally, State condition, int users, BigInteger sets, Method method, Widening widening) {
         List<Answer.Worst> worst = widening.of(tally.worst());
-        boolean fails = worst.stream().anyMatch(w -> w.finding().fails());
-        String doubt = users == 0 ? "" : unknownDust(condition).orElse("");
-        doubt = doubt.isEmpty() ? doubt(tally, method) : doubt;
-        doubt = doubt.isEmpty() ? notJudged(tally) : doubt;
-        doubt = doubt.isEmpty() && !fails ? widening.doubt(worst) : doubt;
-        doubt = doubt.isEmpty() && method != Method.EVERY_SET && lumpMayStop()
-                ? "some dust has pieces wider than some bore, and only solving every set tells whether they come there"
-                : doubt;
+        boolean fails = tally.fails();
+        refuted |= fails;
+        String doubt = doubts.of(tally, method, condition, users, fails ? "" : widening.doubt(worst));
         Verdict verdict = fails ? Verdict.FAILS : doubt.isEmpty() ? Verdict.HOLDS : Verdict.UNDECIDED;
         boolean counted =
                 method == Method.EVERY_SET && BigInteger.valueOf(tally.solved()).equals(sets);
@@ -295,55 +300,6 @@ final class Proof {
                 counted ? OptionalLong.of(tally.failing()) : OptionalLong.empty(),
                 worst,
                 doubt);
-    }
-
-    /** Whether the largest piece of any dust is wider than the narrowest hose, tube or tool of the plant. */
-    private boolean lumpMayStop() {
-        double widest_m = plant.dusts().stream()
-                .flatMap(dust -> dust.largestPiece().stream())
-                .mapToDouble(Length::metres)
-                .max()
-                .orElse(0);
-        return Stream.of(
-                        plant.hoses().stream().map(Hose::bore),
-                        plant.tubes().stream().map(Tube::bore),
-                        plant.tools().stream().flatMap(tool -> tool.widest().stream()))
-                .flatMap(bores -> bores)
-                .anyMatch(bore -> bore.metres() < widest_m);
-    }
-
-    /** A dust whose loss is not known and that some set feeds: then nothing is shown to hold. */
-    private Optional<String> unknownDust(State condition) {
-        return plant.inlets().stream()
-                .filter(inlet -> condition.feeding().contains(inlet.id()) && plant.feedsUnknownLoss(inlet))
-                .findFirst()
-                .flatMap(inlet -> inlet.dust())
-                .map(dust ->
-                        "what dust " + dust + " costs is not known; enter \"particle size\" and \"particle density\"");
-    }
-
-    /** What is asked and could not be judged in some set; empty where all could. */
-    private static String notJudged(Tally tally) {
-        return tally.worst().stream()
-                .map(Answer.Worst::finding)
-                .filter(Finding::unjudged)
-                .findFirst()
-                .map(finding -> finding.code().title() + ", " + finding.where() + ": "
-                        + finding.derivation().steps().get(0).formula().replaceFirst("\\.$", ""))
-                .orElse("");
-    }
-
-    /** Why a set may be worse than the worst found, or have no answer; empty when not. */
-    private static String doubt(Tally tally, Method method) {
-        if (!tally.unsolved().isEmpty()) {
-            return "a state has no answer: " + tally.unsolved();
-        }
-        if (method == Method.EVERY_SET) {
-            return "";
-        }
-        return tally.gap() > 1
-                ? "an envelope and the solved state that makes it differ by more than its bound allows"
-                : "";
     }
 
     private <T> Optional<T> watched(Supplier<T> work) {

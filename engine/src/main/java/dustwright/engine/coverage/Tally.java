@@ -91,6 +91,11 @@ final class Tally {
         return failing;
     }
 
+    /** Whether some requirement fails in a state found. */
+    boolean fails() {
+        return least.values().stream().anyMatch(kept -> kept.finding.fails());
+    }
+
     /** Why a state has no answer; empty when all have. */
     String unsolved() {
         return unsolved;

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * The cheapest covered design of one piece of a plant, by boxes of designs, cheapest bound first (equations SIZ-1 to SIZ-3). A box is cut
@@ -160,7 +161,7 @@ final class PartSearch {
         if (!begun.isEmpty()) {
             int[] chosen = space.numbers(begun);
             if (Arrays.stream(chosen).allMatch(n -> n >= 0) && boxes.neverNarrower(Boxes.of(chosen))) {
-                tryOut(chosen, prices.design(chosen));
+                tryOut(chosen, () -> prices.design(chosen));
             }
         }
         if (found.isEmpty()) {
@@ -285,23 +286,23 @@ final class PartSearch {
         if (design.cost() > bound * (1 + SAME)) {
             queue.add(new Box(options, design.cost(), numbers++));
         } else {
-            tryOut(chosen, design);
+            tryOut(chosen, () -> design);
         }
     }
 
-    /** Whether a design is covered; what it fails in is learnt. */
-    private boolean tryOut(int[] chosen, Design design) {
+    /** Whether a design is covered; what it fails in is learnt. Its price is asked only where it is not refuted: energy takes states of its own. */
+    private boolean tryOut(int[] chosen, Supplier<Design> priced) {
         if (!tried.add(Arrays.stream(chosen).boxed().toList()) || boxes.refuted(chosen)) {
             return false;
         }
-        Tried outcome = trials.tried(design.plant());
+        Tried outcome = trials.tried(space.with(space.fit(chosen)));
         if (outcome.holds()) {
-            found.add(new Found(design, outcome.coverage().orElseThrow()));
+            found.add(new Found(priced.get(), outcome.coverage().orElseThrow()));
             found.sort(Comparator.comparingDouble(Found::cost));
             return true;
         }
         if (outcome.failing().isEmpty()) {
-            undecided.add(design);
+            undecided.add(priced.get());
         }
         learn(outcome.failing());
         return false;
@@ -344,7 +345,7 @@ final class PartSearch {
         for (int n = 0; n < DIVES && !patience.stop().getAsBoolean(); n++) {
             Optional<int[]> cheapest = cheapestLeft(boxes, from.clone(), new int[] {DIVE_BOXES});
             tell();
-            if (cheapest.isEmpty() || tryOut(cheapest.get(), prices.design(cheapest.get()))) {
+            if (cheapest.isEmpty() || tryOut(cheapest.get(), () -> prices.design(cheapest.get()))) {
                 return;
             }
         }

@@ -161,7 +161,7 @@ final class Trials {
                     .toList();
             if (!conditions.isEmpty() && (all || failing.isEmpty())) {
                 Question alone = new Question(question.users(), question.atMost(), conditions);
-                Coverage found = Coverage.of(sized, alone, rules.judging(sized), effort());
+                Coverage found = Coverage.of(sized, alone, rules.judging(sized), effort(!all));
                 answers.addAll(found.answers());
                 found.answers().forEach(answer -> learn(alone, answer, failing));
             }
@@ -198,8 +198,9 @@ final class Trials {
                 duty.match(s -> "", why -> "the piece without users has no answer: " + why));
     }
 
-    private Effort effort() {
-        return new Effort(patience.threads(), patience.mostStates(), 0, false, patience.stop(), share -> {}, List.of());
+    /** @param refute whether one set that does not hold is enough */
+    private Effort effort(boolean refute) {
+        return new Effort(patience.threads(), patience.mostStates(), 0, false, refute, patience.stop(), share -> {}, List.of());
     }
 
     private static List<Answer> inOrder(Question question, List<Answer> answers) {

@@ -294,7 +294,7 @@ class SearchTest {
                         sized,
                         rules.question(sized),
                         rules.judging(sized),
-                        new Effort(1, 1_000_000, 0, true, () -> false, share -> {}, List.of()));
+                        new Effort(1, 1_000_000, 0, true, false, () -> false, share -> {}, List.of()));
                 double miss = -coverage.answers().stream()
                         .mapToDouble(a -> a.least().orElseThrow().finding().margin())
                         .min()
