@@ -84,8 +84,7 @@ final class Proof {
     private boolean few(int users) {
         BigInteger sets = question.sets(plant, users);
         BigInteger cost = sets.multiply(BigInteger.valueOf(plant.inlets().size()));
-        return cost.compareTo(BigInteger.valueOf(effort.few())) <= 0
-                && mayList(sets);
+        return cost.compareTo(BigInteger.valueOf(effort.few())) <= 0 && mayList(sets);
     }
 
     /** What the sweep from the inlets depends on. */

@@ -200,7 +200,8 @@ final class Trials {
 
     /** @param refute whether one set that does not hold is enough */
     private Effort effort(boolean refute) {
-        return new Effort(patience.threads(), patience.mostStates(), 0, false, refute, patience.stop(), share -> {}, List.of());
+        return new Effort(
+                patience.threads(), patience.mostStates(), 0, false, refute, patience.stop(), share -> {}, List.of());
     }
 
     private static List<Answer> inOrder(Question question, List<Answer> answers) {
