@@ -2,11 +2,14 @@ package dustwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,6 +38,25 @@ class CoverCommandTest {
         assertThat(run(ExitCode.DOES_NOT_HOLD, "cover", PLANT, "--users", "2", "--filter", "dirty"))
                 .contains("Does not hold for every set")
                 .contains("D4+E4");
+    }
+
+    /** With hoses of two bores many pairs are nearly as bad as the worst: where sets are few each is solved, whatever is asked beside. */
+    @Test
+    void of_pairs_that_are_nearly_alike_the_worst_is_named() throws IOException {
+        String plant = "src/test/resources/plants/one-main-mixed.yaml";
+        JsonNode answers = new ObjectMapper()
+                .readTree(run(ExitCode.DOES_NOT_HOLD, "cover", plant, "--filter", "clean", "--format", "json"))
+                .path("answers");
+        JsonNode worst = StreamSupport.stream(answers.spliterator(), false)
+                .filter(a -> a.path("users").asInt() == 2
+                        && a.path("condition").asText().equals("filter clean"))
+                .flatMap(a -> StreamSupport.stream(a.path("worst").spliterator(), false))
+                .filter(f -> f.path("id").asText().startsWith("WEAR_VELOCITY/RB1/"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(worst.path("open").toString()).isEqualTo("[\"B1\",\"E4\"]");
+        assertThat(worst.path("bound").asDouble())
+                .isEqualTo(worst.path("margin").asDouble());
     }
 
     @Test
