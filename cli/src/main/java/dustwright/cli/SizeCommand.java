@@ -61,8 +61,8 @@ import picocli.CommandLine.Spec;
             "  dustwright size examples/bakery-unsized/plant.yaml --curve --report sizes",
             "  dustwright size examples/bakery/plant.yaml --one-change",
             "",
-            "Stopped with Ctrl-C or by --minutes it still writes what it has, and says that it is partial; with --format json that",
-            "can be taken up by --resume.",
+            "Stopped with Ctrl-C or by --minutes it still writes what it has, and says that it is partial;",
+            "with --format json that can be taken up by --resume.",
             ""
         })
 final class SizeCommand implements Callable<Integer> {
