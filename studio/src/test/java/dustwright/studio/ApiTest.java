@@ -4,16 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,44 +18,15 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
 
 /** The description of the interface holds what the studio does, and its examples run. */
-class ApiTest {
-    private static final ObjectMapper JSON = new ObjectMapper();
-
-    @SuppressWarnings("NullAway.Init")
-    @TempDir
-    private Path folder;
-
-    @SuppressWarnings("NullAway.Init")
-    private Studio studio;
-
-    private final HttpClient client = HttpClient.newHttpClient();
-
-    @BeforeEach
-    void open() throws IOException {
-        Path file = Plants.copy("bakery-one-main", folder);
-        studio = Studio.open(file, folder.resolve("kept.db"), 0, "dustwright test");
-    }
-
-    @AfterEach
-    void close() {
-        studio.close();
-    }
-
-    private String get(String path) throws IOException, InterruptedException {
-        return client.send(
-                        HttpRequest.newBuilder(URI.create(studio.address() + path))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString())
-                .body();
+class ApiTest extends Served {
+    ApiTest() {
+        super("bakery-one-main");
     }
 
     /** Every call in the program is described, and nothing else is. */

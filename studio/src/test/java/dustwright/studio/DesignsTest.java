@@ -3,61 +3,13 @@ package dustwright.studio;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Alternatives and what differs between two designs, as the compare page asks for them. */
-class DesignsTest {
-    private static final ObjectMapper JSON = new ObjectMapper();
-
-    @SuppressWarnings("NullAway.Init")
-    @TempDir
-    private Path folder;
-
-    @SuppressWarnings("NullAway.Init")
-    private Studio studio;
-
-    private final HttpClient client = HttpClient.newHttpClient();
-
-    @BeforeEach
-    void open() throws IOException {
-        Path file = Plants.copy("bakery-one-main", folder);
-        studio = Studio.open(file, folder.resolve("kept.db"), 0, "dustwright test");
-    }
-
-    @AfterEach
-    void close() {
-        studio.close();
-    }
-
-    private HttpResponse<String> post(String path, String body) throws IOException, InterruptedException {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(studio.address() + path))
-                        .POST(HttpRequest.BodyPublishers.ofString(body))
-                        .header(Guard.OWN_HEADER, "studio")
-                        .build(),
-                HttpResponse.BodyHandlers.ofString());
-    }
-
-    private String get(String path) throws IOException, InterruptedException {
-        return client.send(
-                        HttpRequest.newBuilder(URI.create(studio.address() + path))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString())
-                .body();
-    }
-
-    private JsonNode json(String path) throws IOException, InterruptedException {
-        return JSON.readTree(get(path));
+class DesignsTest extends Served {
+    DesignsTest() {
+        super("bakery-one-main");
     }
 
     private int keep(String name) throws IOException, InterruptedException {

@@ -3,7 +3,6 @@ package dustwright.studio;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
 import dustwright.engine.plant.Plant;
@@ -16,61 +15,16 @@ import dustwright.plantfile.Reading;
 import dustwright.plantfile.RehearsalReader;
 import dustwright.plantfile.RehearsalReading;
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What the panel page asks of the studio. */
-class PanelTest {
-    private static final ObjectMapper JSON = new ObjectMapper();
-
-    @SuppressWarnings("NullAway.Init")
-    @TempDir
-    private Path folder;
-
-    @SuppressWarnings("NullAway.Init")
-    private Path file;
-
-    @SuppressWarnings("NullAway.Init")
-    private Studio studio;
-
-    private final HttpClient client = HttpClient.newHttpClient();
-
-    @BeforeEach
-    void open() throws IOException {
-        file = Plants.copy("bakery", folder);
-        studio = Studio.open(file, folder.resolve("kept.db"), 0, "dustwright test");
-    }
-
-    @AfterEach
-    void close() {
-        studio.close();
-    }
-
-    private HttpResponse<String> post(String path, String body) throws IOException, InterruptedException {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(studio.address() + path))
-                        .POST(HttpRequest.BodyPublishers.ofString(body))
-                        .header(Guard.OWN_HEADER, "studio")
-                        .build(),
-                HttpResponse.BodyHandlers.ofString());
-    }
-
-    private String get(String path) throws IOException, InterruptedException {
-        return client.send(
-                        HttpRequest.newBuilder(URI.create(studio.address() + path))
-                                .build(),
-                        HttpResponse.BodyHandlers.ofString())
-                .body();
+class PanelTest extends Served {
+    PanelTest() {
+        super("bakery");
     }
 
     private JsonNode go(String id, String rest) throws IOException, InterruptedException {
