@@ -14,6 +14,11 @@ final class VesselRelations {
     private static final double FOOT_m = 0.3048;
     /** Longest rotor over its diameter that is believed; common practice, no source: they are about as long as wide. */
     private static final double MOST_ROTOR_LENGTHS = 3;
+    /** No rotor is shorter than this part of its diameter, hub and all. */
+    private static final double LEAST_ROTOR_LENGTHS = 10;
+
+    private static final double SHORTEST_ROTOR_m = 0.01;
+    private static final double LONGEST_ROTOR_m = 3;
 
     private static final double SQUARE_FOOT_m2 = FOOT_m * FOOT_m;
 
@@ -141,8 +146,18 @@ final class VesselRelations {
                     "the volume of all pockets in one turn, or the right \"rotor\"");
             return;
         }
+        if (LEAST_ROTOR_LENGTHS * length_m < rotor.metres()) {
+            fault(
+                    valve,
+                    "swept",
+                    "less than a rotor of this diameter has: filled to its tips it would be " + height(length_m)
+                            + " long, and rotors are about as long as wide",
+                    "the volume of all pockets in one turn, or the right \"rotor\"");
+            return;
+        }
         Optional<Area> clearance = valve.find("clearance", Area.class);
         valve.find("tip gap", Length.class)
+                .filter(gap -> length_m >= SHORTEST_ROTOR_m && length_m <= LONGEST_ROTOR_m)
                 .map(gap -> ValveLeakage.tipArea_m2(length_m, gap.metres()))
                 .filter(tips_m2 ->
                         clearance.filter(c -> c.squareMetres() < tips_m2).isPresent())

@@ -270,6 +270,7 @@ class FaultsTest {
                 "fill: 30 %, clearance | fill: 0 %, clearance | outside what is sensible | 1 % to 100 %",
                 "fill: 30 %, clearance | fill: 30 %, rotor: 250 mm, tip gap: 2 mm, clearance | less than the two tip gaps alone leak through, at least 0.000921 m2 | the right \"tip gap\"",
                 "fill: 30 %, clearance | fill: 30 %, rotor: 80 mm, clearance | more than a rotor of this diameter has | the right \"rotor\"",
+                "fill: 30 %, clearance | fill: 30 %, rotor: 1200 mm, tip gap: 0.15 mm, clearance | less than a rotor of this diameter has | the right \"rotor\"",
                 "fill: 30 %, clearance | fill: 30 %, rotor: 200 mm, throat: 250 mm, clearance | a throat wider than the rotor under it | diameter over the blade tips",
                 "fill: 30 %, clearance | fill: 30 %, vanes: 3, clearance | does not fit | a whole number",
                 "fill: 30 %, clearance | fill: 30 %, torque: 120 W, clearance | a power (W) where a torque belongs | 120 N.m",
