@@ -83,6 +83,9 @@ class CoverCommandTest {
                         "--resume",
                         file.toString()))
                 .contains("it is about another plant");
+        Path empty = Files.writeString(folder.resolve("empty.json"), "");
+        assertThat(run(ExitCode.BAD_INPUT, "cover", PLANT, "--users", "1", "--resume", empty.toString()))
+                .contains("it is not an answer of the command cover");
         Path changed = Files.writeString(
                 folder.resolve("plant.yaml"), Files.readString(Path.of(PLANT)).replace("2155 rpm", "2100 rpm"));
         assertThat(run(ExitCode.BAD_INPUT, "cover", changed.toString(), "--users", "1", "--resume", file.toString()))

@@ -145,7 +145,10 @@ public final class CoverJson {
     }
 
     private static Object member(Object object, String key) {
-        Object found = ((Map<?, ?>) object).get(key);
+        if (!(object instanceof Map<?, ?> members)) {
+            throw new ClassCastException();
+        }
+        Object found = members.get(key);
         if (found == null) {
             throw new ClassCastException();
         }
