@@ -168,26 +168,34 @@ function underive() { at('steps').hidden = true; at('drawing').focus(); }
 
 async function piece() {
   const box = at('piece');
-  if (!state.kind) { box.hidden = true; return; }
+  if (!state.kind) { box.hidden = true; box.dataset.shown = ''; return; }
   const part = await ask('part', '/api/part', {kind: state.kind, id: state.id});
   if (!part) return;
   box.hidden = !part.values.length;
+  const shown = `${state.kind} ${state.id} ${part.values.map(value => value.key)}`;
+  if (box.dataset.shown === shown) { fields.forEach((one, i) => one.renew(part.values[i])); return; }
+  box.dataset.shown = shown;
   const head = element('div', {class: 'headline'}, element('h2', {}, `${state.kind === 'run' ? 'Tube' : 'Inlet'} ${state.id}`),
     element('button', {type: 'button', on: () => { state.kind = ''; drawing.mark(); piece(); toAddress(); }}, 'Done'));
-  box.replaceChildren(head, ...part.values.map(value => field(value)));
+  fields = part.values.map(value => field(value));
+  box.replaceChildren(head, ...fields.map(one => one.row));
 }
 
+// One line of the chosen piece. A newer answer renews it where it stands: what is being typed, or was refused, stays.
+let fields = [];
 function field(value) {
   const input = element('input', {value: value.text, 'aria-label': value.key, autocomplete: 'off'});
   const why = element('span', {class: 'why', role: 'alert'});
+  const renew = newer => { if (input.value === value.text) input.value = newer.text; value = newer; };
   input.addEventListener('change', async () => {
-    const result = await change('/api/value', {version: state.plant.version, path: value.path, value: input.value, plain: value.plain});
-    if (result.ok) { why.textContent = ''; await adopt(result.content); return; }
+    const typed = input.value;
+    const result = await change('/api/value', {version: state.plant.version, path: value.path, value: typed, plain: value.plain});
+    if (result.ok) { why.textContent = ''; value = {...value, text: typed}; await adopt(result.content); return; }
     why.textContent = result.content.why;
     if (result.stale) load();
   });
   input.addEventListener('keydown', event => { if (event.key === 'Escape') { input.value = value.text; why.textContent = ''; input.blur(); } });
-  return element('label', {class: 'row'}, value.key, input, why);
+  return {row: element('label', {class: 'row'}, value.key, input, why), renew};
 }
 
 // ------------------------------------------------------------------ the hand

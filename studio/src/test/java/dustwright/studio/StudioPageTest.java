@@ -100,6 +100,27 @@ class StudioPageTest extends InChromium {
     }
 
     @Test
+    void what_another_page_changes_leaves_what_is_typed_or_refused_here() {
+        try (Page one = page(1366, 768, "#open=A1&run=HP2");
+                Page other = page(1366, 768, "#open=A1&run=HP1")) {
+            Locator tube = other.getByLabel("tube", new Page.GetByLabelOptions().setExact(true));
+            Locator refusal = other.locator("#piece .why").filter(new Locator.FilterOptions().setHasText("T9"));
+            tube.fill("T9");
+            tube.press("Enter");
+            PlaywrightAssertions.assertThat(refusal).hasCount(1);
+            other.waitForResponse(answer -> answer.url().contains("/api/part"), () -> {
+                Locator there = one.getByLabel("tube", new Page.GetByLabelOptions().setExact(true));
+                there.fill("T2");
+                there.press("Enter");
+            });
+            shows(other, "#kept", "step 2, kept");
+            PlaywrightAssertions.assertThat(tube).hasValue("T9");
+            PlaywrightAssertions.assertThat(refusal).hasCount(1);
+        }
+        assertThat(complaints).allMatch(text -> text.contains("422"));
+    }
+
+    @Test
     void two_pages_on_one_plant_see_each_other_and_overwrite_nothing() {
         try (Page one = page(1366, 768, "#open=A1&run=HP1");
                 Page other = page(1366, 768, "#open=A1&run=HP2")) {
