@@ -188,6 +188,18 @@ final class Desk implements AutoCloseable {
         return kept.alternatives();
     }
 
+    synchronized Optional<FloorPlan> floorPlan() {
+        return kept.floorPlan();
+    }
+
+    synchronized byte[] floorPicture() {
+        return kept.floorPicture();
+    }
+
+    synchronized void keepFloorPlan(Optional<FloorPlan> plan, Optional<byte[]> picture) {
+        kept.keepFloorPlan(plan, picture);
+    }
+
     /** A design by what a page calls it: {@code now}, {@code r3} for a revision, {@code a:name} for an alternative; empty where there is none. */
     synchronized Optional<Reading.Read> design(String asked) {
         if (asked.equals("now")) {

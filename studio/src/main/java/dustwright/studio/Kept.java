@@ -7,6 +7,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,7 +26,12 @@ final class Kept implements AutoCloseable {
                     "CREATE TABLE IF NOT EXISTS revision(file TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL,"
                             + " author TEXT NOT NULL, note TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, number))"),
             List.of("CREATE TABLE IF NOT EXISTS alternative(file TEXT NOT NULL, name TEXT NOT NULL, at TEXT NOT NULL,"
-                    + " text TEXT NOT NULL, PRIMARY KEY(file, name))"));
+                    + " text TEXT NOT NULL, PRIMARY KEY(file, name))"),
+            List.of(
+                    "CREATE TABLE IF NOT EXISTS floorplan(file TEXT PRIMARY KEY, number BIGINT NOT NULL, type TEXT NOT NULL,"
+                            + " width INTEGER NOT NULL, height INTEGER NOT NULL, x DOUBLE PRECISION NOT NULL,"
+                            + " y DOUBLE PRECISION NOT NULL, scale DOUBLE PRECISION NOT NULL, turned DOUBLE PRECISION NOT NULL,"
+                            + " picture TEXT NOT NULL)"));
 
     /** The schema this program writes. */
     static final int SCHEMA = SCHEMAS.size();
@@ -188,6 +194,54 @@ final class Kept implements AutoCloseable {
                 "SELECT name, at, text FROM alternative WHERE file=? ORDER BY name",
                 row -> new Alternative(row.getString(1), row.getString(2), row.getString(3)),
                 file);
+    }
+
+    Optional<FloorPlan> floorPlan() {
+        return one(
+                "SELECT number, type, width, height, x, y, scale, turned FROM floorplan WHERE file=?",
+                row -> new FloorPlan(
+                        row.getLong(1),
+                        row.getString(2),
+                        row.getInt(3),
+                        row.getInt(4),
+                        row.getDouble(5),
+                        row.getDouble(6),
+                        row.getDouble(7),
+                        row.getDouble(8)),
+                file);
+    }
+
+    /** The picture of the floor; empty bytes where there is none. */
+    byte[] floorPicture() {
+        return Base64.getDecoder()
+                .decode(one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
+                        .orElse(""));
+    }
+
+    /** Keeps where the picture of the floor lies, with a new picture where there is one; or no picture any more. */
+    void keepFloorPlan(Optional<FloorPlan> plan, Optional<byte[]> picture) {
+        String bytes = picture.map(Base64.getEncoder()::encodeToString)
+                .or(() -> one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file))
+                .orElse("");
+        together(() -> {
+            change("DELETE FROM floorplan WHERE file=?", file);
+            if (plan.isPresent()) {
+                FloorPlan p = plan.get();
+                change(
+                        "INSERT INTO floorplan(file, number, type, width, height, x, y, scale, turned, picture)"
+                                + " VALUES(?,?,?,?,?,?,?,?,?,?)",
+                        file,
+                        p.number(),
+                        p.type(),
+                        p.width_px(),
+                        p.height_px(),
+                        p.x_m(),
+                        p.y_m(),
+                        p.metresPerPoint(),
+                        p.turned(),
+                        bytes);
+            }
+        });
     }
 
     @Override

@@ -5,6 +5,7 @@ import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.drawing.PlantDrawing;
 import dustwright.documents.drawing.PlantViews;
 import dustwright.documents.drawing.ProfileChart;
+import dustwright.documents.drawing.SheetScale;
 import dustwright.documents.report.DerivationBlock;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
@@ -48,6 +49,7 @@ final class SetView {
             boolean solved,
             String why,
             String drawing,
+            SheetScale sheet,
             String profile,
             List<Row> findings,
             List<Cell> block) {}
@@ -117,6 +119,7 @@ final class SetView {
                 duty instanceof Outcome.Solved,
                 duty.match(d -> "", why -> why),
                 duty.match(d -> drawing(d, letters), why -> ""),
+                SheetScale.of(layout()),
                 profile(),
                 rows(letters),
                 duty.match(
@@ -142,10 +145,13 @@ final class SetView {
         return letters;
     }
 
-    private String drawing(DutyPoint duty, Map<String, String> letters) {
+    private Layout layout() {
         Layout plan = Layout.plan(plant);
-        Layout layout = asked.isometric() && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan;
-        return PlantDrawing.live(PlantViews.state(plant, duty, answer.findings(), layout, letters, asked.show()))
+        return asked.isometric() && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan;
+    }
+
+    private String drawing(DutyPoint duty, Map<String, String> letters) {
+        return PlantDrawing.live(PlantViews.state(plant, duty, answer.findings(), layout(), letters, asked.show()))
                 .svg()
                 .markup();
     }

@@ -46,6 +46,7 @@ public final class Studio implements AutoCloseable {
             "panel.css",
             "plan.js",
             "drawing.js",
+            "floorplan.js",
             "hand.js",
             "handpanel.js",
             "panel.js",
@@ -165,6 +166,8 @@ public final class Studio implements AutoCloseable {
         config.routes.post("/api/write", this::write);
         panel.routes(config, () -> desk.copy());
         new Designs(desk).routes(config, Studio::asked);
+        new FloorPlans(desk, plan -> pages.forEach(page -> page.sendEvent("floorplan", Long.toString(plan.number()))))
+                .routes(config);
         config.routes.sse("/api/events", page -> {
             page.keepAlive();
             page.onClose(() -> pages.remove(page));

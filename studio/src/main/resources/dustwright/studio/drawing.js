@@ -1,5 +1,6 @@
 // The drawing under the hand: what is pointed at, zoom and pan, the reticle round the chosen piece.
 const SVG = 'http://www.w3.org/2000/svg';
+const COS_30 = Math.sqrt(3) / 2;
 
 export class Drawing {
   constructor(place, chosen) {
@@ -8,6 +9,8 @@ export class Drawing {
     this.box = null;
     this.home = null;
     this.hand = null;
+    this.under = null;
+    this.sheet = null;
     place.addEventListener('wheel', event => this.wheel(event), {passive: false});
     place.addEventListener('pointerdown', event => this.down(event));
     place.addEventListener('pointermove', event => this.move(event));
@@ -17,8 +20,9 @@ export class Drawing {
 
   get svg() { return this.place.querySelector('svg'); }
 
-  show(markup) {
+  show(markup, sheet) {
     this.place.innerHTML = markup;
+    this.sheet = sheet;
     const svg = this.svg;
     if (!svg) return;
     svg.removeAttribute('width');
@@ -45,6 +49,15 @@ export class Drawing {
       const open = circle.getAttribute('fill') !== '#FFFFFF';
       this.name(inlet, `inlet ${inlet.dataset.inlet}, ${open ? 'open' : 'closed'}`);
     }
+    this.under?.draw();
+  }
+
+  // Where a place of the building lies on the sheet.
+  onSheetAt({x, y, z}) {
+    const {scale, left, top, tilt, kind} = this.sheet;
+    return kind === 'PLAN'
+      ? [left + scale * (x + tilt * z), top - scale * (y + tilt * z)]
+      : [left + scale * (x - y) * COS_30, top - scale * ((x + y) / 2 + z)];
   }
 
   name(piece, words) {
@@ -101,19 +114,21 @@ export class Drawing {
     if (!this.svg) return;
     const [left, top, wide, high] = this.now();
     const [, , most] = this.home.split(' ').map(Number);
-    const next = Math.min(most * 1.6, Math.max(most / 40, wide / factor));
+    const next = Math.min(most * 4, Math.max(most / 40, wide / factor));
     const share = next / wide;
     x ??= left + wide / 2;
     y ??= top + high / 2;
     this.box = [x - (x - left) * share, y - (y - top) * share, next, high * share];
     this.svg.setAttribute('viewBox', this.box.join(' '));
     this.hand?.overlay();
+    this.under?.draw();
   }
 
   all() {
     this.box = null;
     this.svg?.setAttribute('viewBox', this.home);
     this.hand?.overlay();
+    this.under?.draw();
   }
 
   onSheet(event) {

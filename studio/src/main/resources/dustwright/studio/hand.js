@@ -4,10 +4,9 @@ import {ask, change} from './server.js';
 const SVG = 'http://www.w3.org/2000/svg';
 const NEAR = 14;
 const FOOT = 0.3048;
-const COS_30 = Math.sqrt(3) / 2;
 
 export class Hand {
-  // page: {view, units, version, chosen, adopt, choose, say, panel}
+  // page: {view, units, version, chosen, adopt, choose, say, panel, floor}
   constructor(drawing, page) {
     this.drawing = drawing;
     this.page = page;
@@ -33,18 +32,13 @@ export class Hand {
     this.panel();
   }
 
-  get flat() { return this.places?.sheet.kind === 'PLAN'; }
+  get flat() { return this.drawing.sheet?.kind === 'PLAN'; }
 
-  onSheet({x, y, z}) {
-    const {scale, left, top, tilt, kind} = this.places.sheet;
-    return kind === 'PLAN'
-      ? [left + scale * (x + tilt * z), top - scale * (y + tilt * z)]
-      : [left + scale * (x - y) * COS_30, top - scale * ((x + y) / 2 + z)];
-  }
+  onSheet(place) { return this.drawing.onSheetAt(place); }
 
   // Where a place of the sheet is in the building at a height; in a plan only.
   inBuilding([sx, sy], z) {
-    const {scale, left, top, tilt} = this.places.sheet;
+    const {scale, left, top, tilt} = this.drawing.sheet;
     return {x: (sx - left) / scale - tilt * z, y: (top - sy) / scale - tilt * z, z};
   }
 
@@ -82,11 +76,11 @@ export class Hand {
     this.first = null;
     this.drawing.place.dataset.hand = mode;
     await this.load();
-    if (mode !== 'look' && this.places && this.places.sheet.kind === 'SCHEME') {
+    if (mode !== 'look' && this.places && this.drawing.sheet?.kind === 'SCHEME') {
       this.page.say('This plant is given by lengths: its pieces have no places to draw at. Give its points and inlets places in Text first.');
       this.mode = 'look';
-    } else if (['inlet', 'tube', 'measure'].includes(mode) && !this.flat) {
-      this.page.say('New pieces are laid, and distances measured, in the plan.');
+    } else if (['inlet', 'tube', 'measure', 'floor'].includes(mode) && !this.flat) {
+      this.page.say('New pieces are laid, distances measured and the floor plan placed in the plan.');
       this.mode = 'look';
     }
     this.drawing.place.dataset.hand = this.mode;
@@ -100,6 +94,7 @@ export class Hand {
       move: !this.places || this.flat ? 'Drag a place; tubing follows square. Shift takes several, Alt lets go of the grid. In the isometric view places move up and down.' : 'Drag a place up or down. Shift takes several.',
       inlet: 'Click where the new inlet is: it is laid like the chosen inlet, with a drop into the nearest header.',
       tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins.',
+      floor: 'Click two points of the picture whose places you know. Esc takes the last point back.',
       measure: this.first ? 'Click the other end.' : 'Click one end of what is measured.',
     }[this.mode];
   }
@@ -144,7 +139,7 @@ export class Hand {
 
   by(at, free) {
     const {place, from} = this.drag;
-    const {scale} = this.places.sheet;
+    const {scale} = this.drawing.sheet;
     const round = metres => free ? metres : Math.round(metres / this.snap) * this.snap;
     if (!this.flat) return {dx: 0, dy: 0, dz: round(place.z + (from[1] - at[1]) / scale) - place.z};
     const aligned = (wanted, axis) => {
@@ -177,6 +172,7 @@ export class Hand {
     if (this.mode === 'inlet') this.inlet(at);
     if (this.mode === 'tube') this.tube(at, event);
     if (this.mode === 'measure') this.measure(at);
+    if (this.mode === 'floor') this.page.floor.click(at);
     return true;
   }
 
@@ -200,7 +196,7 @@ export class Hand {
     if (this.corners.length) { this.corners.pop(); this.overlay(); return true; }
     if (this.from || this.first) { this.from = this.first = null; this.overlay(); this.panel(); return true; }
     if (this.taken.length) return this.clear();
-    return false;
+    return this.mode === 'floor' && this.page.floor.back();
   }
 
   // ---------------------------------------------------------------- what is done
@@ -287,7 +283,7 @@ export class Hand {
   measure(at) {
     if (!this.first) { this.first = at; this.panel(); return; }
     const [ax, ay] = this.first;
-    const {scale} = this.places.sheet;
+    const {scale} = this.drawing.sheet;
     const east = (at[0] - ax) / scale;
     const north = (ay - at[1]) / scale;
     this.page.say(`${this.length(Math.hypot(east, north))} in the plan: ${this.length(Math.abs(east))} ${east < 0 ? 'west' : 'east'}, ${this.length(Math.abs(north))} ${north < 0 ? 'south' : 'north'}.`, 0);
@@ -356,7 +352,7 @@ export class Hand {
     if (this.first) {
       const to = this.at ?? this.first;
       shape('path', {d: `M${this.first.join(' ')}L${to.join(' ')}`, class: 'guide', 'stroke-width': 2 * p});
-      shape('text', {x: to[0] + 12 * p, y: to[1] - 10 * p, 'font-size': 12 * p, class: 'words'}, this.length(Math.hypot(to[0] - this.first[0], to[1] - this.first[1]) / this.places.sheet.scale));
+      shape('text', {x: to[0] + 12 * p, y: to[1] - 10 * p, 'font-size': 12 * p, class: 'words'}, this.length(Math.hypot(to[0] - this.first[0], to[1] - this.first[1]) / this.drawing.sheet.scale));
     }
     svg.append(layer);
   }

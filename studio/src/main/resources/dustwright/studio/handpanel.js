@@ -3,8 +3,9 @@ import {element} from './element.js';
 
 export function handPanel(box, hint, hand, say) {
   hint.textContent = hand.hint();
-  box.hidden = !(hand.mode === 'move' && hand.taken.length || hand.mode === 'tube');
+  box.hidden = !(hand.mode === 'move' && hand.taken.length || hand.mode === 'tube' || hand.mode === 'floor');
   if (box.hidden) return;
+  if (hand.mode === 'floor') { hand.page.floor.fill(box); return; }
   if (hand.mode === 'tube') { tubePanel(box, hand); return; }
   const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(one => one.kind === 'corner' ? `corner ${one.corner + 1} of ${one.id}` : `${one.kind} ${one.id}`).join(', ');
   const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));

@@ -1,7 +1,8 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
-import {ask, change, onVersion} from './server.js';
+import {ask, change, onFloorPlan, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
+import {FloorPlan} from './floorplan.js';
 import {Hand} from './hand.js';
 import {handPanel} from './handpanel.js';
 import {Compare} from './compare.js';
@@ -15,7 +16,9 @@ const drawing = new Drawing(at('drawing'), choose);
 const panel = new Panel(() => state.units, say, cells => { if (state.place === 'panel') block(cells); });
 const compare = new Compare({version: () => state.plant.version, asked: () => asked(), adopt: plant => adopt(plant)}, say);
 const text = new Text(plant => adopt(plant), say);
+const floor = new FloorPlan(drawing, {say, length: metres => hand.length(metres), typed: words => hand.typed(words), panel: () => { if (hand.mode === 'floor') hand.panel(); }});
 const hand = new Hand(drawing, {
+  floor,
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
   adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(at('hand'), at('hint'), hand, say),
   choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); },
@@ -74,7 +77,7 @@ async function solve() {
 }
 
 function draw(set) {
-  if (set.solved) drawing.show(set.drawing);
+  if (set.solved) drawing.show(set.drawing, set.sheet);
   else at('drawing').classList.add('stale');
   if (!set.solved) say(`No answer for this set: ${set.why}`, 0); else if (at('say').textContent.startsWith('No answer')) say('');
   drawing.mark(state.kind, state.id);
@@ -331,7 +334,7 @@ const keys = {
   '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
   '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('panel'), 4: () => place('compare'), 5: () => place('papers'),
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
-  l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), x: () => take('measure'), Delete: () => hand.takeAway(),
+  l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
   ' ': () => { if (state.place === 'panel') panel.run(!panel.running); }, e: () => { if (state.place === 'panel') panel.next(); },
   Escape: () => { if (hand.back()) return; if (!at('help').hidden) help(false); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };
@@ -404,5 +407,7 @@ let lost = false;
 onVersion(version => {
   if (lost) { lost = false; say('The studio answers again.'); load(); } else if (state.plant && version > state.plant.version) load();
 }, () => { if (!lost) { lost = true; say('The studio is not answering. What was kept is kept; this page asks again by itself.', 0); } });
+onFloorPlan(() => floor.load());
 take('look');
+floor.load();
 load().catch(why => say(why.message, 0));

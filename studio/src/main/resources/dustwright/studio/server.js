@@ -17,8 +17,11 @@ export async function change(path, body) {
   return {ok: answer.ok, stale: answer.status === 409, content: await answer.json()};
 }
 
+const events = new EventSource('/api/events');
+
+export function onFloorPlan(heard) { events.addEventListener('floorplan', heard); }
+
 export function onVersion(heard, lost) {
-  const events = new EventSource('/api/events');
   events.addEventListener('version', event => heard(Number(event.data)));
   events.onerror = () => lost();
   events.onopen = () => heard(-1);

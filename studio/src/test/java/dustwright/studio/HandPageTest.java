@@ -6,6 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.FilePayload;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -136,6 +137,32 @@ class HandPageTest extends InChromium {
             kept(page, 1);
             List<Locator> grips = page.locator(".hand .grip").all();
             assertThat(grips).isNotEmpty();
+        }
+    }
+
+    @Test
+    void a_floor_plan_is_handed_in_and_laid_by_two_points_and_their_distance() throws Exception {
+        try (Page page = page("#open=A1&units=si")) {
+            page.keyboard().press("p");
+            page.getByLabel("Picture of the floor")
+                    .setInputFiles(new FilePayload("floor.png", "image/png", FloorPlanTest.png(1000, 600)));
+            page.waitForSelector("svg .floor");
+            BoundingBox box = page.locator("svg .floor").boundingBox();
+            page.mouse().click(box.x + box.width * 0.1, box.y + box.height * 0.1);
+            page.mouse().click(box.x + box.width * 0.9, box.y + box.height * 0.1);
+            Locator apart = page.getByLabel("Distance between the points");
+            apart.fill("40 m");
+            page.getByText("Lay by distance").click();
+            PlaywrightAssertions.assertThat(page.locator("#say")).containsText("50.");
+            assertThat(((Number) page.evaluate(
+                                    "async () => (await (await fetch('/api/floorplan')).json()).metresPerPoint"))
+                            .doubleValue())
+                    .isBetween(0.0495, 0.0505);
+            page.keyboard().press("0");
+            picture(page, "floorplan-1366");
+            page.getByText("Isometric").click();
+            page.waitForSelector("svg .floor");
+            picture(page, "floorplan-isometric-1366");
         }
     }
 }

@@ -1,0 +1,120 @@
+package dustwright.studio;
+
+import static dustwright.studio.Exchange.answer;
+import static dustwright.studio.Exchange.body;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.tubing.Position;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Takes in the picture of the floor, puts it where two of its points are known, and gives it to pages. It is no part of the plant file. */
+final class FloorPlans {
+    private static final double EMPTY_m = 30;
+
+    private final Desk desk;
+    private final Consumer<FloorPlan> tell;
+
+    /** {@code tell} hears of each change, for the other pages. */
+    FloorPlans(Desk desk, Consumer<FloorPlan> tell) {
+        this.desk = desk;
+        this.tell = tell;
+    }
+
+    void routes(JavalinConfig config) {
+        config.routes.get(
+                "/api/floorplan",
+                request -> answer(
+                        request, desk.floorPlan().<Object>map(plan -> plan).orElseGet(() -> Map.of("number", 0))));
+        config.routes.get("/api/floorplan/picture", request -> {
+            FloorPlan plan = desk.floorPlan().orElseThrow(() -> new NotFoundResponse("There is no floor plan."));
+            request.contentType(plan.type())
+                    .header("Content-Disposition", "inline; filename=\"floor\"")
+                    .result(desk.floorPicture());
+        });
+        config.routes.post("/api/floorplan/picture", this::take);
+        config.routes.post("/api/floorplan", this::pin);
+        config.routes.post("/api/floorplan/away", request -> {
+            desk.keepFloorPlan(Optional.empty(), Optional.empty());
+            tell.accept(NONE);
+            answer(request, Map.of("number", 0));
+        });
+    }
+
+    private static final FloorPlan NONE = new FloorPlan(0, "", 0, 0, 0, 0, 0, 0);
+
+    private void take(Context request) {
+        try {
+            Upload picture = Upload.of(request.bodyAsBytes());
+            FloorPlan placed = under(desk.copy().plant(), picture);
+            long number = Math.max(
+                    desk.floorPlan().map(FloorPlan::number).orElse(0L) + 1,
+                    Instant.now().getEpochSecond());
+            keep(
+                    request,
+                    new FloorPlan(
+                            number,
+                            placed.type(),
+                            placed.width_px(),
+                            placed.height_px(),
+                            placed.x_m(),
+                            placed.y_m(),
+                            placed.metresPerPoint(),
+                            placed.turned()),
+                    Optional.of(picture.bytes()));
+        } catch (Upload.Refused refused) {
+            refuse(request, String.valueOf(refused.getMessage()));
+        }
+    }
+
+    /** As wide as the plant, until two points say better. */
+    private static FloorPlan under(Optional<Plant> plant, Upload picture) {
+        List<Position> places = plant.map(p ->
+                        Skeleton.of(p).nodes().stream().map(Skeleton.Node::at).toList())
+                .orElse(List.of());
+        double left = places.stream().mapToDouble(Position::x_m).min().orElse(0);
+        double right = places.stream().mapToDouble(Position::x_m).max().orElse(0);
+        double bottom = places.stream().mapToDouble(Position::y_m).min().orElse(0);
+        return FloorPlan.first(picture, left, bottom, right - left < 1 ? EMPTY_m : right - left);
+    }
+
+    private void pin(Context request) {
+        JsonNode pins = body(request).path("pins");
+        Optional<FloorPlan> there = desk.floorPlan();
+        if (there.isEmpty() || pins.size() != 2) {
+            refuse(request, "A floor plan is put in its place by two of its points; there must be one first.");
+            return;
+        }
+        try {
+            keep(request, there.get().pinned(point(pins.get(0)), point(pins.get(1))), Optional.empty());
+        } catch (FloorPlan.Refused refused) {
+            refuse(request, String.valueOf(refused.getMessage()));
+        }
+    }
+
+    private static FloorPlan.Pin point(JsonNode pin) {
+        return new FloorPlan.Pin(number(pin, "u"), number(pin, "v"), number(pin, "x"), number(pin, "y"));
+    }
+
+    private static double number(JsonNode node, String key) {
+        return node.path(key).isNumber() ? node.path(key).asDouble() : Double.NaN;
+    }
+
+    private void keep(Context request, FloorPlan plan, Optional<byte[]> picture) {
+        desk.keepFloorPlan(Optional.of(plan), picture);
+        tell.accept(plan);
+        answer(request, plan);
+    }
+
+    private static void refuse(Context request, String why) {
+        request.status(422);
+        answer(request, Map.of("why", why));
+    }
+}
