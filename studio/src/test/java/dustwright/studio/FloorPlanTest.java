@@ -13,6 +13,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -93,8 +94,8 @@ class FloorPlanTest extends Served {
     @Test
     void what_is_no_picture_is_refused_and_the_one_there_stays() throws Exception {
         hand(png(64, 48));
-        HttpResponse<String> refused =
-                hand("<svg xmlns='http://www.w3.org/2000/svg'><script>1</script></svg>".getBytes("UTF-8"));
+        HttpResponse<String> refused = hand(
+                "<svg xmlns='http://www.w3.org/2000/svg'><script>1</script></svg>".getBytes(StandardCharsets.UTF_8));
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("PNG, a JPEG or a PDF");
         assertThat(json("api/floorplan").path("width_px").asInt()).isEqualTo(64);
