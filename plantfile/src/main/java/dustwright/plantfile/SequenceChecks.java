@@ -174,6 +174,12 @@ final class SequenceChecks {
             valueFault(
                     "buttons.stop.contact", "a STOP that closes is a dead button when its wire is broken", "\"opens\"");
         }
+        if (!button.name().equals("stop") && button.opensWhenPressed()) {
+            valueFault(
+                    "buttons." + button.name() + ".contact",
+                    "a broken wire would press " + button.words() + " by itself",
+                    "\"closes\": only STOP opens");
+        }
     }
 
     private void output(Sequence.Output output) {

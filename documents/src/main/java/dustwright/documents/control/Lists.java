@@ -19,10 +19,14 @@ public final class Lists {
     private static final String DEMANDS =
             "off, open, shut, no: at once, whatever the step says. limit: may run unloaded until its limit. run-on: turns on until its time is"
                     + " out. turns: keeps turning. Empty: no demand. Outputs no cause speaks of have no column. Steps and times are not in this matrix.";
-    /** These take power away by wire; the program reads a copy. */
-    private static final Set<String> HARD_WIRED = Set.of("estop_ok", "fire_ok", "isolation_ready", "guard_shut");
-
+    /** What must be cut by the wiring itself, not by the program alone; the rotary valve's guard cuts the rotary valve. */
     private static final Set<String> CUT_BY_WIRE = Set.of("pump", "pump_1", "pump_2", "valve", "pulses");
+
+    private static final Map<String, Set<String>> CUTS = Map.of(
+            "estop_ok", CUT_BY_WIRE,
+            "fire_ok", CUT_BY_WIRE,
+            "isolation_ready", CUT_BY_WIRE,
+            "guard_shut", Set.of("valve"));
 
     private static final String STRICTEST =
             "Each output takes the strictest demand of the causes that are present; the message line shows both, the upper one first.";
@@ -63,7 +67,7 @@ public final class Lists {
                     i.bad(),
                     filter,
                     "opens when bad",
-                    HARD_WIRED.contains(i.name()) ? "yes, this is a copy" : ""));
+                    CUTS.containsKey(i.name()) ? "yes, this is a copy; cuts " + cutBy(sequence, i.name()) : ""));
         }
         for (Sequence.Button b : sequence.buttons()) {
             String pressed = b.opensWhenPressed() ? "0" : "1";
@@ -88,7 +92,7 @@ public final class Lists {
                     o.off(),
                     "",
                     "energised: " + o.on(),
-                    CUT_BY_WIRE.contains(o.name()) ? "cut by the emergency stop" : ""));
+                    cutters(sequence, o.name())));
         }
         for (Sequence.Lamp l : sequence.lamps()) {
             rows.add(List.of(
@@ -105,9 +109,27 @@ public final class Lists {
         return new Rows(
                 "Signals",
                 "A contact with a broken wire reads 0, so does an output without power; all signals are on or off. Filter: time for which the contact must be bad."
-                        + " Hard-wired: takes power away by its own wiring beside the program.",
+                        + " Hard-wired: takes power away from these outputs by its own wiring beside the program; wired into the program alone it protects nobody.",
                 List.of("Tag", "Kind", "Letters", "What", "1", "0", "Filter", "Contact", "Hard-wired"),
                 rows);
+    }
+
+    /** Tags of the outputs a contact takes the power from. */
+    private static String cutBy(Sequence sequence, String input) {
+        Set<String> cut = CUTS.getOrDefault(input, Set.of());
+        return sequence.outputs().stream()
+                .filter(o -> cut.contains(o.name()))
+                .map(Sequence.Output::tag)
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Tags and words of the contacts that take the power from an output by their own wiring. */
+    private static String cutters(Sequence sequence, String output) {
+        String by = sequence.inputs().stream()
+                .filter(i -> CUTS.getOrDefault(i.name(), Set.of()).contains(output))
+                .map(i -> i.words() + " " + i.tag())
+                .collect(Collectors.joining(", "));
+        return by.isEmpty() ? "" : "cut by " + by;
     }
 
     /** Alarms with cause, consequence and response; a message nobody has to act on is a status and no alarm. */

@@ -130,6 +130,14 @@ public final class ProofText {
                     "BROKEN From this state vacuuming is not regained, though all contacts are good and a person follows the lamps");
             story(proof.deadEnd());
         }
+        if (proof.cakedForEver().scans().isEmpty()) {
+            line(
+                    "holds  A filter drop that stays too high until the filters are cleaned: START leads to the cleaning and back to vacuuming");
+        } else {
+            line(
+                    "BROKEN From this state START is accepted again and again while the filter drop stays too high, and the filters are never cleaned");
+            story(proof.cakedForEver());
+        }
         if (!proof.doNotApply().isEmpty()) {
             line("Not judged, since the sequence has no such device: "
                     + proof.doNotApply().stream().map(Property::id).collect(Collectors.joining(", ")));

@@ -144,8 +144,8 @@ public final class ControlReport {
                         Element.of("h2").text("Shop test"),
                         Element.of("p")
                                 .text(
-                                        "One walk that takes every way between steps at least once, and where one way has several conditions each of"
-                                                + " them; brings about every message, every trip while a producer runs, and every lamp; makes every"
+                                        "One walk that takes every way between steps at least once;"
+                                                + " brings about every message, every trip while a producer runs, what holds or waits while users vacuum and while filters are pulsed, and every lamp; makes every"
                                                 + " contact bad once and takes the power away while users vacuum. The nearest not yet done comes next."),
                         Element.of("p")
                                 .text(
@@ -155,6 +155,11 @@ public final class ControlReport {
                                                 + " contacts have followed. Way: number in the diagram of steps. Set counts (starts per hour, own returns) so"
                                                 + " high that they do not fill, and back afterwards."),
                         table.element(""));
+        section.add(Element.of("p")
+                .text(
+                        "Not in the walk, and to be tested besides: a way that has several conditions by each of them; a START that is refused; limits of holds and of what runs on after a trip, timed by a watch; and, with the controller stopped,"
+                                + " that each hard-wired contact takes the power from the outputs the list of signals names. A line that must be done within a short step (warning, proving, settling) needs its switch prepared, or that time"
+                                + " lengthened for the test and set back afterwards."));
         if (!test.notTaken().isEmpty()) {
             section.add(Element.of("p")
                     .text(
@@ -177,6 +182,10 @@ public final class ControlReport {
 
     /** A cause, lamp or contact as people read it. */
     private String told(String name) {
+        int during = name.indexOf("_while_");
+        if (during > 0) {
+            return told(name.substring(0, during)) + " while " + spaced(name.substring(during + 7));
+        }
         return Stream.of(
                         sequence.causes().stream()
                                 .filter(c -> c.name().equals(name))

@@ -151,11 +151,17 @@ class ControlPapersTest {
     void the_list_of_signals_says_how_contacts_act_and_what_is_wired_beside_the_program() {
         Map<String, List<String>> byTag = new HashMap<>();
         Lists.signals(SEQUENCE).rows().forEach(r -> byTag.put(r.get(0), r));
-        assertThat(byTag.get("HS-100")).endsWith("opens when bad", "yes, this is a copy");
+        assertThat(byTag.get("HS-100")).endsWith("opens when bad", "yes, this is a copy; cuts XY-120, XY-110, XY-101");
         assertThat(byTag.get("HS-201")).endsWith("opens when pressed", "");
         assertThat(byTag.get("HS-205")).endsWith("closes when pressed", "");
         assertThat(byTag.get("XV-106")).endsWith("energised: shut", "");
-        assertThat(byTag.get("XY-110")).endsWith("energised: turns", "cut by the emergency stop");
+        assertThat(byTag.get("ZSC-110")).endsWith("opens when bad", "yes, this is a copy; cuts XY-110");
+        assertThat(byTag.get("XY-110"))
+                .endsWith(
+                        "energised: turns",
+                        "cut by emergency stop chain HS-100, fire or explosion detector YS-100, rotary valve guard ZSC-110");
+        assertThat(byTag.get("XY-120"))
+                .endsWith("energised: runs", "cut by emergency stop chain HS-100, fire or explosion detector YS-100");
     }
 
     @Test
@@ -178,7 +184,12 @@ class ControlPapersTest {
                         .flatMap(Optional::stream)
                         .distinct())
                 .hasSize(exits - 1);
-        assertThat(test.acts()).hasSizeLessThan(14 * exits);
+        assertThat(test.acts()).hasSizeLessThan(18 * exits);
+        assertThat(test.acts())
+                .as("the full bag is tried while users vacuum, and its message is read")
+                .anySatisfy(a -> assertThat(a.scan().changes())
+                        .contains("message BAG HIGH LEVEL: CHANGE BAG: appears", "vent valve: open"));
+        assertThat(test.acts().get(0).scan().changes()).contains("lamp FAULT: on", "message POWER WAS LOST: appears");
     }
 
     @Test

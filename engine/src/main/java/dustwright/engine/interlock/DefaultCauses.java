@@ -84,7 +84,7 @@ final class DefaultCauses extends Fitted {
                         Priority.MEDIUM,
                         "PRODUCER " + p + " OUT: USERS HALVED",
                         "half the users at once",
-                        "tell the users; find overload, heat or drive fault; RESET"));
+                        "tell the users; find overload, heat or drive fault; STOP, and RESET at rest"));
             }
             causes.add(new Cause(
                     "producers",
@@ -127,6 +127,15 @@ final class DefaultCauses extends Fitted {
                 "VENT VALVE DOES NOT OPEN",
                 "holds cannot stop the suction",
                 "look at air supply, solenoid, valve, limit switch; RESET, START"));
+        causes.add(new Cause(
+                "cloth_caked",
+                Expr.of("filter_uncleaned and cloth_lost"),
+                producer,
+                true,
+                Priority.MEDIUM,
+                "FILTER CLOTH CAKED",
+                "no vacuuming: cleaning does not help any more",
+                "look at pulse valves, compressed air, moisture; put in clean elements; RESET, START"));
         if (has.shutOff()) {
             causes.add(new Cause(
                     "suction_stuck",
@@ -195,13 +204,24 @@ final class DefaultCauses extends Fitted {
         }
         causes.add(new Cause(
                 "filter_torn",
-                Expr.of("vent_shut and not filter_there"),
+                Expr.of("filter_thin"),
                 Map.of(),
                 false,
                 Priority.MEDIUM,
                 "FILTER DROP VERY LOW",
                 "dust may pass a torn element",
                 "look at the filter and at its pressure lines"));
+        if (!has.manualCleaning()) {
+            causes.add(new Cause(
+                    "cloth_weak",
+                    Expr.of("cleaned_in_vain"),
+                    Map.of(),
+                    false,
+                    Priority.LOW,
+                    "FILTER DOES NOT COME CLEAN",
+                    "suction stays weak; it is cleaned by time alone",
+                    "look at pulse valves, compressed air, moisture; plan new elements"));
+        }
         causes.add(new Cause(
                 "filter_due",
                 Expr.of("not filter_clean"),
@@ -284,6 +304,8 @@ final class DefaultCauses extends Fitted {
 
     /** What unloads the producer until it is gone and START is pressed. */
     private static List<Cause> waits(Map<String, String> demands) {
+        Map<String, String> mayPulse = new LinkedHashMap<>(demands);
+        mayPulse.remove("pulses");
         return List.of(
                 new Cause(
                         "cooling",
@@ -296,16 +318,16 @@ final class DefaultCauses extends Fitted {
                         "look for a blocked line, a closed cooling opening, a slack belt; START when it is cool"),
                 new Cause(
                         "filter_blind",
-                        Expr.of("not filter_ok"),
-                        demands,
+                        Expr.of("filter_uncleaned"),
+                        mayPulse,
                         false,
                         Priority.MEDIUM,
                         "WAIT: FILTER DROP TOO HIGH",
                         "elements burst",
-                        "look at pulses, compressed air and cloth; START when the drop is gone"),
+                        "START: the filters are cleaned off load first; compressed air must be good"),
                 new Cause(
                         "too_deep",
-                        Expr.of("not relief_ok"),
+                        Expr.of("deep_held"),
                         demands,
                         false,
                         Priority.MEDIUM,

@@ -66,7 +66,7 @@ final class DefaultDevices extends Fitted {
         inputs.add(slow("air_enough", "PSL-109", "compressed air", "above 3.4 bar", "too low", "air_low"));
         inputs.add(slow("air_good", "PSL-107", "compressed air", "above 4.1 bar", "low", "air_low"));
         inputs.add(slow("filter_clean", "PDSH-101", "filter drop", "below 6 inWC", "cleaning due", "filter_due"));
-        inputs.add(slow("filter_there", "PDSL-101", "filter drop", "above 0.5 inWC", "very low", "filter_torn"));
+        inputs.add(input("filter_there", "PDSL-101", "filter drop", "above 0.5 inWC", "very low"));
         if (has.idle()) {
             inputs.add(input("inlet_used", "ZS-150", "inlet valve switches", "an inlet is open", "all inlets shut"));
         }
@@ -106,7 +106,7 @@ final class DefaultDevices extends Fitted {
                     "runs",
                     "off",
                     "off",
-                    turner.isPresent() ? Expr.name("trip_pump_limit") : Expr.Constant.NO,
+                    turner.isPresent() ? Expr.of("trip_pump_limit or (in_tripped and press_stop)") : Expr.Constant.NO,
                     List.of()));
         }
         if (has.twoProducers()) {
@@ -153,7 +153,7 @@ final class DefaultDevices extends Fitted {
                     "turns",
                     "off",
                     "off",
-                    Expr.name("trip_run_on_out"),
+                    Expr.of("trip_run_on_out or (in_tripped and press_stop)"),
                     List.of()));
         } else {
             outputs.add(new Output(
@@ -213,6 +213,8 @@ final class DefaultDevices extends Fitted {
                 new Timer("filter_high", 5, 1, 15, "filter drop too high"),
                 new Timer("filter_due", 5, 1, 15, "filter drop asks for cleaning"),
                 new Timer("filter_torn", 5, 1, 60, "filter drop very low"),
+                new Timer(
+                        "cloth_back", 60, 30, 300, "vacuuming at a low filter drop until the cloth is taken as clean"),
                 new Timer("vacuum_deep", 5, 1, 15, "vacuum beyond the relief valve"),
                 new Timer("air_low", 5, 1, 15, "compressed air low")));
         if (turner.isPresent()) {

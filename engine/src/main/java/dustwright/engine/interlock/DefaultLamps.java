@@ -47,8 +47,8 @@ final class DefaultLamps extends Fitted {
                 "FILTER CLEANING",
                 "in_settling or in_pulsing or in_dust_fall"));
         lamps.add(lamp("lamp_cooling", "YL-125", "yellow", false, "WAIT: COOLING", "not discharge_warm_ok"));
-        lamps.add(lamp("lamp_filter", "YL-103", "yellow", false, "WAIT: FILTER DROP TOO HIGH", "not filter_ok"));
-        lamps.add(lamp("lamp_relief", "YL-108", "yellow", false, "WAIT: VACUUM TOO DEEP", "not relief_ok"));
+        lamps.add(lamp("lamp_filter", "YL-103", "yellow", false, "WAIT: FILTER DROP TOO HIGH", "filter_uncleaned"));
+        lamps.add(lamp("lamp_relief", "YL-108", "yellow", false, "WAIT: VACUUM TOO DEEP", "deep_held"));
         lamps.add(lamp("lamp_air", "YL-109", "yellow", false, "WAIT: AIR TOO LOW", "not air_enough"));
         lamps.add(lamp(
                 "lamp_press_start",
@@ -57,8 +57,8 @@ final class DefaultLamps extends Fitted {
                 true,
                 "PRESS START",
                 turner.isPresent()
-                        ? "in_holding and waits and not container_hold and not soft_hold"
-                        : "in_holding and not soft_hold"));
+                        ? "in_holding and waits and not container_hold and not soft_hold and not (filter_uncleaned and not air_good)"
+                        : "in_holding and not soft_hold and not (filter_uncleaned and not air_good)"));
         lamps.add(lamp(
                 "lamp_starting",
                 "YL-202",

@@ -68,6 +68,7 @@ final class DefaultRules extends Fitted {
                 "soft_hold",
                 "not discharge_warm_ok or not filter_ok or not relief_ok",
                 "heat, filter drop or vacuum is waited for"));
+        rules.addAll(heldUntilStart());
         rules.add(is("pump_started", "pump and rested", "the producer is starting"));
         rules.add(after("rested", "not pump", "rest", "the producer has rested"));
         rules.add(after("hour_over", "starts_some", "hour", "the hour of counted starts is over"));
@@ -111,6 +112,11 @@ final class DefaultRules extends Fitted {
                 "no_suction",
                 "the vacuum is missing though users clean"));
         rules.add(after(
+                "filter_thin",
+                "vent_shut and not filter_there",
+                "filter_torn",
+                "the filter drop stays very low though users vacuum"));
+        rules.add(after(
                 "vent_not_shut",
                 "vent_shut and vent_open_limit",
                 "vent_proof",
@@ -122,8 +128,7 @@ final class DefaultRules extends Fitted {
         if (has.manualCleaning()) {
             rules.add(is("cleaning_due", "not filter_clean", "the filter is due for cleaning"));
         } else {
-            rules.add(after("interval_out", "in_vacuuming", "interval", "the time between two cleanings is over"));
-            rules.add(is("cleaning_due", "interval_out or not filter_clean", "the filter is due for cleaning"));
+            rules.addAll(cleaningByItself());
         }
         if (has.drive()) {
             rules.add(is(
@@ -137,6 +142,60 @@ final class DefaultRules extends Fitted {
                     "a drive has not reached its speed in time"));
         }
         return rules;
+    }
+
+    /**
+     * Filter drop and vacuum vanish with the load: what was too high is remembered until START, or until the cloth was cleaned. Heat stays by itself.
+     */
+    private static List<Rule> heldUntilStart() {
+        return List.of(
+                latch(
+                        "deep_held",
+                        "not relief_ok",
+                        "in_warning or in_run_on or in_standing or in_tripped",
+                        false,
+                        false,
+                        "the vacuum was too deep and START was not pressed since"),
+                after("pulsed", "in_pulsing", "rounds", "the filters were pulsed to the last round"),
+                is("filter_again", "not filter_ok and not filter_uncleaned", "the filter drop has become too high"),
+                latch(
+                        "filter_uncleaned",
+                        "not filter_ok",
+                        "pulsed or in_tripped",
+                        false,
+                        false,
+                        "the filter drop was too high and the filters were not cleaned since"),
+                after(
+                        "cloth_back",
+                        "in_vacuuming and filter_clean",
+                        "cloth_back",
+                        "the cloth has come back: users vacuum at a low filter drop"),
+                new Rule.Times(
+                        "cloth_lost",
+                        Expr.of("filter_again"),
+                        3,
+                        Expr.of("cloth_back"),
+                        "the filter drop was too high again and again though the filters were cleaned"));
+    }
+
+    /** By time and by filter drop; a cloth that cleaning does not help is cleaned by time alone. */
+    private static List<Rule> cleaningByItself() {
+        return List.of(
+                after("interval_out", "in_vacuuming", "interval", "the time between two cleanings is over"),
+                is(
+                        "drop_cleaning",
+                        "in_vacuuming and not filter_clean and air_good",
+                        "the filter drop has asked for a cleaning"),
+                new Rule.Times(
+                        "cleaned_in_vain",
+                        Expr.of("drop_cleaning"),
+                        3,
+                        Expr.of("cloth_back"),
+                        "the filters were cleaned again and again and do not come clean"),
+                is(
+                        "cleaning_due",
+                        "interval_out or (not filter_clean and not cleaned_in_vain)",
+                        "the filter is due for cleaning"));
     }
 
     /** The valve between receiver and producer is asked to open before vacuum comes back, and must say that it is. */
@@ -168,7 +227,7 @@ final class DefaultRules extends Fitted {
     private static Rule waits() {
         return latch(
                 "waits",
-                "(container_hold or soft_hold) and not (in_standing or in_run_on or in_tripped)",
+                "(container_hold or soft_hold or (filter_uncleaned and in_holding)) and not (in_standing or in_run_on or in_tripped)",
                 "in_standing or in_warning or in_run_on or in_tripped",
                 false,
                 false,

@@ -8,6 +8,9 @@ import java.util.Optional;
 
 /** Steps of a default sequence and the ways between them. */
 final class DefaultSteps extends Fitted {
+    /** A cloth that must be cleaned first needs air for it. */
+    private static final String CLEANABLE = "not (filter_uncleaned and not air_good)";
+
     private final List<String> turning;
     /** What keeps the producer unloaded until START. */
     private final String hold;
@@ -53,8 +56,8 @@ final class DefaultSteps extends Fitted {
 
     List<Step> steps() {
         String resume = turner.isPresent()
-                ? "waits and press_start and not container_hold and not soft_hold"
-                : "press_start and not soft_hold";
+                ? "waits and press_start and not container_hold and not soft_hold and " + CLEANABLE
+                : "press_start and not soft_hold and " + CLEANABLE;
         List<String> keepRunning = join(pumps, turning);
         List<Step> steps = new ArrayList<>();
         steps.addAll(starting());
@@ -141,7 +144,7 @@ final class DefaultSteps extends Fitted {
                         "trip",
                         "warning",
                         "press_start and not container_hold and not soft_hold and air_enough and vent_proved and rested"
-                                + " and not starts_used")));
+                                + " and not starts_used and " + CLEANABLE)));
         steps.add(new Step(
                 "warning",
                 "horn before anything turns",
@@ -204,7 +207,9 @@ final class DefaultSteps extends Fitted {
                             "run_on",
                             stopOrNoPump,
                             "holding",
-                            holdOrHigh,
+                            holdOrHigh + " or (filter_uncleaned and not air_good)",
+                            "settling",
+                            runUpDone() + " and filter_uncleaned and " + ready,
                             "vacuuming",
                             runUpDone() + " and " + ready)));
         } else {
@@ -220,7 +225,9 @@ final class DefaultSteps extends Fitted {
                             "run_on",
                             stopNow,
                             "holding",
-                            holdOrHigh,
+                            holdOrHigh + " or (filter_uncleaned and not air_good)",
+                            "settling",
+                            runUpDone() + " and filter_uncleaned and " + ready,
                             "vacuuming",
                             runUpDone() + " and " + ready)));
         }
@@ -322,7 +329,7 @@ final class DefaultSteps extends Fitted {
                 "filters are pulsed off load",
                 join(join(turning, still), List.of("pulses")),
                 pumps,
-                Optional.of("rounds"),
+                Optional.empty(),
                 exits(
                         "tripped",
                         "trip",
@@ -331,7 +338,7 @@ final class DefaultSteps extends Fitted {
                         "holding",
                         hold,
                         "dust_fall",
-                        orHigh("not air_good or time_out" + (has.shutOff() ? " or not vent_proved" : "")))));
+                        orHigh("not air_good or pulsed" + (has.shutOff() ? " or not vent_proved" : "")))));
         steps.add(new Step(
                 "dust_fall",
                 "dust falls to the " + turner.orElse(container),
@@ -341,7 +348,11 @@ final class DefaultSteps extends Fitted {
                 exits(
                         "tripped", "trip",
                         "run_on", noAir + " or (stopping and (" + hold + " or time_out))",
-                        "holding", hold + (turner.isPresent() ? " or (time_out and receiver_high)" : ""),
+                        "holding",
+                                hold + " or (time_out and "
+                                        + (turner.isPresent()
+                                                ? "(receiver_high or filter_uncleaned))"
+                                                : "filter_uncleaned)"),
                         "vacuuming", "time_out and " + ready)));
         return steps;
     }

@@ -48,7 +48,7 @@ final class EndingProperties {
             ends(
                             "filter-drop-cleans",
                             "The filter drop asks for cleaning: vacuuming pauses",
-                            "was_in_vacuuming and not filter_clean and air_good -> not in_vacuuming")
+                            "was_in_vacuuming and not filter_clean and air_good and not out_cleaned_in_vain -> not in_vacuuming")
                     .without("press_clean"),
             ends(
                             "clean-button",
@@ -59,10 +59,7 @@ final class EndingProperties {
                     "settling-ends",
                     "Settling ends with its time and the vent proved",
                     "was_in_settling and out_time_in_settling and vent_open_limit and no_vacuum -> not in_settling"),
-            ends(
-                    "pulsing-ends",
-                    "Pulsing ends with its rounds",
-                    "was_in_pulsing and out_time_in_pulsing -> not in_pulsing"),
+            ends("pulsing-ends", "Pulsing ends with its rounds", "was_in_pulsing and out_pulsed -> not in_pulsing"),
             ends(
                     "dust-fall-ends",
                     "Dust fall ends with its time when rotor and probe are right",

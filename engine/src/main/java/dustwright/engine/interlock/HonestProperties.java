@@ -29,13 +29,13 @@ final class HonestProperties {
                     .needing("discharge_warm_ok"),
             honest(
                             "message-blind",
-                            "The message of a filter drop that is too high stands while it is so",
-                            "filter_blind <-> not filter_ok")
+                            "The message of a filter drop that is too high stands until the filters were cleaned",
+                            "filter_blind <-> o_blind")
                     .needing("filter_ok"),
             honest(
                             "message-deep",
-                            "The message of a vacuum that is too deep stands while it is so",
-                            "too_deep <-> not relief_ok")
+                            "The message of a vacuum that is too deep stands until it is gone and START was accepted",
+                            "too_deep <-> o_deep")
                     .needing("relief_ok"),
             honest(
                             "message-air",
@@ -50,7 +50,7 @@ final class HonestProperties {
             honest(
                             "message-filter",
                             "Messages of the filter drop stand while it is so",
-                            "(filter_torn <-> was_vent_shut and not filter_there) and (filter_due <-> not filter_clean)")
+                            "(filter_torn <-> o_thin) and (filter_due <-> not filter_clean)")
                     .needing("filter_there"),
             honest(
                             "message-suction",
@@ -72,8 +72,8 @@ final class HonestProperties {
                     "lamp_starting <-> in_warning or in_valve_proving or in_run_up or in_run_up_2"),
             honest(
                     "lamp-stopping",
-                    "STOPPING is lit in a closing clean and in run-on",
-                    "in_run_on or o_stopping -> lamp_stopping"),
+                    "STOPPING is lit just in a closing clean, in a purge and in run-on",
+                    "(in_run_on or o_stopping -> lamp_stopping) and (lamp_stopping -> in_run_on or o_stopping or was_stopping or press_stop)"),
             honest(
                     "lamp-vacuuming",
                     "VACUUMING is lit just when the vacuum switch says so, and never without vacuum",
@@ -98,23 +98,26 @@ final class HonestProperties {
                             "(o_receiver_long -> lamp_receiver_high) and (lamp_receiver_high -> not"
                                     + " o_receiver_clear)")
                     .needing("receiver_free"),
-            honest("lamp-fault", "FAULT is lit for every trip", "o_trip -> lamp_fault"),
+            honest(
+                    "lamp-fault",
+                    "FAULT is lit for every trip and every lost producer, and only then",
+                    "lamp_fault <-> o_trip or o_lost_1 or o_lost_2"),
             honest(
                     "fault-rests",
                     "In a trip there is no suction and the step is TRIPPED",
                     "o_trip -> in_tripped and not vent_shut"),
             honest(
                     "lamp-cleaning",
-                    "FILTER CLEANING is lit only unloaded",
-                    "lamp_cleaning -> (pump or was_pump) and not vent_shut"),
+                    "FILTER CLEANING is lit just while filters are cleaned, unloaded",
+                    "(lamp_cleaning <-> in_settling or in_pulsing or in_dust_fall) and (lamp_cleaning -> (pump or was_pump) and not vent_shut)"),
             honest(
                     "lamp-wait",
-                    "Each of the WAIT lamps is lit just while its own cause is there: heat, filter drop, vacuum, air",
-                    "(lamp_cooling <-> not discharge_warm_ok) and (lamp_filter <-> not filter_ok) and (lamp_relief <-> not relief_ok) and (lamp_air <-> not air_enough)"),
+                    "Each of the WAIT lamps is lit just while its own cause is waited for: heat, filter drop, vacuum, air",
+                    "(lamp_cooling <-> not discharge_warm_ok) and (lamp_filter <-> o_blind) and (lamp_relief <-> o_deep) and (lamp_air <-> not air_enough)"),
             honest(
                     "lamp-press-start",
-                    "PRESS START is lit while a hold needs START and START would be accepted",
-                    "in_holding and o_waiting and not o_container_hold and not o_soft -> lamp_press_start"),
+                    "PRESS START is lit just while a hold needs START and START would be accepted",
+                    "(in_holding and (valve_absent or o_waiting) and not o_container_hold and not o_soft and not (o_blind and not air_good)) <-> lamp_press_start"),
             honest(
                     "some-lamp-says-why",
                     "Producer on without suction: some lamp says why",

@@ -11,7 +11,7 @@ import java.util.function.Predicate;
 /**
  * The lines of a searched scan in which times end in their order: the search lets every time end in any scan, a person at the panel has a clock. A time is not out while a shorter one
  * is still running, and a contact is not bad for its filter while a time shorter than the filter is running. That is narrower than the truth (a long time may have begun long ago), so what
- * is possible here can be done. Counts are never full.
+ * is possible here can be done. Counts are never full, so nobody waits until they are forgotten.
  */
 final class InTime {
     private static final String MOVED = "pending_moved";
@@ -39,8 +39,10 @@ final class InTime {
                 clock(sequence, sum.name(), sum.run(), sum.timer());
             } else if (statement instanceof Statement.Count count) {
                 counts.add("out_" + count.name());
+                count.forget().names().forEach(n -> counts.add("out_" + n));
             }
         }
+        clocks.keySet().removeIf(c -> counts.contains("out_" + c));
         sequence.inputs()
                 .forEach(i -> i.filter()
                         .ifPresent(f ->

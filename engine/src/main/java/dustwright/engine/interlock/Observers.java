@@ -44,6 +44,11 @@ final class Observers {
             new Observer("o_high", "o_receiver_long or (o_high and not o_receiver_clear)", true),
             new Observer("o_soft", "not discharge_warm_ok or not filter_ok or not relief_ok"),
             new Observer(
+                    "o_deep",
+                    "not relief_ok or (o_deep and not (was_in_warning or was_in_run_on or was_in_standing or was_in_tripped))"),
+            new Observer("o_pulsed", "was_in_pulsing and (o_pulsed or out_pulsed)"),
+            new Observer("o_blind", "not filter_ok or (o_blind and not o_pulsed and not was_in_tripped)"),
+            new Observer(
                     "o_stop_all",
                     "dip_now or not estop_ok or not fire_ok or not isolation_ready or (o_stop_all and not press_reset)"),
             new Observer("o_stands_long", "was_valve and not t_rotor and (o_stands_long or out_motion_lost)"),
@@ -80,7 +85,7 @@ final class Observers {
                     "was_in_run_up_2 and not ((at_speed_1 or o_lost_1) and (at_speed_2 or o_lost_2)) and (o_slow_two or out_drive_slow)"),
             new Observer(
                     "o_pump",
-                    "o_vent_stuck or o_suction_stuck or (was_vent_shut and not suction_open) or o_blocked or o_slow or o_slow_two or (o_lost_1 and o_lost_2) or (o_high and out_returns_used) or not overload_ok or not winding_cool or not"
+                    "o_vent_stuck or o_suction_stuck or (was_vent_shut and not suction_open) or o_blocked or o_slow or o_slow_two or (o_lost_1 and o_lost_2) or (o_blind and out_cloth_lost) or (o_high and out_returns_used) or not overload_ok or not winding_cool or not"
                             + " discharge_cool or not drive_ok or not after_filter_ok or (o_pump and not press_reset)"),
             new Observer("o_trip", "o_stop_all or o_rotor or o_pump"),
             // the container: held until changed and confirmed, then until START
@@ -119,7 +124,7 @@ final class Observers {
                     "(o_asked_cleaning or press_clean) and not in_standing and not in_warning and not in_run_on and not in_tripped"),
             new Observer(
                     "o_waiting",
-                    "(o_waiting or o_container_hold or o_soft) and not in_standing and not in_warning and not in_run_on and not in_tripped"),
+                    "(o_waiting or o_container_hold or o_soft or (o_blind and was_in_holding)) and not in_standing and not in_warning and not in_run_on and not in_tripped"),
             new Observer(
                     "o_stopping",
                     "(o_stopping or (press_stop and (was_in_vacuuming or was_in_settling or was_in_pulsing or was_in_dust_fall))) and"
@@ -135,6 +140,7 @@ final class Observers {
             new Observer("o_fell", "was_in_dust_fall and (o_fell or out_time_in_dust_fall)"),
             new Observer("o_no_suction", "was_in_vacuuming and not suction and (o_no_suction or out_no_suction)"),
             new Observer("o_not_shut", "was_vent_shut and vent_open_limit and (o_not_shut or out_vent_not_shut)"),
+            new Observer("o_thin", "was_vent_shut and not filter_there and (o_thin or out_filter_thin)"),
             new Observer("o_settled", "was_in_settling and (o_settled or out_time_in_settling)"),
             new Observer("o_ran_on", "was_in_run_on and (o_ran_on or out_time_in_run_on)"),
             new Observer("o_trip_ran_on", "was_in_tripped and (o_trip_ran_on or out_trip_run_on_out)"),

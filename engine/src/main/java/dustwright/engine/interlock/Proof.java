@@ -25,6 +25,7 @@ import java.util.Set;
  * @param stepsNeverReached steps no plant and no operator can bring about
  * @param timelessLoop steps that follow each other for ever without time or event; empty when there is no such loop
  * @param deadEnd how a state is reached from which lamps and RESET, change and START do not lead back to vacuuming; empty when there is none
+ * @param cakedForEver how a state is reached from which START is accepted again and again and filters that are too dirty are never cleaned; empty when there is none
  */
 public record Proof(
         Sequence sequence,
@@ -40,7 +41,8 @@ public record Proof(
         List<Times.Judged> times,
         List<String> stepsNeverReached,
         List<String> timelessLoop,
-        Story deadEnd) {
+        Story deadEnd,
+        Story cakedForEver) {
     /**
      * One property with the shortest story that breaks it; the story is empty when it holds.
      *
@@ -103,7 +105,8 @@ public record Proof(
                 Times.judged(sequence),
                 neverReached(sequence, circuit, result),
                 recovery.timelessLoop(sequence),
-                fault.isPresent() ? Story.NONE : recovery.deadEnd(sequence, world, circuit, result));
+                fault.isPresent() ? Story.NONE : recovery.deadEnd(sequence, world, circuit, result),
+                fault.isPresent() ? Story.NONE : recovery.cakedForEver(sequence, world, circuit, result));
     }
 
     /** Whether every property holds, every step can be reached, and no dead end or timeless loop was found. */
@@ -112,7 +115,8 @@ public record Proof(
                 && stepsNeverReached.isEmpty()
                 && timelessLoop.isEmpty()
                 && times.stream().allMatch(Times.Judged::holds)
-                && deadEnd.scans().isEmpty();
+                && deadEnd.scans().isEmpty()
+                && cakedForEver.scans().isEmpty();
     }
 
     /** Properties that do not hold. */

@@ -22,6 +22,7 @@ final class Recovery {
     private final int start;
     private final int containerProbe;
     private final int receiverProbe;
+    private final int filterDrop;
     private final long[] allTimes;
 
     private Recovery(World world, Circuit circuit, Search.Result result) {
@@ -33,6 +34,7 @@ final class Recovery {
         start = choice("flip_start");
         containerProbe = choice("flip_t_container_covered");
         receiverProbe = choice("flip_t_receiver_covered");
+        filterDrop = choice("bad_filter_ok");
         allTimes = new long[circuit.choices.size()];
         for (int c = 0; c < allTimes.length; c++) {
             String name = circuit.choices.get(c);
@@ -51,12 +53,29 @@ final class Recovery {
 
     /** Moves that lead to the first state without a way back; told as a story. */
     Story deadEnd(Sequence sequence, World world, Circuit drawn, Search.Result found) {
-        if (!circuit.memoryByName.containsKey("in_vacuuming")) {
-            return Story.NONE;
-        }
+        return circuit.memoryByName.containsKey("in_vacuuming")
+                ? wayToLost(sequence, world, drawn, found, false)
+                : Story.NONE;
+    }
+
+    /**
+     * The same with a cloth whose drop is too high whenever users vacuum, until the filters were pulsed to the end: a START that is accepted and never leads to the cleaning gains nothing, however
+     * often it is pressed.
+     */
+    Story cakedForEver(Sequence sequence, World world, Circuit drawn, Search.Result found) {
+        boolean judged =
+                filterDrop >= 0 && circuit.memoryByName.keySet().containsAll(Set.of("in_vacuuming", "in_pulsing"));
+        return judged ? wayToLost(sequence, world, drawn, found, true) : Story.NONE;
+    }
+
+    /** To the start itself there is no way to tell; what follows it is lost as well. */
+    private Story wayToLost(Sequence sequence, World world, Circuit drawn, Search.Result found, boolean caked) {
         Lanes lanes = new Lanes(circuit);
         for (int s = 0; s < result.states(); s += 64) {
-            long lost = lost(lanes, s, Math.min(64, result.states() - s));
+            long lost = lost(lanes, s, Math.min(64, result.states() - s), caked);
+            if (s == 0) {
+                lost &= ~1L;
+            }
             if (lost != 0) {
                 List<boolean[]> way = found.way(s + Long.numberOfTrailingZeros(lost));
                 return Story.told(sequence, world, Optional.empty(), drawn, way, -1);
@@ -66,17 +85,27 @@ final class Recovery {
     }
 
     /** Which of some states do not lead back. */
-    private long lost(Lanes lanes, int from, int count) {
+    private long lost(Lanes lanes, int from, int count, boolean caked) {
         lanes.setStates(result.visited().bits, from * circuit.words(), count);
         long lost = count == 64 ? -1L : (1L << count) - 1;
+        long clean = caked ? 0 : -1L;
         for (int scan = 0; scan < PATIENCE; scan++) {
-            lost &= ~lanes.memory("in_vacuuming");
+            lost &= ~(lanes.memory("in_vacuuming") & clean);
             if (lost == 0) {
                 return 0;
             }
-            lanes.setChoices(helpful(lanes));
+            long[] choices = helpful(lanes);
+            long pulsed = 0;
+            if (caked) {
+                choices[filterDrop] = lanes.memory("in_vacuuming") & ~clean;
+                pulsed = lanes.memory("in_pulsing");
+            }
+            lanes.setChoices(choices);
             lanes.evaluate();
             lanes.advance();
+            if (caked) {
+                clean |= pulsed & ~lanes.memory("in_pulsing");
+            }
         }
         return lost;
     }

@@ -26,10 +26,18 @@ final class ServiceProperties {
                             "was_in_vacuuming and in_settling and not press_clean -> press_stop or out_interval_out or o_interval or not filter_clean")
                     .without("press_clean"),
             service(
+                    "blind-cleans",
+                    "After the filter drop was too high a start cleans the filters off load before users vacuum",
+                    "o_blind -> not in_vacuuming and not vent_shut"),
+            service(
+                    "run-up-goes-on",
+                    "A run-up ends in a hold only when something holds, or when the filters must be cleaned first and air is low",
+                    "(was_in_run_up or was_in_run_up_2) and in_holding -> o_container_hold or o_soft or o_high or (o_blind and not air_good)"),
+            service(
                     "start-works",
                     "START at rest with nothing against it begins the warning",
                     "was_in_standing and press_start and not o_container_hold and not o_soft and air_enough and vent_open_limit and no_vacuum and o_rested and not"
-                            + " out_starts_used and not o_trip -> in_warning"),
+                            + " out_starts_used and not o_trip and not (o_blind and not air_good) -> in_warning"),
             service(
                             "run-on-empties",
                             "After a stop the rotary valve runs on until its time is out, unless the container or a fault stops it",
@@ -37,8 +45,8 @@ final class ServiceProperties {
                     .needing("valve"),
             service(
                             "trip-run-on",
-                            "After a producer trip the rotary valve runs on",
-                            "was_valve and valve_off and in_tripped and not o_stop_all and not o_rotor and"
+                            "After a producer trip the rotary valve runs on, until STOP",
+                            "was_valve and valve_off and in_tripped and not press_stop and not o_stop_all and not o_rotor and"
                                     + " not o_container_hold -> o_trip_ran_on")
                     .needing("valve"),
             service(
@@ -100,7 +108,7 @@ final class ServiceProperties {
             service(
                     "cleaning-returns",
                     "After cleaning that is no stop, vacuum comes back",
-                    "was_in_dust_fall and o_fell and not o_stop_now and not o_container_hold and not o_soft and not o_high and air_enough and not o_trip and"
+                    "was_in_dust_fall and o_fell and not o_stop_now and not o_container_hold and not o_soft and not o_blind and not o_high and air_enough and not o_trip and"
                             + " t_rotor and not t_receiver_covered and vent_open_limit and no_vacuum and suction_open -> in_vacuuming"),
             service(
                     "run-on-clear",

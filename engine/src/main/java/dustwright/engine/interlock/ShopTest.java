@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * One walk through a sequence for the test of the finished panel: it takes every way between steps, brings about every cause (trips while a producer runs) and every lamp, makes every contact bad and takes the power away
+ * One walk through a sequence for the test of the finished panel: it takes every way between steps, brings about every cause (trips while a producer runs, what holds or waits while users vacuum and while filters are pulsed) and every lamp, makes every contact bad and takes the power away
  * while users vacuum, each at least once. From where the walk stands the shortest way to anything not yet done is added, until all is done; so it is short, though not proven to be the shortest
  * of all. Times end in their order ({@link InTime}), so that the walk can be done with a watch.
  *
@@ -22,6 +22,9 @@ import java.util.stream.Stream;
 public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen) {
     /** What is not found among so many states is called not to be had. */
     private static final int FAR = 60_000;
+
+    /** Between a cause and the step it is tried in. */
+    private static final String WHILE = "_while_";
 
     private static final String LOST = "power_lost_in_use";
 
@@ -101,6 +104,11 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
                         c.latched() && !c.when().names().contains("first_scan")
                                 ? Expr.name(c.name()).and(inUse)
                                 : Expr.name(c.name())));
+        sequence.causes().stream()
+                .filter(c -> !c.latched() && !c.demands().isEmpty())
+                .forEach(c -> whereItMatters(c)
+                        .forEach(s -> goals.put(
+                                c.name() + WHILE + s, Expr.of(c.name() + " and was_in_" + s + " and not dip_now"))));
         sequence.lamps().forEach(l -> goals.put(l.name(), Expr.name(l.name())));
         sequence.inputs().forEach(i -> goals.put(i.name(), Expr.name(i.name()).not()));
         goals.put(LOST, Expr.of("dip_now and not told_open"));
@@ -108,6 +116,15 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
         world.lines().forEach(l -> known.add(l.name()));
         goals.values().removeIf(g -> !known.containsAll(g.names()));
         return goals;
+    }
+
+    /** Users vacuum, filters are pulsed; what is remembered goes with a start until the filters are cleaned; a container is unconfirmed only in the hold that follows. */
+    private static List<String> whereItMatters(Sequence.Cause cause) {
+        return switch (cause.name()) {
+            case "filter_blind" -> List.of("vacuuming", "holding", "warning", "valve_proving", "run_up");
+            case "container_unconfirmed" -> List.of();
+            default -> List.of("vacuuming", "pulsing");
+        };
     }
 
     /** Moves of the walk; exits it takes are removed from the open ones. */

@@ -84,6 +84,10 @@ final class StoppingProperties {
                     "soft",
                     "Too warm, filter drop too high or vacuum too deep: vent open in that scan",
                     "o_soft -> not vent_shut and not pulses"),
+            stops(
+                    "stop-in-trip",
+                    "STOP in a trip stops what still runs",
+                    "press_stop and in_tripped -> not pump and valve_off"),
             stops("stop-button", "STOP opens the vent in that scan", "press_stop -> not vent_shut")
                     .without("in_purging"),
             stops(
@@ -196,7 +200,7 @@ final class StoppingProperties {
             stops(
                     "clean-on-good-air",
                     "No cleaning is begun on low air",
-                    "(was_in_vacuuming or was_in_purging) and in_settling -> air_good"),
+                    "(was_in_vacuuming or was_in_purging or was_in_run_up or was_in_run_up_2) and in_settling -> air_good"),
             stops(
                             "container-stops-pump",
                             "Drum under vacuum full, missing or handled: producer off in that scan",

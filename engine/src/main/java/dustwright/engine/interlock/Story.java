@@ -58,7 +58,7 @@ public record Story(List<Scan> scans) {
         world.startOn().forEach(n -> values.put(n, true));
         Teller teller = new Teller(sequence, fault, values);
         List<Scan> scans = new ArrayList<>();
-        Map<String, String> before = teller.shown();
+        Map<String, String> before = momentAfter ? teller.shownWithMessages() : teller.shown();
         for (boolean[] move : moves) {
             for (int c = 0; c < move.length; c++) {
                 values.put(circuit.choices.get(c), move[c]);
@@ -71,9 +71,9 @@ public record Story(List<Scan> scans) {
                 happens.add(0, "power comes on");
             }
             Map<String, String> after = momentAfter
-                    ? momentAfter(sequence, lines, circuit, move, values).orElseGet(teller::shown)
+                    ? momentAfter(sequence, lines, circuit, move, values).orElseGet(teller::shownWithMessages)
                     : teller.shown();
-            scans.add(new Scan(happens, teller.step(), changes(before, after, scans.isEmpty())));
+            scans.add(new Scan(happens, teller.step(), changes(before, after, scans.isEmpty() && !momentAfter)));
             before = after;
         }
         if (property >= 0 && values.getOrDefault("holds_" + property, false)) {
@@ -100,7 +100,7 @@ public record Story(List<Scan> scans) {
         }
         Teller teller = new Teller(sequence, Optional.empty(), later);
         return teller.step().equals(new Teller(sequence, Optional.empty(), values).step())
-                ? Optional.of(teller.shown())
+                ? Optional.of(teller.shownWithMessages())
                 : Optional.empty();
     }
 
@@ -161,6 +161,13 @@ public record Story(List<Scan> scans) {
             Map<String, String> shown = new LinkedHashMap<>();
             sequence.outputs().forEach(o -> shown.put(o.words(), is(o.name()) ? o.on() : o.off()));
             sequence.lamps().forEach(l -> shown.put("lamp " + l.words(), is(l.name()) ? "on" : "off"));
+            return shown;
+        }
+
+        /** At a panel the message line is read as well. */
+        Map<String, String> shownWithMessages() {
+            Map<String, String> shown = shown();
+            sequence.causes().forEach(c -> shown.put("message " + c.message(), is(c.name()) ? "appears" : "goes"));
             return shown;
         }
 

@@ -26,7 +26,7 @@ final class SurpriseProperties {
                     "start-accepted",
                     "START begins a start only when nothing stands against it",
                     "was_in_standing and in_warning -> press_start and not o_container_hold and not o_soft and air_enough and t_vent_open and o_rested and"
-                            + " not out_starts_used and not o_trip"),
+                            + " not out_starts_used and not o_trip and not (o_blind and not air_good)"),
             surprise(
                     "start-vented",
                     "START begins a start only when there is no vacuum left",
@@ -34,7 +34,7 @@ final class SurpriseProperties {
             surprise(
                     "resume-accepted",
                     "A hold for container, heat, filter or relief ends only by START when its cause is gone",
-                    "was_in_holding and in_warning -> press_start and not o_container_hold and not o_soft and was_waiting"),
+                    "was_in_holding and in_warning -> press_start and not o_container_hold and not o_soft and (was_waiting or o_blind) and not (o_blind and not air_good)"),
             surprise(
                     "no-own-restart",
                     "Vacuum returns by itself only from a hold for receiver high alone",
@@ -49,8 +49,8 @@ final class SurpriseProperties {
                     "out_returns_used and o_high -> not pump"),
             surprise(
                             "cleaning-asked",
-                            "Manual cleaning: pulses only after CLEAN was pressed since START",
-                            "pulses -> was_asked_cleaning")
+                            "Manual cleaning: pulses only after CLEAN was pressed since START, or after the filter drop was too high",
+                            "pulses and not was_pulses -> was_asked_cleaning or o_blind")
                     .needing("press_clean"),
             surprise(
                             "idle-asked",

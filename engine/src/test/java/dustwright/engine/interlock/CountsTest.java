@@ -35,7 +35,8 @@ class CountsTest {
                     && !spreadHighsTrip(sequence)
                     && secondWindowTrips(sequence)
                     && startsAreLimited(sequence)
-                    && weakVacuumIsTold(sequence);
+                    && weakVacuumIsTold(sequence)
+                    && DirtyClothTest.isJudged(sequence);
         } catch (AssertionError neverReached) {
             return false;
         }
@@ -44,7 +45,7 @@ class CountsTest {
     /** Starts within an hour alone. */
     static boolean startsAreRight(Sequence sequence) {
         try {
-            return startsAreLimited(sequence) && weakVacuumIsTold(sequence);
+            return startsAreLimited(sequence) && weakVacuumIsTold(sequence) && DirtyClothTest.isJudged(sequence);
         } catch (AssertionError neverReached) {
             return false;
         }

@@ -28,6 +28,7 @@ class DefaultProofTest {
         assertThat(proof.stepsNeverReached()).isEmpty();
         assertThat(proof.timelessLoop()).isEmpty();
         assertThat(proof.deadEnd()).isEqualTo(Story.NONE);
+        assertThat(proof.cakedForEver()).isEqualTo(Story.NONE);
         assertThat(proof.states()).isGreaterThan(options.discharge() == Options.Discharge.STRAIGHT ? 1000 : 5000);
     }
 

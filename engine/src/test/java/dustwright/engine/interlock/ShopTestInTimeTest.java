@@ -36,7 +36,7 @@ class ShopTestInTimeTest {
     void nothing_is_left_out_but_what_needs_counting(int variant) {
         ShopTest walk = ShopTest.of(DefaultSequence.of("panel", Options.numbered(variant)));
         assertThat(walk.notTaken()).isSubsetOf(new ShopTest.Exit("settling", 4, "dust_fall"));
-        assertThat(walk.notSeen()).isSubsetOf("high_too_often", "starts", "drive");
+        assertThat(walk.notSeen()).isSubsetOf("high_too_often", "starts", "drive", "cloth_caked", "cloth_weak");
     }
 
     /** For the test of a panel counts are set so high that they never fill. */

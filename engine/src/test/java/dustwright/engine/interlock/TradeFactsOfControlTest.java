@@ -89,6 +89,30 @@ class TradeFactsOfControlTest {
                 .containsExactly(lamp);
     }
 
+    /** After a fault of the rotary valve the producer runs on unloaded, after one of the producer the valve turns: STOP ends both at once. */
+    @ParameterizedTest
+    @CsvSource({"valve_drive_ok, pump", "overload_ok, valve"})
+    void stop_in_a_trip_stops_what_still_runs(String contact, String runsOn) {
+        bench.controller.contact(contact, false);
+        bench.run(2);
+        assertThat(bench.controller.step()).isEqualTo("tripped");
+        assertThat(bench.is(runsOn)).isTrue();
+        bench.push("stop");
+        assertThat(bench.is(runsOn)).isFalse();
+        bench.run(5);
+        assertThat(bench.allOff()).isTrue();
+    }
+
+    /** The drop of a vented filter is low anyway. */
+    @Test
+    void a_very_low_filter_drop_is_told_only_when_it_stays_so_under_vacuum() {
+        bench.controller.contact("filter_there", false);
+        bench.run(4);
+        assertThat(messages()).doesNotContain("FILTER DROP VERY LOW");
+        bench.run(2);
+        assertThat(messages()).contains("FILTER DROP VERY LOW");
+    }
+
     @Test
     void a_vent_that_does_not_shut_is_told_apart_from_a_cap_left_open() {
         assertThat(messages()).doesNotContain("VENT VALVE DOES NOT SHUT");
