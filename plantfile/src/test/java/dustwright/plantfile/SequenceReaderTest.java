@@ -39,7 +39,7 @@ class SequenceReaderTest {
                 "vent_shut: open, valve: turns | vent_shut: opn, valve: turns | \"opn\" is no demand on \"vent_shut\" | \"open\", its stop word",
                 "tag: HS-201 | tag: HS-100 | \"HS-100\" is already the tag of inputs.estop_ok | a tag of its own",
                 "contact: opens | contact: closes | dead button when its wire is broken | \"opens\"",
-                "what: START, contact: closes | what: START, contact: opens | a broken wire would press START by itself | \"closes\": only STOP opens",
+                "contact: closes | contact: opens | a broken wire would press RESET by itself | \"closes\": only STOP opens",
                 "message: FIRE OR EXPLOSION SIGNAL | message: EMERGENCY STOP | cause \"estop\" already has this message | a message of its own",
                 "priority: high | priority: status | somebody has to act on it | high, medium or low",
                 "time: 8 s | time: 0 s | a time of zero | longer than one scan",
