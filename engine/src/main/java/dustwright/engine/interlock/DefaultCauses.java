@@ -318,7 +318,7 @@ final class DefaultCauses extends Fitted {
                         "look for a blocked line, a closed cooling opening, a slack belt; START when it is cool"),
                 new Cause(
                         "filter_blind",
-                        Expr.of("filter_uncleaned"),
+                        Expr.of("filter_uncleaned or not filter_ok"),
                         mayPulse,
                         false,
                         Priority.MEDIUM,
@@ -327,7 +327,7 @@ final class DefaultCauses extends Fitted {
                         "START: the filters are cleaned off load first; compressed air must be good"),
                 new Cause(
                         "too_deep",
-                        Expr.of("deep_held"),
+                        Expr.of("deep_held or not relief_ok"),
                         demands,
                         false,
                         Priority.MEDIUM,

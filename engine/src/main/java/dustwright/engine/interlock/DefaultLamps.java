@@ -47,8 +47,8 @@ final class DefaultLamps extends Fitted {
                 "FILTER CLEANING",
                 "in_settling or in_pulsing or in_dust_fall"));
         lamps.add(lamp("lamp_cooling", "YL-125", "yellow", false, "WAIT: COOLING", "not discharge_warm_ok"));
-        lamps.add(lamp("lamp_filter", "YL-103", "yellow", false, "WAIT: FILTER DROP TOO HIGH", "filter_uncleaned"));
-        lamps.add(lamp("lamp_relief", "YL-108", "yellow", false, "WAIT: VACUUM TOO DEEP", "deep_held"));
+        lamps.add(lamp("lamp_filter", "YL-103", "yellow", false, "WAIT: FILTER DROP TOO HIGH", "filter_blind"));
+        lamps.add(lamp("lamp_relief", "YL-108", "yellow", false, "WAIT: VACUUM TOO DEEP", "too_deep"));
         lamps.add(lamp("lamp_air", "YL-109", "yellow", false, "WAIT: AIR TOO LOW", "not air_enough"));
         lamps.add(lamp(
                 "lamp_press_start",

@@ -151,16 +151,19 @@ final class DefaultRules extends Fitted {
         return List.of(
                 latch(
                         "deep_held",
-                        "not relief_ok",
+                        "not relief_ok and not (in_run_on or in_standing or in_tripped)",
                         "in_warning or in_run_on or in_standing or in_tripped",
                         false,
                         false,
                         "the vacuum was too deep and START was not pressed since"),
                 after("pulsed", "in_pulsing", "rounds", "the filters were pulsed to the last round"),
-                is("filter_again", "not filter_ok and not filter_uncleaned", "the filter drop has become too high"),
+                is(
+                        "filter_again",
+                        "not filter_ok and not filter_uncleaned and not in_tripped",
+                        "the filter drop has become too high"),
                 latch(
                         "filter_uncleaned",
-                        "not filter_ok",
+                        "not filter_ok and not in_tripped",
                         "pulsed or in_tripped",
                         false,
                         false,

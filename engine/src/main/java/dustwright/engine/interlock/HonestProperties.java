@@ -30,12 +30,12 @@ final class HonestProperties {
             honest(
                             "message-blind",
                             "The message of a filter drop that is too high stands until the filters were cleaned",
-                            "filter_blind <-> o_blind")
+                            "filter_blind <-> o_blind or not filter_ok")
                     .needing("filter_ok"),
             honest(
                             "message-deep",
                             "The message of a vacuum that is too deep stands until it is gone and START was accepted",
-                            "too_deep <-> o_deep")
+                            "too_deep <-> o_deep or not relief_ok")
                     .needing("relief_ok"),
             honest(
                             "message-air",
@@ -113,7 +113,7 @@ final class HonestProperties {
             honest(
                     "lamp-wait",
                     "Each of the WAIT lamps is lit just while its own cause is waited for: heat, filter drop, vacuum, air",
-                    "(lamp_cooling <-> not discharge_warm_ok) and (lamp_filter <-> o_blind) and (lamp_relief <-> o_deep) and (lamp_air <-> not air_enough)"),
+                    "(lamp_cooling <-> not discharge_warm_ok) and (lamp_filter <-> o_blind or not filter_ok) and (lamp_relief <-> o_deep or not relief_ok) and (lamp_air <-> not air_enough)"),
             honest(
                     "lamp-press-start",
                     "PRESS START is lit just while a hold needs START and START would be accepted",

@@ -45,9 +45,9 @@ final class Observers {
             new Observer("o_soft", "not discharge_warm_ok or not filter_ok or not relief_ok"),
             new Observer(
                     "o_deep",
-                    "not relief_ok or (o_deep and not (was_in_warning or was_in_run_on or was_in_standing or was_in_tripped))"),
+                    "(not relief_ok or (o_deep and not was_in_warning)) and not (was_in_run_on or was_in_standing or was_in_tripped)"),
             new Observer("o_pulsed", "was_in_pulsing and (o_pulsed or out_pulsed)"),
-            new Observer("o_blind", "not filter_ok or (o_blind and not o_pulsed and not was_in_tripped)"),
+            new Observer("o_blind", "(not filter_ok or (o_blind and not o_pulsed)) and not was_in_tripped"),
             new Observer(
                     "o_stop_all",
                     "dip_now or not estop_ok or not fire_ok or not isolation_ready or (o_stop_all and not press_reset)"),

@@ -12,10 +12,11 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A second opinion: SPIN searches the same assignments, written out as Promela, and comes to the same number of states and the same verdict.
@@ -25,12 +26,20 @@ class SpinTest {
     private static final Pattern STATES = Pattern.compile("(\\d+) states, stored");
     private static final Pattern SECONDS = Pattern.compile("elapsed time ([0-9.]+)");
 
+    /** One of each kind in every run; the largest, which take SPIN minutes each, when asked for. */
+    static IntStream variants() {
+        IntStream each = IntStream.of(0, 128, 190, 384);
+        return Boolean.getBoolean("dustwright.spin.all")
+                ? IntStream.concat(each, IntStream.of(14, 31, 32, 64, 192, 639, 766))
+                : each;
+    }
+
     @TempDir
     @SuppressWarnings("NullAway.Init")
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 14, 31, 32, 64, 128, 190, 192, 384, 639, 766})
+    @MethodSource("variants")
     void spin_finds_as_many_states_and_no_error(int variant) throws Exception {
         Sequence sequence = DefaultSequence.of("x", Options.numbered(variant));
         long begun = System.nanoTime();
@@ -71,8 +80,8 @@ class SpinTest {
         assumeTrue(Files.isExecutable(Path.of("/usr/bin/gcc")), "gcc is not installed");
         Files.writeString(folder.resolve("model.pml"), promela);
         run("spin", "-a", "model.pml");
-        run("gcc", "-O1", "-DSAFETY", "-DMEMLIM=2000", "-o", "pan", "pan.c");
-        return run(folder.resolve("pan").toString(), "-m200000", "-n");
+        run("gcc", "-O2", "-DSAFETY", "-DNOREDUCE", "-DMEMLIM=3000", "-o", "pan", "pan.c");
+        return run(folder.resolve("pan").toString(), "-m4000000", "-n");
     }
 
     private String run(String... command) throws IOException, InterruptedException {
