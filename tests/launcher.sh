@@ -72,6 +72,13 @@ expect 2 "could not be read" cover $bakery --resume no/such.json
 expect 2 "There is no file" studio no/such/plant.yaml
 expect 2 "a port is a number" studio $bakery --port 70000
 expect 2 "not UTF-8" studio "$out/noise.yaml" --keep "$out/kept.db"
+expect 2 "once people are set up" studio $bakery --listen 0.0.0.0 --keep "$out/kept.db"
+expect 2 "12 to 200 letters" studio --person "A. Engineer" --role designer --keep "$out/kept.db" <<<short
+expect 0 "may sign in as designer" studio --person "A. Engineer" --role designer --keep "$out/kept.db" <<<"long and dull words"
+expect 0 "designer  A. Engineer" studio --people --keep "$out/kept.db"
+expect 2 "a role is viewer" studio --person "A. Engineer" --role owner --keep "$out/kept.db"
+expect 2 "can be read by others" studio --people --keep 'jdbc:postgresql://127.0.0.1/none?password=none'
+expect 2 "127.0.0.1:1/none" studio --people --keep 'jdbc:postgresql://127.0.0.1:1/none?user=none'
 
 # what must be said aloud
 expect 0 "Nothing asked. Solved in" verify bench/networks/bridge.yaml

@@ -2,17 +2,19 @@ package dustwright.cli;
 
 import dustwright.plantfile.PlantReader;
 import dustwright.studio.Backup;
+import dustwright.studio.Store;
 import dustwright.studio.Studio;
 import java.io.IOException;
 import java.io.InputStream;
-import java.net.BindException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -30,9 +32,12 @@ import picocli.CommandLine.Spec;
             "Serves one plant to the browser of this machine, and to no other: open and close inlets on the drawing and see the",
             "findings at once, change what is written of a tube or an inlet, go back, accept revisions, print the report.",
             "Every step is kept in a database; the plant file changes only when you write it. Ctrl+C ends it.",
+            "With people set up it asks to sign in, and may answer other machines; a team keeps its plants in PostgreSQL.",
             "",
             "  dustwright studio",
             "  dustwright studio examples/bakery/plant.yaml",
+            "  dustwright studio --person \"A. Engineer\" --role designer",
+            "  dustwright studio --listen 192.0.2.10 plants/mill.yaml plants/bakery.yaml",
             "  dustwright studio --backup kept-2026-03.db",
             "  dustwright studio --restore kept-2026-03.db",
             ""
@@ -43,11 +48,12 @@ final class StudioCommand implements Callable<Integer> {
     private CommandLine.Model.CommandSpec spec;
 
     @Parameters(
-            index = "0",
-            arity = "0..1",
+            index = "0..*",
+            arity = "0..*",
             paramLabel = "PLANT",
-            description = "The plant file (YAML). Default: a copy of an invented demo plant.")
-    private @Nullable Path plantFile;
+            description =
+                    "The plant files (YAML), each with a page of its own. Default: a copy of an invented demo plant.")
+    private List<Path> plantFiles = List.of();
 
     @Option(
             names = "--backup",
@@ -69,26 +75,77 @@ final class StudioCommand implements Callable<Integer> {
 
     @Option(
             names = "--keep",
-            paramLabel = "FILE",
+            paramLabel = "DATABASE",
             description =
-                    "Database of steps and revisions. Default: .local/share/dustwright/studio.db in your home folder.")
-    private @Nullable Path database;
+                    "Database of steps, revisions and people: a file, or the address of a PostgreSQL database, jdbc:postgresql://HOST/NAME?user=USER. Default: what DUSTWRIGHT_DATABASE says, else .local/share/dustwright/studio.db in your home folder.")
+    private @Nullable String database;
 
+    @Option(
+            names = "--as",
+            paramLabel = "NAME",
+            description =
+                    "What the plant is called in the database, so that studios on several machines work on one. Default: the whole path of its file.")
+    private @Nullable String called;
+
+    @Option(
+            names = "--listen",
+            paramLabel = "ADDRESS",
+            description =
+                    "Address of this machine at which others get an answer too, once people are set up. Default: 127.0.0.1, this machine alone.")
+    private String address = "127.0.0.1";
+
+    @Option(
+            names = "--person",
+            paramLabel = "NAME",
+            description = "Set somebody up who may sign in; the password is asked, or read from standard input.")
+    private @Nullable String person;
+
+    @Option(
+            names = "--role",
+            paramLabel = "ROLE",
+            description =
+                    "What that person may do: viewer (look), designer (change, accept) or checker (look, sign off).")
+    private @Nullable String role;
+
+    @Option(names = "--remove", description = "Take that person out.")
+    private boolean remove;
+
+    @Option(names = "--people", description = "List who may sign in.")
+    private boolean people;
+
+    private static final String LOOPBACK = "127.0.0.1";
     private static final int USUAL_PORT = 8321;
     private static final int LAST_PORT = 65_535;
 
     @Override
     public Integer call() throws InterruptedException {
-        if (backup != null || restore != null) {
+        if (database != null && Store.isServer(database) && database.contains("password=")) {
+            throw new BadInput(
+                    "A password in an argument can be read by others on this machine. Put the whole address into"
+                            + " DUSTWRIGHT_DATABASE, or the password into .pgpass in your home folder.");
+        }
+        boolean setsUp = person != null || people;
+        boolean keepsApart = backup != null || restore != null;
+        if (Stream.of(setsUp, keepsApart, !plantFiles.isEmpty())
+                                .filter(asked -> asked)
+                                .count()
+                        > 1
+                || (backup != null && restore != null)) {
+            throw new BadInput("Give plants, --person, --people, --backup or --restore: one of these.");
+        }
+        if ((role != null || remove) && person == null) {
+            throw new BadInput("--role and --remove go with --person.");
+        }
+        if (setsUp) {
+            return new StudioPeople(spec.commandLine()).call(this::store, person, role, remove);
+        }
+        if (keepsApart) {
             return keptApart();
         }
-        return plantFile == null ? serve(demo(), true) : serve(plantFile, false);
+        return plantFiles.isEmpty() ? serve(List.of(demo()), true) : serve(plantFiles, false);
     }
 
     private int keptApart() {
-        if (plantFile != null || (backup != null && restore != null)) {
-            throw new BadInput("Give a plant, --backup or --restore: one of the three.");
-        }
         try {
             if (backup != null) {
                 Backup.write(database(), backup);
@@ -110,7 +167,7 @@ final class StudioCommand implements Callable<Integer> {
 
     /** A copy of the demo plant, to be changed as one likes; made once. */
     private Path demo() {
-        Path copy = database().resolveSibling("demo").resolve("bakery.yaml");
+        Path copy = home().resolve("demo").resolve("bakery.yaml");
         try (InputStream plant = StudioCommand.class.getResourceAsStream("/demo/plant.yaml")) {
             if (plant == null) {
                 throw new IllegalStateException("the demo plant is missing from the program");
@@ -127,7 +184,36 @@ final class StudioCommand implements Callable<Integer> {
         return copy;
     }
 
-    private int serve(Path file, boolean demo) throws InterruptedException {
+    private int serve(List<Path> files, boolean demo) throws InterruptedException {
+        files.forEach(StudioCommand::readable);
+        if (called != null && files.size() > 1) {
+            throw new BadInput("--as names one plant; give one.");
+        }
+        if (port != null && (port < 0 || port > LAST_PORT)) {
+            throw new BadInput("--port " + port + ": a port is a number from 0, any that is free, to 65535.");
+        }
+        try (Store store = store()) {
+            for (int n = 0; n < files.size(); n++) {
+                Studio studio = open(store, files.get(n), n, demo);
+                spec.commandLine()
+                        .getOut()
+                        .println("The studio answers at " + studio.address()
+                                + (files.size() > 1 ? "  for " + files.get(n) : "")
+                                + (n == files.size() - 1 ? "  Ctrl+C ends it." : ""));
+            }
+            if (!address.equals(LOOPBACK)) {
+                spec.commandLine()
+                        .getErr()
+                        .println(
+                                "dustwright: what is sent, passwords too, can be read on the way. Put a program before it that speaks"
+                                        + " HTTPS wherever the network is not yours alone.");
+            }
+            new CountDownLatch(1).await();
+        }
+        return ExitCode.HOLDS;
+    }
+
+    private static void readable(Path file) {
         if (!Files.isRegularFile(file)) {
             throw new BadInput("There is no file " + file
                     + ". Give the path of a plant file, such as examples/bakery/plant.yaml.");
@@ -139,51 +225,70 @@ final class StudioCommand implements Callable<Integer> {
         } catch (IOException fault) {
             throw new BadInput(file + " could not be opened: " + fault.getMessage());
         }
-        if (port != null && (port < 0 || port > LAST_PORT)) {
-            throw new BadInput("--port " + port + ": a port is a number from 0, any that is free, to 65535.");
-        }
-        try (Studio studio = open(file, demo)) {
-            spec.commandLine().getOut().println("The studio answers at " + studio.address() + "  Ctrl+C ends it.");
-            new CountDownLatch(1).await();
-        }
-        return ExitCode.HOLDS;
     }
 
-    private Studio open(Path file, boolean demo) {
+    private Store store() {
+        String where = database();
         try {
-            Path kept = database();
-            Optional<Path> folder = Optional.ofNullable(kept.toAbsolutePath().getParent());
-            if (folder.isPresent()) {
-                Files.createDirectories(folder.get());
+            if (!Store.isServer(where)) {
+                Optional<Path> folder =
+                        Optional.ofNullable(Path.of(where).toAbsolutePath().getParent());
+                if (folder.isPresent()) {
+                    Files.createDirectories(folder.get());
+                }
             }
-            if (port != null) {
-                return open(file, kept, port, demo);
-            }
-            try {
-                return open(file, kept, USUAL_PORT, demo);
-            } catch (IllegalStateException taken) {
-                return open(file, kept, 0, demo);
-            }
-        } catch (CharacterCodingException noText) {
-            throw new BadInput(file + " is not UTF-8 text, so it is no plant file.");
+            return Store.open(where);
         } catch (IOException fault) {
-            throw new BadInput(file + " could not be opened: " + fault.getMessage());
+            throw new BadInput(where + " could not be made: " + fault.getMessage());
         } catch (RuntimeException fault) {
-            if (fault.getCause() instanceof SQLException || fault.getCause() instanceof BindException) {
-                throw new BadInput(
-                        fault.getMessage() + ". Give another file with --keep, or another port with --port.");
+            if (fault.getCause() instanceof SQLException) {
+                throw new BadInput(fault.getMessage() + ". Give another database with --keep.");
             }
             throw fault;
         }
     }
 
-    private static Studio open(Path file, Path kept, int port, boolean demo) throws IOException {
-        return demo ? Studio.openDemo(file, kept, port, Main.VERSION) : Studio.open(file, kept, port, Main.VERSION);
+    /** Opens one plant; of several each has the next port. */
+    private Studio open(Store store, Path file, int place, boolean demo) {
+        try {
+            if (port != null) {
+                return openAt(store, file, port == 0 ? 0 : port + place, demo);
+            }
+            try {
+                return openAt(store, file, USUAL_PORT + place, demo);
+            } catch (IllegalStateException taken) {
+                return openAt(store, file, 0, demo);
+            }
+        } catch (CharacterCodingException noText) {
+            throw new BadInput(file + " is not UTF-8 text, so it is no plant file.");
+        } catch (IOException fault) {
+            throw new BadInput(file + " could not be opened: " + fault.getMessage());
+        } catch (Studio.Uninvited nobody) {
+            throw new BadInput("Other machines get an answer only once people are set up who can sign in. Begin with"
+                    + " dustwright studio --person NAME --role designer, or leave --listen out.");
+        } catch (RuntimeException fault) {
+            if (fault.getCause() instanceof SQLException || fault.getCause() instanceof IOException) {
+                throw new BadInput(
+                        fault.getMessage()
+                                + ". Give another database with --keep, another address with --listen, or another port with --port.");
+            }
+            throw fault;
+        }
     }
 
-    private Path database() {
-        return database != null
-                ? database
-                : Path.of(System.getProperty("user.home"), ".local", "share", "dustwright", "studio.db");
+    private Studio openAt(Store store, Path file, int at, boolean demo) throws IOException {
+        return Studio.open(
+                store,
+                new Studio.Opening(file, Optional.ofNullable(called).orElse(""), address, at, Main.VERSION, demo));
+    }
+
+    private static Path home() {
+        return Path.of(System.getProperty("user.home"), ".local", "share", "dustwright");
+    }
+
+    private String database() {
+        return Optional.ofNullable(database)
+                .or(() -> Optional.ofNullable(System.getenv("DUSTWRIGHT_DATABASE")))
+                .orElseGet(() -> home().resolve("studio.db").toString());
     }
 }

@@ -25,6 +25,55 @@ public final class Backup {
         }
     }
 
+    /** The same for a file or a PostgreSQL server; of a server the file holds the same tables, so that either kind takes it back. */
+    public static void write(String database, Path file) throws Refused {
+        if (!Store.isServer(database)) {
+            write(Path.of(database), file);
+            return;
+        }
+        if (Files.exists(file)) {
+            throw new Refused(file + " is there already. Give a name that is free.");
+        }
+        try (Store from = Store.open(database);
+                Store to = Store.open(file)) {
+            Transfer.all(from, to);
+        } catch (Store.KeepingFault fault) {
+            throw new Refused("The backup could not be written to " + file + ": " + fault.getMessage());
+        }
+    }
+
+    /**
+     * The same for a file or a PostgreSQL server; a server takes it back only where it keeps nothing yet, so that nothing is overwritten.
+     *
+     * @return where the old database lies now; empty when there was none
+     */
+    public static Optional<Path> restore(Path file, String database) throws Refused {
+        if (!Store.isServer(database)) {
+            return restore(file, Path.of(database));
+        }
+        whole(file);
+        try {
+            Path copy = Files.createTempFile("restore", ".db");
+            try {
+                Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
+                try (Store from = Store.open(copy);
+                        Store to = Store.open(database)) {
+                    if (Transfer.holdsAnything(to)) {
+                        throw new Refused(to.where()
+                                + " keeps plants or people already, and nothing is overwritten. Make a new database on that"
+                                + " server (createdb) and give its address.");
+                    }
+                    Transfer.all(from, to);
+                }
+            } finally {
+                Files.deleteIfExists(copy);
+            }
+            return Optional.empty();
+        } catch (IOException | Store.KeepingFault fault) {
+            throw new Refused("The backup could not be taken back: " + fault.getMessage());
+        }
+    }
+
     /**
      * Writes everything kept so far to a new file; studios may go on meanwhile.
      *
@@ -58,9 +107,12 @@ public final class Backup {
             Optional<Path> aside = Files.exists(database) ? Optional.of(setAside(database)) : Optional.empty();
             Path beside = database.resolveSibling(database.getFileName() + ".new");
             Files.copy(file, beside, StandardCopyOption.REPLACE_EXISTING);
+            try (Store copy = Store.open(beside)) {
+                copy.change("DELETE FROM session");
+            }
             Files.move(beside, database, StandardCopyOption.ATOMIC_MOVE);
             return aside;
-        } catch (IOException fault) {
+        } catch (IOException | Store.KeepingFault fault) {
             throw new Refused("The database could not be replaced: " + fault.getMessage());
         }
     }

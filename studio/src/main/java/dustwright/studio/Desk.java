@@ -59,23 +59,29 @@ final class Desk implements AutoCloseable {
         this.copy = copy;
     }
 
-    /** Puts a plant file on the desk where it was left; if the file was changed outside since, its text is the next step. */
+    /**
+     * Puts a plant file on the desk where it was left; if the file was changed outside since, its text is the next step. Of two studios
+     * that open a plant at once the second finds what the first one kept.
+     */
     static Desk open(Path file, Kept kept, Clock clock) throws IOException {
         String outside = Files.readString(file);
-        Optional<Step> last = kept.now();
         Desk desk = new Desk(file, kept, clock, new Copy(0, 0, "", null, List.of()));
-        if (last.isEmpty()) {
+        if (kept.version() == 0) {
             desk.take("opened", outside, Optional.of(outside));
-        } else {
-            desk.copy = desk.read(last.get());
-            if (!outside.equals(kept.outside().orElse(""))) {
-                desk.take("read from the file, which was changed outside", outside, Optional.of(outside));
-            }
+        }
+        desk.copy();
+        if (!outside.equals(kept.outside().orElse(""))) {
+            desk.take("read from the file, which was changed outside", outside, Optional.of(outside));
+            desk.copy();
         }
         return desk;
     }
 
+    /** The working copy as it is kept now, whichever studio changed it last. */
     synchronized Copy copy() {
+        if (kept.version() != copy.version()) {
+            copy = kept.now().map(this::read).orElse(copy);
+        }
         return copy;
     }
 
@@ -85,7 +91,7 @@ final class Desk implements AutoCloseable {
 
     /** Replaces the value at a path of the plant file; {@code plain} where it is one text, not a list or a mapping. */
     synchronized Changed set(long version, String path, String value, boolean plain) {
-        if (version != copy.version()) {
+        if (version != copy().version()) {
             return stale();
         }
         PlantEditor.Edit edit = PlantEditor.set(
@@ -98,7 +104,7 @@ final class Desk implements AutoCloseable {
 
     /** What a hand draws: all its edits are one step. */
     synchronized Changed draw(long version, String what, Consumer<Pencil> hand) {
-        if (version != copy.version()) {
+        if (version != copy().version()) {
             return stale();
         }
         if (!copy.faults().isEmpty()) {
@@ -119,63 +125,82 @@ final class Desk implements AutoCloseable {
         if (reading instanceof Reading.Faults wrong) {
             return refused(wrong.faults().get(0).text());
         }
-        take(what, text, Optional.empty());
-        return new Changed(copy, Optional.empty(), false);
+        return taken(what, text);
+    }
+
+    private Changed taken(String what, String text) {
+        return take(what, text, Optional.empty()) ? new Changed(copy, Optional.empty(), false) : stale();
     }
 
     /** Takes the whole text as typed, faults and all: work in between is kept too. */
     synchronized Changed type(long version, String text) {
-        if (version != copy.version()) {
+        if (version != copy().version()) {
             return stale();
         }
         if (text.length() > PlantReader.LARGEST_bytes) {
             return refused("the text is larger than a plant file may be");
         }
-        if (!text.equals(copy.text())) {
-            take("typed", text, Optional.empty());
-        }
-        return new Changed(copy, Optional.empty(), false);
+        return text.equals(copy.text()) ? new Changed(copy, Optional.empty(), false) : taken("typed", text);
     }
 
     /** One step back, or forth again. */
     synchronized Changed walk(long version, int steps) {
-        if (version != copy.version()) {
+        if (version != copy().version()) {
             return stale();
         }
         Optional<Step> there = kept.step(copy.step() + steps);
         if (there.isEmpty()) {
             return refused(steps < 0 ? "there is no step before this one" : "there is no step after this one");
         }
-        long next = kept.lastVersion() + 1;
-        kept.stand(there.get().number(), next);
+        long next = version + 1;
         Step step = there.get();
+        if (!kept.stand(version, step.number(), next)) {
+            return stale();
+        }
         copy = read(new Step(step.number(), next, step.what(), step.text()));
         return new Changed(copy, Optional.empty(), false);
     }
 
     /** Makes the working copy a revision that nobody changes any more. */
     synchronized Optional<Revision> accept(long version, String author, String note) {
-        if (version != copy.version() || !copy.faults().isEmpty()) {
+        if (version != copy().version() || !copy.faults().isEmpty()) {
             return Optional.empty();
         }
-        String at = Instant.now(clock).truncatedTo(ChronoUnit.SECONDS).toString();
-        return Optional.of(kept.accept(at, author, note, copy.text()));
+        return kept.accept(version, now(), author, note, copy.text());
     }
 
-    synchronized List<Revision> revisions() {
+    /** Signs a revision off, or says why not. */
+    Optional<String> sign(int revision, String person, String note) {
+        Optional<Revision> asked =
+                revisions().stream().filter(r -> r.number() == revision).findFirst();
+        if (asked.isEmpty()) {
+            return Optional.of("There is no revision " + revision + ".");
+        }
+        if (asked.get().author().equals(person)) {
+            return Optional.of("Nobody signs off what he accepted himself.");
+        }
+        return kept.sign(revision, new Kept.Signed(person, now(), note))
+                ? Optional.empty()
+                : Optional.of("You signed this revision off before; that stands.");
+    }
+
+    private String now() {
+        return Instant.now(clock).truncatedTo(ChronoUnit.SECONDS).toString();
+    }
+
+    List<Revision> revisions() {
         return kept.revisions();
     }
 
     /** Keeps the working copy by a name, or says why not. */
     synchronized Optional<String> keepAs(long version, String name) {
-        if (version != copy.version()) {
+        if (version != copy().version()) {
             return stale().why();
         }
         if (!copy.faults().isEmpty()) {
             return Optional.of("The text has faults: mend them before keeping it as an alternative.");
         }
-        String at = Instant.now(clock).truncatedTo(ChronoUnit.SECONDS).toString();
-        return kept.keep(new Alternative(name, at, copy.text()))
+        return kept.keep(new Alternative(name, now(), copy.text()))
                 ? Optional.empty()
                 : Optional.of("There is an alternative \"" + name + "\". Take another name, or let go of it first.");
     }
@@ -203,7 +228,7 @@ final class Desk implements AutoCloseable {
     /** A design by what a page calls it: {@code now}, {@code r3} for a revision, {@code a:name} for an alternative; empty where there is none. */
     synchronized Optional<Reading.Read> design(String asked) {
         if (asked.equals("now")) {
-            return Optional.ofNullable(copy.reading());
+            return Optional.ofNullable(copy().reading());
         }
         Stream<String> text = asked.startsWith("a:")
                 ? alternatives().stream()
@@ -219,7 +244,7 @@ final class Desk implements AutoCloseable {
 
     /** Writes the working copy to the plant file; refused where the file was changed outside in between. */
     synchronized Optional<String> write(long version) throws IOException {
-        if (version != copy.version()) {
+        if (version != copy().version()) {
             return stale().why();
         }
         if (Files.exists(file) && !Files.readString(file).equals(kept.outside().orElse(""))) {
@@ -239,10 +264,14 @@ final class Desk implements AutoCloseable {
         kept.close();
     }
 
-    private void take(String what, String text, Optional<String> outside) {
-        Step step = new Step(copy.step() + 1, kept.lastVersion() + 1, what, text);
-        kept.add(step, outside);
+    /** False where another studio was quicker. */
+    private boolean take(String what, String text, Optional<String> outside) {
+        Step step = new Step(copy.step() + 1, copy.version() + 1, what, text);
+        if (!kept.add(copy.version(), step, outside)) {
+            return false;
+        }
         copy = read(step);
+        return true;
     }
 
     private Copy read(Step step) {
@@ -260,7 +289,7 @@ final class Desk implements AutoCloseable {
 
     private Changed stale() {
         return new Changed(
-                copy,
+                copy(),
                 Optional.of(
                         "The plant was changed elsewhere in the meantime; this page now shows it. Nothing was overwritten."),
                 true);

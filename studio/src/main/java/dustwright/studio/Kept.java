@@ -1,24 +1,23 @@
 package dustwright.studio;
 
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
- * What was typed and drawn, kept in a database file: every step of the working copy with the way back and forth, and accepted revisions,
+ * What was typed and drawn, kept in a database: every step of the working copy with the way back and forth, and accepted revisions,
  * which nobody changes any more. A step is on the disk before anyone is told that it is kept.
  */
 final class Kept implements AutoCloseable {
-    private static final int BUSY_ms = 5000;
     /** What each schema adds to the one before it; a database says which it has. Statements here never change, new ones are put behind. */
-    private static final List<List<String>> SCHEMAS = List.of(
+    static final List<List<String>> SCHEMAS = List.of(
             List.of(
                     "CREATE TABLE IF NOT EXISTS plant(file TEXT PRIMARY KEY, step INTEGER NOT NULL, outside TEXT NOT NULL)",
                     "CREATE TABLE IF NOT EXISTS step(file TEXT NOT NULL, number INTEGER NOT NULL, version INTEGER NOT NULL,"
@@ -31,16 +30,24 @@ final class Kept implements AutoCloseable {
                     "CREATE TABLE IF NOT EXISTS floorplan(file TEXT PRIMARY KEY, number BIGINT NOT NULL, type TEXT NOT NULL,"
                             + " width INTEGER NOT NULL, height INTEGER NOT NULL, x DOUBLE PRECISION NOT NULL,"
                             + " y DOUBLE PRECISION NOT NULL, scale DOUBLE PRECISION NOT NULL, turned DOUBLE PRECISION NOT NULL,"
-                            + " picture TEXT NOT NULL)"));
+                            + " picture TEXT NOT NULL)"),
+            List.of(
+                    "ALTER TABLE plant ADD COLUMN version BIGINT NOT NULL DEFAULT 0",
+                    "UPDATE plant SET version=(SELECT COALESCE(MAX(version),0) FROM step WHERE step.file=plant.file)",
+                    "CREATE TABLE signed(file TEXT NOT NULL, number INTEGER NOT NULL, person TEXT NOT NULL, at TEXT NOT NULL,"
+                            + " note TEXT NOT NULL, PRIMARY KEY(file, number, person))",
+                    "CREATE TABLE person(id TEXT PRIMARY KEY, name TEXT NOT NULL, role TEXT NOT NULL, secret TEXT NOT NULL)",
+                    "CREATE TABLE session(token TEXT PRIMARY KEY, person TEXT NOT NULL, begun BIGINT NOT NULL, seen BIGINT NOT NULL)",
+                    "CREATE TABLE attempt(who TEXT PRIMARY KEY, failures INTEGER NOT NULL, until BIGINT NOT NULL)"));
 
     /** The schema this program writes. */
     static final int SCHEMA = SCHEMAS.size();
 
-    private final Connection connection;
+    private final Store store;
     private final String file;
 
-    private Kept(Connection connection, String file) {
-        this.connection = connection;
+    Kept(Store store, String file) {
+        this.store = store;
         this.file = file;
     }
 
@@ -48,156 +55,183 @@ final class Kept implements AutoCloseable {
     record Step(int number, long version, String what, String text) {}
 
     /** An accepted revision. */
-    record Revision(int number, String at, String author, String note, String text) {}
+    record Revision(int number, String at, String author, String note, String text, List<Signed> signed) {}
+
+    /** By whom and when a revision was signed off. */
+    record Signed(String by, String at, String note) {}
 
     /** A design kept by a name, to be compared and taken up again. */
     record Alternative(String name, String at, String text) {}
 
     /** Opens the database for one plant file, making it where it is not there. */
     static Kept open(Path database, Path plantFile) {
-        try {
-            Connection connection = DriverManager.getConnection("jdbc:sqlite:" + database);
-            Kept kept =
-                    new Kept(connection, plantFile.toAbsolutePath().normalize().toString());
-            kept.run("PRAGMA journal_mode=WAL");
-            kept.run("PRAGMA synchronous=FULL");
-            kept.run("PRAGMA busy_timeout=" + BUSY_ms);
-            connection.setAutoCommit(false);
-            kept.migrate(database);
-            return kept;
-        } catch (SQLException fault) {
-            throw new KeepingFault("what is typed cannot be kept in " + database + ": " + fault.getMessage(), fault);
-        }
+        return new Kept(Store.open(database), nameOf(plantFile));
     }
 
-    private void migrate(Path database) {
-        int there = one("PRAGMA user_version", row -> row.getInt(1)).orElse(0);
-        if (there > SCHEMA) {
-            throw new KeepingFault(
-                    database + " was written by a newer Dustwright than this one",
-                    new SQLException("schema " + there + ", known up to " + SCHEMA));
-        }
-        together(() -> {
-            for (List<String> added : SCHEMAS.subList(there, SCHEMA)) {
-                for (String statement : added) {
-                    run(statement);
-                }
-            }
-            run("PRAGMA user_version=" + SCHEMA);
-        });
+    /** What a plant is called in the database unless one says otherwise. */
+    static String nameOf(Path plantFile) {
+        return plantFile.toAbsolutePath().normalize().toString();
     }
 
     /** What was last read from the plant file itself, or written to it. */
     Optional<String> outside() {
-        return one("SELECT outside FROM plant WHERE file=?", row -> row.getString(1), file);
+        return store.one("SELECT outside FROM plant WHERE file=?", row -> row.getString(1), file);
+    }
+
+    /** The version that is kept now, whoever kept it; 0 where the plant is not known yet. */
+    long version() {
+        return store.one("SELECT version FROM plant WHERE file=?", row -> row.getLong(1), file)
+                .orElse(0L);
     }
 
     /** The step one stands on. */
     Optional<Step> now() {
-        return one(
-                "SELECT s.number, s.version, s.what, s.text FROM step s JOIN plant p ON p.file=s.file AND p.step=s.number WHERE s.file=?",
+        return store.one(
+                "SELECT s.number, p.version, s.what, s.text FROM step s JOIN plant p ON p.file=s.file AND p.step=s.number WHERE s.file=?",
                 Kept::step,
                 file);
     }
 
-    /** Adds a step behind the one one stands on; steps that were taken back are forgotten. */
-    void add(Step step, Optional<String> outside) {
-        together(() -> {
-            change("DELETE FROM step WHERE file=? AND number>=?", file, step.number());
-            change(
+    /**
+     * Adds a step behind the one one stands on; steps that were taken back are forgotten.
+     *
+     * @param on the version it was thought out on, 0 for a plant that is not known yet
+     * @return false where another version is kept by now; then nothing was changed
+     */
+    boolean add(long on, Step step, Optional<String> outside) {
+        return store.together(all -> {
+            boolean mine = on == 0
+                    ? all.change(
+                                    "INSERT INTO plant(file, step, version, outside) VALUES(?,?,?,?) ON CONFLICT DO NOTHING",
+                                    file,
+                                    step.number(),
+                                    step.version(),
+                                    outside.orElse(""))
+                            == 1
+                    : moved(all, on, step.number(), step.version());
+            if (!mine) {
+                return false;
+            }
+            all.change("DELETE FROM step WHERE file=? AND number>=?", file, step.number());
+            all.change(
                     "INSERT INTO step(file, number, version, what, text) VALUES(?,?,?,?,?)",
                     file,
                     step.number(),
                     step.version(),
                     step.what(),
                     step.text());
-            change(
-                    "INSERT INTO plant(file, step, outside) VALUES(?,?,?) ON CONFLICT(file) DO UPDATE SET step=excluded.step",
-                    file,
-                    step.number(),
-                    outside.orElse(""));
             if (outside.isPresent()) {
-                change("UPDATE plant SET outside=? WHERE file=?", outside.get(), file);
+                all.change("UPDATE plant SET outside=? WHERE file=?", outside.get(), file);
             }
+            return true;
         });
     }
 
-    /** Stands on another step, which gets a new version: whoever still shows the old one will notice. */
-    void stand(int number, long version) {
-        together(() -> {
-            change("UPDATE plant SET step=? WHERE file=?", number, file);
-            change("UPDATE step SET version=? WHERE file=? AND number=?", version, file, number);
-        });
+    /** Only one who names the version that is kept moves it on; a second one waits here and then finds it gone. */
+    private boolean moved(Store.Together all, long on, int step, long version) throws SQLException {
+        return all.change("UPDATE plant SET step=?, version=? WHERE file=? AND version=?", step, version, file, on)
+                == 1;
+    }
+
+    /** Stands on another step, which gets a new version: whoever still shows the old one will notice. False as with {@link #add}. */
+    boolean stand(long on, int number, long version) {
+        return store.together(all -> moved(all, on, number, version)
+                && all.change("UPDATE step SET version=? WHERE file=? AND number=?", version, file, number) == 1);
     }
 
     /** Remembers what the plant file holds now. */
     void written(String text) {
-        together(() -> change("UPDATE plant SET outside=? WHERE file=?", text, file));
+        store.change("UPDATE plant SET outside=? WHERE file=?", text, file);
     }
 
     Optional<Step> step(int number) {
-        return one("SELECT number, version, what, text FROM step WHERE file=? AND number=?", Kept::step, file, number);
+        return store.one(
+                "SELECT number, version, what, text FROM step WHERE file=? AND number=?", Kept::step, file, number);
     }
 
-    long lastVersion() {
-        return one("SELECT COALESCE(MAX(version),0) FROM step WHERE file=?", row -> row.getLong(1), file)
-                .orElse(0L);
-    }
-
-    Revision accept(String at, String author, String note, String text) {
-        int[] number = new int[1];
-        together(() -> {
-            number[0] = one("SELECT COALESCE(MAX(number),0)+1 FROM revision WHERE file=?", row -> row.getInt(1), file)
+    /** Keeps a revision of a version; empty where another version is kept by now. */
+    Optional<Revision> accept(long on, String at, String author, String note, String text) {
+        return store.together(all -> {
+            if (all.change("UPDATE plant SET version=version WHERE file=? AND version=?", file, on) == 0) {
+                return Optional.empty();
+            }
+            int number = all.one(
+                            "SELECT COALESCE(MAX(number),0)+1 FROM revision WHERE file=?", row -> row.getInt(1), file)
                     .orElse(1);
-            change(
+            all.change(
                     "INSERT INTO revision(file, number, at, author, note, text) VALUES(?,?,?,?,?,?)",
                     file,
-                    number[0],
+                    number,
                     at,
                     author,
                     note,
                     text);
+            return Optional.of(new Revision(number, at, author, note, text, List.of()));
         });
-        return new Revision(number[0], at, author, note, text);
+    }
+
+    /** Signs a revision off; false where there is none of that number, or this person signed it off before. */
+    boolean sign(int revision, Signed signed) {
+        return store.change(
+                        "INSERT INTO signed(file, number, person, at, note) SELECT file, number, ?, ?, ? FROM revision"
+                                + " WHERE file=? AND number=? ON CONFLICT DO NOTHING",
+                        signed.by(),
+                        signed.at(),
+                        signed.note(),
+                        file,
+                        revision)
+                == 1;
     }
 
     /** Accepted revisions, newest first. */
     List<Revision> revisions() {
-        return all(
+        Map<Integer, List<Signed>> signed = new TreeMap<>();
+        store.all(
+                "SELECT number, person, at, note FROM signed WHERE file=? ORDER BY number, at",
+                row -> signed.computeIfAbsent(row.getInt(1), n -> new ArrayList<>())
+                        .add(new Signed(row.getString(2), row.getString(3), row.getString(4))),
+                file);
+        return store.all(
                 "SELECT number, at, author, note, text FROM revision WHERE file=? ORDER BY number DESC",
                 row -> new Revision(
-                        row.getInt(1), row.getString(2), row.getString(3), row.getString(4), row.getString(5)),
+                        row.getInt(1),
+                        row.getString(2),
+                        row.getString(3),
+                        row.getString(4),
+                        row.getString(5),
+                        signed.getOrDefault(row.getInt(1), List.of())),
                 file);
     }
 
     /** Keeps a design by a name; false where the name is taken. */
     boolean keep(Alternative alternative) {
-        boolean free = alternatives().stream().noneMatch(a -> a.name().equals(alternative.name()));
-        if (free) {
-            together(() -> change(
-                    "INSERT INTO alternative(file, name, at, text) VALUES(?,?,?,?)",
-                    file,
-                    alternative.name(),
-                    alternative.at(),
-                    alternative.text()));
-        }
-        return free;
+        return store.change(
+                        "INSERT INTO alternative(file, name, at, text) VALUES(?,?,?,?) ON CONFLICT DO NOTHING",
+                        file,
+                        alternative.name(),
+                        alternative.at(),
+                        alternative.text())
+                == 1;
     }
 
     void letGo(String alternative) {
-        together(() -> change("DELETE FROM alternative WHERE file=? AND name=?", file, alternative));
+        store.change("DELETE FROM alternative WHERE file=? AND name=?", file, alternative);
     }
 
     /** Designs kept by a name, in the order of their names. */
     List<Alternative> alternatives() {
-        return all(
-                "SELECT name, at, text FROM alternative WHERE file=? ORDER BY name",
-                row -> new Alternative(row.getString(1), row.getString(2), row.getString(3)),
-                file);
+        return store
+                .all(
+                        "SELECT name, at, text FROM alternative WHERE file=?",
+                        row -> new Alternative(row.getString(1), row.getString(2), row.getString(3)),
+                        file)
+                .stream()
+                .sorted(Comparator.comparing(Alternative::name))
+                .toList();
     }
 
     Optional<FloorPlan> floorPlan() {
-        return one(
+        return store.one(
                 "SELECT number, type, width, height, x, y, scale, turned FROM floorplan WHERE file=?",
                 row -> new FloorPlan(
                         row.getLong(1),
@@ -214,20 +248,20 @@ final class Kept implements AutoCloseable {
     /** The picture of the floor; empty bytes where there is none. */
     byte[] floorPicture() {
         return Base64.getDecoder()
-                .decode(one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
+                .decode(store.one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
                         .orElse(""));
     }
 
     /** Keeps where the picture of the floor lies, with a new picture where there is one; or no picture any more. */
     void keepFloorPlan(Optional<FloorPlan> plan, Optional<byte[]> picture) {
-        String bytes = picture.map(Base64.getEncoder()::encodeToString)
-                .or(() -> one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file))
-                .orElse("");
-        together(() -> {
-            change("DELETE FROM floorplan WHERE file=?", file);
+        store.together(all -> {
+            String before = all.one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
+                    .orElse("");
+            String bytes = picture.map(Base64.getEncoder()::encodeToString).orElse(before);
+            all.change("DELETE FROM floorplan WHERE file=?", file);
             if (plan.isPresent()) {
                 FloorPlan p = plan.get();
-                change(
+                all.change(
                         "INSERT INTO floorplan(file, number, type, width, height, x, y, scale, turned, picture)"
                                 + " VALUES(?,?,?,?,?,?,?,?,?,?)",
                         file,
@@ -241,88 +275,16 @@ final class Kept implements AutoCloseable {
                         p.turned(),
                         bytes);
             }
+            return plan;
         });
     }
 
     @Override
     public void close() {
-        try {
-            connection.close();
-        } catch (SQLException fault) {
-            throw new KeepingFault("the database could not be closed: " + fault.getMessage(), fault);
-        }
+        store.close();
     }
 
     private static Step step(ResultSet row) throws SQLException {
         return new Step(row.getInt(1), row.getLong(2), row.getString(3), row.getString(4));
-    }
-
-    private interface Read<T> {
-        T of(ResultSet row) throws SQLException;
-    }
-
-    private <T> Optional<T> one(String sql, Read<T> read, Object... values) {
-        return all(sql, read, values).stream().findFirst();
-    }
-
-    private <T> List<T> all(String sql, Read<T> read, Object... values) {
-        try (PreparedStatement statement = prepared(sql, values);
-                ResultSet rows = statement.executeQuery()) {
-            List<T> found = new ArrayList<>();
-            while (rows.next()) {
-                found.add(read.of(rows));
-            }
-            return found;
-        } catch (SQLException fault) {
-            throw new KeepingFault("the database could not be read: " + fault.getMessage(), fault);
-        }
-    }
-
-    private PreparedStatement prepared(String sql, Object... values) throws SQLException {
-        PreparedStatement statement = connection.prepareStatement(sql);
-        for (int n = 0; n < values.length; n++) {
-            statement.setObject(n + 1, values[n]);
-        }
-        return statement;
-    }
-
-    private void change(String sql, Object... values) throws SQLException {
-        try (PreparedStatement statement = prepared(sql, values)) {
-            statement.executeUpdate();
-        }
-    }
-
-    private interface Changes {
-        void make() throws SQLException;
-    }
-
-    /** All of it or nothing. */
-    private void together(Changes changes) {
-        try {
-            try {
-                changes.make();
-                connection.commit();
-            } catch (SQLException fault) {
-                connection.rollback();
-                throw fault;
-            }
-        } catch (SQLException fault) {
-            throw new KeepingFault("the last step could not be kept: " + fault.getMessage(), fault);
-        }
-    }
-
-    private void run(String sql) throws SQLException {
-        try (PreparedStatement statement = connection.prepareStatement(sql)) {
-            statement.execute();
-        }
-    }
-
-    /** What was asked could not be kept or read back. */
-    static final class KeepingFault extends RuntimeException {
-        private static final long serialVersionUID = 1;
-
-        KeepingFault(String why, Throwable cause) {
-            super(why, cause);
-        }
     }
 }

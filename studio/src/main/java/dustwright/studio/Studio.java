@@ -24,11 +24,12 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import io.javalin.http.sse.SseClient;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -37,13 +38,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentLinkedQueue;
 
 /** Serves one plant to the pages of this machine. */
 public final class Studio implements AutoCloseable {
     private static final List<String> ASSETS = List.of(
             "studio.css",
             "panel.css",
+            "people.css",
             "plan.js",
             "drawing.js",
             "floorplan.js",
@@ -56,7 +57,10 @@ public final class Studio implements AutoCloseable {
             "element.js",
             "tour.js",
             "server.js",
+            "people.js",
+            "sign.js",
             "text.js");
+    private static final String LOOPBACK = "127.0.0.1";
     private static final int LARGEST_REQUEST_bytes = 8_000_000;
     private static final int LONGEST_NAME = 80;
     private static final int LONGEST_NOTE = 500;
@@ -65,48 +69,92 @@ public final class Studio implements AutoCloseable {
     private final Sets sets = new Sets();
     private final Covered covered = new Covered();
     private final Panel panel = new Panel();
-    private final String program;
-    private final boolean demo;
-    private final ConcurrentLinkedQueue<SseClient> pages = new ConcurrentLinkedQueue<>();
+    private final Opening opening;
+    private final Guard guard;
+    private final SigningIn signingIn;
+    private final Watch watch;
     private final Javalin server;
 
-    private Studio(Desk desk, String program, int port, boolean demo) {
+    private Studio(Desk desk, Store store, Opening opening) {
         this.desk = desk;
-        this.demo = demo;
-        this.program = program;
-        this.server = Javalin.create(this::routes).start("127.0.0.1", port);
+        this.opening = opening;
+        People people = new People(store);
+        this.guard = new Guard(people, !opening.onLoopback());
+        this.signingIn = new SigningIn(people, guard);
+        this.watch = new Watch(
+                () -> desk.copy().version(),
+                token -> !guard.signInAsked() || token.flatMap(people::of).isPresent());
+        this.server = Javalin.create(this::routes).start(opening.address(), opening.port());
+    }
+
+    /**
+     * How a plant is opened.
+     *
+     * @param name what the plant is called in the database; empty for the whole path of its file
+     * @param address of this machine, at which to answer
+     * @param port 0 for any that is free
+     * @param program name and version for papers
+     * @param demo for the demo plant, on which a tour of the studio begins by itself
+     */
+    public record Opening(Path plantFile, String name, String address, int port, String program, boolean demo) {
+        /** Whether only this machine can ask. */
+        public boolean onLoopback() {
+            try {
+                return InetAddress.getByName(address).isLoopbackAddress();
+            } catch (UnknownHostException none) {
+                return false;
+            }
+        }
+    }
+
+    /**
+     * Opens a plant file for this machine alone.
+     *
+     * @param database where steps and revisions are kept; made where it is not there
+     * @throws IOException when the plant file cannot be read
+     */
+    static Studio open(Path plantFile, Path database, int port, String program) throws IOException {
+        return open(Store.open(database), new Opening(plantFile, "", LOOPBACK, port, program, false));
+    }
+
+    /** The same for the demo plant. */
+    static Studio openDemo(Path plantFile, Path database, int port, String program) throws IOException {
+        return open(Store.open(database), new Opening(plantFile, "", LOOPBACK, port, program, true));
     }
 
     /**
      * Opens a plant file and serves it.
      *
-     * @param plantFile the plant
-     * @param database where steps and revisions are kept; made where it is not there
-     * @param port 0 for any that is free
-     * @param program name and version for papers
+     * @param store where steps and revisions are kept; closed with the studio
      * @throws IOException when the plant file cannot be read
+     * @throws Uninvited when other machines are to be answered and nobody is set up
      */
-    public static Studio open(Path plantFile, Path database, int port, String program) throws IOException {
-        return open(plantFile, database, port, program, false);
+    public static Studio open(Store store, Opening opening) throws IOException {
+        if (!opening.onLoopback() && !new People(store).any()) {
+            throw new Uninvited();
+        }
+        String name = opening.name().isEmpty() ? Kept.nameOf(opening.plantFile()) : opening.name();
+        return new Studio(Desk.open(opening.plantFile(), new Kept(store, name), Clock.systemUTC()), store, opening);
     }
 
-    /** The same for the demo plant, on which a tour of the studio begins by itself. */
-    public static Studio openDemo(Path plantFile, Path database, int port, String program) throws IOException {
-        return open(plantFile, database, port, program, true);
-    }
+    /** Other machines were to be answered, and nobody is set up who could sign in. */
+    public static final class Uninvited extends RuntimeException {
+        private static final long serialVersionUID = 1;
 
-    private static Studio open(Path plantFile, Path database, int port, String program, boolean demo)
-            throws IOException {
-        return new Studio(Desk.open(plantFile, Kept.open(database, plantFile), Clock.systemUTC()), program, port, demo);
+        Uninvited() {
+            super("other machines get an answer only once people are set up");
+        }
     }
 
     /** Address of the first page. */
     public String address() {
-        return "http://127.0.0.1:" + server.port() + "/";
+        String address = opening.address();
+        return "http://" + (address.contains(":") ? "[" + address + "]" : address) + ":" + server.port() + "/";
     }
 
     @Override
     public void close() {
+        watch.close();
         server.stop();
         sets.close();
         covered.close();
@@ -116,7 +164,9 @@ public final class Studio implements AutoCloseable {
     private void routes(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
         config.http.maxRequestSize = LARGEST_REQUEST_bytes;
-        config.routes.before(Guard::check);
+        config.routes.before(guard::check);
+        config.routes.get("/sign-in", request -> asset(request, "sign.html", "text/html; charset=utf-8"));
+        signingIn.routes(config);
         config.routes.get("/", request -> asset(request, "plan.html", "text/html; charset=utf-8"));
         config.routes.get("/assets/{name}", this::asset);
         config.routes.get(
@@ -166,14 +216,18 @@ public final class Studio implements AutoCloseable {
         config.routes.post("/api/write", this::write);
         panel.routes(config, () -> desk.copy());
         new Designs(desk).routes(config, Studio::asked);
-        new FloorPlans(desk, plan -> pages.forEach(page -> page.sendEvent("floorplan", Long.toString(plan.number()))))
-                .routes(config);
-        config.routes.sse("/api/events", page -> {
-            page.keepAlive();
-            page.onClose(() -> pages.remove(page));
-            pages.add(page);
+        new FloorPlans(desk, plan -> watch.tell("floorplan", plan.number())).routes(config);
+        config.routes.post("/api/sign", this::sign);
+        config.routes.sse("/api/events", watch::add);
+        config.routes.exception(Guard.Refusal.class, (refusal, request) -> {
+            request.status(refusal.status());
+            answer(request, Map.of("why", String.valueOf(refusal.getMessage())));
         });
-        config.routes.exception(Kept.KeepingFault.class, (fault, request) -> {
+        config.routes.exception(Store.Unkeepable.class, (unkeepable, request) -> {
+            request.status(422);
+            answer(request, Map.of("why", String.valueOf(unkeepable.getMessage())));
+        });
+        config.routes.exception(Store.KeepingFault.class, (fault, request) -> {
             request.status(500);
             answer(request, Map.of("why", "Not kept: " + fault.getMessage()));
         });
@@ -218,7 +272,7 @@ public final class Studio implements AutoCloseable {
                 plant.map(Studio::opened).orElse(List.of()),
                 plant.map(p -> p.assumptions().size()).orElse(0),
                 plant.map(p -> p.overrides().size()).orElse(0),
-                demo,
+                opening.demo(),
                 copy.faults().stream()
                         .map(f -> new FaultLine(f.line(), f.text()))
                         .toList());
@@ -296,7 +350,9 @@ public final class Studio implements AutoCloseable {
 
     private void accept(Context request) throws IOException {
         JsonNode body = body(request);
-        String author = text(body, "author").strip();
+        String author = Guard.person(request)
+                .map(People.Person::name)
+                .orElseGet(() -> text(body, "author").strip());
         if (author.isEmpty()
                 || author.length() > LONGEST_NAME
                 || text(body, "note").length() > LONGEST_NOTE) {
@@ -317,6 +373,24 @@ public final class Studio implements AutoCloseable {
             return;
         }
         answer(request, revision.get());
+    }
+
+    private void sign(Context request) {
+        JsonNode body = body(request);
+        String person = Guard.person(request).map(People.Person::name).orElse("");
+        String note = text(body, "note").strip();
+        Optional<String> why;
+        if (person.isEmpty()) {
+            why = Optional.of("Signing off needs people who sign in: see \"dustwright studio --person\".");
+        } else if (note.length() > LONGEST_NOTE) {
+            why = Optional.of("A note has up to " + LONGEST_NOTE + " letters.");
+        } else {
+            why = desk.sign(body.path("revision").asInt(-1), person, note);
+        }
+        if (why.isPresent()) {
+            request.status(422);
+        }
+        answer(request, Map.of("why", why.orElse("")));
     }
 
     private void write(Context request) throws IOException {
@@ -345,7 +419,8 @@ public final class Studio implements AutoCloseable {
         return Report.of(
                 study,
                 show(request),
-                new Origin(desk.fileName(), Origin.mark(copy.text().getBytes(StandardCharsets.UTF_8)), program));
+                new Origin(
+                        desk.fileName(), Origin.mark(copy.text().getBytes(StandardCharsets.UTF_8)), opening.program()));
     }
 
     private void changed(Context request, Desk.Changed changed) {
@@ -363,8 +438,7 @@ public final class Studio implements AutoCloseable {
                     Map.of("why", changed.why().get(), "version", changed.copy().version()));
             return false;
         }
-        pages.forEach(
-                page -> page.sendEvent("version", Long.toString(changed.copy().version())));
+        watch.tell(changed.copy().version());
         return true;
     }
 

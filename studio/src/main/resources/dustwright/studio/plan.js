@@ -6,6 +6,7 @@ import {FloorPlan} from './floorplan.js';
 import {Hand} from './hand.js';
 import {handPanel} from './handpanel.js';
 import {Compare} from './compare.js';
+import {People} from './people.js';
 import {Panel} from './panel.js';
 import {Text} from './text.js';
 import {Tour} from './tour.js';
@@ -24,6 +25,7 @@ const hand = new Hand(drawing, {
   choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); },
 });
 
+const people = new People(say, papers);
 const tour = new Tour(state);
 
 function say(words, hold = 6000) {
@@ -286,7 +288,7 @@ async function papers() {
   const revisions = await ask('revisions', '/api/revisions');
   if (!revisions) return;
   at('revisions').replaceChildren(...revisions.map(one => element('li', {value: one.number}, `${one.at.replace('T', ' ').replace('Z', ' UTC')}, ${one.author}${one.note ? ': ' + one.note : ''} `,
-    element('button', {type: 'button', on: () => again(one)}, 'Work on from here'))));
+    ...people.signed(one), element('button', {type: 'button', on: () => again(one)}, 'Work on from here'))));
   if (!revisions.length) at('revisions').replaceChildren(element('li', {class: 'none'}, 'None yet. Accepting keeps the plant as it stands now.'));
 }
 
@@ -410,4 +412,5 @@ onVersion(version => {
 onFloorPlan(() => floor.load());
 take('look');
 floor.load();
+people.load().catch(why => say(why.message));
 load().catch(why => say(why.message, 0));

@@ -17,12 +17,28 @@ export async function change(path, body) {
   return {ok: answer.ok, stale: answer.status === 409, content: await answer.json()};
 }
 
-const events = new EventSource('/api/events');
+const listeners = [];
+let events = null;
 
-export function onFloorPlan(heard) { events.addEventListener('floorplan', heard); }
+function listen(name, heard) {
+  listeners.push([name, heard]);
+  events?.addEventListener(name, heard);
+}
+
+export function onFloorPlan(heard) { listen('floorplan', heard); }
 
 export function onVersion(heard, lost) {
-  events.addEventListener('version', event => heard(Number(event.data)));
-  events.onerror = () => lost();
-  events.onopen = () => heard(-1);
+  listen('version', event => heard(Number(event.data)));
+  connect(() => heard(-1), lost);
+}
+
+// A browser asks again by itself where nothing answers, but not where it was refused, as after signing out.
+function connect(again, lost) {
+  events = new EventSource('/api/events');
+  for (const [name, heard] of listeners) events.addEventListener(name, heard);
+  events.onopen = again;
+  events.onerror = () => {
+    lost();
+    if (events.readyState === EventSource.CLOSED) setTimeout(() => connect(again, lost), 5000);
+  };
 }

@@ -90,13 +90,21 @@ class BackupTest {
         try (Desk desk = open()) {
             tube(desk, "T25");
         }
-        run("DROP TABLE alternative", "PRAGMA user_version=0");
+        run(
+                "DROP TABLE alternative",
+                "DROP TABLE floorplan",
+                "DROP TABLE signed",
+                "DROP TABLE person",
+                "DROP TABLE session",
+                "DROP TABLE attempt",
+                "ALTER TABLE plant DROP COLUMN version",
+                "PRAGMA user_version=0");
         try (Desk desk = open()) {
             assertThat(desk.keepAs(desk.copy().version(), "as it was")).isEmpty();
         }
         assertThat(tube()).isEqualTo("T25");
         run("PRAGMA user_version=99");
-        assertThatThrownBy(this::open).isInstanceOf(Kept.KeepingFault.class).hasMessageContaining("newer Dustwright");
+        assertThatThrownBy(this::open).isInstanceOf(Store.KeepingFault.class).hasMessageContaining("newer Dustwright");
     }
 
     private void run(String... statements) throws SQLException {

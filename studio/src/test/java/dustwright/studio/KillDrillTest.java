@@ -15,11 +15,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The studio's process is killed at any moment, again and again: nothing it said is kept is lost. 100 times with {@code -Ddustwright.kills=100}. */
+/**
+ * The studio's process is killed at any moment, again and again, on either database: nothing it said is kept is lost. 100 times with
+ * {@code -Ddustwright.kills=100}.
+ */
 class KillDrillTest {
     private static final int KILLS = Integer.getInteger("dustwright.kills", 4);
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -33,6 +37,11 @@ class KillDrillTest {
 
     private String underWay = "40 kg/h";
 
+    private int edits;
+
+    /** Opened by the first edit that was acknowledged by a process. */
+    private CountDownLatch told = new CountDownLatch(1);
+
     private final HttpClient client = HttpClient.newHttpClient();
 
     /** The studio alone, as a process one can kill. */
@@ -40,30 +49,43 @@ class KillDrillTest {
         private Alone() {}
 
         public static void main(String[] arguments) throws IOException, InterruptedException {
-            Studio studio = Studio.open(Path.of(arguments[0]), Path.of(arguments[1]), 0, "dustwright test");
+            Studio studio = Studio.open(
+                    Store.open(arguments[1]),
+                    new Studio.Opening(Path.of(arguments[0]), "", "127.0.0.1", 0, "dustwright test", false));
             System.out.println(studio.address());
             Thread.currentThread().join();
         }
     }
 
-    private Process start(Path file) throws IOException {
+    private static Process start(Path file, String database) throws IOException {
         return new ProcessBuilder(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-cp",
                         System.getProperty("java.class.path"),
                         Alone.class.getName(),
                         file.toString(),
-                        folder.resolve("kept.db").toString()))
+                        database))
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
     }
 
     @Test
-    void nothing_said_to_be_kept_is_lost_when_the_process_is_killed() throws Exception {
+    void nothing_said_to_be_kept_in_a_file_is_lost_when_the_process_is_killed() throws Exception {
+        drill(folder.resolve("kept.db").toString());
+    }
+
+    @Test
+    void nothing_said_to_be_kept_in_postgresql_is_lost_when_the_process_is_killed() throws Exception {
+        try (Postgres server = Postgres.start()) {
+            drill(server.database());
+        }
+    }
+
+    private void drill(String database) throws Exception {
         Path file = Plants.copy("bakery", folder);
         Random random = new Random(7);
         for (int kill = 0; kill < KILLS; kill++) {
-            Process process = start(file);
+            Process process = start(file, database);
             String address = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))
                     .readLine();
             JsonNode text = JSON.readTree(get(address + "api/text"));
@@ -71,9 +93,12 @@ class KillDrillTest {
                     .as("after kill " + kill)
                     .containsAnyOf("feed: " + acknowledged, "feed: " + underWay);
             acknowledged = text.path("text").asText().contains("feed: " + underWay) ? underWay : acknowledged;
+            told = new CountDownLatch(1);
             Thread killer = new Thread(() -> {
                 try {
-                    TimeUnit.MILLISECONDS.sleep(50 + random.nextInt(400));
+                    if (told.await(60, TimeUnit.SECONDS)) {
+                        TimeUnit.MILLISECONDS.sleep(random.nextInt(1500));
+                    }
                 } catch (InterruptedException stopped) {
                     Thread.currentThread().interrupt();
                 }
@@ -84,6 +109,8 @@ class KillDrillTest {
             killer.join();
             process.waitFor();
         }
+        System.out.println(KILLS + " kills, " + edits + " edits acknowledged, none lost: "
+                + (Store.isServer(database) ? "PostgreSQL" : "file"));
         assertThat(acknowledged).isNotEqualTo("40 kg/h");
     }
 
@@ -105,6 +132,8 @@ class KillDrillTest {
                 }
                 at = JSON.readTree(answer.body()).path("version").asLong();
                 acknowledged = feed;
+                edits++;
+                told.countDown();
             } catch (IOException killed) {
                 return;
             } catch (InterruptedException stopped) {
