@@ -21,12 +21,15 @@ import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Temperature;
 import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.sheet.DustHeat;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.ProducerSteps;
 import dustwright.engine.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -135,7 +138,35 @@ final class ShutInlets {
                         && producers.contains(f.where().id()))
                 .filter(f -> ASKED.contains(f.code()))
                 .toList();
-        return sheet(station, entries, findings);
+        DustHeat heat = DustHeat.at(plant, station);
+        List<Finding> all = new ArrayList<>(findings);
+        result.producers().stream()
+                .filter(p -> p.running() && !p.checkValveShut() && !takesTheHeat(station, p))
+                .flatMap(p -> leaving(heat, p).stream())
+                .forEach(all::add);
+        return sheet(station, entries, all);
+    }
+
+    private static boolean takesTheHeat(Station station, ProducerResult result) {
+        return station.producers().stream()
+                .anyMatch(p -> p.id().equals(result.id()) && p.machine().sealWaterTakesTheHeat());
+    }
+
+    private Optional<Finding> leaving(DustHeat heat, ProducerResult result) {
+        Temperature site = plant.site().air().temperature();
+        Temperature leaving = new Temperature(site.kelvin() + result.rise().kelvin());
+        return heat.leaving(
+                result.id(),
+                STATE,
+                leaving,
+                List.of(new Step(
+                        "PRD-23",
+                        "T_out = T + ΔT",
+                        List.of(
+                                new Term("T", "air of the site", site),
+                                new Term("ΔT", "rise, " + STATE, result.rise())),
+                        new Term("T_out", "air leaving the producer", leaving),
+                        Source.published("first law: the work done on the air stays in it"))));
     }
 
     private Entry relieved(Station station, ReliefValve valve, StationResult result) {

@@ -106,7 +106,11 @@ final class HazardBinder {
                 word(p, "exhaust", Protection.Exhaust.values(), Protection.Exhaust::words),
                 p.find("exhaust watched", Boolean.class),
                 p.find("rotary valve isolates", Boolean.class),
-                p.find("container stands", GaugePressure.class));
+                p.find("container stands", GaugePressure.class),
+                new Protection.Producers(
+                        p.find("producers in area", Boolean.class),
+                        p.find("producers marked", Boolean.class),
+                        p.find("producers surface", Temperature.class)));
     }
 
     private static <T> Optional<T> word(Section section, String key, T[] values, Function<T, String> words) {

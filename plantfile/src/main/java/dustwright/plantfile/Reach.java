@@ -42,6 +42,7 @@ final class Reach {
             }
         }
         checkEnds();
+        top.namedSections("stations").forEach(this::checkMains);
         checkGroups();
         edges.values().stream().flatMap(List::stream).map(Edge::run).distinct().forEach(this::checkWye);
     }
@@ -131,6 +132,30 @@ final class Reach {
                             : "no run goes on from " + to + ", where run " + run.id() + " ends",
                     "\"wye\" on the run that enters from the side, drawn toward the junction");
         }
+    }
+
+    /** A device is counted for a main of the station it is stated at, so that main must end there. */
+    private void checkMains(Section station) {
+        station.section("receiver")
+                .flatMap(receiver -> receiver.section("explosion"))
+                .ifPresent(explosion -> {
+                    List<String> mains = at(station.id()).stream()
+                            .map(edge -> edge.run().id())
+                            .toList();
+                    List<?> stated = explosion.items("isolated mains");
+                    for (int n = 0; n < stated.size(); n++) {
+                        if (!mains.contains((String) stated.get(n))) {
+                            String path = explosion.path() + ".isolated mains";
+                            faults.add(
+                                    lines.value(path + "[" + n + "]")
+                                            .or(() -> lines.value(path))
+                                            .orElse(explosion.span()),
+                                    path,
+                                    "run " + stated.get(n) + " does not end at station " + station.id(),
+                                    "one of the runs that end there: " + Names.oneOf(mains));
+                        }
+                    }
+                });
     }
 
     private Set<String> group(String start) {

@@ -124,6 +124,11 @@ public final class Wording {
             case VENT_AREA -> "Vent no smaller than each method asked says on";
             case INLET_ISOLATION -> "Isolation is stated on every main of";
             case VALVE_ISOLATION -> "Nothing lets an explosion in the receiver into";
+            case PRODUCER_PLACE -> "Nothing stated against where the producers stand at";
+            case HOT_SURFACE -> "Air leaves cool enough for the dust:";
+            case MOTOR_SURFACE -> "Surface outside cool enough for the dust at";
+            case CONE_DISCHARGE -> "No dust lit so easily that its heap could light it:";
+            case AFTER_FILTER -> "After-filter goes with the dust class at";
             case RETURN_ISOLATION -> "Isolation is stated on the return air of";
             case FILTER_STATIC -> "Elements go with the ignition energies entered:";
             case EXHAUST_INDOORS -> "Nothing stated against the exhaust air of";
@@ -208,6 +213,11 @@ public final class Wording {
             case VENT_AREA -> "Explosion vent too small on";
             case INLET_ISOLATION -> "Flame can run back through a main from";
             case VALVE_ISOLATION -> "An explosion in the receiver reaches";
+            case PRODUCER_PLACE -> "Producers are not made for where they stand at";
+            case HOT_SURFACE -> "Air leaves too hot for the dust:";
+            case MOTOR_SURFACE -> "Surface outside too hot for the dust at";
+            case CONE_DISCHARGE -> "The heap can light the dust in";
+            case AFTER_FILTER -> "After-filter lets through too much at";
             case RETURN_ISOLATION -> "Flame can come back with the return air of";
             case FILTER_STATIC -> "Elements hold charge in";
             case EXHAUST_INDOORS -> "Air comes back indoors that must not, from";

@@ -305,8 +305,8 @@ public enum FindingCode {
     EXPLOSION_PROTECTION(
             "Way out for an explosion",
             "The receiver takes combustible dust and an explosion in it has no way out that does not hurt people.",
-            "Set it outdoors with a vent, lead the vent outside by a duct, vent it flameless, or suppress or contain the explosion; for a metal"
-                    + " or toxic dust a specialist chooses."),
+            "For a metal or toxic dust a specialist chooses. For another dust: set it outdoors with a vent, lead the vent outside by a duct, vent"
+                    + " it flameless, or suppress or contain the explosion."),
     VENT_AREA(
             "Explosion vent",
             "By at least one of the published methods that are asked the vent is smaller than this dust, or a weaker one within the method's"
@@ -321,6 +321,28 @@ public enum FindingCode {
             "Nothing keeps an explosion in the receiver from the bag or drum below it, beside the person who changes it.",
             "Fit a rotary valve that is tested as an isolation device and stops on an explosion, or a drum and clamp that stand what the"
                     + " vessel stands."),
+    PRODUCER_PLACE(
+            "Vacuum producer where dust is",
+            "The vacuum producers stand where dust is or may come to, and are not made for it.",
+            "Set them outside the classified areas behind a safety filter, or take producers and motors that are marked for area and group."),
+    HOT_SURFACE(
+            "Heat of the producer against the dust",
+            "The air leaves the producer hotter than a surface may be that this dust touches: what gets past the filter can smoulder in it, in"
+                    + " its silencer and in the exhaust.",
+            "Lower the vacuum or let more air in, cool the air, choose another kind of producer; watch the discharge temperature."),
+    MOTOR_SURFACE(
+            "Heat of producer and motor outside",
+            "A surface of producer or motor gets hotter than this dust bears as a cloud or as a layer on it.",
+            "Take machines with a cooler temperature marking, or set them where no dust comes; keep them clean."),
+    CONE_DISCHARGE(
+            "Discharge over the heap",
+            "The heap of an easily ignited dust in receiver, bag or drum can hold charge and discharge over its surface, whatever is grounded"
+                    + " around it.",
+            "Have it judged by a specialist with resistivity and ignition energy of the own dust, before anybody fills."),
+    AFTER_FILTER(
+            "After-filter for the dust class",
+            "The after-filter lets through more than the class of the dust allows in air that people breathe.",
+            "Fit an after-filter of a better class, or lead the exhaust outdoors where its authority allows that."),
     RETURN_ISOLATION(
             "Isolation on the return air",
             "Air is led back into a room and nothing keeps flame and smoke of an explosion from coming with it.",

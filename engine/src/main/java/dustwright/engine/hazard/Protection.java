@@ -5,6 +5,7 @@ import dustwright.engine.quantity.ClothLoad;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
 import java.util.List;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param watched whether something tells dust in the exhaust air when a filter element breaks
  * @param valveIsolates whether the rotary valve was tested as an isolation device and stops on an explosion
  * @param containerStands pressure that a drum below the receiver stands with it, where nothing isolates it
+ * @param producers where the station's vacuum producers stand and what they are made for
  */
 public record Protection(
         Optional<Method> method,
@@ -40,7 +42,8 @@ public record Protection(
         Optional<Exhaust> exhaust,
         Optional<Boolean> watched,
         Optional<Boolean> valveIsolates,
-        Optional<GaugePressure> containerStands) {
+        Optional<GaugePressure> containerStands,
+        Producers producers) {
     public Protection {
         mains = List.copyOf(mains);
     }
@@ -60,7 +63,20 @@ public record Protection(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            Producers.UNKNOWN);
+
+    /**
+     * The vacuum producers of a station and their motors, where dust can reach them.
+     *
+     * @param inArea whether they stand in an area that the owner has classified for dust
+     * @param marked whether they and their motors are marked for that area and the group of the dust
+     * @param surface hottest that they and their motors get outside, as marked or as their maker states
+     */
+    public record Producers(Optional<Boolean> inArea, Optional<Boolean> marked, Optional<Temperature> surface) {
+        /** Nothing known. */
+        public static final Producers UNKNOWN = new Producers(Optional.empty(), Optional.empty(), Optional.empty());
+    }
 
     /**
      * The vents of a receiver.

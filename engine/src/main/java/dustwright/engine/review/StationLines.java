@@ -214,7 +214,7 @@ final class StationLines {
                         "charge builds up while filling",
                         "bag of a wrong type, ground clip left off, plain liner, insulated stand or person",
                         "a spark or brush discharge lights the cloud in the bag; burns at the stand")
-                .checked(place, FindingCode.BAG_STATIC, FindingCode.LINER_STATIC)
+                .checked(place, FindingCode.BAG_STATIC, FindingCode.LINER_STATIC, FindingCode.CONE_DISCHARGE)
                 .toSee("ground clip proved before filling, best interlocked; floor and shoes dissipative");
     }
 
@@ -249,7 +249,12 @@ final class StationLines {
                         "too little air, too deep a vacuum, dust or no oil in it, belt slipping",
                         "fire at the machine; hot exhaust air; sparks behind the filter")
                 .checked(
-                        ids, FindingCode.PRODUCER_TEMPERATURE, FindingCode.PRODUCER_VACUUM, FindingCode.PRODUCER_POWER);
+                        ids,
+                        FindingCode.PRODUCER_TEMPERATURE,
+                        FindingCode.PRODUCER_VACUUM,
+                        FindingCode.PRODUCER_POWER,
+                        FindingCode.HOT_SURFACE)
+                .checked(place, FindingCode.PRODUCER_PLACE, FindingCode.MOTOR_SURFACE);
         return station.producers().size() > 1
                 ? hot.interlock("producers", "no stop by overload or heat of a producer")
                 : hot.interlock("overload", "no stop by overload of the producer")
@@ -263,7 +268,7 @@ final class StationLines {
                         "dust, flame or smoke comes out with the air",
                         "torn element, fire in the receiver, explosion on the dirty side",
                         "people in the room or yard breathe it or are burnt; dust settles where it was clean")
-                .checked(place, FindingCode.EXHAUST_INDOORS, FindingCode.RETURN_ISOLATION)
+                .checked(place, FindingCode.EXHAUST_INDOORS, FindingCode.RETURN_ISOLATION, FindingCode.AFTER_FILTER)
                 .design(
                         stated().exhaust()
                                 .filter(e -> e == Protection.Exhaust.OUTDOORS)

@@ -82,7 +82,7 @@ final class AreaLines {
             area("area-around-bag", At.AROUND_FILLING);
         }
         area("area-clean", At.CLEAN_SIDE);
-        producers(station);
+        new ProducerPlace(station, here, writing).write();
         enclosures();
     }
 
@@ -94,21 +94,6 @@ final class AreaLines {
                 zone.written() + ", equipment of category " + zone.equipment() + "; " + zone.american(burning),
                 List.of(),
                 place.source());
-    }
-
-    /** The producer draws clean air only: where it stands, and how hot it may get. */
-    private void producers(Station station) {
-        String behind = station.safetyFilter().isPresent()
-                ? "on the clean side, behind the filter and a safety filter that stops dust when a filter element breaks"
-                : "on the clean side, behind the filter. No safety filter is stated: a broken element lets dust through to it";
-        writing.words(
-                "producer-place",
-                "Place of the vacuum producer",
-                behind
-                        + ". It belongs outside the areas above, or its motor and instruments are marked for them; no surface may be hotter"
-                        + " than the dust's own sheet says",
-                List.of(),
-                Source.published("NFPA 652 (2016) 8.4.2.2, portable cleaners, as a guide, read in summaries"));
     }
 
     /** What a panel or a device must be in these areas, by the electrical tables. */

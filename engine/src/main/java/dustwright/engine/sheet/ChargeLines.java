@@ -2,13 +2,17 @@ package dustwright.engine.sheet;
 
 import static dustwright.engine.sheet.Writing.step;
 
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Term;
 import dustwright.engine.hazard.Bonding;
 import dustwright.engine.hazard.CloudLaws;
+import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.MieStep;
+import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.Capacitance;
 import dustwright.engine.quantity.Duration;
@@ -18,6 +22,8 @@ import dustwright.engine.quantity.Voltage;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Charge: what an object that is not bonded can store against what ignites the dust, how fast a bonded one loses it, filter elements. */
 final class ChargeLines {
@@ -44,6 +50,9 @@ final class ChargeLines {
 
     private static final Source TYPICAL =
             Source.fromMemory("IEC TS 60079-32-1; NFPA 77: typical capacitances and voltages");
+    private static final Source CONE =
+            Source.fromMemory("IEC TS 60079-32-1, cone discharges; limit of 10 mJ from memory");
+    private static final double CONE_J = 10e-3;
     private static final double PICO = 1e-12;
     private static final Capacitance BONDED = new Capacitance(100 * PICO);
 
@@ -65,7 +74,10 @@ final class ChargeLines {
         }
         relaxation();
         filling();
-        here.station().ifPresent(station -> elements(station, least));
+        here.station().ifPresent(station -> {
+            cone();
+            elements(station, least);
+        });
     }
 
     private void stored(Loose loose, SparkEnergy least) {
@@ -111,7 +123,58 @@ final class ChargeLines {
                 "dust that falls into bag or drum carries charge with it: the heap of an insulating dust keeps it for minutes and can discharge"
                         + " over its surface (cone discharge) whatever bag it is in; below 10 mJ a specialist is asked before filling",
                 List.of(),
-                Source.fromMemory("IEC TS 60079-32-1, cone discharges; limit of 10 mJ from memory"));
+                CONE);
+    }
+
+    /** Receiver, bag or drum: an insulating heap keeps its charge in any of them. */
+    private void cone() {
+        Place.Kind part =
+                here.station().orElseThrow().container().isPresent() ? Place.Kind.CONTAINER : Place.Kind.RECEIVER;
+        List<Dust> heaps = here.burning().stream()
+                .filter(d -> d.card().metal() || !d.card().conductive().orElse(false))
+                .toList();
+        List<Dust> untested =
+                heaps.stream().filter(d -> d.card().ignition().isEmpty()).toList();
+        Optional<SparkEnergy> least = heaps.stream()
+                .flatMap(d -> d.card().ignition().stream())
+                .map(DustCard.Stated::value)
+                .min(Comparator.comparingDouble(SparkEnergy::joules));
+        Limit<SparkEnergy> limit = new Limit<>(new SparkEnergy(CONE_J), CONE);
+        if (least.filter(mie -> mie.joules() <= CONE_J).isPresent()) {
+            writing.unjudged(
+                    FindingCode.CONE_DISCHARGE,
+                    part,
+                    Side.AT_LEAST,
+                    limit,
+                    heaps.stream()
+                                    .filter(d -> d.card()
+                                            .ignition()
+                                            .filter(mie -> mie.value().joules() <= CONE_J)
+                                            .isPresent())
+                                    .map(Dust::name)
+                                    .collect(Collectors.joining("; "))
+                            + ": lit by 10 mJ or less. A specialist judges the heap with resistivity and ignition energy of the own dust.");
+        } else if (!untested.isEmpty()) {
+            writing.unjudged(
+                    FindingCode.CONE_DISCHARGE,
+                    part,
+                    Side.AT_LEAST,
+                    limit,
+                    "Enter \"mie\" under \"explosion\" of "
+                            + untested.stream().map(Dust::name).collect(Collectors.joining("; ")) + ".");
+        } else if (least.isPresent()) {
+            writing.asked(
+                    FindingCode.CONE_DISCHARGE,
+                    part,
+                    Sheet.ANY_SET,
+                    Side.AT_LEAST,
+                    least.get(),
+                    limit,
+                    List.of(Writing.stated(
+                            "MIE", "least ignition energy of a heap here", least.get(), Source.entered())));
+        } else {
+            writing.none(FindingCode.CONE_DISCHARGE, part, "dusts here that do not conduct", 0, CONE);
+        }
     }
 
     private void elements(Station station, SparkEnergy least) {

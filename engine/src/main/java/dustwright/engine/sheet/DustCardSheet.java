@@ -300,28 +300,8 @@ final class DustCardSheet {
 
     private void surfaces() {
         List<Step> steps = new ArrayList<>();
-        card.cloud()
-                .ifPresent(cloud -> steps.add(step(
-                        "HAZ-11",
-                        "T = 2/3 MIT, both in °C",
-                        SurfaceLimit.IEC,
-                        new Term(
-                                "T_cloud",
-                                "greatest surface by the cloud",
-                                new Temperature(
-                                        SurfaceLimit.byCloud_K(cloud.value().kelvin()))),
-                        new Term("MIT", "ignition temperature of a cloud", cloud.value()))));
-        card.layer()
-                .ifPresent(layer -> steps.add(step(
-                        "HAZ-12",
-                        "T = LIT − 75 K",
-                        SurfaceLimit.IEC,
-                        new Term(
-                                "T_layer",
-                                "greatest surface by a 5 mm layer",
-                                new Temperature(
-                                        SurfaceLimit.byLayer_K(layer.value().kelvin()))),
-                        new Term("LIT", "ignition temperature of a layer", layer.value()))));
+        card.cloud().ifPresent(cloud -> steps.add(DustHeat.byCloud(cloud.value(), dust)));
+        card.layer().ifPresent(layer -> steps.add(DustHeat.byLayer(layer.value(), dust)));
         if (steps.size() < 2) {
             writing.unknown(
                     "surface",
@@ -342,33 +322,23 @@ final class DustCardSheet {
     private void lowerOf(Temperature cloud, Temperature layer) {
         Temperature least = cloud.kelvin() < layer.kelvin() ? cloud : layer;
         Term lower = new Term("T_ignition", "lower of cloud and layer", least);
-        Temperature byCode = new Temperature(SurfaceLimit.fireCode_K(least.kelvin()));
+        Step byCode = DustHeat.byFireCode(least, lower);
         writing.known(
                 "surface-fire-code",
                 "Hottest outer surface, US model fire code",
-                byCode,
-                List.of(step(
-                        "HAZ-23",
-                        "T = 80 % of T_ignition, both in °C",
-                        SurfaceLimit.FIRE_CODE,
-                        new Term("T", "below", byCode),
-                        lower)));
+                byCode.result().value(),
+                List.of(byCode));
         if (card.family().filter(f -> f == DustFamily.ORGANIC).isPresent()) {
-            Temperature limit = new Temperature(SurfaceLimit.organic_K(least.kelvin()));
+            Step limit = DustHeat.byOrganic(least, lower);
             writing.known(
                     "surface-nec",
                     "Highest temperature marking, NEC, organic dust that may dry out or char",
-                    limit,
-                    List.of(step(
-                            "HAZ-13",
-                            "T = min(T_ignition, 165 °C)",
-                            SurfaceLimit.NEC,
-                            new Term("T", "not above", limit),
-                            lower)));
+                    limit.result().value(),
+                    List.of(limit));
             writing.words(
                     "surface-code",
                     "Temperature code for that marking",
-                    SurfaceLimit.temperatureCode(limit.kelvin())
+                    SurfaceLimit.temperatureCode(limit.result().value().si())
                             .map(code -> code + " or a cooler one")
                             .orElse("none of the codes is cool enough"),
                     List.of(),
@@ -384,6 +354,14 @@ final class DustCardSheet {
                     "for metals by another rule than for other dusts: where the colour of the surface below can no longer be made out",
                     List.of(),
                     DustFamily.APART);
+            return;
+        }
+        if (card.family().isEmpty()) {
+            writing.unknown(
+                    "layer",
+                    "Settled dust that makes a room a hazard area",
+                    "Enter \"family\" under \"explosion\": of a metal it is any layer under which the colour of the surface is lost, of other"
+                            + " dusts a depth.");
             return;
         }
         dust.looseBulkDensity().ifPresent(bulk -> {

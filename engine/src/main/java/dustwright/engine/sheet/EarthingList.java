@@ -6,6 +6,7 @@ import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.Bonding;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.tubing.Fitting;
 import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Run;
@@ -67,13 +68,17 @@ public final class EarthingList {
     static Couplings couplings(Plant plant, Run run) {
         RunGeometry geometry = RunGeometry.of(run, plant.tube(run.tube()));
         int bends = geometry.bends().size();
-        int pieces = (int) Math.ceil(geometry.straight().metres() / STOCK_m);
         return new Couplings(
                 2,
                 bends,
-                Math.max(0, pieces - (bends + 1)),
+                geometry.straights().stream().mapToInt(EarthingList::further).sum(),
                 run.fittings().stream().mapToInt(Fitting::count).sum(),
                 run.route() instanceof Run.Route.Measured);
+    }
+
+    /** Stock lengths of one stretch beyond its first: no piece reaches past a bend. */
+    private static int further(Length stretch) {
+        return Math.max(0, (int) Math.ceil(stretch.metres() / STOCK_m - 1e-9) - 1);
     }
 
     /** Machines of a station that have a ground of their own, by name. */

@@ -192,8 +192,8 @@ final class HazardSheet {
         String why =
                 "The plant file ends here: what stands behind, its protection and isolation, is not described and not judged.";
         writing.unknown("collector", "Collector", why);
-        writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.POINT, SEPARATOR, why);
-        writing.notSaid(FindingCode.INLET_ISOLATION, Place.Kind.POINT, SEPARATOR, why);
+        writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.POINT, separator(), why);
+        writing.notSaid(FindingCode.INLET_ISOLATION, Place.Kind.POINT, separator(), why);
         if (!here.lightMetals().isEmpty()) {
             writing.notSaid(FindingCode.METAL_DRY, Place.Kind.POINT, DustFamily.APART, why);
         }
@@ -201,7 +201,7 @@ final class HazardSheet {
                 "isolation-asked",
                 "Isolation on the main",
                 "asked for: flame must not run back to people who hold hoses, whatever collector stands behind",
-                SEPARATOR);
+                separator());
     }
 
     // ---- the station
@@ -215,7 +215,7 @@ final class HazardSheet {
                 "container",
                 "Collected dust",
                 "in the smallest container that does, emptied often, kept covered",
-                SEPARATOR);
+                separator());
         station.container().flatMap(c -> c.bag()).ifPresent(bag -> new BagStatic(bag, writing).write(burning));
     }
 
@@ -226,13 +226,13 @@ final class HazardSheet {
                 "velocity-always",
                 "Velocity that carries",
                 "held with one user alone as with all: the checks of every set and of every single user say where it is not",
-                CENTRAL);
+                central());
         words(
                 "hoses",
                 "Hoses and tools",
                 "tools of metal or dissipative, hose and cuffs conductive or dissipative, all bonded and grounded; tubing of metal, bridged at"
                         + " every coupling that insulates",
-                CENTRAL);
+                central());
     }
 
     private void hotWork() {
@@ -252,6 +252,15 @@ final class HazardSheet {
                         + " signs. Authority having jurisdiction, insurer and local code decide; clauses belong to their edition and are to be"
                         + " read there",
                 PRACTICE);
+    }
+
+    /** Metals have a standard of their own. */
+    private Source separator() {
+        return here.metals().isEmpty() ? SEPARATOR : DustFamily.APART;
+    }
+
+    private Source central() {
+        return here.metals().isEmpty() ? CENTRAL : DustFamily.APART;
     }
 
     private void words(String what, String name, String text, Source source) {

@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The panel: signals, control supply, enclosure by area class, heat. A starting point; the owner classifies, a licensed person designs. */
 final class PanelSheet {
@@ -147,6 +148,17 @@ final class PanelSheet {
             findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
             return;
         }
+        if (suits.get()
+                && metalOutOf(area)
+                && !Enclosure.suits(type, AreaClass.CLASS_II_GROUP_E).orElse(false)) {
+            String why = said + ": hazardous quantities of a metal dust are Division 1 and Group E, and " + area.words()
+                    + " is stated for a plant that collects " + metals()
+                    + ". Ask who classified the area, and state \"family\" of every dust.";
+            entries.add(Entry.unknown("enclosure-offered", name, why));
+            judged.notSaid(FindingCode.PANEL_AREA, Place.Kind.PANEL, source, why);
+            findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
+            return;
+        }
         entries.add(Entry.words(
                 "enclosure-offered",
                 name,
@@ -160,6 +172,18 @@ final class PanelSheet {
                 suits.get() ? 0 : 1,
                 source);
         findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
+    }
+
+    /** Class II without the group of metals, stated where a dust is a metal or may be one. */
+    private boolean metalOutOf(AreaClass area) {
+        return (area == AreaClass.CLASS_II_DIVISION_1 || area == AreaClass.CLASS_II_DIVISION_2) && !metals().isEmpty();
+    }
+
+    private String metals() {
+        return plant.dusts().stream()
+                .filter(d -> d.burns() && d.card().mayBeMetal())
+                .map(d -> d.name() + (d.card().metal() ? ", a metal" : ", of no stated family"))
+                .collect(Collectors.joining("; "));
     }
 
     private static String inZone(String type, AreaClass area) {

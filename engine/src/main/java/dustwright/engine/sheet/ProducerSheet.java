@@ -12,6 +12,7 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
 import dustwright.engine.producer.DisplacementWork;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.LiquidRing;
@@ -25,6 +26,7 @@ import dustwright.engine.quantity.TemperatureRise;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What a vacuum producer comes to over all sets of open inlets: load, heat, slip, turndown of its drive, belt. */
 final class ProducerSheet {
@@ -287,10 +289,29 @@ final class ProducerSheet {
                                 new Term("ΔT", "rise in set " + hottest.set(), rise)),
                         new Term("T_out", "air leaving the producer", leaving),
                         FIRST_LAW))));
+        station(producer)
+                .flatMap(station ->
+                        DustHeat.at(plant, station).leaving(producer.id(), hottest.set(), leaving, stepsOf(id)))
+                .ifPresent(findings::add);
         if (producer.machine() instanceof Machine.LobePump lobe) {
             allHeatInTheAir(lobe, hottest);
             slip(lobe, hottest);
         }
+    }
+
+    private Optional<Station> station(VacuumProducer producer) {
+        return plant.stations().stream()
+                .filter(s -> s.producers().contains(producer))
+                .findFirst();
+    }
+
+    private List<Step> stepsOf(String entry) {
+        return entries.stream()
+                .filter(e -> e.id().equals(entry))
+                .findFirst()
+                .orElseThrow()
+                .derivation()
+                .steps();
     }
 
     /** The rise counts the work on the displaced air, slip included; loss of bearings and gears leaves by casing and oil. If none did. */

@@ -3,15 +3,20 @@ package dustwright.engine.sheet;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustCard.Hygiene;
+import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.hazard.Protection.Exhaust;
 import dustwright.engine.hazard.Protection.Isolation;
 import dustwright.engine.hazard.Protection.Method;
 import dustwright.engine.hazard.Protection.Standing;
+import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Station;
+import dustwright.engine.quantity.GaugePressure;
+import dustwright.engine.quantity.Ratio;
 import dustwright.engine.receiver.AfterFilter;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,7 +28,11 @@ import java.util.stream.Collectors;
 final class ProtectionLines {
     private static final Source SEPARATOR =
             Source.fromMemory("NFPA 652/654, air-material separators; successor in NFPA 660");
+    private static final Source CLASSES = Source.published("EN 1822-1, ISO 29463-1, integral efficiency of a class");
     private static final Source ISOLATION = Source.fromMemory("NFPA 69; EN 15089, isolation systems");
+
+    /** The classes are given to a hundred-millionth of a percent at most. */
+    private static final double CLASS_DIGITS = 1e10;
 
     private final Station station;
     private final Protection stated;
@@ -46,7 +55,7 @@ final class ProtectionLines {
                     "Enter \"method\" and \"standing\" under \"explosion\" of the receiver: outdoors, or indoors only with a vent duct"
                             + " to the outside, flameless venting, suppression, or another listed way.";
             writing.unknown("protection", name, why);
-            writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.RECEIVER, SEPARATOR, why);
+            writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.RECEIVER, separator(), why);
         } else {
             stated(name, stated.method().get());
         }
@@ -73,8 +82,11 @@ final class ProtectionLines {
             writing.notSaid(
                     FindingCode.EXPLOSION_PROTECTION,
                     Place.Kind.RECEIVER,
-                    SEPARATOR,
+                    separator(),
                     "Enter \"standing\" under \"explosion\" of the receiver: indoors a vent without a duct burns the room.");
+            return;
+        }
+        if (method == Method.CONTAINMENT && contained()) {
             return;
         }
         Optional<String> open = method == Method.NONE || ventsInside ? Optional.empty() : open(method);
@@ -86,8 +98,8 @@ final class ProtectionLines {
                 FindingCode.EXPLOSION_PROTECTION,
                 Place.Kind.RECEIVER,
                 "receivers without a way out for an explosion",
-                method == Method.NONE || ventsInside || bursts(method) ? 1 : 0,
-                SEPARATOR);
+                method == Method.NONE || ventsInside ? 1 : 0,
+                separator());
     }
 
     /** Why nobody can say that this method does for the dusts here. */
@@ -105,19 +117,53 @@ final class ProtectionLines {
                     "A vent throws dust out, and " + names(toxic)
                             + " is toxic: owner's hygienist and authority have to accept that, else suppression or containment.");
         }
-        return method == Method.CONTAINMENT && stated.reduced().isEmpty()
-                ? Optional.of(
-                        "Enter \"reduced pressure\" under \"explosion\" of the receiver, the pressure the vessel stands: it is held"
-                                + " against Pmax of every dust here.")
-                : Optional.empty();
+        return Optional.empty();
     }
 
-    /** A vessel that is to contain an explosion and does not stand its pressure. */
-    private boolean bursts(Method method) {
-        return method == Method.CONTAINMENT
-                && here.burning().stream()
-                        .anyMatch(d -> d.card().greatestOrWorst().pascals()
-                                > stated.reduced().orElseThrow().pascals());
+    /** The vessel's strength against the greatest Pmax here, where that decides; whether it did. */
+    private boolean contained() {
+        GaugePressure greatest = here.burning().stream()
+                .map(d -> d.card().greatestOrWorst())
+                .max(Comparator.comparingDouble(GaugePressure::pascals))
+                .orElseThrow();
+        Limit<GaugePressure> limit = new Limit<>(greatest, clause(Method.CONTAINMENT));
+        List<Dust> unknown = here.burning().stream()
+                .filter(d -> d.card().greatest().isEmpty())
+                .toList();
+        if (stated.reduced().isEmpty()) {
+            burstNotKnown(
+                    limit,
+                    "Enter \"reduced pressure\" under \"explosion\" of the receiver, the pressure the vessel stands: it is held"
+                            + " against Pmax of every dust here.");
+            return true;
+        }
+        GaugePressure stands = stated.reduced().get();
+        boolean bursts = here.burning().stream()
+                .flatMap(d -> d.card().greatest().stream())
+                .anyMatch(pmax -> pmax.value().pascals() > stands.pascals());
+        if (!bursts && stands.pascals() < greatest.pascals()) {
+            burstNotKnown(
+                    limit,
+                    "Enter \"pmax\" under \"explosion\" of " + names(unknown)
+                            + ": meanwhile 12 bar is taken, and the vessel stands less.");
+            return true;
+        }
+        if (!bursts && !here.metals().isEmpty()) {
+            return false;
+        }
+        writing.asked(
+                FindingCode.EXPLOSION_PROTECTION,
+                Place.Kind.RECEIVER,
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                stands,
+                limit,
+                List.of(Writing.stated("p", "pressure the vessel stands", stands, Source.entered())));
+        return true;
+    }
+
+    private void burstNotKnown(Limit<GaugePressure> limit, String why) {
+        writing.unjudged(FindingCode.EXPLOSION_PROTECTION, Place.Kind.RECEIVER, Side.AT_LEAST, limit, why);
     }
 
     private static String names(List<Dust> dusts) {
@@ -147,13 +193,18 @@ final class ProtectionLines {
         };
     }
 
-    private static Source clause(Method method) {
+    /** Metals have a standard of their own. */
+    private Source separator() {
+        return here.metals().isEmpty() ? SEPARATOR : DustFamily.APART;
+    }
+
+    private Source clause(Method method) {
         return switch (method) {
             case VENTING -> Source.fromMemory("NFPA 68; EN 14491, EN 14797");
             case FLAMELESS_VENTING -> Source.fromMemory("NFPA 68, flameless devices; EN 16009");
             case SUPPRESSION -> Source.fromMemory("NFPA 69, suppression; EN 14373");
             case CONTAINMENT -> Source.fromMemory("NFPA 69, pressure containment; EN 14460");
-            case NONE -> SEPARATOR;
+            case NONE -> separator();
         };
     }
 
@@ -266,6 +317,7 @@ final class ProtectionLines {
             returned(name);
         }
         hygiene();
+        afterFilter();
     }
 
     private void returned(String name) {
@@ -339,11 +391,16 @@ final class ProtectionLines {
     }
 
     private static Optional<String> passes(String filterClass, Hygiene dustClass) {
-        double passes = 1 - AfterFilter.ofClass(filterClass).integral();
-        return passes > dustClass.mostPassing() * (1 + 1e-6)
+        return passing(filterClass).value() > dustClass.mostPassing()
                 ? Optional.of("an after-filter of class " + filterClass + " lets through more than dust class "
                         + dustClass + " allows")
                 : Optional.empty();
+    }
+
+    /** What a class may let through, to the digits its standard gives. */
+    private static Ratio passing(String filterClass) {
+        double passing = 1 - AfterFilter.ofClass(filterClass).integral();
+        return new Ratio(Math.round(passing * CLASS_DIGITS) / CLASS_DIGITS);
     }
 
     private Optional<Hygiene> strictest() {
@@ -368,7 +425,7 @@ final class ProtectionLines {
 
     /** What the rules of returned air come from: of toxic dust alone it is practice. */
     private Source air() {
-        return here.burning().isEmpty() ? Source.commonPractice() : SEPARATOR;
+        return here.burning().isEmpty() ? Source.commonPractice() : separator();
     }
 
     /** After-filter by dust class. */
@@ -393,5 +450,64 @@ final class ProtectionLines {
                 strictest.get().words() + "; here " + fitted,
                 List.of(),
                 Hygiene.SOURCE);
+    }
+
+    /** Asked of air that people breathe: returned to a room, or of a dust that is toxic or may be, or while nobody says where it goes. */
+    private void afterFilter() {
+        boolean outdoors = stated.exhaust().filter(e -> e == Exhaust.OUTDOORS).isPresent();
+        boolean indoors = stated.exhaust().filter(e -> e == Exhaust.INDOORS).isPresent();
+        boolean poison = here.dusts().stream().anyMatch(d -> d.card().toxic().orElse(false));
+        boolean unsaid = here.dusts().stream().anyMatch(d -> d.card().toxic().isEmpty());
+        boolean burns = !here.burning().isEmpty();
+        boolean asked = outdoors
+                ? poison || (burns && unsaid)
+                : burns || poison || (indoors && strictest().isPresent());
+        if (!asked) {
+            return;
+        }
+        if (strictest().isEmpty()) {
+            writing.notSaid(
+                    FindingCode.AFTER_FILTER,
+                    Place.Kind.STATION,
+                    Hygiene.SOURCE,
+                    "Enter \"hygiene\" under \"explosion\" of the dust: L, M or H decides the after-filter.");
+            return;
+        }
+        Limit<Ratio> most = new Limit<>(new Ratio(strictest().get().mostPassing()), Hygiene.SOURCE);
+        Optional<Ratio> passing = station.safetyFilter()
+                .flatMap(filter -> station.safetyRating().efficiencyClass())
+                .map(ProtectionLines::passing);
+        if (passing.filter(p -> p.compareTo(most.value()) <= 0).isEmpty() && !indoors && !poison) {
+            filterOpen(
+                    most,
+                    outdoors
+                            ? "Enter \"toxic\" under \"explosion\" of every dust: of a toxic one the air outdoors too passes a filter of its class."
+                            : "Enter \"exhaust\" under \"explosion\" of the receiver: where the air goes decides whether the after-filter does.");
+        } else if (passing.isPresent()) {
+            writing.asked(
+                    FindingCode.AFTER_FILTER,
+                    Place.Kind.STATION,
+                    Sheet.ANY_SET,
+                    Side.AT_MOST,
+                    passing.get(),
+                    most,
+                    List.of(Writing.stated("1 − E", "share that its class lets through", passing.get(), CLASSES)));
+        } else if (station.safetyFilter().isPresent()) {
+            filterOpen(
+                    most,
+                    "Enter \"class\" of the safety filter, for dust class "
+                            + strictest().get() + ".");
+        } else {
+            writing.none(
+                    FindingCode.AFTER_FILTER,
+                    Place.Kind.STATION,
+                    "stations whose air passes no after-filter",
+                    1,
+                    Hygiene.SOURCE);
+        }
+    }
+
+    private void filterOpen(Limit<Ratio> most, String why) {
+        writing.unjudged(FindingCode.AFTER_FILTER, Place.Kind.STATION, Side.AT_MOST, most, why);
     }
 }

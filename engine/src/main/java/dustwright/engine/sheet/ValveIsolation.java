@@ -30,7 +30,11 @@ final class ValveIsolation {
         if (station.rotaryValve().isPresent()) {
             valve();
         }
-        station.container().ifPresent(this::judged);
+        if (station.container().isPresent()) {
+            judged(station.container().get());
+        } else if (station.rotaryValve().isPresent()) {
+            nothingDrawnBelow();
+        }
     }
 
     private void valve() {
@@ -64,6 +68,16 @@ final class ValveIsolation {
                 ? String.join(" and ", below.open())
                         + " of it not stated: at least six vanes and at most 0.2 mm are usual."
                 : "against it: " + String.join(", ", below.against()) + ".";
+    }
+
+    private void nothingDrawnBelow() {
+        if (below.isolates()) {
+            none(0);
+        } else {
+            notSaid(
+                    "The valve is not shown to isolate, and what stands below it is not drawn: enter \"container\" of the station, and"
+                            + " \"rotary valve isolates\" with \"vanes\" and \"tip gap\" of the valve.");
+        }
     }
 
     private void judged(Container container) {

@@ -12,10 +12,12 @@ import java.util.List;
  *
  * @param developed length along the corner-to-corner lines, as tubing is ordered
  * @param straight tube left when every bend has taken its tangents; for a measured run the measured length
+ * @param straights the same, stretch by stretch between the bends
  * @param bends in the drawn direction; empty for a measured run
  * @param fittingsK summed K of fittings and, for a measured run, its measured K [-]
  */
-public record RunGeometry(Length developed, Length straight, List<Bend> bends, double fittingsK) {
+public record RunGeometry(
+        Length developed, Length straight, List<Length> straights, List<Bend> bends, double fittingsK) {
     /** Below this change of direction [rad] a corner is a straight joint, not a bend: 0.05°, drawing accuracy. */
     public static final double STRAIGHT_JOINT_rad = Math.toRadians(0.05);
 
@@ -23,6 +25,7 @@ public record RunGeometry(Length developed, Length straight, List<Bend> bends, d
     public record Bend(double angle_rad, Length radius, BendLoss loss) {}
 
     public RunGeometry {
+        straights = List.copyOf(straights);
         bends = List.copyOf(bends);
     }
 
@@ -34,7 +37,8 @@ public record RunGeometry(Length developed, Length straight, List<Bend> bends, d
     public static RunGeometry of(Run run, Tube tube) {
         double k = run.fittings().stream().mapToDouble(f -> f.k() * f.count()).sum();
         if (run.route() instanceof Run.Route.Measured measured) {
-            return new RunGeometry(measured.length(), measured.length(), List.of(), k + measured.k());
+            return new RunGeometry(
+                    measured.length(), measured.length(), List.of(measured.length()), List.of(), k + measured.k());
         }
         return drawn(run.id(), (Run.Route.Drawn) run.route(), tube.bore(), k);
     }
@@ -57,6 +61,8 @@ public record RunGeometry(Length developed, Length straight, List<Bend> bends, d
         List<Bend> bends = new ArrayList<>();
         double developed_m = 0;
         double straight_m = 0;
+        List<Length> straights = new ArrayList<>();
+        double stretch_m = 0;
         double tangentBefore_m = 0;
         for (int n = 1; n < corners.size(); n++) {
             double leg_m = corners.get(n - 1).distanceTo(corners.get(n)).metres();
@@ -78,9 +84,14 @@ public record RunGeometry(Length developed, Length straight, List<Bend> bends, d
             }
             developed_m += leg_m;
             straight_m += Math.max(0, left_m);
+            stretch_m += Math.max(0, left_m);
+            if (bend || n + 1 == corners.size()) {
+                straights.add(new Length(stretch_m));
+                stretch_m = 0;
+            }
             tangentBefore_m = tangent_m;
         }
-        return new RunGeometry(new Length(developed_m), new Length(straight_m), bends, fittingsK);
+        return new RunGeometry(new Length(developed_m), new Length(straight_m), straights, bends, fittingsK);
     }
 
     /** Metres to the millimetre. */

@@ -128,7 +128,8 @@ class HazardStudyTest {
                 none.exhaust(),
                 none.watched(),
                 none.valveIsolates(),
-                none.containerStands());
+                none.containerStands(),
+                none.producers());
         Plant plant = new PlantSketch()
                 .tube("T2", 0.0475, 4.5e-5)
                 .dust("flour", 60e-6, 1450)

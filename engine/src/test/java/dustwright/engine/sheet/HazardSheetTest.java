@@ -116,7 +116,8 @@ class HazardSheetTest {
                 Optional.of(Exhaust.INDOORS),
                 Optional.empty(),
                 Optional.of(false),
-                Optional.empty());
+                Optional.empty(),
+                Protection.Producers.UNKNOWN);
     }
 
     private static Vent vent(double area_m2) {
@@ -298,7 +299,8 @@ class HazardSheetTest {
                 p.exhaust(),
                 Optional.of(true),
                 p.valveIsolates(),
-                p.containerStands());
+                p.containerStands(),
+                p.producers());
     }
 
     /** Whatever burns: air comes back only through an after-filter, one that the dust's class allows. */
@@ -375,7 +377,8 @@ class HazardSheetTest {
                 p.exhaust(),
                 p.watched(),
                 p.valveIsolates(),
-                p.containerStands());
+                p.containerStands(),
+                p.producers());
         Set<String> followed = new TreeSet<>();
         // EN 14491 gives no number behind a duct, so the plain case goes with it
         for (Sheet sheet :
@@ -446,7 +449,8 @@ class HazardSheetTest {
                 p.exhaust(),
                 p.watched(),
                 p.valveIsolates(),
-                p.containerStands());
+                p.containerStands(),
+                p.producers());
         for (String method : List.of("vent-en-flour", "vent-nfpa-flour")) {
             assertThat(EquipmentSketch.answer(sketch.sheets(), method))
                     .isInstanceOfSatisfying(
@@ -595,7 +599,8 @@ class HazardSheetTest {
                 p.exhaust(),
                 p.watched(),
                 p.valveIsolates(),
-                p.containerStands());
+                p.containerStands(),
+                p.producers());
         return found(sketch.sheets(), FindingCode.VENT_AREA).limit().si();
     }
 
@@ -627,7 +632,8 @@ class HazardSheetTest {
                 p.exhaust(),
                 p.watched(),
                 p.valveIsolates(),
-                p.containerStands());
+                p.containerStands(),
+                p.producers());
         List<Sheet> sheets = sketch.sheets();
         assertThat(EquipmentSketch.answer(sheets, "vent-duct-flour")).isInstanceOf(Answer.Unknown.class);
         assertThat(found(sheets, FindingCode.VENT_AREA).unjudged()).isTrue();
@@ -837,7 +843,8 @@ class HazardSheetTest {
                 p.exhaust(),
                 p.watched(),
                 isolates,
-                stands_bar.map(bar -> new GaugePressure(bar * BAR_Pa)));
+                stands_bar.map(bar -> new GaugePressure(bar * BAR_Pa)),
+                p.producers());
         return sketch;
     }
 
@@ -896,7 +903,8 @@ class HazardSheetTest {
                 p.exhaust(),
                 p.watched(),
                 p.valveIsolates(),
-                p.containerStands());
+                p.containerStands(),
+                p.producers());
         Plant like = sketch.plant();
         Plant plant = new PlantSketch()
                 .tube("T2", 0.0475, 4.5e-5)
@@ -962,7 +970,8 @@ class HazardSheetTest {
                 p.exhaust(),
                 p.watched(),
                 p.valveIsolates(),
-                p.containerStands());
+                p.containerStands(),
+                p.producers());
         assertThat(found(sketch.sheets(), FindingCode.EXPLOSION_PROTECTION).fails())
                 .isTrue();
     }

@@ -126,7 +126,8 @@ class VentVerdictTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(false),
-                Optional.empty());
+                Optional.empty(),
+                Protection.Producers.UNKNOWN);
     }
 
     private static Protection stated(double volume_m3, double slenderness, double reduced_bar, Vent vent) {

@@ -88,6 +88,8 @@ final class Amounts {
     static final Amount KST = amount(Dimension.EXPLOSION_CONSTANT, "0 bar.m/s", "2000 bar.m/s", "115 bar.m/s");
     static final Amount EXPLOSION_PRESSURE = amount(Dimension.GAUGE_PRESSURE, "0.5 bar", "25 bar", "9 bar");
     static final Amount IGNITION_ENERGY = amount(Dimension.SPARK_ENERGY, "0.01 mJ", "10 J", "50 mJ");
+    static final Amount MACHINE_SURFACE = amount(Dimension.TEMPERATURE, "40 degC", "450 degC", "120 degC");
+
     static final Amount IGNITION = amount(Dimension.TEMPERATURE, "50 degC", "1200 degC", "380 degC");
     static final Amount EXPLOSIBLE = amount(Dimension.DENSITY, "1 g/m3", "2000 g/m3", "60 g/m3");
     static final Amount VENT_PRESSURE = amount(Dimension.GAUGE_PRESSURE, "0.01 bar", "10 bar", "0.4 bar");

@@ -170,7 +170,19 @@ public final class ReceiverKeys {
                     Key.optional(
                             "container stands",
                             VENT_PRESSURE,
-                            "Pressure that a drum below the receiver and its clamp stand, where nothing isolates them.")),
+                            "Pressure that a drum below the receiver and its clamp stand, where nothing isolates them."),
+                    Key.optional(
+                            "producers in area",
+                            new Shape.YesNo(),
+                            "Whether the station's producers stand in an area that the owner has classified for dust."),
+                    Key.optional(
+                            "producers marked",
+                            new Shape.YesNo(),
+                            "Whether producers and motors are marked for that area and the group of the dust."),
+                    Key.optional(
+                            "producers surface",
+                            MACHINE_SURFACE,
+                            "Hottest that producers and their motors get outside, as marked or as their maker states.")),
             List.of());
 
     /** The vessel itself: a station without it has one of which nothing is stated. */

@@ -1,0 +1,330 @@
+package dustwright.engine.sheet;
+
+import static dustwright.engine.sheet.EquipmentSketch.finding;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dustwright.engine.electrical.Electrical;
+import dustwright.engine.electrical.Enclosure.AreaClass;
+import dustwright.engine.electrical.Enclosure.Exposure;
+import dustwright.engine.electrical.Panel;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.DustCard;
+import dustwright.engine.hazard.DustCard.Hygiene;
+import dustwright.engine.hazard.DustCard.Sample;
+import dustwright.engine.hazard.DustCard.Stated;
+import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.Protection;
+import dustwright.engine.hazard.Protection.Exhaust;
+import dustwright.engine.hazard.Protection.Method;
+import dustwright.engine.hazard.Protection.Producers;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.GaugePressure;
+import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.SparkEnergy;
+import dustwright.engine.quantity.Temperature;
+import dustwright.engine.tubing.Position;
+import dustwright.engine.tubing.Run;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every consequence of a combustible dust has a verdict: it holds, it does not, or it is not known with what to enter. */
+class JudgedConsequencesTest {
+    private static final double ZERO_CELSIUS_K = 273.15;
+    private static final double BAR_Pa = 1e5;
+
+    private Optional<DustFamily> family = Optional.of(DustFamily.ORGANIC);
+    private Optional<Double> mie_mJ = Optional.of(50.0);
+    private Optional<Double> mit_C = Optional.of(380.0);
+    private Optional<Double> lit_C = Optional.of(300.0);
+    private Optional<Double> pmax_bar = Optional.of(9.0);
+    private Optional<Hygiene> hygiene = Optional.of(Hygiene.M);
+    private boolean conductive;
+    private boolean toxic;
+    private Optional<Method> method = Optional.empty();
+    private Optional<Double> stands_bar = Optional.empty();
+    private Optional<Exhaust> exhaust = Optional.of(Exhaust.OUTDOORS);
+    private Producers producers = Producers.UNKNOWN;
+    private Optional<String> after = Optional.of("H13");
+
+    private static Optional<Stated<Temperature>> celsius(Optional<Double> value) {
+        return value.map(t -> new Stated<>(new Temperature(ZERO_CELSIUS_K + t), Source.entered()));
+    }
+
+    private DustCard card() {
+        return new DustCard(
+                family,
+                Optional.empty(),
+                pmax_bar.map(p -> new Stated<>(new GaugePressure(p * BAR_Pa), Source.entered())),
+                mie_mJ.map(e -> new Stated<>(new SparkEnergy(e / 1000), Source.entered())),
+                celsius(mit_C),
+                celsius(lit_C),
+                Optional.empty(),
+                Optional.of(conductive),
+                Optional.empty(),
+                Optional.of(toxic),
+                hygiene,
+                Optional.empty(),
+                Optional.empty(),
+                Sample.PUBLISHED,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private Protection protection() {
+        Protection p = Protection.UNKNOWN;
+        return new Protection(
+                method,
+                p.standing(),
+                p.volume(),
+                p.slenderness(),
+                stands_bar.map(bar -> new GaugePressure(bar * BAR_Pa)),
+                p.opens(),
+                p.vent(),
+                p.isolation(),
+                p.mains(),
+                p.returnIsolation(),
+                exhaust,
+                p.watched(),
+                p.valveIsolates(),
+                p.containerStands(),
+                producers);
+    }
+
+    private EquipmentSketch sketch() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.combustible = Optional.of(true);
+        sketch.card = card();
+        sketch.protection = protection();
+        sketch.after = after;
+        return sketch;
+    }
+
+    private Finding found(FindingCode code) {
+        return finding(sketch().sheets(), code).orElseThrow(() -> new AssertionError("no finding " + code));
+    }
+
+    private String verdict(FindingCode code) {
+        return verdict(found(code));
+    }
+
+    private static String verdict(Finding finding) {
+        return finding.unjudged() ? "not known" : finding.holds() ? "holds" : "fails";
+    }
+
+    private static String first(Finding finding) {
+        return finding.derivation().steps().get(0).formula();
+    }
+
+    // ---- heat
+
+    /** IEC 60079-14 5.6.3 (from memory): 2/3 MIT in °C and LIT − 75 K; NEC 500.8(D)(2): organic dust 165 °C at most. */
+    @ParameterizedTest
+    @CsvSource({
+        "ORGANIC,380,300,165",
+        "ORGANIC,380,180,105",
+        "ORGANIC,180,300,120",
+        "CARBONACEOUS,380,300,225",
+        "CARBONACEOUS,600,450,360"
+    })
+    void air_that_leaves_a_producer_is_held_against_the_lowest_limit_of_the_dust(
+            DustFamily dust, double mit, double lit, double limit_C) {
+        family = Optional.of(dust);
+        mit_C = Optional.of(mit);
+        lit_C = Optional.of(lit);
+        Finding heat = found(FindingCode.HOT_SURFACE);
+        assertThat(heat.holds()).isTrue();
+        assertThat(heat.limit().si() - ZERO_CELSIUS_K).isCloseTo(limit_C, within(1e-9));
+        assertThat(heat.value())
+                .isEqualTo(((Answer.Known) sketch().sheets().stream()
+                                .flatMap(s -> s.entries().stream())
+                                .filter(e -> e.id().equals("discharge-temperature/P"))
+                                .findFirst()
+                                .orElseThrow()
+                                .answer())
+                        .value());
+    }
+
+    @Test
+    void a_dust_that_smoulders_below_the_air_a_producer_lets_out_is_found_at_the_producer() {
+        lit_C = Optional.of(110.0);
+        Finding heat = found(FindingCode.HOT_SURFACE);
+        assertThat(heat.value().si() - ZERO_CELSIUS_K).isGreaterThan(35);
+        assertThat(heat.fails()).isTrue();
+        assertThat(heat.where().id()).isEqualTo("P");
+    }
+
+    /** What is known and too low fails; what is not known is asked for by its key. */
+    @ParameterizedTest
+    @CsvSource({"380,,not known", ",300,not known", ",,not known", ",100,fails"})
+    void without_ignition_temperatures_nobody_says_that_the_air_is_cool_enough(Double mit, Double lit, String says) {
+        mit_C = Optional.ofNullable(mit);
+        lit_C = Optional.ofNullable(lit);
+        Finding heat = found(FindingCode.HOT_SURFACE);
+        assertThat(verdict(heat)).isEqualTo(says);
+        if (says.equals("not known")) {
+            assertThat(first(heat)).contains("\"mit\"", "\"lit\"");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({",,not known", "yes,,not known", "yes,150,holds", "yes,170,fails", ",170,fails"})
+    void surfaces_of_producer_and_motor_are_held_against_the_dust(String inArea, Double surface, String says) {
+        producers = new Producers(
+                Optional.ofNullable(inArea).map("yes"::equals),
+                Optional.of(true),
+                Optional.ofNullable(surface).map(t -> new Temperature(ZERO_CELSIUS_K + t)));
+        assertThat(verdict(FindingCode.MOTOR_SURFACE)).isEqualTo(says);
+    }
+
+    @Test
+    void surfaces_of_producers_outside_every_area_are_not_asked() {
+        producers = new Producers(Optional.of(false), Optional.empty(), Optional.empty());
+        assertThat(finding(sketch().sheets(), FindingCode.MOTOR_SURFACE)).isEmpty();
+    }
+
+    // ---- place of the producer
+
+    @ParameterizedTest
+    @CsvSource({
+        ",,H13,not known",
+        "no,,H13,holds",
+        "no,,,not known",
+        "no,yes,,holds",
+        "yes,,H13,not known",
+        "yes,no,H13,fails",
+        "yes,yes,H13,holds"
+    })
+    void where_the_producers_stand_and_what_they_are_marked_for_is_judged(
+            String inArea, String marked, String filter, String says) {
+        producers = new Producers(
+                Optional.ofNullable(inArea).map("yes"::equals),
+                Optional.ofNullable(marked).map("yes"::equals),
+                Optional.empty());
+        after = Optional.ofNullable(filter);
+        Finding place = found(FindingCode.PRODUCER_PLACE);
+        assertThat(verdict(place)).isEqualTo(says);
+        if (says.equals("not known")) {
+            assertThat(first(place)).contains("nter \"");
+        }
+    }
+
+    // ---- heap
+
+    @ParameterizedTest
+    @CsvSource({
+        "50,no,ORGANIC,holds",
+        "10,no,ORGANIC,not known",
+        "2,no,ORGANIC,not known",
+        ",no,ORGANIC,not known",
+        "2,yes,CARBONACEOUS,holds",
+        "5,yes,ALUMINIUM,not known"
+    })
+    void a_heap_of_an_easily_lit_dust_is_left_to_a_specialist(
+            Double mie, String conducts, DustFamily dust, String says) {
+        mie_mJ = Optional.ofNullable(mie);
+        conductive = conducts.equals("yes");
+        family = Optional.of(dust);
+        assertThat(verdict(FindingCode.CONE_DISCHARGE)).isEqualTo(says);
+    }
+
+    // ---- after-filter
+
+    /** Shares of EN 1822-1 classes against L 1 %, M 0.1 %, H 0.005 %. */
+    @ParameterizedTest
+    @CsvSource({
+        "E10,L,fails",
+        "E11,M,fails",
+        "E12,L,holds",
+        "H13,M,holds",
+        "H13,H,fails",
+        "H14,H,holds",
+        "E12,,not known"
+    })
+    void an_after_filter_of_returned_air_is_held_against_the_dust_class(String filter, Hygiene dustClass, String says) {
+        exhaust = Optional.of(Exhaust.INDOORS);
+        after = Optional.of(filter);
+        hygiene = Optional.ofNullable(dustClass);
+        assertThat(verdict(FindingCode.AFTER_FILTER)).isEqualTo(says);
+    }
+
+    @Test
+    void outdoors_only_a_toxic_dust_asks_for_an_after_filter_of_its_class() {
+        assertThat(finding(sketch().sheets(), FindingCode.AFTER_FILTER)).isEmpty();
+        toxic = true;
+        after = Optional.empty();
+        assertThat(verdict(FindingCode.AFTER_FILTER)).isEqualTo("fails");
+    }
+
+    // ---- containment
+
+    @ParameterizedTest
+    @CsvSource({"9,9.5,holds", "9,9,holds", "9,8.9,fails", ",11.9,not known", ",12,holds", "9,,not known"})
+    void a_vessel_that_contains_is_held_by_its_figure_against_pmax(Double pmax, Double stands, String says) {
+        method = Optional.of(Method.CONTAINMENT);
+        pmax_bar = Optional.ofNullable(pmax);
+        stands_bar = Optional.ofNullable(stands);
+        Finding contained = found(FindingCode.EXPLOSION_PROTECTION);
+        assertThat(verdict(contained)).isEqualTo(says);
+        assertThat(contained.limit().si()).isEqualTo((pmax == null ? 12 : pmax) * BAR_Pa);
+    }
+
+    @Test
+    void a_vessel_too_weak_for_a_metal_fails_and_a_strong_one_is_its_makers_to_show() {
+        method = Optional.of(Method.CONTAINMENT);
+        family = Optional.of(DustFamily.ALUMINIUM);
+        stands_bar = Optional.of(5.0);
+        assertThat(verdict(FindingCode.EXPLOSION_PROTECTION)).isEqualTo("fails");
+        stands_bar = Optional.of(10.0);
+        assertThat(verdict(FindingCode.EXPLOSION_PROTECTION)).isEqualTo("not known");
+    }
+
+    // ---- panel
+
+    @ParameterizedTest
+    @CsvSource({"ORGANIC,12,holds", "ALUMINIUM,12,not known", ",12,not known", "ALUMINIUM,9,holds", "ORGANIC,,not known"
+    })
+    void a_panel_in_class_ii_division_2_beside_a_metal_or_without_its_enclosure_is_not_said_to_hold(
+            DustFamily dust, String type, String says) {
+        family = Optional.ofNullable(dust);
+        Plant plant = sketch().plant();
+        Panel panel = new Panel(
+                Optional.of(AreaClass.CLASS_II_DIVISION_2),
+                Optional.of("owner"),
+                Optional.ofNullable(type),
+                Optional.of(Exposure.DUSTY_INDOOR),
+                Panel.Control.DC_24,
+                Optional.empty(),
+                new Temperature(323.15),
+                Optional.empty(),
+                true);
+        List<Sheet> sheets = EquipmentSketch.sheets(
+                plant.withElectrical(new Electrical(Optional.empty(), Optional.of(panel))), List.of());
+        assertThat(verdict(finding(sheets, FindingCode.PANEL_AREA).orElseThrow()))
+                .isEqualTo(says);
+    }
+
+    // ---- couplings
+
+    /** No piece reaches past a bend: 5.7, 1.8 and 9.4 m between two bends are 1, 1 and 2 lengths of 6.096 m. */
+    @Test
+    void a_stretch_between_two_bends_is_cut_from_lengths_of_its_own() {
+        double r = 0.6;
+        Run.Route.Drawn route = new Run.Route.Drawn(
+                List.of(
+                        new Position(0, 0, 0),
+                        new Position(5.7 + r, 0, 0),
+                        new Position(5.7 + r, 1.8 + 2 * r, 0),
+                        new Position(5.7 + 2 * r + 9.4, 1.8 + 2 * r, 0)),
+                new Length(r));
+        Plant plant = sketch().plant();
+        Run run = new Run("X", "J", "REC", "T3", route, List.of(), Optional.empty(), true);
+        assertThat(EarthingList.couplings(plant, run).all()).isEqualTo(2 + 2 * 2 + 1);
+    }
+}
