@@ -5,6 +5,7 @@ import dustwright.engine.air.MoistAir;
 import dustwright.engine.air.StandardAtmosphere;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Source;
+import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Limit;
@@ -56,8 +57,8 @@ final class PlantBinder {
     }
 
     Plant plant(List<ReasonedOverride> overrides, Taken taken) {
-        Site site = site(top.section("site").orElseThrow());
         TubingBinder tubing = new TubingBinder(top, faults);
+        Site site = site(top.section("site").orElseThrow(), tubing.walls());
         Section plant = plantKeys();
         Electrical electrical = ElectricalBinder.electrical(top);
         List<Run> runs = tubing.runs();
@@ -95,14 +96,14 @@ final class PlantBinder {
         return top.section("plant").orElseThrow();
     }
 
-    private static Site site(Section site) {
+    private static Site site(Section site, List<BuildingWall> walls) {
         Temperature temperature = site.get("temperature", Temperature.class);
         double humidity = site.number("humidity");
         Optional<Length> altitude = site.find("altitude", Length.class);
         AbsolutePressure barometer = altitude.map(StandardAtmosphere::pressure)
                 .orElseGet(() -> site.get("barometer", AbsolutePressure.class));
         Air air = MoistAir.atBarometer(barometer, temperature, humidity);
-        return new Site(air, altitude, humidity);
+        return new Site(air, altitude, humidity, walls);
     }
 
     /** No valve opens at a vacuum that cannot be, and no drive holds it. */

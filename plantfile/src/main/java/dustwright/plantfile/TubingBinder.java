@@ -1,6 +1,7 @@
 package dustwright.plantfile;
 
 import dustwright.engine.finding.Source;
+import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.Point;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Area;
@@ -118,6 +119,18 @@ final class TubingBinder {
 
     private Optional<Position> place(Section section) {
         return section.find("at", Coordinates.class).map(this::position);
+    }
+
+    List<BuildingWall> walls() {
+        List<BuildingWall> walls = new ArrayList<>();
+        top.section("site")
+                .orElseThrow()
+                .named("walls")
+                .forEach((id, corners) -> walls.add(new BuildingWall(
+                        (String) id,
+                        ((List<?>) corners)
+                                .stream().map(c -> position((Coordinates) c)).toList())));
+        return walls;
     }
 
     private Position position(Coordinates written) {

@@ -3,6 +3,7 @@ package dustwright.studio;
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.documents.drawing.Layout;
 import dustwright.documents.drawing.SheetScale;
+import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.tubing.Position;
 import java.util.ArrayList;
@@ -17,7 +18,7 @@ final class Hand {
     private Hand() {}
 
     /** Where everything a hand can take lies, and the scale of the sheet. */
-    record Places(long version, SheetScale sheet, List<Place> places, List<String> tubes) {}
+    record Places(long version, SheetScale sheet, List<Place> places, List<BuildingWall> walls, List<String> tubes) {}
 
     /** One place [m]. */
     record Place(String kind, String id, int corner, double x, double y, double z) {}
@@ -38,6 +39,7 @@ final class Hand {
                 version,
                 SheetScale.of(layout),
                 places,
+                plant.site().walls(),
                 plant.runs().stream().map(r -> r.tube()).distinct().toList());
     }
 
@@ -85,15 +87,17 @@ final class Hand {
             case "join" -> {
                 return List.of(laying.join(asked.path("point").asText("")));
             }
+            case "wall" -> {
+                return List.of(laying.wall(corners(asked)));
+            }
+            case "take wall away" -> {
+                laying.takeWallAway(asked.path("wall").asText(""));
+                return List.of();
+            }
             case "tube" -> {
-                List<Position> corners = new ArrayList<>();
-                asked.path("corners").forEach(corner -> corners.add(position(corner)));
-                if (corners.size() > MOST_CORNERS) {
-                    throw new Pencil.Cannot("a tube has at most " + MOST_CORNERS + " corners");
-                }
                 return List.of(laying.tube(
                         asked.path("from").asText(""),
-                        corners,
+                        corners(asked),
                         asked.path("to").asText(""),
                         asked.path("tube").asText("")));
             }
@@ -101,6 +105,15 @@ final class Hand {
                 throw new Pencil.Cannot(
                         "a hand moves, lays, copies, splits, joins or takes away; not \"" + what + "\"");
         }
+    }
+
+    private static List<Position> corners(JsonNode asked) {
+        List<Position> corners = new ArrayList<>();
+        asked.path("corners").forEach(corner -> corners.add(position(corner)));
+        if (corners.size() > MOST_CORNERS) {
+            throw new Pencil.Cannot("a tube or a wall has at most " + MOST_CORNERS + " corners");
+        }
+        return corners;
     }
 
     private static Position position(JsonNode at) {

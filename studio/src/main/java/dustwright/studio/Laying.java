@@ -1,5 +1,6 @@
 package dustwright.studio;
 
+import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Point;
 import dustwright.engine.tubing.Inlet;
@@ -81,6 +82,31 @@ final class Laying {
             values.put("via", pencil.list(corners));
         }
         pencil.add("runs", Pencil.free(wanted, runIds(plant)), values);
+    }
+
+    /** Draws a wall; gives its name. */
+    String wall(List<Position> corners) {
+        if (corners.size() < 2) {
+            throw new Cannot("a wall has two corners at least");
+        }
+        List<String> taken =
+                pencil.plant().site().walls().stream().map(BuildingWall::id).toList();
+        String id = taken.isEmpty() ? "W1" : Pencil.next("W0", taken);
+        if (taken.isEmpty()) {
+            pencil.addFlow("site", "walls", "{" + id + ": " + pencil.list(corners) + "}");
+        } else {
+            pencil.addFlow("site.walls", id, pencil.list(corners));
+        }
+        return id;
+    }
+
+    /** Takes a wall away; with the last one goes the list of walls. */
+    void takeWallAway(String id) {
+        List<BuildingWall> walls = pencil.plant().site().walls();
+        if (walls.stream().noneMatch(w -> w.id().equals(id))) {
+            throw new Cannot("there is no wall " + id);
+        }
+        pencil.remove(walls.size() == 1 ? "site.walls" : "site.walls." + id);
     }
 
     /** Where and from which side a drop enters a header. */

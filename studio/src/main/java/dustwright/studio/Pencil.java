@@ -94,6 +94,11 @@ final class Pencil {
         done(PlantEditor.add(text, mapping, key, new PlantEditor.Value.Flow(flow)));
     }
 
+    /** Adds a list or mapping that is written as it will stand. */
+    void addFlow(String mapping, String key, String flow) {
+        done(PlantEditor.add(text, mapping, key, new PlantEditor.Value.Flow(flow)));
+    }
+
     /** Puts a list of corners at a run, or takes it away where there are none. */
     void corners(String run, Collection<Position> corners) {
         String path = "runs." + run;

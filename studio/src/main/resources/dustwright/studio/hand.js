@@ -79,7 +79,7 @@ export class Hand {
     if (mode !== 'look' && this.places && this.drawing.sheet?.kind === 'SCHEME') {
       this.page.say('This plant is given by lengths: its pieces have no places to draw at. Give its points and inlets places in Text first.');
       this.mode = 'look';
-    } else if (['inlet', 'tube', 'measure', 'floor'].includes(mode) && !this.flat) {
+    } else if (['inlet', 'tube', 'wall', 'measure', 'floor'].includes(mode) && !this.flat) {
       this.page.say('New pieces are laid, distances measured and the floor plan placed in the plan.');
       this.mode = 'look';
     }
@@ -94,6 +94,7 @@ export class Hand {
       move: !this.places || this.flat ? 'Drag a place; tubing follows square. Shift takes several, Alt lets go of the grid. In the isometric view places move up and down.' : 'Drag a place up or down. Shift takes several.',
       inlet: 'Click where the new inlet is: it is laid like the chosen inlet, with a drop into the nearest header.',
       tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins.',
+      wall: this.corners.length ? 'Click the next corner; Enter, or a click on the last corner again, ends the wall. Esc takes a corner back.' : 'Click where the wall begins.',
       floor: 'Click two points of the picture whose places you know. Esc takes the last point back.',
       measure: this.first ? 'Click the other end.' : 'Click one end of what is measured.',
     }[this.mode];
@@ -133,7 +134,7 @@ export class Hand {
       this.overlay();
       return true;
     }
-    if (this.mode === 'tube' && this.from || this.mode === 'measure' && this.first) { this.at = at; this.overlay(); }
+    if (this.mode === 'tube' && this.from || this.mode === 'wall' && this.corners.length || this.mode === 'measure' && this.first) { this.at = at; this.overlay(); }
     return false;
   }
 
@@ -149,7 +150,25 @@ export class Hand {
         .sort((a, b) => Math.abs(a[axis] - wanted) - Math.abs(b[axis] - wanted))[0];
       return line ? line[axis] : round(wanted);
     };
+    const wall = free ? null : this.onWall({x: place.x + (at[0] - from[0]) / scale, y: place.y + (from[1] - at[1]) / scale, z: place.z});
+    if (wall) return {dx: wall.x - place.x, dy: wall.y - place.y, dz: 0};
     return {dx: aligned(place.x + (at[0] - from[0]) / scale, 'x') - place.x, dy: aligned(place.y + (from[1] - at[1]) / scale, 'y') - place.y, dz: 0};
+  }
+
+  // The foot on the wall beside a place, where one of its floor is as near as a finger; else null.
+  onWall({x, y, z}) {
+    let best = null;
+    for (const {corners} of this.places.walls) {
+      for (let i = 1; i < corners.length; i++) {
+        const [a, b] = [corners[i - 1], corners[i]];
+        const [dx, dy] = [b.x_m - a.x_m, b.y_m - a.y_m];
+        const share = Math.max(0, Math.min(1, ((x - a.x_m) * dx + (y - a.y_m) * dy) / (dx * dx + dy * dy || 1)));
+        const foot = {x: a.x_m + share * dx, y: a.y_m + share * dy, z};
+        const far = Math.hypot(foot.x - x, foot.y - y) * this.drawing.sheet.scale / this.pixel;
+        if (far < NEAR / 2 && (!best || far < best.far)) best = {far, foot};
+      }
+    }
+    return best?.foot ?? null;
   }
 
   up(event) {
@@ -171,6 +190,7 @@ export class Hand {
     const at = this.drawing.onSheet(event);
     if (this.mode === 'inlet') this.inlet(at);
     if (this.mode === 'tube') this.tube(at, event);
+    if (this.mode === 'wall') this.wall(at, event);
     if (this.mode === 'measure') this.measure(at);
     if (this.mode === 'floor') this.page.floor.click(at);
     return true;
@@ -237,7 +257,8 @@ export class Hand {
     if (!like) { this.page.say('There is no inlet to lay another one like it: write the first one in Text.'); return; }
     const place = this.inBuilding(at, like.z);
     const round = metres => Math.round(metres / this.snap) * this.snap;
-    const laid = await this.act({what: 'inlet', like: like.id, x: round(place.x), y: round(place.y), z: like.z},
+    const {x, y} = this.onWall(place) ?? {x: round(place.x), y: round(place.y)};
+    const laid = await this.act({what: 'inlet', like: like.id, x, y, z: like.z},
       ids => `Inlet ${ids[0]} is laid like ${like.id}.`);
     if (laid) this.page.choose('inlet', laid[0]);
   }
@@ -257,17 +278,57 @@ export class Hand {
     if (to) { this.finish(to); return; }
     const last = this.corners.at(-1) ?? this.from;
     const free = this.inBuilding(at, this.height ?? last.z);
-    const round = metres => Math.round(metres / this.snap) * this.snap;
-    const corner = event.altKey ? free : this.square(last, {x: round(free.x), y: round(free.y), z: free.z});
-    this.corners.push(corner);
+    this.corners.push(event.altKey ? free : this.onWall(free) ?? this.square(last, this.rounded(free)));
     this.overlay();
   }
 
-  // Along one axis where it nearly is.
+  rounded({x, y, z}) {
+    const round = metres => Math.round(metres / this.snap) * this.snap;
+    return {x: round(x), y: round(y), z};
+  }
+
+  wall(at, event) {
+    const last = this.corners.at(-1);
+    const z = this.height ?? last?.z ?? 0;
+    const free = this.inBuilding(at, z);
+    const corner = this.wallCorner(free) ?? (event.altKey ? free : last ? this.square(last, this.rounded(free)) : this.rounded(free));
+    if (last && Math.hypot(corner.x - last.x, corner.y - last.y) < 0.02) { this.finishWall(); return; }
+    this.corners.push(corner);
+    this.panel(); this.overlay();
+  }
+
+  // A corner of a wall that is there, so that rooms close.
+  wallCorner({x, y, z}) {
+    const reach = NEAR * this.pixel / this.drawing.sheet.scale;
+    const all = [...this.places.walls.flatMap(one => one.corners.map(c => ({x: c.x_m, y: c.y_m}))), ...this.corners];
+    const near = all.filter(c => Math.hypot(c.x - x, c.y - y) < reach).sort((a, b) => Math.hypot(a.x - x, a.y - y) - Math.hypot(b.x - x, b.y - y))[0];
+    return near ? {x: near.x, y: near.y, z} : null;
+  }
+
+  // True where Enter was for the hand.
+  enter() {
+    if (this.mode !== 'wall' || this.corners.length < 2) return false;
+    this.finishWall();
+    return true;
+  }
+
+  async finishWall() {
+    const corners = this.corners;
+    if (corners.length < 2) return;
+    if (!await this.act({what: 'wall', corners}, ids => `Wall ${ids[0]} is drawn.`)) return;
+    this.corners = [];
+    this.overlay(); this.panel();
+  }
+
+  // Along one axis, or at 45° to both, where it nearly is.
   square(last, at) {
     const dx = Math.abs(at.x - last.x);
     const dy = Math.abs(at.y - last.y);
-    return dx < 0.1 * dy ? {...at, x: last.x} : dy < 0.1 * dx ? {...at, y: last.y} : at;
+    if (dx < 0.1 * dy) return {...at, x: last.x};
+    if (dy < 0.1 * dx) return {...at, y: last.y};
+    if (Math.abs(dx - dy) > 0.15 * Math.max(dx, dy)) return at;
+    const along = (dx + dy) / 2;
+    return {...at, x: last.x + Math.sign(at.x - last.x) * along, y: last.y + Math.sign(at.y - last.y) * along};
   }
 
   async finish(to) {
@@ -344,8 +405,8 @@ export class Hand {
       const {from, to} = this.box;
       shape('rect', {x: Math.min(from[0], to[0]), y: Math.min(from[1], to[1]), width: Math.abs(to[0] - from[0]), height: Math.abs(to[1] - from[1]), class: 'guide', 'stroke-width': p});
     }
-    if (this.from) {
-      const line = [this.from, ...this.corners].map(one => this.onSheet(one));
+    if (this.from || this.mode === 'wall' && this.corners.length) {
+      const line = (this.from ? [this.from, ...this.corners] : this.corners).map(one => this.onSheet(one));
       if (this.at) line.push(this.at);
       shape('path', {d: `M${line.map(one => one.join(' ')).join('L')}`, class: 'guide', 'stroke-width': 2 * p});
     }

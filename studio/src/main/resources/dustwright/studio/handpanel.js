@@ -3,10 +3,11 @@ import {element} from './element.js';
 
 export function handPanel(box, hint, hand, say) {
   hint.textContent = hand.hint();
-  box.hidden = !(hand.mode === 'move' && hand.taken.length || hand.mode === 'tube' || hand.mode === 'floor');
+  box.hidden = !(hand.mode === 'move' && hand.taken.length || ['tube', 'wall', 'floor'].includes(hand.mode));
   if (box.hidden) return;
   if (hand.mode === 'floor') { hand.page.floor.fill(box); return; }
   if (hand.mode === 'tube') { tubePanel(box, hand); return; }
+  if (hand.mode === 'wall') { wallPanel(box, hand, say); return; }
   const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(one => one.kind === 'corner' ? `corner ${one.corner + 1} of ${one.id}` : `${one.kind} ${one.id}`).join(', ');
   const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));
   const by = () => {
@@ -31,4 +32,22 @@ function tubePanel(box, hand) {
   height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : hand.typed(height.value) ?? hand.height; });
   box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'New tube'), element('span', {class: 'cap'}, hand.from ? `from ${hand.from.id}` : '')),
     element('div', {class: 'acts'}, element('label', {}, 'Size ', size), element('label', {}, 'Height ', height)));
+}
+
+function wallPanel(box, hand, say) {
+  const point = ['east', 'north'].map(name => element('input', {'aria-label': `Corner ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));
+  const height = element('input', {'aria-label': 'Height of the floor', size: '6', autocomplete: 'off', value: hand.length(hand.height ?? 0)});
+  height.addEventListener('change', () => { hand.height = hand.typed(height.value) ?? hand.height; });
+  const next = () => {
+    const [x, y] = point.map(one => hand.typed(one.value));
+    if (x === null || y === null) { say('Where? 12 m, 40 ft.'); return; }
+    hand.corners.push({x, y, z: hand.height ?? 0});
+    hand.panel(); hand.overlay();
+  };
+  const walls = hand.places?.walls ?? [];
+  box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'Walls'), element('span', {class: 'cap'}, hand.corners.length ? `${hand.corners.length} corners so far` : 'for the drawing only')),
+    element('div', {class: 'acts'}, element('label', {}, 'Floor at ', height), ...point, element('button', {type: 'button', on: next}, 'Next corner'),
+      ...(hand.corners.length > 1 ? [element('button', {type: 'button', on: () => hand.finishWall()}, 'End the wall')] : [])),
+    ...walls.map(wall => element('div', {class: 'acts'}, element('span', {}, `${wall.id}, ${wall.corners.length} corners`),
+      element('button', {type: 'button', on: () => hand.act({what: 'take wall away', wall: wall.id}, () => `Wall ${wall.id} taken away. Back undoes that.`)}, 'Take away'))));
 }

@@ -297,7 +297,11 @@ async function again(revision) {
   if (result.ok) { await adopt(result.content); say(`Revision ${revision.number} is the working copy now. Back undoes that.`); } else say(result.content.why);
 }
 
-async function walk(steps) {
+// Steps asked for one after the other are walked one after the other, however quickly.
+let walked = Promise.resolve();
+function walk(steps) { walked = walked.then(() => step(steps)).catch(why => say(`No answer: ${why.message}`)); }
+
+async function step(steps) {
   const result = await change('/api/walk', {version: state.plant.version, steps});
   if (result.ok) { text.typed = false; await adopt(result.content); say(steps < 0 ? 'One step back.' : 'One step forth.'); } else { say(result.content.why); if (result.stale) load(); }
 }
@@ -331,12 +335,12 @@ function help(show) {
 }
 
 const keys = {
-  '/': () => at('find').focus(), j: () => go(state.finding + 1), k: () => go(state.finding - 1), Enter: derive, d: light, '?': () => help(at('help').hidden),
+  '/': () => at('find').focus(), j: () => go(state.finding + 1), k: () => go(state.finding - 1), Enter: () => hand.enter() || derive(), d: light, '?': () => help(at('help').hidden),
   o: () => { if (state.kind === 'inlet') toggle(state.id); else say('Choose an inlet first.'); },
   '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
   '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('panel'), 4: () => place('compare'), 5: () => place('papers'),
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
-  l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
+  l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), w: () => take('wall'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
   ' ': () => { if (state.place === 'panel') panel.run(!panel.running); }, e: () => { if (state.place === 'panel') panel.next(); },
   Escape: () => { if (hand.back()) return; if (!at('help').hidden) help(false); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };

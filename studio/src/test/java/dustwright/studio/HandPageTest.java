@@ -165,4 +165,40 @@ class HandPageTest extends InChromium {
             picture(page, "floorplan-isometric-1366");
         }
     }
+
+    @Test
+    void a_wall_is_drawn_by_typed_corners_and_an_inlet_laid_near_it_lands_on_it() {
+        try (Page page = page("#open=A1&units=si")) {
+            String before = text(page);
+            page.keyboard().press("w");
+            for (String[] corner : List.of(new String[] {"2 m", "10 m"}, new String[] {"14 m", "10 m"})) {
+                page.getByLabel("Corner east").fill(corner[0]);
+                page.getByLabel("Corner north").fill(corner[1]);
+                page.locator("#hand button:text-is('Next corner')").click();
+            }
+            page.locator("#hand button:text-is('End the wall')").click();
+            kept(page, 2);
+            assertThat(text(page)).contains("W1: [[2, 10, 0], [14, 10, 0]]");
+            picture(page, "wall-1366");
+            page.keyboard().press("/");
+            page.keyboard().type("B1\n");
+            PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText("Inlet B1");
+            page.keyboard().press("n");
+            double[] near = middle(page, "B2");
+            double[] other = middle(page, "A2");
+            double perMetre = (other[1] - near[1]) / 12;
+            page.mouse().click((near[0] + middle(page, "B1")[0]) / 2, near[1] + 2 * perMetre + 3);
+            kept(page, 3);
+            assertThat(text(page)).containsPattern(Pattern.compile("at: \\[[0-9.]+, 10, 1\\]"));
+            page.keyboard().press("w");
+            page.locator("#hand button:text-is('Take away')").last().click();
+            kept(page, 4);
+            for (int click = 0; click < 3; click++) {
+                page.locator("#back").click();
+            }
+            picture(page, "backs-1366");
+            kept(page, 1);
+            assertThat(text(page)).isEqualTo(before);
+        }
+    }
 }

@@ -17,9 +17,11 @@ import java.util.Optional;
  *
  * @param runs line of each run, in the direction drawn
  * @param places inlets, stations and points by id
+ * @param walls of the building, at the height of their floor
  * @param tilt how far a level is shifted up and right per metre of height in a plan, so that nothing hides what lies below it [-]
  */
-public record Layout(Kind kind, Map<String, List<Spot>> runs, Map<String, Spot> places, double tilt) {
+public record Layout(
+        Kind kind, Map<String, List<Spot>> runs, Map<String, Spot> places, List<List<Spot>> walls, double tilt) {
     /** How the plant is seen. */
     public enum Kind {
         PLAN("Plan"),
@@ -71,7 +73,11 @@ public record Layout(Kind kind, Map<String, List<Spot>> runs, Map<String, Spot> 
                         id, corners.stream().map(p -> project(p, kind, tilt)).toList()));
         Map<String, Spot> places = new LinkedHashMap<>();
         positions(plant).forEach((id, position) -> places.put(id, project(position, kind, tilt)));
-        return new Layout(kind, runs, places, tilt);
+        List<List<Spot>> walls = plant.site().walls().stream()
+                .map(wall ->
+                        wall.corners().stream().map(p -> project(p, kind, tilt)).toList())
+                .toList();
+        return new Layout(kind, runs, places, walls, tilt);
     }
 
     private static Spot project(Position at, Kind kind, double tilt) {
@@ -117,6 +123,7 @@ public record Layout(Kind kind, Map<String, List<Spot>> runs, Map<String, Spot> 
     Box extent() {
         List<Spot> all = new ArrayList<>(places.values());
         runs.values().forEach(all::addAll);
+        walls.forEach(all::addAll);
         double left = all.stream().mapToDouble(Spot::x).min().orElse(0);
         double right = all.stream().mapToDouble(Spot::x).max().orElse(1);
         double low = all.stream().mapToDouble(Spot::y).min().orElse(0);

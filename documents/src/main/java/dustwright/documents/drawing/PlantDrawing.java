@@ -21,6 +21,7 @@ public final class PlantDrawing {
     private static final double LETTER = 13;
     private static final double ROOM_FOR_ARROW = 26;
     private static final int MANY_INLETS = 60;
+    private static final double WALL = 4.6;
 
     private final PlantView view;
     private final boolean live;
@@ -31,6 +32,7 @@ public final class PlantDrawing {
     private final Floors floors;
     private final double inletRadius;
     private final LabelPlacer placer;
+    private final List<Shape> walls = new ArrayList<>();
     private final List<Shape> tubing = new ArrayList<>();
     private final List<Shape> arrows = new ArrayList<>();
     private final List<Shape> symbols = new ArrayList<>();
@@ -62,6 +64,7 @@ public final class PlantDrawing {
     }
 
     private Sheet draw() {
+        view.layout().walls().forEach(this::drawWall);
         PlantView.labelled().forEach(this::drawRuns);
         List.of(MarginClass.UNKNOWN, MarginClass.NOT_ASKED, MarginClass.NO_AIR).forEach(this::drawRuns);
         Collections.reverse(tubing);
@@ -75,6 +78,9 @@ public final class PlantDrawing {
                 new Scene.Layer("symbols", symbols),
                 new Scene.Layer("labels", labels),
                 new Scene.Layer("letters", letters)));
+        if (!walls.isEmpty()) {
+            layers.add(0, new Scene.Layer("walls", walls));
+        }
         double bottom = field.box().bottom();
         if (!live) {
             SheetFoot foot = SheetFoot.of(view, floors, bottom);
@@ -82,6 +88,16 @@ public final class PlantDrawing {
             bottom = foot.bottom();
         }
         return new Sheet(new Scene(Scene.PAGE_WIDTH, bottom, view.title(), layers), unlabelled);
+    }
+
+    /** Cut through: two edges and what is between them. */
+    private void drawWall(List<Spot> corners) {
+        List<Spot> line = corners.stream().map(field::onSheet).toList();
+        walls.add(new Shape.Path(line, Line.edge(WALL), Ink.NONE, false));
+        walls.add(new Shape.Path(line, new Line(Ink.WASH, WALL - 1.6, List.of()), Ink.NONE, false));
+        for (int i = 1; i < line.size(); i++) {
+            placer.keepClear(line.get(i - 1), line.get(i), WALL);
+        }
     }
 
     private void drawRuns(MarginClass marginClass) {

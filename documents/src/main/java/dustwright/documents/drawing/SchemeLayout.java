@@ -46,7 +46,7 @@ final class SchemeLayout {
         plant.runs().forEach(run -> runs.put(run.id(), scheme.line(run)));
         Map<String, Spot> named = new LinkedHashMap<>(scheme.places);
         plant.runs().forEach(run -> named.remove(run.id() + "/" + Run.STILL_AIR));
-        return new Layout(Layout.Kind.SCHEME, runs, named, 0);
+        return new Layout(Layout.Kind.SCHEME, runs, named, List.of(), 0);
     }
 
     /** Still air is one place for each run that starts in it. */

@@ -2,6 +2,7 @@ package dustwright.engine.plant;
 
 import dustwright.engine.air.Air;
 import dustwright.engine.quantity.Length;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,5 +10,15 @@ import java.util.Optional;
  *
  * @param altitude absent when the barometer was given
  * @param relativeHumidity 0 to 1 [-]
+ * @param walls of the building, for drawings
  */
-public record Site(Air air, Optional<Length> altitude, double relativeHumidity) {}
+public record Site(Air air, Optional<Length> altitude, double relativeHumidity, List<BuildingWall> walls) {
+    public Site {
+        walls = List.copyOf(walls);
+    }
+
+    /** A site of whose building nothing is drawn. */
+    public Site(Air air, Optional<Length> altitude, double relativeHumidity) {
+        this(air, altitude, relativeHumidity, List.of());
+    }
+}

@@ -62,7 +62,11 @@ public final class PlantKeys {
                             "20 degC",
                             PRACTICE,
                             "Temperature of the air in rooms and tubing."),
-                    Key.otherwise("humidity", SHARE, "50 %", PRACTICE, "Relative humidity.")),
+                    Key.otherwise("humidity", SHARE, "50 %", PRACTICE, "Relative humidity."),
+                    Key.optional(
+                            "walls",
+                            new Named("wall", new ListOf(new Shape.Coordinates(), 2)),
+                            "Walls of the building by name, each straight from corner to corner at the height of its floor; for the drawings only.")),
             List.of(Choice.one(List.of(List.of("altitude"), List.of("barometer")))));
 
     private static final Group DUST = new Group(
