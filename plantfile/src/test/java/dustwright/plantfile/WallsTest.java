@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 
 /** Walls of the building: read in the plant's unit, refused with their line. */
 class WallsTest {
-    private static final Path BAKERY = Path.of("../examples/bakery/plant.yaml");
+    private static final Path FOLDER = Path.of("../examples/bakery");
+    private static final Path BAKERY = FOLDER.resolve("plant.yaml");
 
     @Test
     void walls_are_read_from_corner_to_corner_in_the_units_they_are_written_in() throws IOException {
@@ -32,13 +33,13 @@ class WallsTest {
                 "bad: [[0, 0, 0], [1, 2]], ",
                 "bad: [[0, 0, 0], [20 km, 0, 0]], ",
                 "bad: north, ")) {
-            Reading reading = PlantReader.read(text.replace("walls: {", "walls: {" + wrong), BAKERY.getParent());
+            Reading reading = PlantReader.read(text.replace("walls: {", "walls: {" + wrong), FOLDER);
             assertThat(reading).isInstanceOf(Reading.Faults.class);
             assertThat(((Reading.Faults) reading).faults().get(0).line()).isEqualTo(line);
         }
     }
 
     private static Plant plant(String text) {
-        return ((Reading.Read) PlantReader.read(text, BAKERY.getParent())).plant();
+        return ((Reading.Read) PlantReader.read(text, FOLDER)).plant();
     }
 }
