@@ -1,8 +1,10 @@
 package dustwright.cli;
 
 import dustwright.documents.control.ProofText;
+import dustwright.engine.interlock.DeviceFault;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Sequence;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -51,11 +53,19 @@ final class ProveCommand implements Callable<Integer> {
     public Integer call() {
         Sequence sequence = argument.read();
         Proof proof = Proof.of(sequence, adversary());
-        spec.commandLine().getOut().print(ProofText.of(proof, logic, Terminal.width()));
+        tell(ProofText.of(proof, logic, Terminal.width()));
         if (faults) {
-            spec.commandLine().getOut().print(ProofText.faults(Proof.faultTable(sequence), Terminal.width()));
+            List<DeviceFault> possible = Proof.possibleFaults(sequence);
+            tell(ProofText.faultsHead(possible.size(), Terminal.width()));
+            possible.forEach(f -> tell(ProofText.fault(f, Proof.defeated(sequence, f), Terminal.width())));
         }
         return proof.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
+    }
+
+    /** At once, since what follows may take a while. */
+    private void tell(String lines) {
+        spec.commandLine().getOut().print(lines);
+        spec.commandLine().getOut().flush();
     }
 
     private Proof.Adversary adversary() {

@@ -5,10 +5,10 @@ import dustwright.documents.writing.Wording;
 import dustwright.engine.interlock.DeviceFault;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Property;
+import dustwright.engine.interlock.Sequence;
 import dustwright.engine.interlock.Story;
 import dustwright.engine.interlock.Times;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -51,16 +51,21 @@ public final class ProofText {
         return writer.text.toString();
     }
 
-    /** The table of device faults in lines. */
-    public static String faults(Map<DeviceFault, Set<String>> table, int width) {
+    /** What stands above the table of device faults. */
+    public static String faultsHead(int count, int width) {
         ProofText writer = new ProofText(width);
         writer.line("");
-        writer.line("One device breaks at any time and stays broken: what it defeats, and how it is noticed");
-        table.forEach((fault, lost) -> {
-            writer.line("  " + fault.words());
-            writer.line("      defeats: " + (lost.isEmpty() ? "nothing that is proven" : String.join(", ", lost)));
-            writer.line("      " + fault.test());
-        });
+        writer.line("One device breaks at any time and stays broken: what it defeats, and how it is noticed; "
+                + Wording.counted(count, "fault", "faults") + ", every state is visited for each");
+        return writer.text.toString();
+    }
+
+    /** One device fault in lines. */
+    public static String fault(DeviceFault fault, Set<String> lost, int width) {
+        ProofText writer = new ProofText(width);
+        writer.line("  " + fault.words());
+        writer.line("      defeats: " + (lost.isEmpty() ? "nothing that is proven" : String.join(", ", lost)));
+        writer.line("      " + fault.test());
         return writer.text.toString();
     }
 
@@ -137,6 +142,15 @@ public final class ProofText {
             line(
                     "BROKEN From this state START is accepted again and again while the filter drop stays too high, and the filters are never cleaned");
             story(proof.cakedForEver());
+        }
+        List<String> counts = proof.sequence().rules().stream()
+                .filter(r -> r instanceof Sequence.Rule.Times)
+                .map(Sequence.Rule::name)
+                .toList();
+        if (!counts.isEmpty()) {
+            line(
+                    "Not judged: that counts go up when they should and are forgotten when they should. The search takes every count as full or not in any scan, and judges only what follows from"
+                            + " it. Try them in a rehearsal and on the finished panel: " + String.join(", ", counts));
         }
         if (!proof.doNotApply().isEmpty()) {
             line("Not judged, since the sequence has no such device: "

@@ -23,10 +23,20 @@ final class ReleasedBy {
             return "RESET";
         }
         ReleasedBy released = new ReleasedBy(sequence);
-        if (cause.when() instanceof Expr.Name name) {
-            released.latch(name.name());
-        }
+        released.stands(cause.when());
         return released.buttons.isEmpty() ? "by itself" : String.join(", then ", released.buttons);
+    }
+
+    /** The latches a condition stands on, also through signals that only give them another name; not those it must not be. */
+    private void stands(Expr condition) {
+        if (condition instanceof Expr.Name name) {
+            latch(name.name());
+            sequence.rules().stream()
+                    .filter(r -> r.name().equals(name.name()) && r instanceof Sequence.Rule.Is)
+                    .forEach(r -> stands(((Sequence.Rule.Is) r).when()));
+        } else if (!(condition instanceof Expr.Not)) {
+            condition.terms().forEach(this::stands);
+        }
     }
 
     /** What sets a latch that has to be set before stands before the button itself. */

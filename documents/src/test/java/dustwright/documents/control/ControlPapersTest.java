@@ -6,6 +6,7 @@ import dustwright.documents.report.ControlReport;
 import dustwright.documents.report.PaperSize;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.interlock.ShopTest;
 import java.io.ByteArrayInputStream;
@@ -32,6 +33,29 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Papers and workbook say what the sequence says. */
 class ControlPapersTest {
     private static final Sequence SEQUENCE = DefaultSequence.of("Bag & one producer", Options.USUAL);
+
+    /** Seen bonded again it still waits to be confirmed: the alarm list says by which buttons. */
+    @Test
+    void a_container_that_was_off_is_cleared_by_change_and_in_place() {
+        Lists.Rows alarms = Lists.alarms(SEQUENCE);
+        int cleared = alarms.head().indexOf("Cleared by");
+        assertThat(alarms.rows())
+                .filteredOn(r -> r.get(0).startsWith("BAG WAS OFF"))
+                .extracting(r -> r.get(cleared))
+                .containsExactly("BAG CHANGE, then BAG IN PLACE");
+        assertThat(alarms.rows())
+                .filteredOn(r -> r.get(0).startsWith("BAG NOT IN PLACE"))
+                .extracting(r -> r.get(cleared))
+                .containsExactly("by itself");
+    }
+
+    /** The search takes counts as full in any scan: what it does not judge is said. */
+    @Test
+    void a_proof_says_that_counting_itself_is_not_judged() {
+        String proof = ProofText.of(
+                Proof.of(DefaultSequence.of("drum", Options.numbered(128)), Proof.Adversary.PLAIN), false, 2000);
+        assertThat(proof).contains("Not judged: that counts go up").contains("starts_used");
+    }
 
     @Test
     void the_workbook_read_back_holds_every_cell_of_every_table() throws IOException {

@@ -1,10 +1,8 @@
 package dustwright.engine.interlock;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -90,6 +88,7 @@ public record Proof(
                     Story.told(sequence, world, fault, circuit, result.stories().get(p), p),
                     world.without().get(p)));
         }
+        verdicts.add(new Verdict(TripMessages.PROPERTY, TripMessages.judged(sequence), Set.of()));
         Recovery recovery = Recovery.of(world, circuit, result);
         return new Proof(
                 sequence,
@@ -128,15 +127,9 @@ public record Proof(
         return broken;
     }
 
-    /** For each device fault the properties it defeats although they hold while all devices are healthy. */
-    public static Map<DeviceFault, Set<String>> faultTable(Sequence sequence) {
-        Map<DeviceFault, Set<String>> table = new LinkedHashMap<>();
-        for (DeviceFault fault : DeviceFault.ALL) {
-            if (isThere(sequence, fault)) {
-                table.put(fault, defeated(sequence, fault));
-            }
-        }
-        return table;
+    /** Faults of devices that the sequence has. */
+    public static List<DeviceFault> possibleFaults(Sequence sequence) {
+        return DeviceFault.ALL.stream().filter(f -> isThere(sequence, f)).toList();
     }
 
     private static boolean isThere(Sequence sequence, DeviceFault fault) {
@@ -144,7 +137,8 @@ public record Proof(
                 .anyMatch(l -> l.name().equals(fault.target()) || l.name().equals("press_" + fault.target()));
     }
 
-    static Set<String> defeated(Sequence sequence, DeviceFault fault) {
+    /** Properties that a device fault defeats; those that are broken with healthy devices too are among them. */
+    public static Set<String> defeated(Sequence sequence, DeviceFault fault) {
         World world = World.of(sequence, Optional.of(fault));
         Circuit circuit = world.circuit();
         Search.Result result = Search.run(circuit, world.moves(circuit, 1, 1), false);
