@@ -34,6 +34,7 @@ public final class HazardLists {
 
     private static final Set<FindingCode> ABOUT = EnumSet.of(
             FindingCode.DUST_CARD,
+            FindingCode.DUST_NOT_NAMED,
             FindingCode.DUSTS_TOGETHER,
             FindingCode.METAL_DRY,
             FindingCode.EXPLOSION_PROTECTION,

@@ -118,6 +118,7 @@ public final class Wording {
             case SOUND_AT_ONE_METRE -> "Quiet enough at 1 m:";
             case DAILY_EXPOSURE -> "Little enough noise for the operator of";
             case DUSTS_TOGETHER -> "No dusts that must not meet, as far as stated, at";
+            case DUST_NOT_NAMED -> "A dust is named at each inlet of";
             case DUST_CARD -> "No value missing, tested or published, of";
             case METAL_DRY -> "No light metal stated to come dry to";
             case EXPLOSION_PROTECTION -> "A way out for an explosion is stated for";
@@ -207,6 +208,7 @@ public final class Wording {
             case SOUND_AT_ONE_METRE -> "Too loud at 1 m:";
             case DAILY_EXPOSURE -> "Too much noise for the operator of";
             case DUSTS_TOGETHER -> "Dusts that must not meet are collected at";
+            case DUST_NOT_NAMED -> "Inlets without a dust at";
             case DUST_CARD -> "Values missing of";
             case METAL_DRY -> "Light metal comes to the dry";
             case EXPLOSION_PROTECTION -> "No way out for an explosion in";

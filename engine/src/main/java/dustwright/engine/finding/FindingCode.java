@@ -292,6 +292,11 @@ public enum FindingCode {
             "Dusts that must not meet",
             "Dusts are collected on one system that must be kept apart: together they burn, or burn worse.",
             "Give each its own system, down to the tubing, or keep the dust out by procedure where a qualified person accepts that."),
+    DUST_NOT_NAMED(
+            "Dust of every inlet",
+            "Nobody has said which dust comes in at an inlet, and the plant handles combustible dust: vent, bag, isolation and protection are"
+                    + " judged without it.",
+            "Enter \"dust\" of the inlet; of one where only clean material comes in, a dust that is shown not to burn."),
     DUST_CARD(
             "Values of a combustible dust",
             "Values that protection, equipment and bags are chosen by are not known for this dust. Meanwhile the worst case is taken for each:"

@@ -131,7 +131,10 @@ public record DustCard(
         ask(missing, layer, "lit", "LIT", "no surface is named that it may lie on");
         ask(missing, explosible, "mec", "MEC", "any concentration in tubing and receiver may explode");
         ask(missing, conductive, "conductive", "resistivity", "it conducts, Group IIIC");
-        ask(missing, toxic, "toxic", "toxicity", "toxic wherever its air comes back indoors");
+        ask(missing, toxic, "toxic", "toxicity", "toxic wherever its air or a vent leads it");
+        toxic.filter(poison -> !poison && hygiene.filter(h -> h == Hygiene.H).isPresent())
+                .ifPresent(no -> missing.add(new Missing(
+                        "toxic", "whether a dust of class H is not toxic, as stated", "one of both is wrong")));
         if (sample == Sample.OWN) {
             ask(
                     missing,
@@ -167,6 +170,8 @@ public record DustCard(
      */
     public record Missing(String key, String name, String worst) {}
 
+    /** Tests end at this energy: a dust that they do not light is often given it. */
+    private static final double NOT_LIT_J = 1;
     /** Above this size a sample is no dust by the newer texts of NFPA [m]. */
     private static final double COARSE_m = 500e-6;
     /** Moisture to which samples are dried for a test, ASTM E1226 from memory. */
@@ -191,8 +196,10 @@ public record DustCard(
         boolean none = kst.filter(k -> k.value().si() == 0).isPresent();
         kst.filter(k -> k.value().si() > 0).ifPresent(k -> says.add("Kst"));
         greatest.filter(p -> p.value().si() > 0).ifPresent(p -> says.add("Pmax"));
-        ignition.filter(e -> !none).ifPresent(e -> says.add("MIE"));
-        explosible.filter(e -> !none).ifPresent(e -> says.add("MEC"));
+        ignition.filter(e -> !none || e.value().joules() < NOT_LIT_J).ifPresent(e -> says.add("MIE"));
+        cloud.ifPresent(t -> says.add("MIT"));
+        layer.ifPresent(t -> says.add("LIT"));
+        explosible.ifPresent(e -> says.add("MEC"));
         return says;
     }
 

@@ -10,6 +10,7 @@ import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How a receiver is protected against a dust explosion, as stated; what is absent is not known.
@@ -106,10 +107,29 @@ public record Protection(
             return duct.filter(length -> length.metres() > 0).isPresent();
         }
 
-        /** The same without what lessens its area: the whole volume is taken to be able to explode. */
-        public Vent withoutCredit() {
-            return new Vent(area, count, duct, moving, panel, hinged, Optional.empty(), standard, efficiency);
+        /** The same without credit, and with the worst of what nobody has stated and what would enlarge it. */
+        public Vent atWorst() {
+            return new Vent(
+                    area,
+                    count,
+                    duct,
+                    moving.or(() -> Optional.of(FASTEST_AIR)),
+                    panel.or(() -> Optional.of(HEAVIEST_PANEL)),
+                    hinged,
+                    Optional.empty(),
+                    standard,
+                    efficiency);
         }
+
+        /** What enlarges a vent and is not stated, as the plant file calls it. */
+        public List<String> left() {
+            return Stream.of(panel.isEmpty() ? "\"panel\"" : "", moving.isEmpty() ? "\"air in vessel\"" : "")
+                    .filter(key -> !key.isEmpty())
+                    .toList();
+        }
+
+        private static final Velocity FASTEST_AIR = new Velocity(56);
+        private static final ClothLoad HEAVIEST_PANEL = new ClothLoad(40);
 
         /** Nothing known. */
         public static final Vent UNKNOWN = new Vent(

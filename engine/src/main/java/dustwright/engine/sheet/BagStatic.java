@@ -111,6 +111,12 @@ final class BagStatic {
                     BagType.SOURCE);
         } else if (!metals.isEmpty()) {
             notSaid("No bag without a special review for light metal, whatever its ignition energy: " + metals + ".");
+        } else if (burning.stream().anyMatch(d -> d.card().family().isEmpty())) {
+            notSaid("Enter \"family\" under \"explosion\" of "
+                    + names(burning.stream()
+                            .filter(d -> d.card().family().isEmpty())
+                            .toList())
+                    + ": no bag does for a light metal without a special review.");
         } else if (!untested.isEmpty()) {
             notSaid("Enter \"mie\" under \"explosion\" of " + untested
                     + ": below 0.14 mJ the table permits no type, and nobody has tested it.");
@@ -149,9 +155,8 @@ final class BagStatic {
     }
 
     private void liner(BagType type) {
-        boolean lined = bag.liner()
-                .map(liner -> liner != BulkBag.Liner.NONE)
-                .orElse(bag.linerType().isPresent());
+        boolean lined = bag.linerType().isPresent()
+                || bag.liner().map(liner -> liner != BulkBag.Liner.NONE).orElse(true);
         String suits = type.liners().isEmpty()
                 ? "none"
                 : type.liners().stream().map(LinerType::name).collect(Collectors.joining(", "));
@@ -159,9 +164,11 @@ final class BagStatic {
             return;
         }
         if (bag.linerType().isEmpty()) {
-            String why =
-                    "A liner is stated, not its type: enter \"liner type\"; a plain liner cancels the rating of the bag. Type "
-                            + type + " takes: " + suits + ".";
+            String why = (bag.liner().isPresent()
+                            ? "A liner is stated, not its type"
+                            : "Nobody has said whether it has a liner, \"liner\", and of which type")
+                    + ": enter \"liner type\"; a plain liner cancels the rating of the bag. Type "
+                    + type + " takes: " + suits + ".";
             writing.unknown("liner-type", "Electrostatic type of the liner", why);
             writing.notSaid(FindingCode.LINER_STATIC, Place.Kind.CONTAINER, LinerType.SOURCE, why);
             return;

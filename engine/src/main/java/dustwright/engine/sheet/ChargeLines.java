@@ -179,10 +179,11 @@ final class ChargeLines {
 
     private void elements(Station station, SparkEnergy least) {
         boolean asked = MieStep.of(least.joules()).contains(MieStep.PLASTICS)
-                || !here.metals().isEmpty();
+                || !here.metals().isEmpty()
+                || !here.unnamed().isEmpty();
         String name = "Filter elements";
         String why = asked
-                ? ": asked for by the ignition energy or the metal here"
+                ? ": asked for by the ignition energy, or by a metal or a dust of no stated family here"
                 : ": good practice for this ignition energy";
         String bonded = "; every cage and clamp bonded to the tube sheet, and that to ground";
         if (station.filter().service().dissipative().isEmpty()) {
@@ -200,6 +201,18 @@ final class ChargeLines {
                 (dissipative ? "static-dissipative" : "not dissipative") + why + bonded,
                 List.of(),
                 MieStep.PLASTICS.source());
+        boolean certain = MieStep.of(least.joules()).contains(MieStep.PLASTICS)
+                || !here.metals().isEmpty();
+        if (!dissipative && asked && !certain) {
+            writing.notSaid(
+                    FindingCode.FILTER_STATIC,
+                    Place.Kind.FILTER,
+                    MieStep.PLASTICS.source(),
+                    "Enter \"family\" under \"explosion\" of "
+                            + here.unnamed().stream().map(Dust::name).collect(Collectors.joining("; "))
+                            + ": for a metal these elements do not do.");
+            return;
+        }
         writing.none(
                 FindingCode.FILTER_STATIC,
                 Place.Kind.FILTER,

@@ -39,11 +39,17 @@ public record Collecting(Place place, Optional<Station> station, List<Inlet> inl
         }
         for (Held held : plant.held()) {
             boolean inStation = plant.stations().stream().anyMatch(s -> s.id().equals(held.point()));
-            if (held instanceof Held.Pressure && !inStation) {
+            if (draws(held) && !inStation) {
                 all.add(of(plant, new Place(Place.Kind.POINT, held.point()), Optional.empty()));
             }
         }
         return all;
+    }
+
+    /** Air leaves the plant file here: to a held vacuum, or by a held draw. */
+    private static boolean draws(Held held) {
+        return held instanceof Held.Pressure
+                || (held instanceof Held.Supply supply && supply.into().kgPerSecond() < 0);
     }
 
     private static Collecting of(Plant plant, Place place, Optional<Station> station) {
@@ -95,6 +101,16 @@ public record Collecting(Place place, Optional<Station> station, List<Inlet> inl
     /** Combustible metal dusts. */
     public List<Dust> metals() {
         return burning().stream().filter(d -> d.card().metal()).toList();
+    }
+
+    /** Combustible dusts of which nobody has said what they are made of: each may be a metal. */
+    public List<Dust> unnamed() {
+        return burning().stream().filter(d -> d.card().family().isEmpty()).toList();
+    }
+
+    /** Inlets whose dust nobody has named. */
+    public List<Inlet> undusted() {
+        return inlets.stream().filter(i -> i.dust().isEmpty()).toList();
     }
 
     /** Every pair that must not meet. */

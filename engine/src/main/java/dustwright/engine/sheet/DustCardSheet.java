@@ -37,6 +37,9 @@ final class DustCardSheet {
     private static final Source PRACTICE = Source.commonPractice();
     private static final Source GROUPS = Source.published("NEC 500.6(B); IEC 60079-0");
 
+    /** Own choice: a sample coarser than this many times the dust is another dust. */
+    private static final double COARSER = 2;
+
     private final Dust dust;
     private final DustCard card;
     private final Writing writing;
@@ -241,6 +244,13 @@ final class DustCardSheet {
         } else if (!dust.combustible().get()) {
             all.add("whether it is combustible: " + notShown().replaceFirst("\\.$", ""));
         }
+        card.sampleSize()
+                .filter(size -> dust.particle()
+                        .filter(p -> size.metres() > COARSER * p.size().metres())
+                        .isPresent())
+                .ifPresent(
+                        size -> all.add(
+                                "a sample as fine as the dust: meanwhile values of one more than twice as coarse as its \"particle size\", too good"));
         card.missing().forEach(m -> all.add(m.name() + ": meanwhile " + m.worst()));
         if (all.isEmpty()) {
             writing.none(FindingCode.DUST_CARD, Place.Kind.DUST, "values missing", 0, Source.entered());

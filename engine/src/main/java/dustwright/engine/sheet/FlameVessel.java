@@ -50,12 +50,33 @@ final class FlameVessel {
 
     /** The larger of what is stated and drawn. */
     Volume largest() {
-        return larger(volume().orElseThrow(), drawnVolume());
+        Volume stated = volume().orElseThrow();
+        return drawnVolume().isPresent()
+                ? larger(stated, drawnVolume())
+                : new Volume(Math.max(stated.cubicMetres(), cylinder_m3()) + below_m3());
     }
 
     /** The larger of what is stated and drawn. */
     Ratio mostSlender() {
-        return larger(slenderness().orElseThrow(), drawnSlenderness());
+        Ratio stated = slenderness().orElseThrow();
+        Ratio most = larger(stated, drawnSlenderness());
+        double below_m3 = below_m3();
+        if (drawnSlenderness().isPresent() || below_m3 == 0) {
+            return most;
+        }
+        double volume_m3 = volume().orElseThrow().cubicMetres();
+        return new Ratio(most.value() * (1 + below_m3 / volume_m3));
+    }
+
+    /** What is drawn of a vessel that is not drawn whole, at least. */
+    private double cylinder_m3() {
+        return receiver.diameter()
+                .flatMap(d -> receiver.straightSide().map(h -> Math.PI / 4 * d.metres() * d.metres() * h.metres()))
+                .orElse(0.0);
+    }
+
+    private double below_m3() {
+        return below.map(c -> c.volume().cubicMetres()).orElse(0.0);
     }
 
     private static <T extends Quantity> T larger(T one, Optional<T> other) {
@@ -77,8 +98,7 @@ final class FlameVessel {
                 .flatMap(d -> receiver.straightSide()
                         .flatMap(side -> receiver.hopper()
                                 .map(h -> h.volumeUpTo(new Length(h.heightTo(d).metres() + side.metres()), d))))
-                .map(v -> new Volume(v.cubicMetres()
-                        + below.map(c -> c.volume().cubicMetres()).orElse(0.0)));
+                .map(v -> new Volume(v.cubicMetres() + below_m3()));
     }
 
     private Optional<Ratio> drawnSlenderness() {

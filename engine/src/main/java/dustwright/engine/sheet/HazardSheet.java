@@ -37,11 +37,15 @@ final class HazardSheet {
 
     /** The sheet of a place where dust is collected; nothing where no inlet picks up a dust that is named. */
     static Optional<Sheet> of(Plant plant, Collecting here) {
-        return here.dusts().isEmpty() ? Optional.empty() : Optional.of(new HazardSheet(plant, here).sheet());
+        boolean unnamed = !here.undusted().isEmpty() && plant.dusts().stream().anyMatch(Dust::burns);
+        return here.dusts().isEmpty() && !unnamed
+                ? Optional.empty()
+                : Optional.of(new HazardSheet(plant, here).sheet());
     }
 
     private Sheet sheet() {
         collected();
+        notNamed();
         if (!burning.isEmpty()) {
             together();
             new AreaLines(here, writing).write();
@@ -87,6 +91,17 @@ final class HazardSheet {
                     List.of(),
                     Source.entered());
         }
+    }
+
+    private void notNamed() {
+        if (here.undusted().isEmpty() || plant.dusts().stream().noneMatch(Dust::burns)) {
+            return;
+        }
+        String why = "Enter \"dust\" of "
+                + here.undusted().stream().map(i -> i.id()).collect(Collectors.joining(", "))
+                + ": which dust comes in there is not stated, and this plant handles combustible dust.";
+        writing.unknown("not-named", "Dust at every inlet", why);
+        writing.notSaid(FindingCode.DUST_NOT_NAMED, here.place().kind(), Source.entered(), why);
     }
 
     // ---- what meets here

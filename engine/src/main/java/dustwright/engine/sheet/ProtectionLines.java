@@ -112,6 +112,14 @@ final class ProtectionLines {
             return Optional.of("Whether " + method.words() + " is fit for " + names(here.metals())
                     + ", a metal dust, is its maker's to state, by tests of this metal; a specialist chooses.");
         }
+        if (!here.unnamed().isEmpty()) {
+            return Optional.of(family());
+        }
+        List<Dust> unsaid =
+                here.burning().stream().filter(d -> d.card().toxic().isEmpty()).toList();
+        if (throwsOut && toxic.isEmpty() && !unsaid.isEmpty()) {
+            return Optional.of("Enter \"toxic\" under \"explosion\" of " + names(unsaid) + ": a vent throws dust out.");
+        }
         if (throwsOut && !toxic.isEmpty()) {
             return Optional.of(
                     "A vent throws dust out, and " + names(toxic)
@@ -148,8 +156,18 @@ final class ProtectionLines {
                             + ": meanwhile 12 bar is taken, and the vessel stands less.");
             return true;
         }
-        if (!bursts && !here.metals().isEmpty()) {
+        List<Dust> untested =
+                here.burning().stream().filter(d -> !d.card().tested()).toList();
+        if (!bursts && (!here.metals().isEmpty() || !here.unnamed().isEmpty())) {
             return false;
+        }
+        if (!bursts && !untested.isEmpty()) {
+            burstNotKnown(
+                    limit,
+                    "Pmax of " + names(untested)
+                            + " is of other samples, which differ by 10 to 20 %: a vessel that contains needs Pmax of the own dust, \"sample\" and"
+                            + " \"report\".");
+            return true;
         }
         writing.asked(
                 FindingCode.EXPLOSION_PROTECTION,
@@ -164,6 +182,11 @@ final class ProtectionLines {
 
     private void burstNotKnown(Limit<GaugePressure> limit, String why) {
         writing.unjudged(FindingCode.EXPLOSION_PROTECTION, Place.Kind.RECEIVER, Side.AT_LEAST, limit, why);
+    }
+
+    private String family() {
+        return "Enter \"family\" under \"explosion\" of " + names(here.unnamed())
+                + ": it may be a metal, and a device for another dust does not do for one.";
     }
 
     private static String names(List<Dust> dusts) {
@@ -229,7 +252,7 @@ final class ProtectionLines {
                     "return ducts without isolation",
                     stated.returnIsolation());
         }
-        new ValveIsolation(station, writing).write();
+        new ValveIsolation(station, here, writing).write();
     }
 
     private void isolation(
@@ -296,6 +319,10 @@ final class ProtectionLines {
                             + ", a metal dust, is its maker's to state, by tests of this metal.");
             return;
         }
+        if (without.isEmpty() && !here.unnamed().isEmpty()) {
+            writing.notSaid(FindingCode.INLET_ISOLATION, Place.Kind.RECEIVER, ISOLATION, family());
+            return;
+        }
         writing.none(
                 FindingCode.INLET_ISOLATION, Place.Kind.RECEIVER, "mains without isolation", without.size(), ISOLATION);
     }
@@ -344,6 +371,14 @@ final class ProtectionLines {
         if (!unsaid.isEmpty()) {
             open.add("Enter \"toxic\" under \"explosion\" of " + names(unsaid) + ": meanwhile it counts as toxic.");
         }
+        if (!here.unnamed().isEmpty()) {
+            open.add(family());
+        }
+        here.dusts().stream()
+                .filter(d -> d.card().hygiene().filter(h -> h == Hygiene.H).isPresent()
+                        && d.card().toxic().filter(poison -> !poison).isPresent())
+                .forEach(d ->
+                        open.add(d.name() + " is of dust class H and stated not to be toxic: one of both is wrong."));
         if (!against.isEmpty()) {
             writing.words(
                     "exhaust-conflict", "Air that must not come back", String.join("; ", against), List.of(), air());

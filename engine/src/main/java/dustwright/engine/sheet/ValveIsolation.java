@@ -1,6 +1,7 @@
 package dustwright.engine.sheet;
 
 import dustwright.engine.bagging.Container;
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.hazard.Protection;
@@ -8,6 +9,7 @@ import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.GaugePressure;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What keeps an explosion in the receiver from the bag or drum below it and from the person who changes it. */
 final class ValveIsolation {
@@ -15,12 +17,14 @@ final class ValveIsolation {
             "does not count: what is below it is one vessel with the receiver for flame";
 
     private final Station station;
+    private final Collecting here;
     private final Protection stated;
     private final BelowReceiver below;
     private final Writing writing;
 
-    ValveIsolation(Station station, Writing writing) {
+    ValveIsolation(Station station, Collecting here, Writing writing) {
         this.station = station;
+        this.here = here;
         this.stated = station.receiver().protection();
         this.below = new BelowReceiver(station);
         this.writing = writing;
@@ -72,7 +76,7 @@ final class ValveIsolation {
 
     private void nothingDrawnBelow() {
         if (below.isolates()) {
-            none(0);
+            isolates();
         } else {
             notSaid(
                     "The valve is not shown to isolate, and what stands below it is not drawn: enter \"container\" of the station, and"
@@ -80,9 +84,23 @@ final class ValveIsolation {
         }
     }
 
+    /** As stated and built, unless a dust here asks for tests of its own. */
+    private void isolates() {
+        if (!here.metals().isEmpty()) {
+            notSaid("Whether the valve isolates a metal dust is its maker's to state, by tests of this metal: "
+                    + here.metals().stream().map(Dust::name).collect(Collectors.joining("; ")) + ".");
+        } else if (!here.unnamed().isEmpty()) {
+            notSaid("Enter \"family\" under \"explosion\" of "
+                    + here.unnamed().stream().map(Dust::name).collect(Collectors.joining("; "))
+                    + ": it may be a metal, and a valve tested for another dust does not do for one.");
+        } else {
+            none(0);
+        }
+    }
+
     private void judged(Container container) {
         if (below.isolates()) {
-            none(0);
+            isolates();
         } else if (below.stated().orElse(false)) {
             notSaid("The valve is stated as tested for isolation, but " + doubt()
                     + " Its maker's certificate has to show it.");

@@ -151,8 +151,10 @@ final class VentAreas {
         }
         List<Step> least =
                 method.noStronger(stated).map(e -> corrected(method, e, vent)).orElse(List.of());
+        boolean lightOnly = method == VentMethod.EN_14491 && vent.panel().isEmpty();
         List<Step> enough = method.noWeaker(prudent)
-                .map(e -> corrected(method, e, vent.withoutCredit()))
+                .filter(e -> !lightOnly)
+                .map(e -> corrected(method, e, vent.atWorst()))
                 .orElse(List.of());
         return new VentSay(method, dust, least, enough, why);
     }

@@ -188,10 +188,10 @@ final class VentCorrections {
     private void notStated() {
         List<String> open = new ArrayList<>();
         if (vent.moving().isEmpty()) {
-            open.add("\"air in vessel\" (meanwhile below 20 m/s)");
+            open.add("\"air in vessel\" (above 20 m/s it grows)");
         }
         if (vent.panel().isEmpty()) {
-            open.add("\"panel\" (meanwhile light)");
+            open.add("\"panel\" (a heavy one opens late)");
         }
         if (!open.isEmpty()) {
             writing.unknown(

@@ -176,18 +176,33 @@ final class VentLines {
                 .distinct()
                 .toList();
         if (whys.isEmpty()) {
-            List<String> credits = new ArrayList<>(vessel.statedSmaller());
-            stated.vent().share().ifPresent(s -> credits.add("\"cloud share\""));
-            return credits.isEmpty()
-                    ? "No area is enough with this duct: shorten or widen it, or use another method than venting."
-                    : "It would do only by what is stated to lessen it, " + String.join(", ", credits)
-                            + ": a specialist justifies that, by name, or the vent is made for the whole vessel.";
+            return notEvenSo();
         }
         return String.join(" ", whys)
                 + (stated.vent().standard().isEmpty()
                         ? " State which standard governs the site, \"vent standard\", take another method than venting, or ask a"
                                 + " specialist."
                         : " Take another method than venting, or ask a specialist.");
+    }
+
+    /** Each method has its number, and the vent does only by what is left out or stated to lessen it. */
+    private String notEvenSo() {
+        List<String> why = new ArrayList<>();
+        List<String> left = stated.vent().left();
+        if (!left.isEmpty()) {
+            why.add("Enter " + String.join(" and ", left)
+                    + " under \"explosion\" of the receiver: a panel above 0.5 kg/m² and air above 20 m/s in the vessel ask for a larger vent,"
+                    + " and this one is not large enough whatever they are.");
+        }
+        List<String> credits = new ArrayList<>(vessel.statedSmaller());
+        stated.vent().share().ifPresent(s -> credits.add("\"cloud share\""));
+        if (!credits.isEmpty()) {
+            why.add("It would do only by what is stated to lessen it, " + String.join(", ", credits)
+                    + ": a specialist justifies that, by name, or the vent is made for the whole vessel.");
+        }
+        return why.isEmpty()
+                ? "No area is enough with this duct: shorten or widen it, or use another method than venting."
+                : String.join(" ", why);
     }
 
     /** What the fitted vents count for; empty where a device lessens it by an unknown share. */

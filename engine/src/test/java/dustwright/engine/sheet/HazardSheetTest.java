@@ -125,8 +125,8 @@ class HazardSheetTest {
                 Optional.of(new Area(area_m2)),
                 1,
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
+                Optional.of(new Velocity(15)),
+                Optional.of(new ClothLoad(0.5)),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -305,7 +305,7 @@ class HazardSheetTest {
 
     /** Whatever burns: air comes back only through an after-filter, one that the dust's class allows. */
     @ParameterizedTest
-    @CsvSource({"none,L,false", "E10,H,false", "E10,M,false", "E12,L,true", "H13,M,true", "H14,H,true"})
+    @CsvSource({"none,L,false", "E10,H,false", "E10,M,false", "E12,L,true", "H13,M,true", "H14,M,true"})
     void air_comes_back_indoors_only_through_an_after_filter_for_the_dust_class(
             String filter, DustCard.Hygiene hygiene, boolean holds) {
         EquipmentSketch sketch = flour();
@@ -579,8 +579,8 @@ class HazardSheetTest {
                 p.vent().area(),
                 1,
                 Optional.empty(),
-                air,
-                panel,
+                air.or(() -> Optional.of(new Velocity(15))),
+                panel.or(() -> Optional.of(new ClothLoad(0.5))),
                 Optional.empty(),
                 share,
                 Optional.empty(),
@@ -1078,6 +1078,52 @@ class HazardSheetTest {
         Writing writing = new Writing("REC");
         new BagStatic(bag, writing).write(burning);
         return found(List.of(writing.sheet("hazard", "", Place.Kind.STATION)), FindingCode.BAG_STATIC);
+    }
+
+    @Test
+    void a_bag_of_which_nobody_says_whether_it_is_lined_is_not_known() {
+        Writing writing = new Writing("REC");
+        new BagStatic(EquipmentSketch.bag(BagType.C), writing).write(List.of());
+        Finding liner = found(List.of(writing.sheet("hazard", "", Place.Kind.STATION)), FindingCode.LINER_STATIC);
+        assertThat(liner.unjudged()).isTrue();
+        assertThat(liner.derivation().steps().get(0).formula()).contains("\"liner\"", "\"liner type\"");
+    }
+
+    /** A plant that ends at a held draw collects dust as one that ends at a held vacuum does. */
+    @Test
+    void dust_that_is_led_to_a_held_draw_is_asked_about() {
+        Plant plant = drawn(flour().plant().dusts().get(0), "flour");
+        List<Collecting> all = Collecting.all(plant);
+        assertThat(all).hasSize(1);
+        assertThat(found(sheets(plant), FindingCode.INLET_ISOLATION).unjudged()).isTrue();
+    }
+
+    @Test
+    void an_inlet_without_a_dust_is_told_where_the_plant_handles_combustible_dust() {
+        Plant plant = drawn(flour().plant().dusts().get(0), "");
+        Finding unnamed = found(sheets(plant), FindingCode.DUST_NOT_NAMED);
+        assertThat(unnamed.unjudged()).isTrue();
+        assertThat(unnamed.derivation().steps().get(0).formula()).contains("\"dust\" of A");
+        assertThat(finding(sheets(drawn(flour().plant().dusts().get(0), "flour")), FindingCode.DUST_NOT_NAMED))
+                .isEmpty();
+    }
+
+    private static Plant drawn(Dust dust, String atInlet) {
+        PlantSketch sketch =
+                new PlantSketch().tube("T2", 0.0475, 4.5e-5).dust(dust).points("SEP");
+        return (atInlet.isEmpty() ? sketch.inlet("A") : sketch.inlet("A", atInlet, 0.01))
+                .run("RA", "A", "SEP", "T2", 20, 1)
+                .supply("SEP", -0.05)
+                .plant();
+    }
+
+    @Test
+    void a_rotary_valve_is_never_said_to_isolate_a_metal() {
+        EquipmentSketch sketch =
+                over(Container.Kind.BULK_BAG, Optional.of(valve(8, 0.15e-3)), Optional.of(true), Optional.empty());
+        sketch.card = card(DustFamily.MAGNESIUM, 300, 11, 40);
+        assertThat(found(sketch.sheets(), FindingCode.VALVE_ISOLATION).unjudged())
+                .isTrue();
     }
 
     @Test

@@ -18,8 +18,10 @@ import dustwright.engine.hazard.DustCard.Stated;
 import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.hazard.Protection.Exhaust;
+import dustwright.engine.hazard.Protection.Isolation;
 import dustwright.engine.hazard.Protection.Method;
 import dustwright.engine.hazard.Protection.Producers;
+import dustwright.engine.hazard.Protection.Standing;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
@@ -28,7 +30,9 @@ import dustwright.engine.quantity.Temperature;
 import dustwright.engine.tubing.Position;
 import dustwright.engine.tubing.Run;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,7 +49,9 @@ class JudgedConsequencesTest {
     private Optional<Double> pmax_bar = Optional.of(9.0);
     private Optional<Hygiene> hygiene = Optional.of(Hygiene.M);
     private boolean conductive;
-    private boolean toxic;
+    private Optional<Boolean> toxic = Optional.of(false);
+    private boolean own;
+    private Isolation isolation = Isolation.FLAP_VALVE;
     private Optional<Method> method = Optional.empty();
     private Optional<Double> stands_bar = Optional.empty();
     private Optional<Exhaust> exhaust = Optional.of(Exhaust.OUTDOORS);
@@ -67,27 +73,27 @@ class JudgedConsequencesTest {
                 Optional.empty(),
                 Optional.of(conductive),
                 Optional.empty(),
-                Optional.of(toxic),
+                toxic,
                 hygiene,
                 Optional.empty(),
                 Optional.empty(),
-                Sample.PUBLISHED,
+                own ? Sample.OWN : Sample.PUBLISHED,
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty());
+                own ? Optional.of("test report 7, invented") : Optional.empty());
     }
 
     private Protection protection() {
         Protection p = Protection.UNKNOWN;
         return new Protection(
                 method,
-                p.standing(),
+                Optional.of(Standing.OUTDOORS),
                 p.volume(),
                 p.slenderness(),
                 stands_bar.map(bar -> new GaugePressure(bar * BAR_Pa)),
                 p.opens(),
                 p.vent(),
-                p.isolation(),
+                Optional.of(isolation),
                 p.mains(),
                 p.returnIsolation(),
                 exhaust,
@@ -257,7 +263,7 @@ class JudgedConsequencesTest {
     @Test
     void outdoors_only_a_toxic_dust_asks_for_an_after_filter_of_its_class() {
         assertThat(finding(sketch().sheets(), FindingCode.AFTER_FILTER)).isEmpty();
-        toxic = true;
+        toxic = Optional.of(true);
         after = Optional.empty();
         assertThat(verdict(FindingCode.AFTER_FILTER)).isEqualTo("fails");
     }
@@ -267,12 +273,20 @@ class JudgedConsequencesTest {
     @ParameterizedTest
     @CsvSource({"9,9.5,holds", "9,9,holds", "9,8.9,fails", ",11.9,not known", ",12,holds", "9,,not known"})
     void a_vessel_that_contains_is_held_by_its_figure_against_pmax(Double pmax, Double stands, String says) {
+        own = true;
         method = Optional.of(Method.CONTAINMENT);
         pmax_bar = Optional.ofNullable(pmax);
         stands_bar = Optional.ofNullable(stands);
         Finding contained = found(FindingCode.EXPLOSION_PROTECTION);
         assertThat(verdict(contained)).isEqualTo(says);
         assertThat(contained.limit().si()).isEqualTo((pmax == null ? 12 : pmax) * BAR_Pa);
+    }
+
+    @Test
+    void pmax_of_other_samples_does_not_show_that_a_vessel_contains() {
+        method = Optional.of(Method.CONTAINMENT);
+        stands_bar = Optional.of(9.9);
+        assertThat(verdict(FindingCode.EXPLOSION_PROTECTION)).isEqualTo("not known");
     }
 
     @Test
@@ -326,5 +340,67 @@ class JudgedConsequencesTest {
         Plant plant = sketch().plant();
         Run run = new Run("X", "J", "REC", "T3", route, List.of(), Optional.empty(), true);
         assertThat(EarthingList.couplings(plant, run).all()).isEqualTo(2 + 2 * 2 + 1);
+    }
+
+    // ---- what is left out
+
+    private Map<String, Finding> verdicts() {
+        return sketch().sheets().stream()
+                .flatMap(sheet -> sheet.findings().stream())
+                .collect(Collectors.toMap(f -> f.code() + "/" + f.where() + "/" + f.state(), f -> f));
+    }
+
+    /** Nothing holds because somebody left out what would not hold, said. */
+    @ParameterizedTest
+    @CsvSource({
+        "VENTING,OUTDOORS",
+        "VENTING,INDOORS",
+        "FLAMELESS_VENTING,OUTDOORS",
+        "SUPPRESSION,INDOORS",
+        "CONTAINMENT,OUTDOORS"
+    })
+    void what_is_left_out_of_a_dust_is_never_judged_better_than_the_worst_that_could_be_said(Method way, Exhaust air) {
+        method = Optional.of(way);
+        exhaust = Optional.of(air);
+        stands_bar = Optional.of(13.0);
+        own = true;
+        toxic = Optional.of(true);
+        Map<String, Finding> poison = verdicts();
+        toxic = Optional.empty();
+        noBetter(verdicts(), poison);
+        toxic = Optional.of(false);
+        family = Optional.of(DustFamily.ALUMINIUM);
+        Map<String, Finding> metal = verdicts();
+        family = Optional.empty();
+        noBetter(verdicts(), metal);
+    }
+
+    private static void noBetter(Map<String, Finding> leftOut, Map<String, Finding> said) {
+        said.forEach((id, finding) -> {
+            if (!finding.holds() && finding.code() != FindingCode.DUST_CARD) {
+                assertThat(leftOut.get(id))
+                        .as(id)
+                        .isNotNull()
+                        .satisfies(f -> assertThat(f.holds()).as(id).isFalse());
+            }
+        });
+    }
+
+    /** Values of a test that says it burns stand against "no", also beside Kst 0. */
+    @Test
+    void not_combustible_is_not_taken_against_ignition_temperatures() {
+        family = Optional.of(DustFamily.MINERAL);
+        own = true;
+        pmax_bar = Optional.empty();
+        mie_mJ = Optional.empty();
+        assertThat(card().saysThatItBurns()).containsExactly("MIT", "LIT");
+        assertThat(card().shownInert()).isFalse();
+    }
+
+    @Test
+    void a_dust_of_class_h_that_is_stated_not_to_be_toxic_leaves_its_card_open() {
+        assertThat(card().missing()).extracting(DustCard.Missing::key).doesNotContain("toxic");
+        hygiene = Optional.of(Hygiene.H);
+        assertThat(card().missing()).extracting(DustCard.Missing::key).contains("toxic");
     }
 }

@@ -85,8 +85,8 @@ class VentVerdictTest {
                 Optional.of(new Area(area_m2)),
                 1,
                 like.duct(),
-                like.moving(),
-                like.panel(),
+                like.moving().or(() -> Optional.of(new Velocity(15))),
+                like.panel().or(() -> Optional.of(new ClothLoad(0.5))),
                 like.hinged(),
                 share,
                 standard,
@@ -95,6 +95,47 @@ class VentVerdictTest {
 
     private static Vent vent(double area_m2) {
         return vent(area_m2, OPEN, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** Nobody has said how heavy the panel is or how fast the air: the vent holds only where it does at the worst of both. */
+    @Test
+    void what_enlarges_a_vent_and_is_left_out_never_lets_it_hold() {
+        Vent bare = with(Optional.empty(), Optional.empty(), Optional.empty());
+        Vent left = new Vent(
+                Optional.of(new Area(0.5)),
+                1,
+                bare.duct(),
+                bare.moving(),
+                bare.panel(),
+                bare.hinged(),
+                bare.share(),
+                Optional.of(VentMethod.NFPA_68),
+                bare.efficiency());
+        Finding open = found(stated(4.5, 1, 0.4, left), card(200, 9));
+        assertThat(open.unjudged()).isTrue();
+        assertThat(open.derivation().steps().get(0).formula()).contains("\"panel\" and \"air in vessel\"");
+        Vent large = new Vent(
+                Optional.of(new Area(1.2)),
+                1,
+                bare.duct(),
+                bare.moving(),
+                bare.panel(),
+                bare.hinged(),
+                bare.share(),
+                Optional.of(VentMethod.NFPA_68),
+                bare.efficiency());
+        assertThat(verdict(stated(4.5, 1, 0.4, large), card(200, 9))).isEqualTo(Verdict.HOLDS);
+    }
+
+    /** A vessel that is not drawn whole is at least what is stated and the container that nothing isolates below it. */
+    @Test
+    void a_container_below_counts_also_where_the_vessel_is_not_drawn() {
+        Protection p = stated(1, 1, 0.4, vent(0.1));
+        assertThat(verdict(found(sheet(p, Optional.empty(), card(100, 8), false))))
+                .isEqualTo(Verdict.HOLDS);
+        Finding drum = found(sheet(p, Optional.of(bag(1)), card(100, 8), false));
+        assertThat(drum.unjudged()).isTrue();
+        assertThat(drum.derivation().steps().get(0).formula()).contains("\"volume\"");
     }
 
     private static Vent with(Optional<Length> duct, Optional<Velocity> moving, Optional<ClothLoad> panel) {
