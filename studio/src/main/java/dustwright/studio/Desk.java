@@ -192,6 +192,14 @@ final class Desk implements AutoCloseable {
         return kept.revisions();
     }
 
+    /** What changed since the last accepted revision. */
+    Since since() {
+        return revisions().stream()
+                .findFirst()
+                .map(revision -> Since.of(revision, copy().text()))
+                .orElse(Since.NEVER);
+    }
+
     /** Keeps the working copy by a name, or says why not. */
     synchronized Optional<String> keepAs(long version, String name) {
         if (version != copy().version()) {

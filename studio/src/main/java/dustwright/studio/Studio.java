@@ -183,6 +183,7 @@ public final class Studio implements AutoCloseable {
                 request -> answer(
                         request, new Text(desk.copy().version(), desk.copy().text())));
         config.routes.get("/api/revisions", request -> answer(request, desk.revisions()));
+        config.routes.get("/api/since", request -> answer(request, desk.since()));
         config.routes.get("/api/report.html", this::reportPage);
         config.routes.get("/api/report.pdf", this::reportPdf);
         config.routes.post("/api/value", request -> {

@@ -56,7 +56,7 @@ async function adopt(plant) {
   at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
   text.faults(plant.faults);
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
-  await Promise.all([solve(), sets(), piece(), hand.load(), state.place === 'text' ? text.load() : null]);
+  await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null]);
   if (first) tour.first(plant.demo);
 }
 
@@ -82,6 +82,7 @@ function draw(set) {
   if (set.solved) drawing.show(set.drawing, set.sheet);
   else at('drawing').classList.add('stale');
   if (!set.solved) say(`No answer for this set: ${set.why}`, 0); else if (at('say').textContent.startsWith('No answer')) say('');
+  changed();
   drawing.mark(state.kind, state.id);
   hand.overlay();
   at('profile').innerHTML = set.profile;
@@ -208,6 +209,33 @@ function field(value) {
 async function take(mode) {
   await hand.set(mode);
   for (const button of document.querySelectorAll('[data-hand]')) if (button.tagName === 'BUTTON') button.setAttribute('aria-pressed', String(button.dataset.hand === hand.mode));
+}
+
+// ------------------------------------------------------------------ since the last revision
+
+async function since() {
+  const told = await ask('since', '/api/since');
+  if (!told) return;
+  state.changed = told.pieces;
+  changed();
+  at('since').hidden = !told.pieces.length && !told.parts.length;
+  if (at('since').hidden) return;
+  const words = what => told.pieces.filter(one => one.what === what).length;
+  const counts = ['new', 'changed', 'gone'].filter(words).map(what => `${words(what)} ${what}`);
+  at('sincewords').textContent = [...counts, ...told.parts].join(', ');
+  at('sincehead').textContent = `Since revision ${told.revision}`;
+  at('sincelist').replaceChildren(...told.pieces.slice(0, 60).map(one => element('li', {},
+    one.what === 'gone' || one.kind === 'station' ? `${one.kind} ${one.id} ${one.what}`
+      : element('button', {type: 'button', on: () => { state.kind = one.kind; state.id = one.id; drawing.mark(one.kind, one.id); piece(); toAddress(); }}, `${one.kind === 'run' ? 'tube' : one.kind} ${one.id} ${one.what}`))),
+    ...(told.pieces.length > 60 ? [element('li', {}, `and ${told.pieces.length - 60} more: see Compare`)] : []));
+}
+
+// On the drawing a band lies under what is new or changed.
+function changed() {
+  for (const piece of drawing.pieces()) {
+    const [kind, id] = piece.dataset.inlet ? ['inlet', piece.dataset.inlet] : ['run', piece.dataset.run];
+    piece.classList.toggle('changed', (state.changed ?? []).some(one => one.kind === kind && one.id === id && one.what !== 'gone'));
+  }
 }
 
 // ------------------------------------------------------------------ the users scale
@@ -404,6 +432,7 @@ at('accept').addEventListener('submit', async event => {
   event.preventDefault();
   const result = await change('/api/accept', {version: state.plant.version, author: at('author').value, note: at('note').value});
   at('accepted').textContent = result.ok ? `Revision ${result.content.number} is kept.` : result.content.why;
+  since();
   if (result.ok) { at('note').value = ''; papers(); } else if (result.stale) load();
 });
 

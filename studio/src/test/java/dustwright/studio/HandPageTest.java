@@ -201,4 +201,23 @@ class HandPageTest extends InChromium {
             assertThat(text(page)).isEqualTo(before);
         }
     }
+
+    @Test
+    void what_changed_since_the_last_revision_is_listed_and_chosen_from_the_list() {
+        try (Page page = page("#open=A1&units=si")) {
+            page.locator("[data-place=papers]").click();
+            page.locator("#author").fill("A. Example");
+            page.locator("#author").press("Enter");
+            PlaywrightAssertions.assertThat(page.locator("#accepted")).containsText("Revision 1 is kept");
+            page.locator("[data-place=plan]").click();
+            PlaywrightAssertions.assertThat(page.locator("#since")).isHidden();
+            page.evaluate(
+                    "async () => { const v = (await (await fetch('/api/plant')).json()).version; await fetch('/api/value', {method: 'POST', headers: {'X-Dustwright': 'studio'}, body: JSON.stringify({version: v, path: 'runs.DG1.tube', value: 'T3', plain: true})}); }");
+            PlaywrightAssertions.assertThat(page.locator("#sincewords")).hasText("1 changed");
+            page.locator("#since summary").click();
+            page.locator("#sincelist button").click();
+            PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText("Tube DG1");
+            picture(page, "since-1366");
+        }
+    }
 }
