@@ -57,6 +57,7 @@ final class DustBinder {
                 dustClass.map(DustClass::minimum).orElseGet(() -> dust.get("minimum velocity", Velocity.class)),
                 dustClass.isPresent() ? DustClass.SOURCE : Source.entered(),
                 dust.find("bulk density", Density.class),
+                dust.find("heaviest bulk density", Density.class),
                 dust.find("tapped density", Density.class),
                 particle,
                 particle.map(p -> levelFriction(dust, p)).orElse(LevelFriction.YANG),

@@ -44,16 +44,27 @@ final class Relations {
 
     private void dust(Section dust) {
         Optional<Density> particle = dust.find("particle density", Density.class);
-        for (String bulk : List.of("bulk density", "tapped density")) {
+        for (String bulk : List.of("bulk density", "heaviest bulk density", "tapped density")) {
             Optional<Density> heap = dust.find(bulk, Density.class);
             if (heap.isPresent() && particle.isPresent() && heap.get().compareTo(particle.get()) > 0) {
                 fault(dust, bulk, "a heap denser than its particles", "less than the particle density");
             }
         }
         Optional<Density> loose = dust.find("bulk density", Density.class);
+        Optional<Density> heaviest = dust.find("heaviest bulk density", Density.class);
+        if (heaviest.isPresent() && loose.isEmpty()) {
+            fault(dust, "heaviest bulk density", "the heavy end of a range without its light end", "\"bulk density\" too");
+        } else if (heaviest.isPresent() && heaviest.get().compareTo(loose.get()) < 0) {
+            fault(dust, "heaviest bulk density", "heaviest lighter than lightest", "at least the bulk density");
+        }
         Optional<Density> tapped = dust.find("tapped density", Density.class);
-        if (loose.isPresent() && tapped.isPresent() && tapped.get().compareTo(loose.get()) < 0) {
-            fault(dust, "tapped density", "settled dust lighter than loose dust", "at least the bulk density");
+        Optional<Density> densest = heaviest.or(() -> loose);
+        if (densest.isPresent() && tapped.isPresent() && tapped.get().compareTo(densest.get()) < 0) {
+            fault(
+                    dust,
+                    "tapped density",
+                    "settled dust lighter than loose dust",
+                    heaviest.isPresent() ? "at least the heaviest bulk density" : "at least the bulk density");
         }
         Optional<Length> size = dust.find("particle size", Length.class);
         if (size.isPresent()

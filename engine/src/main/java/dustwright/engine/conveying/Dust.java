@@ -14,7 +14,8 @@ import java.util.Optional;
  *
  * @param minimumVelocity least transport velocity, from the class or stated in the plant file
  * @param basis where the minimum velocity comes from
- * @param looseBulkDensity absent where not known
+ * @param looseBulkDensity as it falls, at its lightest where it varies; absent where not known
+ * @param heaviestBulkDensity loose too, at its heaviest; absent where it does not vary as far as is known
  * @param tappedBulkDensity after settling; absent where not known
  * @param particle absent where size or density of the particles is not known: what it costs to carry it is then unknown
  * @param levelFriction form of its friction in level tubes
@@ -31,6 +32,7 @@ public record Dust(
         Velocity minimumVelocity,
         Source basis,
         Optional<Density> looseBulkDensity,
+        Optional<Density> heaviestBulkDensity,
         Optional<Density> tappedBulkDensity,
         Optional<Particle> particle,
         LevelFriction levelFriction,
@@ -43,6 +45,11 @@ public record Dust(
     /** Whether it is treated as combustible: unless "no" is stated and shown, and nothing else that is stated speaks against it. */
     public boolean burns() {
         return combustible.orElse(true) || !card.shownInert();
+    }
+
+    /** Loose bulk density at the heavy end of its range, which decides what a volume weighs; the light end decides what a mass takes. */
+    public Optional<Density> heaviest() {
+        return heaviestBulkDensity.or(() -> looseBulkDensity);
     }
 
     /** The largest piece that must pass: the largest lump, or a particle where no lump is stated; empty where neither is known. */
@@ -68,6 +75,7 @@ public record Dust(
                 minimumVelocity,
                 basis,
                 looseBulkDensity,
+                Optional.empty(),
                 tappedBulkDensity,
                 particle,
                 levelFriction,

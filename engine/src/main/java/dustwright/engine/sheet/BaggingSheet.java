@@ -109,7 +109,13 @@ final class BaggingSheet {
             return;
         }
         Density loose = dust.looseBulkDensity().get();
-        writing.tried("fill-" + dust.id(), name + ", " + firstLimit(loose), () -> List.of(filled(loose)));
+        String end = dust.heaviestBulkDensity().isPresent() ? " at its lightest, " : ", ";
+        writing.tried("fill-" + dust.id(), name + end + firstLimit(loose), () -> List.of(filled(loose)));
+        dust.heaviestBulkDensity()
+                .ifPresent(heaviest -> writing.tried(
+                        "fill-heaviest-" + dust.id(),
+                        name + " at its heaviest, " + firstLimit(heaviest),
+                        () -> List.of(filled(heaviest))));
         dust.tappedBulkDensity().filter(tapped -> tapped.compareTo(loose) >= 0).ifPresent(tapped -> {
             writing.tried(
                     "settled-" + dust.id(),
@@ -238,7 +244,7 @@ final class BaggingSheet {
 
     /** The densest dust decides whether the stop comes in time. */
     private Optional<Density> fullest(List<Dust> dusts) {
-        return dusts.stream().flatMap(d -> d.looseBulkDensity().stream()).max(Comparator.naturalOrder());
+        return dusts.stream().flatMap(d -> d.heaviest().stream()).max(Comparator.naturalOrder());
     }
 
     private void overload(List<Dust> dusts) {

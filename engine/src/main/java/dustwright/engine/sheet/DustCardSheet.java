@@ -374,7 +374,7 @@ final class DustCardSheet {
                             + " dusts a depth.");
             return;
         }
-        dust.looseBulkDensity().ifPresent(bulk -> {
+        dust.heaviest().ifPresent(bulk -> {
             Length depth = new Length(CloudLaws.layerDepth_m(bulk.kgPerCubicMetre()));
             writing.known(
                     "layer",

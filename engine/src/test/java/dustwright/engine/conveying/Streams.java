@@ -33,6 +33,7 @@ final class Streams {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 LevelFriction.YANG,
                 carrying,
                 Optional.empty(),

@@ -90,6 +90,7 @@ final class EquipmentSketch {
                 DustClass.SOURCE,
                 known ? Optional.of(new Density(550)) : Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 known ? Optional.of(PARTICLE) : Optional.empty(),
                 LevelFriction.usual(PARTICLE),
                 Optional.empty(),

@@ -1022,6 +1022,7 @@ class HazardSheetTest {
                 like.minimumVelocity(),
                 like.basis(),
                 like.looseBulkDensity(),
+                like.heaviestBulkDensity(),
                 like.tappedBulkDensity(),
                 like.particle(),
                 like.levelFriction(),

@@ -81,7 +81,12 @@ public final class PlantKeys {
                                     .toList()),
                             "Class that gives the least transport velocity."),
                     Key.optional("minimum velocity", VELOCITY, "Least transport velocity, instead of a class."),
-                    Key.optional("bulk density", BULK_DENSITY, "Loose bulk density."),
+                    Key.optional("bulk density", BULK_DENSITY, "Loose bulk density, at its lightest where it varies."),
+                    Key.optional(
+                            "heaviest bulk density",
+                            BULK_DENSITY,
+                            "Loose bulk density at its heaviest, where it varies: decides what a full container weighs; `bulk density`"
+                                    + " decides volumes, levels and changes."),
                     Key.optional("tapped density", BULK_DENSITY, "Bulk density after settling."),
                     Key.optional(
                             "particle size",
