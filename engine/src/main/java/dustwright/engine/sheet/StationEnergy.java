@@ -8,10 +8,7 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
-import dustwright.engine.network.DutyPointSolver;
-import dustwright.engine.network.Network;
 import dustwright.engine.network.ProducerResult;
-import dustwright.engine.network.State;
 import dustwright.engine.plant.Costs;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Plant;
@@ -23,7 +20,6 @@ import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.ElectricalEnergy;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
-import dustwright.engine.receiver.FilterCondition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -90,15 +86,24 @@ final class StationEnergy {
         steps.add(energy("while users vacuum", mean, loaded_h, efficiency.get()));
         double unloaded_h = unloaded_h(shifts.get(), hours.get());
         if (shifts.get().producersRunOn() || unloaded_h > 0) {
-            Outcome<Power> unloaded = unloaded();
-            if (unloaded instanceof Outcome.NotSolved<Power> why) {
-                return new Outcome.NotSolved<>("Power while unloaded: " + why.why());
-            }
-            Power power = ((Outcome.Solved<Power>) unloaded).value();
-            steps.add(energy("while unloaded", power, unloaded_h, efficiency.get()));
-            steps.add(sum(steps.get(steps.size() - 2), steps.get(steps.size() - 1)));
+            return UnloadedPower.of(plant, station)
+                    .match(
+                            unloaded -> {
+                                addUnloaded(steps, unloaded, unloaded_h, efficiency.get());
+                                return new Outcome.Solved<>(steps);
+                            },
+                            why -> new Outcome.NotSolved<>("Power while unloaded: " + why));
         }
         return new Outcome.Solved<>(steps);
+    }
+
+    private void addUnloaded(List<Step> steps, List<Step> unloaded, double hours, Ratio efficiency) {
+        Step loaded = steps.get(steps.size() - 1);
+        steps.addAll(unloaded);
+        Power power = (Power) unloaded.get(unloaded.size() - 1).result().value();
+        Step energy = energy("while unloaded", power, hours, efficiency);
+        steps.add(energy);
+        steps.add(sum(loaded, energy));
     }
 
     /** Hours of a year in which producers turn and nobody vacuums: users wait, or the shift is not over. */
@@ -189,15 +194,5 @@ final class StationEnergy {
                 .filter(ProducerResult::running)
                 .mapToDouble(producer -> producer.shaftPower().watts())
                 .sum();
-    }
-
-    /** All inlets shut, vent valve open where there is one. */
-    private Outcome<Power> unloaded() {
-        Set<String> vented = station.vent().isPresent() ? Set.of(station.id()) : Set.of();
-        Set<String> producers = running().stream().map(VacuumProducer::id).collect(Collectors.toSet());
-        State idle = new State("unloaded", List.of(), FilterCondition.NORMAL, Set.of(), vented, producers);
-        return new DutyPointSolver(Network.compile(plant))
-                .solve(idle)
-                .match(duty -> new Outcome.Solved<>(new Power(power_W(duty))), Outcome.NotSolved::new);
     }
 }
