@@ -42,6 +42,12 @@ import picocli.CommandLine.Spec;
         })
 final class CatalogueCommand implements Callable<Integer> {
     private static final double USUAL_HUMIDITY = 0.5;
+    /** Sites that a plant file may state. */
+    private static final double LOWEST_m = -430;
+
+    private static final double HIGHEST_m = 5500;
+    private static final double COLDEST_K = 233.15;
+    private static final double HOTTEST_K = 333.15;
 
     @SuppressWarnings("NullAway.Init")
     @Spec
@@ -111,14 +117,15 @@ final class CatalogueCommand implements Callable<Integer> {
     }
 
     private Air air() {
-        try {
-            return MoistAir.atAltitude(
-                    (Length) read("--altitude", altitude, Dimension.LENGTH),
-                    (Temperature) read("--temperature", temperature, Dimension.TEMPERATURE),
-                    USUAL_HUMIDITY);
-        } catch (IllegalArgumentException outside) {
-            throw new BadInput(String.valueOf(outside.getMessage()));
+        Length height = (Length) read("--altitude", altitude, Dimension.LENGTH);
+        Temperature warm = (Temperature) read("--temperature", temperature, Dimension.TEMPERATURE);
+        if (!(height.metres() >= LOWEST_m && height.metres() <= HIGHEST_m)) {
+            throw new BadInput("--altitude " + altitude + ": no site of a plant; -430 m to 5500 m are read.");
         }
+        if (!(warm.kelvin() >= COLDEST_K && warm.kelvin() <= HOTTEST_K)) {
+            throw new BadInput("--temperature " + temperature + ": no air of a site; -40 degC to 60 degC are read.");
+        }
+        return MoistAir.atAltitude(height, warm, USUAL_HUMIDITY);
     }
 
     private static FreeAirFlow asked(String text) {

@@ -56,7 +56,9 @@ class CatalogueCommandTest {
                 "--flow=325 cfm --vacuum=7 inHg   | --flow: ",
                 "--flow=0 scfm --vacuum=7 inHg    | a flow above zero",
                 "--flow=9 scfm --vacuum=7 kg      | --vacuum: ",
-                "--altitude=90 km                 | Z",
+                "--altitude=90 km                 | --altitude 90 km: no site of a plant; -430 m to 5500 m",
+                "--altitude=9000 m                | --altitude 9000 m: ",
+                "--temperature=90 degC            | --temperature 90 degC: no air of a site",
                 "--kind=turbine                   | It has claw, liquid ring, lobe",
                 "--catalogue=no-such-folder       | there is no folder no-such-folder",
             })
@@ -64,6 +66,30 @@ class CatalogueCommandTest {
         String[] args = ("catalogue " + options.strip()).split(" (?=--)");
         assertThat(run(args)).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(err.toString()).contains(message).doesNotContain("Exception");
+    }
+
+    /** Motors are rated to 40 °C and 1000 m, as in a plant (ELE-43). */
+    @Test
+    void a_motor_hotter_or_higher_than_motors_are_rated_for_serves_nothing_as_far_as_is_known() {
+        assertThat(run("catalogue", "--flow=325 scfm", "--vacuum=7 inHg", "--kind=lobe", "--temperature=45 degC"))
+                .isEqualTo(ExitCode.DOES_NOT_HOLD);
+        assertThat(out.toString()).contains("whether its motor gives its nameplate so hot or so high");
+    }
+
+    /** A constant torque over 1000 rpm of a motor rated at 1800 rpm: half the power, nearly the whole torque of the vacuum. */
+    @Test
+    void a_directly_coupled_pump_turned_slower_is_held_to_the_torque_of_its_motor(@TempDir Path folder)
+            throws IOException {
+        Files.writeString(folder.resolve("pumps.yaml"), """
+                dustwright catalogue: 1
+                catalogue: {name: Shop, source: own tests, invented: no}
+                producers:
+                  L1: {kind: lobe, displacement: 7 L, slip at 1 psi: 120 rpm, mechanical efficiency: 0.9, idle loss: 0.4 hp, coupled: direct,
+                    speed: 1800 rpm, speed range: [700 rpm, 2300 rpm], motor: 5 hp, deepest vacuum: 15 inHg, greatest rise: 130 K}
+                """);
+        String[] duty = {"catalogue", "--flow=120 scfm", "--vacuum=7 inHg", "--units=us", "--catalogue=" + folder};
+        assertThat(run(duty)).isEqualTo(ExitCode.DOES_NOT_HOLD);
+        assertThat(out.toString()).contains("more torque than its motor").doesNotContain("nameplate,");
     }
 
     @Test

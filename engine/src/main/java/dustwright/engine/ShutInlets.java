@@ -61,24 +61,25 @@ final class ShutInlets {
     }
 
     /** One sheet for each station whose producers run. */
-    static List<Sheet> of(Plant plant) {
+    static List<Sheet> of(Plant plant, Outcome<DutyPoint> solved) {
         List<Station> running = plant.stations().stream()
                 .filter(station -> !station.producers().stream().allMatch(VacuumProducer::standby))
                 .toList();
         if (running.isEmpty()) {
             return List.of();
         }
-        return solved(plant)
-                .match(
-                        duty -> running.stream()
-                                .map(new ShutInlets(plant, duty)::sheet)
-                                .toList(),
-                        why -> running.stream()
-                                .map(station -> notSolved(station, why))
-                                .toList());
+        return solved.match(
+                duty -> running.stream().map(new ShutInlets(plant, duty)::sheet).toList(),
+                why -> running.stream().map(station -> notSolved(station, why)).toList());
     }
 
-    private static Outcome<DutyPoint> solved(Plant plant) {
+    /** The state itself; not solved where no station has a producer that runs. */
+    static Outcome<DutyPoint> solved(Plant plant) {
+        if (plant.stations().stream()
+                .flatMap(station -> station.producers().stream())
+                .allMatch(VacuumProducer::standby)) {
+            return new Outcome.NotSolved<>("no producer runs");
+        }
         State shut = States.open(plant, List.of(), FilterCondition.CLEAN);
         State named = new State(
                 STATE, List.of(), shut.filter(), shut.openBleeds(), shut.ventedStations(), shut.runningProducers());

@@ -146,8 +146,10 @@ public record Study(
         List<DustWeek> weeks = plant.stations().stream()
                 .flatMap(station -> DustWeek.of(plant, station, ways).stream())
                 .toList();
-        List<Sheet> all = new ArrayList<>(Sheets.of(plant, solved, ways, weeks));
-        all.addAll(ShutInlets.of(plant));
+        Outcome<DutyPoint> shut = ShutInlets.solved(plant);
+        List<Sheet> all = new ArrayList<>(
+                Sheets.of(plant, solved, ways, weeks, shut.match(Optional::of, why -> Optional.empty())));
+        all.addAll(ShutInlets.of(plant, shut));
         return new Study(plant, states, oneUser, charts, profiles, trials, all, weeks);
     }
 

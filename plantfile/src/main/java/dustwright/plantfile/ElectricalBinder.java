@@ -7,6 +7,7 @@ import dustwright.engine.electrical.Panel;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ElectricCurrent;
+import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.Voltage;
@@ -56,6 +57,7 @@ final class ElectricalBinder {
                 p.find("ambient", Temperature.class),
                 p.get("inside", Temperature.class),
                 p.find("surface", Area.class),
-                p.get("drives inside", Boolean.class));
+                p.get("drives inside", Boolean.class),
+                p.find("power path heat", Power.class));
     }
 }

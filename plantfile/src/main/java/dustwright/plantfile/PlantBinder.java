@@ -67,7 +67,7 @@ final class PlantBinder {
         top.namedSections("stations").forEach(station -> reachable(station, site.air()));
         Simplifications.record(tubing, runs, held, taken);
         List<Station> stations = top.namedSections("stations").stream()
-                .map(s -> StationBinder.station(s, tubing, electrical.supply()))
+                .map(s -> StationBinder.station(s, tubing, electrical.supply(), site.air()))
                 .toList();
         stations.forEach(station -> Simplifications.curves(station, taken));
         return new Plant(

@@ -53,7 +53,11 @@ final class Relations {
         Optional<Density> loose = dust.find("bulk density", Density.class);
         Optional<Density> heaviest = dust.find("heaviest bulk density", Density.class);
         if (heaviest.isPresent() && loose.isEmpty()) {
-            fault(dust, "heaviest bulk density", "the heavy end of a range without its light end", "\"bulk density\" too");
+            fault(
+                    dust,
+                    "heaviest bulk density",
+                    "the heavy end of a range without its light end",
+                    "\"bulk density\" too");
         } else if (heaviest.isPresent() && heaviest.get().compareTo(loose.get()) < 0) {
             fault(dust, "heaviest bulk density", "heaviest lighter than lightest", "at least the bulk density");
         }

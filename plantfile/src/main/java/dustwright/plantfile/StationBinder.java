@@ -1,5 +1,6 @@
 package dustwright.plantfile;
 
+import dustwright.engine.air.Air;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.ReliefValve;
@@ -15,7 +16,7 @@ import java.util.Optional;
 final class StationBinder {
     private StationBinder() {}
 
-    static Station station(Section s, TubingBinder tubing, Optional<Supply> supply) {
+    static Station station(Section s, TubingBinder tubing, Optional<Supply> supply, Air air) {
         return new Station(
                 s.id(),
                 tubing.place(s.id()),
@@ -23,7 +24,7 @@ final class StationBinder {
                 ReceiverBinder.filter(s.section("filter").orElseThrow()),
                 s.section("safety filter").map(StationBinder::statedLoss),
                 s.section("safety filter").map(ReceiverBinder::rating).orElse(SafetyFilterRating.UNKNOWN),
-                s.section("relief valve").map(StationBinder::relief),
+                s.section("relief valve").map(relief -> relief(relief, air)),
                 s.section("vent valve")
                         .map(v -> new VentValve(TubingBinder.opening(v), v.number("discharge coefficient"))),
                 s.section("rotary valve").map(ReceiverBinder::rotaryValve),
@@ -35,16 +36,21 @@ final class StationBinder {
 
     static StatedLoss statedLoss(Section loss) {
         return new StatedLoss(
-                loss.get("loss", PressureDifference.class),
-                loss.get("at", FreeAirFlow.class),
-                StatedLoss.State.valueOf(
-                        loss.get("stated for", String.class).replace(" air", "").toUpperCase(Locale.ROOT)));
+                loss.get("loss", PressureDifference.class), loss.get("at", FreeAirFlow.class), state(loss));
     }
 
-    private static ReliefValve relief(Section relief) {
+    private static ReliefValve relief(Section relief, Air air) {
         PressureDifference set = relief.get("set", PressureDifference.class);
         PressureDifference full = relief.get("full", PressureDifference.class);
-        return new ReliefValve(
-                set, new PressureDifference(full.pascals() - set.pascals()), relief.get("rated", FreeAirFlow.class));
+        PressureDifference accumulation = new PressureDifference(full.pascals() - set.pascals());
+        FreeAirFlow rated = relief.get("rated", FreeAirFlow.class);
+        return state(relief) == StatedLoss.State.SITE
+                ? new ReliefValve(set, accumulation, rated)
+                : ReliefValve.ofStandardAir(set, accumulation, rated, air);
+    }
+
+    private static StatedLoss.State state(Section stated) {
+        return StatedLoss.State.valueOf(
+                stated.get("stated for", String.class).replace(" air", "").toUpperCase(Locale.ROOT));
     }
 }

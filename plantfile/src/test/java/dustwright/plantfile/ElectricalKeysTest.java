@@ -98,6 +98,7 @@ class ElectricalKeysTest {
                 "time there: 1 h          | time there: 9 h             | more time there than a shift has         | at most the shift",
                 "ambient: 40 degC         | ambient: 55 degC, inside: 50 degC | may not get warmer than the air    | above",
                 "surface: 3 m2            | control: 12 V DC            | none of the words known here             | 24 V DC",
+                "surface: 3 m2            | power path heat: 90 kW      | outside what is sensible                 | 1 W to 20 kW",
                 "motor: 15 hp             | service factor: 2           | outside what is sensible                 | 1 to 1.5",
                 "motor: 15 hp             | poles: 40                   | does not fit                             | a whole number",
                 "motor: 15 hp             | start: slowly               | none of the words known here             | direct",

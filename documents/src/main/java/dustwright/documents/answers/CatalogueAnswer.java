@@ -81,6 +81,10 @@ public record CatalogueAnswer(
                 lines.table(serving(serving, show));
             }
             missing(lines);
+            lines.text(
+                    "",
+                    "Motors are held to their nameplate: a belt is taken that gives the speed. A drive gives rated torque only;"
+                            + " of a directly coupled machine that is looked at, of another the plant's verify tells.");
         }
         catalogues().forEach(c -> lines.text("", c));
         lines.text("", Wording.freeAir(show));

@@ -58,11 +58,6 @@ public record DustFlow(
         return collected_kg - removed_kg - container_kg - receiver_kg;
     }
 
-    /** Changes a week [1/week], a mean of all weeks (equation DIS-6). */
-    public double changesPerWeek() {
-        return (double) changes.size() / weeks;
-    }
-
     /** Time users waited [s] in all weeks. */
     public double waited_s() {
         return waitedForChange_s + waitedForLevel_s;

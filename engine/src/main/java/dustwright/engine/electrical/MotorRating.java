@@ -9,6 +9,9 @@ public final class MotorRating {
     /** One horsepower, 550 ft·lbf/s [W]. */
     public static final double HORSEPOWER_W = 745.6998715822702;
 
+    /** Highest site for which the rating of motors is told [m] (equation ELE-43). */
+    public static final double HIGHEST_m = 4000;
+
     private static final List<Double> HORSEPOWERS =
             ReferenceTable.bundled("electrical/full-load-current-60hz.csv").rows().stream()
                     .map(row -> row.number("motor_hp"))

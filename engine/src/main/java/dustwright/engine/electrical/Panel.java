@@ -3,6 +3,7 @@ package dustwright.engine.electrical;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
 import dustwright.engine.quantity.Area;
+import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Temperature;
 import java.util.Optional;
 
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param inside hottest air allowed inside
  * @param surface of the walls that stand free
  * @param drivesInside whether variable-frequency drives sit in the panel
+ * @param powerPathHeat heat of contactors, overloads, fuses and transformers, by their makers' sheets
  */
 public record Panel(
         Optional<AreaClass> area,
@@ -29,7 +31,8 @@ public record Panel(
         Optional<Temperature> ambient,
         Temperature inside,
         Optional<Area> surface,
-        boolean drivesInside) {
+        boolean drivesInside,
+        Optional<Power> powerPathHeat) {
     /** Control supply. */
     public enum Control {
         DC_24("24 V DC", 24),

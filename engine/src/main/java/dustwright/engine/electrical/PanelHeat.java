@@ -12,6 +12,7 @@ public final class PanelHeat {
     private static final Range POWER = new Range("panel heat", "P", "W", 0, 1e6);
     private static final Range EFFICIENCY = new Range("panel heat", "η", "-", 0.5, 1);
     private static final Range AREA = new Range("panel heat", "A", "m²", 0.01, 100);
+    private static final Range DIFFERENCE = new Range("panel heat", "ΔT", "K", -60, 60);
     private static final Range RISE = new Range("panel heat", "ΔT", "K", 0.1, 60);
     private static final Range SURFACE = new Range("panel heat", "k", "W/(m² K)", 1, 20);
     private static final Range DENSITY = new Range("panel heat", "ρ", "kg/m³", 0.5, 1.5);
@@ -43,12 +44,12 @@ public final class PanelHeat {
      *
      * @param surface_WPerM2K k of the wall [W/(m² K)]; 5.5 for painted steel (common practice, no source)
      * @param area_m2 A of the walls that stand free [m²]
-     * @param rise_K ΔT inside over outside [K]
+     * @param rise_K ΔT inside over outside [K]; below zero heat comes in
      * @source heat transfer through a wall
      * @example throughWalls_W(5.5, 3, 10) = 165
      */
     public static double throughWalls_W(double surface_WPerM2K, double area_m2, double rise_K) {
-        return SURFACE.check(surface_WPerM2K) * AREA.check(area_m2) * RISE.check(rise_K);
+        return SURFACE.check(surface_WPerM2K) * AREA.check(area_m2) * DIFFERENCE.check(rise_K);
     }
 
     /**

@@ -38,6 +38,8 @@ public record Duty(
         VACUUM("deeper than its limit at this barometer"),
         AIR("too little air at its greatest speed"),
         POWER("more power than its motor's nameplate"),
+        TORQUE("more torque than its motor's at rated speed, turned down by a drive"),
+        SITE("whether its motor gives its nameplate so hot or so high is not known (\"motor at site\" in a plant)"),
         TEMPERATURE("hotter than its limit"),
         CURVE("beyond its measured points");
 
@@ -110,6 +112,12 @@ public record Duty(
         if (power_W > producer.nameplate().watts()) {
             misses.add(Miss.POWER);
         }
+        if (!producer.ratedAt(air)) {
+            misses.add(Miss.SITE);
+        }
+        if (tooMuchTorque(producer, power_W, speed_perS)) {
+            misses.add(Miss.TORQUE);
+        }
         if (rise.filter(r -> r.compareTo(producer.greatestRise()) > 0).isPresent()) {
             misses.add(Miss.TEMPERATURE);
         }
@@ -124,5 +132,16 @@ public record Duty(
                 new Power(power_W),
                 rise,
                 misses);
+    }
+
+    /** Only a drive turns a directly coupled machine slower than its motor, which then gives no more than its rated torque (ELE-40). */
+    private static boolean tooMuchTorque(VacuumProducer producer, double power_W, double speed_perS) {
+        if (producer.coupling().filter(Coupling.Direct.class::isInstance).isEmpty()
+                || !(producer.drive() instanceof Drive.Fixed own)) {
+            return false;
+        }
+        double rated_perS = own.speed().revolutionsPerSecond();
+        return speed_perS < rated_perS
+                && power_W / speed_perS > (1 + REACHED) * producer.nameplate().watts() / rated_perS;
     }
 }

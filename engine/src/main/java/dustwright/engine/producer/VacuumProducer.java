@@ -161,6 +161,14 @@ public record VacuumProducer(
                 && site.ambient().pascals() >= StandardAtmosphere.pressure_Pa(HIGHEST_FOR_SERVICE_FACTOR_m);
     }
 
+    /** Whether its motor's rating is known at a site: stated for it, or no hotter and higher than motors are rated for (ELE-43). */
+    public boolean ratedAt(Air site) {
+        double altitude_m = StandardAtmosphere.altitude_m(site.ambient().pascals());
+        return motor.atSite().isPresent()
+                || (altitude_m <= MotorRating.HIGHEST_m
+                        && site.temperature().kelvin() <= MotorRating.greatestAmbient_K(altitude_m));
+    }
+
     /** Greatest shaft power of the motor at a site: its rating there, times its service factor where that counts (ELE-3). */
     public Power powerLimit(Air site) {
         return serviceFactorCounts(site)

@@ -209,7 +209,7 @@ final class AirUseSheet {
         if (week.isEmpty()) {
             return Optional.empty();
         }
-        double changes = week.get().flow().changesPerWeek();
+        double changes = week.get().changesPerWeek();
         return sealOnce()
                 .map(once -> List.of(
                         once,

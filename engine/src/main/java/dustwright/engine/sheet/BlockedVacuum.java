@@ -3,9 +3,13 @@ package dustwright.engine.sheet;
 import static dustwright.engine.sheet.Writing.step;
 
 import dustwright.engine.air.Air;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
+import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.ProducerLaw;
@@ -14,6 +18,7 @@ import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.RotationalSpeed;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,6 +43,10 @@ final class BlockedVacuum {
     private record Running(VacuumProducer producer, ProducerLaw law, RotationalSpeed speed) {
         double flow_kgPerS(double inlet_Pa) {
             return law.massFlow_kgPerS(inlet_Pa, speed.revolutionsPerSecond());
+        }
+
+        boolean measured(double inlet_Pa) {
+            return law.covers(inlet_Pa, flow_kgPerS(inlet_Pa), speed.revolutionsPerSecond());
         }
     }
 
@@ -71,6 +80,35 @@ final class BlockedVacuum {
     PressureDifference vacuum() {
         return vacuum;
     }
+
+    /** Why its figure rests on no measurement: curves that end before this vacuum, and how they go on nobody knows. Empty where all reach. */
+    Optional<String> notMeasured() {
+        double inlet_Pa = air.ambient().pascals() - vacuum.pascals();
+        List<String> beyond = running.stream()
+                .filter(unit -> !unit.measured(inlet_Pa))
+                .map(unit -> unit.producer().id())
+                .toList();
+        return beyond.isEmpty()
+                ? Optional.empty()
+                : Optional.of("With the tubing blocked " + String.join(" and ", beyond)
+                        + " runs beyond the points of its curve: how deep it draws is not measured. Enter points of the curve up to there, or a"
+                        + " relief valve that opens before.");
+    }
+
+    /** Holds by a figure of no measured point: not known. */
+    static void judge(Writing writing, Optional<String> notMeasured, FindingCode code, Place.Kind part, Judged judged) {
+        boolean holds = judged.side() == Side.AT_MOST
+                ? judged.value().si() <= judged.limit().value().si()
+                : judged.value().si() >= judged.limit().value().si();
+        if (notMeasured.isPresent() && holds) {
+            writing.unjudged(code, part, judged.side(), judged.limit(), notMeasured.get());
+        } else {
+            writing.asked(code, part, Sheet.ANY_SET, judged.side(), judged.value(), judged.limit(), judged.steps());
+        }
+    }
+
+    /** What is compared with what. */
+    record Judged(Side side, Quantity value, Limit<? extends Quantity> limit, List<Step> steps) {}
 
     /** What the producers take falls with the vacuum and what the relief valve passes rises, so the balance lies between halves. */
     private double balanced_Pa() {
@@ -115,8 +153,13 @@ final class BlockedVacuum {
         inputs.add(new Term("p_in", "pressure at the producers' inlet", inlet));
         for (Running unit : running) {
             String id = unit.producer().id();
-            inputs.add(
-                    new Term("w_" + id, "air " + id + " takes then", new MassFlow(unit.flow_kgPerS(inlet.pascals()))));
+            inputs.add(new Term(
+                    "w_" + id,
+                    "air " + id + " takes then"
+                            + (unit.measured(inlet.pascals())
+                                    ? ""
+                                    : ", its curve carried on straight beyond its points: not measured"),
+                    new MassFlow(unit.flow_kgPerS(inlet.pascals()))));
             inputs.add(new Term("n_" + id, "speed of " + id, unit.speed()));
         }
         steps.add(step(

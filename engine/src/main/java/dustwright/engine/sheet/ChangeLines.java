@@ -52,21 +52,48 @@ final class ChangeLines {
 
     void write() {
         figure("dust-week", "Dust picked up in a week", new Mass(flow.collected_kg() / flow.weeks()), "mean of a year");
-        figure("changes", "Changes a week", changes(flow), "mean of a year (DIS-6)");
+        writing.known("changes", "Changes a week", changes(), changeSteps());
         life();
-        figure(
-                "change-time",
-                "Time to change, a week",
-                new Duration(flow.changesPerWeek() * dust.line().change_s()),
-                "changes times their time");
+        changeTime();
         waiting();
         duringChange();
         standingBy();
         notInflated();
     }
 
-    private static Frequency changes(DustFlow flow) {
-        return new Frequency(flow.changesPerWeek() / WorkWeek.WEEK_s);
+    private Frequency changes() {
+        return new Frequency(dust.changesPerWeek() / WorkWeek.WEEK_s);
+    }
+
+    /** Of all dust that came in: a count of whole changes would hang on how full the last container stands at the end of the year. */
+    private List<Step> changeSteps() {
+        Mass all = new Mass(flow.collected_kg());
+        return List.of(
+                events(all, "dust that came in, all weeks"),
+                step(
+                        "DIS-6",
+                        "N = m_in / (weeks m)",
+                        MASS_BALANCE,
+                        new Term("N", "changes a week, mean of the weeks worked", changes()),
+                        new Term("m_in", "dust that came in, all weeks", all),
+                        new Term("weeks", "gone through", new Ratio(flow.weeks())),
+                        new Term(
+                                "m",
+                                "dust a container takes (BAG-4)",
+                                new Mass(dust.line().container_kg()))));
+    }
+
+    private void changeTime() {
+        Duration time = new Duration(dust.changesPerWeek() * dust.line().change_s());
+        List<Step> steps = new ArrayList<>(changeSteps());
+        steps.add(step(
+                "DIS-6",
+                "t = N t_c",
+                MASS_BALANCE,
+                new Term("t", "time to change, a week", time),
+                new Term("N", "changes a week", changes()),
+                new Term("t_c", "time of a change", new Duration(dust.line().change_s()))));
+        writing.known("change-time", "Time to change, a week", time, steps);
     }
 
     /** A figure that comes out of the weeks gone through. */
@@ -112,24 +139,17 @@ final class ChangeLines {
     }
 
     private void life() {
-        if (flow.changes().isEmpty()) {
-            writing.words(
-                    "life",
-                    "Time from change to change",
-                    "longer than a year",
-                    List.of(events(changes(flow), "no change in a year")),
-                    EVENTS);
+        if (dust.changesPerWeek() <= 0) {
             return;
         }
-        Duration life = new Duration(WorkWeek.WEEK_s / flow.changesPerWeek());
-        List<Step> steps = List.of(
-                events(changes(flow), "changes a week (DIS-6)"),
-                step(
-                        "DIS-6",
-                        "t = 1 / N",
-                        MASS_BALANCE,
-                        new Term("t", "mean time from change to change, by the calendar", life),
-                        new Term("N", "changes", changes(flow))));
+        Duration life = new Duration(WorkWeek.WEEK_s / dust.changesPerWeek());
+        List<Step> steps = new ArrayList<>(changeSteps());
+        steps.add(step(
+                "DIS-6",
+                "t = 1 / N",
+                MASS_BALANCE,
+                new Term("t", "mean time from change to change, weeks worked", life),
+                new Term("N", "changes", changes())));
         writing.known("life", "Time from change to change", life, steps);
         plant.operation().asked().containerLife().ifPresent(limit -> asked(life, limit, steps));
     }
@@ -275,23 +295,28 @@ final class ChangeLines {
 
     private void standingBy() {
         Optional<Integer> count = container.changing().standingBy();
-        if (count.isEmpty() || flow.changes().isEmpty()) {
+        if (count.isEmpty() || dust.changesPerWeek() <= 0) {
             return;
         }
-        Duration lasts = new Duration(count.get() * WorkWeek.WEEK_s / flow.changesPerWeek());
-        writing.known(
-                "standing-by",
-                "Containers standing by last",
-                lasts,
-                List.of(
-                        events(changes(flow), "changes a week (DIS-6)"),
-                        step(
-                                "DIS-6",
-                                "t = n / N",
-                                MASS_BALANCE,
-                                new Term("t", "until the last one is in use", lasts),
-                                new Term("n", "standing by", new Ratio(count.get())),
-                                new Term("N", "changes", changes(flow)))));
+        if (count.get() == 0) {
+            writing.words(
+                    "standing-by",
+                    "Containers standing by",
+                    "none: every change waits until one is brought, longer than the stated time of a change",
+                    List.of(),
+                    Source.entered());
+            return;
+        }
+        Duration lasts = new Duration(count.get() * WorkWeek.WEEK_s / dust.changesPerWeek());
+        List<Step> steps = new ArrayList<>(changeSteps());
+        steps.add(step(
+                "DIS-6",
+                "t = n / N",
+                MASS_BALANCE,
+                new Term("t", "until the last one is in use", lasts),
+                new Term("n", "standing by", new Ratio(count.get())),
+                new Term("N", "changes", changes())));
+        writing.known("standing-by", "Containers standing by last", lasts, steps);
     }
 
     // ---- without inflation

@@ -85,6 +85,17 @@ final class ClothRatios {
                                         : ": more cloth, or a limit the filter's maker confirms."),
                 Writing.statedThen(lowest.get().step(), steps),
                 lowest.get().step().source());
+        if (own.filter(limit -> limit.source().equals(Source.entered())).isPresent() && over.size() == guides.size()) {
+            writing.unjudged(
+                    FindingCode.AIR_TO_CLOTH,
+                    Place.Kind.FILTER,
+                    fastest.state(),
+                    Side.AT_MOST,
+                    own.get(),
+                    "It is above all published sizing (" + String.join(", ", over)
+                            + "), and nobody is named for the limit: more cloth, or enter \"air to cloth: {value: ..., source: ...}\" with who"
+                            + " confirms it.");
+        }
         if (own.isEmpty()) {
             writing.asked(
                     FindingCode.AIR_TO_CLOTH,

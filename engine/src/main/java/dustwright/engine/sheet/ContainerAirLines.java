@@ -108,31 +108,30 @@ final class ContainerAirLines {
 
     /** A drum under the vacuum that the receiver's shell is held against. */
     private void drum() {
-        ShellLines.deepestAsked(station, plant.site().air())
-                .ifPresent(
-                        deepest -> container
-                                .greatestVacuum()
-                                .ifPresentOrElse(
-                                        borne -> writing.asked(
-                                                FindingCode.DRUM_VACUUM,
-                                                Place.Kind.CONTAINER,
-                                                Sheet.ANY_SET,
-                                                Side.AT_LEAST,
-                                                borne,
-                                                deepest,
-                                                Writing.statedThen(
-                                                        Writing.stated("v", "vacuum it bears", borne, Source.entered()),
-                                                        BlockedVacuum.relieved(
-                                                                        station,
-                                                                        plant.site()
-                                                                                .air())
-                                                                .steps())),
-                                        () -> writing.unjudged(
-                                                FindingCode.DRUM_VACUUM,
-                                                Place.Kind.CONTAINER,
-                                                Side.AT_LEAST,
-                                                deepest,
-                                                "Enter \"greatest vacuum\" of the drum as its maker states it, or fit a rotary valve.")));
+        Air air = plant.site().air();
+        Optional<Limit<PressureDifference>> deepest = ShellLines.deepestAsked(station, air);
+        if (deepest.isEmpty()) {
+            return;
+        }
+        if (container.greatestVacuum().isEmpty()) {
+            writing.unjudged(
+                    FindingCode.DRUM_VACUUM,
+                    Place.Kind.CONTAINER,
+                    Side.AT_LEAST,
+                    deepest.get(),
+                    "Enter \"greatest vacuum\" of the drum as its maker states it, or fit a rotary valve.");
+            return;
+        }
+        PressureDifference borne = container.greatestVacuum().get();
+        BlockedVacuum blocked = BlockedVacuum.relieved(station, air);
+        List<Step> steps =
+                Writing.statedThen(Writing.stated("v", "vacuum it bears", borne, Source.entered()), blocked.steps());
+        BlockedVacuum.judge(
+                writing,
+                blocked.notMeasured(),
+                FindingCode.DRUM_VACUUM,
+                Place.Kind.CONTAINER,
+                new BlockedVacuum.Judged(Side.AT_LEAST, borne, deepest.get(), steps));
     }
 
     private static ActualVolumeFlow result(List<Step> steps) {

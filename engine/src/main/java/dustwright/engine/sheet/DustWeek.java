@@ -38,6 +38,11 @@ public record DustWeek(
         return governing.name();
     }
 
+    /** Changes a week worked [1/week], by the dust of all weeks and what a container takes of it, not by whole changes (equation DIS-6). */
+    double changesPerWeek() {
+        return flow.collected_kg() / (flow.weeks() * line.container_kg());
+    }
+
     /** Whether waiting leaves dust on the floor that was to be picked up: more than rounding. */
     public boolean leaves() {
         return flow.asked_kg() - flow.collected_kg() > 1e-9 * flow.asked_kg();

@@ -36,7 +36,6 @@ final class MotorSheet {
             Confidence.COMMON_PRACTICE);
     private static final Source RATED_UP_TO =
             Source.fromMemory("IEC 60034-1 and NEMA MG 1: 40 °C and 1000 m, 1 K less for each further 100 m (ELE-43)");
-    private static final double HIGHEST_RATED_m = 4000;
     private static final double USUAL_SCATTER = 1.25;
     private static final String CONDUCTOR = "Branch conductor";
     private static final String LEAST_DISCONNECT = "Disconnect, least rating";
@@ -95,8 +94,8 @@ final class MotorSheet {
             return;
         }
         double altitude_m = StandardAtmosphere.altitude_m(site.ambient().pascals());
-        Temperature most = new Temperature(MotorRating.greatestAmbient_K(Math.min(altitude_m, HIGHEST_RATED_m)));
-        if (altitude_m <= HIGHEST_RATED_m && site.temperature().compareTo(most) <= 0) {
+        Temperature most = new Temperature(MotorRating.greatestAmbient_K(Math.min(altitude_m, MotorRating.HIGHEST_m)));
+        if (altitude_m <= MotorRating.HIGHEST_m && site.temperature().compareTo(most) <= 0) {
             return;
         }
         String why = String.format(

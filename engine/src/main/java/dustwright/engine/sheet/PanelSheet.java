@@ -402,11 +402,28 @@ final class PanelSheet {
                         Source.commonPractice()));
             }
         }
+        panel.powerPathHeat()
+                .ifPresent(stated -> parts.add(new Term(
+                        "P_path",
+                        "contactors, overloads, fuses and transformers, as stated",
+                        new ElectricPower(stated.watts()))));
         ElectricPower heat = new ElectricPower(
                 parts.stream().mapToDouble(t -> t.value().si()).sum());
         steps.add(
                 new Step("ELE-24", "P = P_control + Σ P_loss", parts, new Term("P", "heat made inside", heat), ENERGY));
-        entries.add(Entry.known("panel-heat", "Heat made inside", heat, steps));
+        boolean all = panel.powerPathHeat().isPresent();
+        entries.add(Entry.known(
+                "panel-heat",
+                all ? "Heat made inside" : "Heat made inside, contactors, overloads and fuses not counted",
+                heat,
+                steps));
+        if (!all) {
+            entries.add(
+                    Entry.unknown(
+                            "panel-heat-path",
+                            "Heat of contactors, overloads, fuses",
+                            "Sum it from their makers' sheets and enter \"power path heat\" of the panel; what follows for cooling is the least."));
+        }
         cooling(heat, steps);
     }
 
@@ -432,11 +449,7 @@ final class PanelSheet {
         }
         TemperatureRise rise = new TemperatureRise(
                 panel.inside().kelvin() - panel.ambient().get().kelvin());
-        if (!(rise.kelvin() >= 1)) {
-            entries.add(Entry.unknown(
-                    id, name, "The air around it is as hot as its parts may stand in: no air cools it, a cooler may."));
-            return;
-        }
+        boolean hotOutside = !(rise.kelvin() >= 1);
         ElectricPower walls = new ElectricPower(PanelHeat.throughWalls_W(
                 PanelHeat.PAINTED_STEEL_WPerM2K, panel.surface().get().squareMetres(), rise.kelvin()));
         List<Step> steps = new ArrayList<>(heatSteps);
@@ -449,6 +462,14 @@ final class PanelSheet {
                 new Term("P_walls", "passed by the walls", walls),
                 WALLS));
         cooler(heat, walls, steps);
+        if (hotOutside) {
+            entries.add(Entry.unknown(
+                    id,
+                    name,
+                    "The air around it is as hot as its parts may stand in, so none cools it: a closed cooler carries what is made inside and"
+                            + " what comes in through the walls."));
+            return;
+        }
         if (panel.area().filter(area -> division(area).isPresent()).isPresent()) {
             entries.add(Entry.words(
                     id, name, "none may pass a panel in a classified area: a closed cooler", List.of(), WALLS));
@@ -471,6 +492,13 @@ final class PanelSheet {
         entries.add(
                 air.cubicMetresPerSecond() > 0
                         ? Entry.known(id, name + "; a closed cooler keeps the dust out", air, steps)
-                        : Entry.words(id, name, "none: its walls pass the heat", steps, ENERGY));
+                        : Entry.words(
+                                id,
+                                name,
+                                panel.powerPathHeat().isPresent()
+                                        ? "none: its walls pass the heat"
+                                        : "none for the heat that is counted: its walls pass that",
+                                steps,
+                                ENERGY));
     }
 }

@@ -55,10 +55,15 @@ final class ProducerSheet {
     }
 
     /** A producer's result in a set. */
-    private record Run(String set, ProducerResult result) {}
+    private record Run(String set, ProducerResult result, boolean asked) {
+        String words() {
+            return asked ? "set " + set : set;
+        }
+    }
 
-    static Sheet of(Plant plant, VacuumProducer producer, List<DutyPoint> duties) {
-        return new ProducerSheet(plant, producer).sheet(runs(producer, duties));
+    static Sheet of(Plant plant, VacuumProducer producer, List<DutyPoint> duties, Optional<DutyPoint> shut) {
+        return new ProducerSheet(plant, producer)
+                .sheet(runs(producer, duties), runs(producer, shut.stream().toList()));
     }
 
     private static List<Run> runs(VacuumProducer producer, List<DutyPoint> duties) {
@@ -66,11 +71,16 @@ final class ProducerSheet {
                 .flatMap(duty -> duty.stations().stream()
                         .flatMap(station -> station.producers().stream())
                         .filter(p -> p.id().equals(producer.id()) && p.running())
-                        .map(p -> new Run(duty.state().name(), p)))
+                        .map(p -> new Run(
+                                duty.state().name(), p, !duty.state().open().isEmpty())))
                 .toList();
     }
 
-    private Sheet sheet(List<Run> runs) {
+    /**
+     * @param runs in the sets asked
+     * @param shut with all inlets shut, the load of every pause
+     */
+    private Sheet sheet(List<Run> runs, List<Run> shut) {
         producer.model()
                 .ifPresent(model -> entries.add(Entry.words(
                         id("model"),
@@ -86,9 +96,11 @@ final class ProducerSheet {
         if (runs.isEmpty()) {
             entries.add(Entry.unknown(id("motor-load"), "Motor load", "It runs in none of the sets asked."));
         } else {
-            Run worst = greatest(runs, r -> r.result().shaftPower().watts());
+            List<Run> all = new ArrayList<>(runs);
+            all.addAll(shut);
+            Run worst = greatest(all, r -> r.result().shaftPower().watts());
             motorLoad(worst);
-            motorAsked(runs, worst.result().shaftPower());
+            motorAsked(runs, worst);
             heat(runs);
             sealWater(runs);
             torque(runs);
@@ -195,7 +207,7 @@ final class ProducerSheet {
         Power shaft = worst.result().shaftPower();
         entries.add(Entry.known(
                 id("worst-power"),
-                "Shaft power" + beyond(worst) + ", set " + worst.set(),
+                "Shaft power" + beyond(worst) + ", " + worst.words(),
                 shaft,
                 ProducerSteps.power(producer, plant.site().air(), worst.result())));
         Ratio load =
@@ -204,7 +216,7 @@ final class ProducerSheet {
                 "ELE-2",
                 "load = P_shaft / P_nameplate",
                 List.of(
-                        new Term("P_shaft", "shaft power, set " + worst.set(), shaft),
+                        new Term("P_shaft", "shaft power, " + worst.words(), shaft),
                         new Term("P_nameplate", "nameplate", producer.nameplate())),
                 new Term("load", "load of the motor", load),
                 DEFINITION);
@@ -225,7 +237,8 @@ final class ProducerSheet {
     }
 
     /** A machine whose check valve is shut in every set shows nothing of what it needs when it is the one that works. */
-    private void motorAsked(List<Run> runs, Power shaft) {
+    private void motorAsked(List<Run> runs, Run worst) {
+        Power shaft = worst.result().shaftPower();
         if (runs.stream().allMatch(r -> r.result().checkValveShut())) {
             entries.add(Entry.unknown(
                     id("motor-asked"), "Next standard motor, 10 % spare", "It passes air in none of the sets asked."));
@@ -247,7 +260,7 @@ final class ProducerSheet {
                             "ELE-1",
                             "P_motor ≥ P_shaft (1 + spare)",
                             List.of(
-                                    new Term("P_shaft", "shaft power of the worst set", shaft),
+                                    new Term("P_shaft", "greatest shaft power, " + worst.words(), shaft),
                                     new Term("spare", "10 to 15 % is usual", new Ratio(SPARE))),
                             new Term("P_motor", "next standard rating", asked),
                             RATINGS))));

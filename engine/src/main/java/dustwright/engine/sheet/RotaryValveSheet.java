@@ -37,6 +37,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What a rotary valve discharges, lets up, and needs to turn. */
 final class RotaryValveSheet {
@@ -58,24 +59,33 @@ final class RotaryValveSheet {
     private final Plant plant;
     private final RotaryValve valve;
     private final ValveBuild build;
+    private final Optional<DustArrival> shut;
     private final Writing writing;
 
-    private RotaryValveSheet(Arrivals arrivals, RotaryValve valve) {
+    private RotaryValveSheet(Arrivals arrivals, Optional<DustArrival> shut, RotaryValve valve) {
         this.arrivals = arrivals;
+        this.shut = shut;
         this.plant = arrivals.plant();
         this.valve = valve;
         this.build = valve.build();
         this.writing = new Writing(arrivals.station().id());
     }
 
-    static Optional<Sheet> of(Arrivals arrivals) {
-        return arrivals.station().rotaryValve().map(valve -> new RotaryValveSheet(arrivals, valve).sheet());
+    /** @param shut what the station does with all inlets shut; absent where that has no answer */
+    static Optional<Sheet> of(Arrivals arrivals, Optional<DustArrival> shut) {
+        return arrivals.station().rotaryValve().map(valve -> new RotaryValveSheet(arrivals, shut, valve).sheet());
+    }
+
+    /** The deepest vacuum over it, of the sets and of every pause with the producers on. */
+    private Optional<DustArrival> deepest() {
+        return Stream.concat(arrivals.deepest().stream(), shut.stream())
+                .min(Comparator.comparing(arrival -> arrival.station().receiver()));
     }
 
     private Sheet sheet() {
         capacity();
         speeds();
-        Optional<DustArrival> deepest = arrivals.deepest();
+        Optional<DustArrival> deepest = deepest();
         deepest.ifPresent(this::leak);
         ToolCost.write(writing, arrivals);
         deepest.ifPresent(this::difference);

@@ -190,8 +190,7 @@ final class RunningCostSheet {
         for (Station station : plant.stations()) {
             Optional<DustWeek> week = DustWeek.at(station, weeks);
             if (week.isPresent()) {
-                double changes =
-                        week.get().flow().changesPerWeek() * week.get().flow().weeks();
+                double changes = week.get().changesPerWeek() * week.get().flow().weeks();
                 perStation.add(new Term(
                         "N(" + station.id() + ")",
                         "changes a year, those of a week (DIS-6) times "

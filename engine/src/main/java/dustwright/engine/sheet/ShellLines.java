@@ -222,14 +222,14 @@ final class ShellLines {
             stuck(allowed, BlockedVacuum.stuck(station, air).vacuum());
         }
         deepestAsked(station, air)
-                .ifPresent(limit -> writing.asked(
+                .ifPresent(limit -> BlockedVacuum.judge(
+                        writing,
+                        BlockedVacuum.relieved(station, air)
+                                .notMeasured()
+                                .filter(why -> allowed.si() < ambient.pascals()),
                         FindingCode.SHELL_VACUUM,
                         Place.Kind.RECEIVER,
-                        Sheet.ANY_SET,
-                        Side.AT_LEAST,
-                        allowed,
-                        limit,
-                        steps(allowed)));
+                        new BlockedVacuum.Judged(Side.AT_LEAST, allowed, limit, steps(allowed))));
         if (allowed.si() == ambient.pascals()) {
             writing.words(
                     "full-vacuum",

@@ -63,9 +63,12 @@ final class SupplySheet {
         entries.add(Entry.words(
                 "supply-limits",
                 "Left to a licensed person",
-                "ambient over 30 °C, more than three conductors together, terminals not marked for 75 °C, voltage drop, the"
-                        + " coordination of devices, the edition adopted and its local amendments; the authority having"
-                        + " jurisdiction decides",
+                supply.basis() == Supply.Basis.NEC
+                        ? "ambient over 30 °C, more than three conductors together, terminals not marked for 75 °C, voltage drop, the"
+                                + " coordination of devices, the edition adopted and its local amendments; the authority having"
+                                + " jurisdiction decides"
+                        : "method of installation, ambient, grouping, voltage drop, disconnection time, the coordination of devices, the"
+                                + " national rules; the authority in charge decides",
                 List.of(),
                 Source.commonPractice()));
         return sheet(entries);

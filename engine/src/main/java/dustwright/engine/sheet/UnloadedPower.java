@@ -28,12 +28,10 @@ import java.util.stream.Collectors;
 final class UnloadedPower {
     private static final Source DEFINITION = Source.published("definition");
 
-    private final Plant plant;
     private final Station station;
     private final Air air;
 
     private UnloadedPower(Plant plant, Station station) {
-        this.plant = plant;
         this.station = station;
         this.air = plant.site().air();
     }
@@ -93,7 +91,10 @@ final class UnloadedPower {
                 "AIR-3",
                 "v = p_a − p",
                 DEFINITION,
-                new Term("v", "vacuum at the producers, " + words(), air.ambient().above(suction)),
+                new Term(
+                        "v",
+                        "vacuum at the producers, " + words(),
+                        air.ambient().above(suction)),
                 new Term("p_a", "site barometer", air.ambient()),
                 new Term("p", "pressure at the producers, solved for this state", suction));
     }

@@ -93,7 +93,8 @@ class ElectricalSheetsTest {
                 Optional.of(new Temperature(308.15)),
                 new Temperature(323.15),
                 surface,
-                true);
+                true,
+                Optional.empty());
     }
 
     private static Plant plant(Motor motor, boolean driven, Optional<Coupling> coupling, Electrical electrical) {
@@ -395,7 +396,8 @@ class ElectricalSheetsTest {
                 bare.ambient(),
                 bare.inside(),
                 bare.surface(),
-                bare.drivesInside());
+                bare.drivesInside(),
+                bare.powerPathHeat());
         Plant plant = direct(15, nec(480)).withElectrical(new Electrical(Optional.of(nec(480)), Optional.of(panel)));
         return EquipmentSketch.sheets(plant, List.of()).stream()
                 .flatMap(s -> s.findings().stream())

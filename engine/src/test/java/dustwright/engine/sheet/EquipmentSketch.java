@@ -207,7 +207,12 @@ final class EquipmentSketch {
 
     /** Sheets of solved states; of the plant's own sets and its weeks nothing is known. */
     static List<Sheet> sheets(Plant plant, List<DutyPoint> duties) {
-        return Sheets.of(plant, duties, DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked")), List.of());
+        return Sheets.of(
+                plant,
+                duties,
+                DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked")),
+                List.of(),
+                java.util.Optional.empty());
     }
 
     static Answer answer(List<Sheet> sheets, String id) {

@@ -77,6 +77,7 @@ final class Amounts {
     static final Amount VOLTS = amount(Dimension.VOLTAGE, "100 V", "15 kV", "480 V");
     static final Amount HERTZ = amount(Dimension.SUPPLY_FREQUENCY, "50 Hz", "60 Hz", "60 Hz");
     static final Amount PANEL_INSIDE = amount(Dimension.TEMPERATURE, "30 degC", "70 degC", "50 degC");
+    static final Amount PANEL_HEAT = amount(Dimension.POWER, "1 W", "20 kW", "60 W");
     static final Amount PANEL_SURFACE = amount(Dimension.AREA, "0.1 m2", "50 m2", "3 m2");
     static final Amount SEAL_WATER = amount(Dimension.TEMPERATURE, "2 degC", "60 degC", "25 degC");
     static final Amount HALF_ANGLE = amount(Dimension.ANGLE, "5 deg", "60 deg", "30 deg");

@@ -68,7 +68,12 @@ final class ElectricalKeys {
                             new Shape.YesNo(),
                             "yes",
                             PRACTICE,
-                            "Whether variable-frequency drives sit in the panel.")),
+                            "Whether variable-frequency drives sit in the panel."),
+                    Key.optional(
+                            "power path heat",
+                            PANEL_HEAT,
+                            "Heat of contactors, overloads, fuses and transformers inside, drives and control load apart, by their makers'"
+                                    + " sheets.")),
             List.of());
 
     private static <T> Word words(T[] values, Function<T, String> words) {

@@ -4,9 +4,11 @@ import static dustwright.plantfile.keys.Amounts.*;
 
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.producer.StatedLoss;
 import dustwright.plantfile.keys.Group.Choice;
 import dustwright.plantfile.keys.Shape.Keys;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The keys of a station: receiver, filter, valves and producers. */
 final class StationKeys {
@@ -20,7 +22,16 @@ final class StationKeys {
             List.of(
                     Key.required("set", VACUUM, "Vacuum at which it begins to open."),
                     Key.required("full", VACUUM, "Vacuum at which it passes its rated flow."),
-                    Key.required("rated", FREE_AIR, "Free air it admits at `full`.")),
+                    Key.required("rated", FREE_AIR, "Free air it admits at `full`."),
+                    Key.otherwise(
+                            "stated for",
+                            new Shape.Word(Stream.of(StatedLoss.State.values())
+                                    .map(StatedLoss.State::words)
+                                    .toList()),
+                            StatedLoss.State.STANDARD.words(),
+                            Source.ownReading(
+                                    "makers rate on 101 325 Pa, 20 °C, dry; the same opening admits less where the air is thinner"),
+                            "Air for which `rated` holds: 101 325 Pa, 20 °C, dry, or the site's own at its barometer.")),
             List.of());
 
     private static final Group VENT = new Group(
