@@ -317,7 +317,8 @@ class JudgedConsequencesTest {
                 Optional.empty(),
                 new Temperature(323.15),
                 Optional.empty(),
-                true);
+                true,
+                Optional.empty());
         List<Sheet> sheets = EquipmentSketch.sheets(
                 plant.withElectrical(new Electrical(Optional.empty(), Optional.of(panel))), List.of());
         assertThat(verdict(finding(sheets, FindingCode.PANEL_AREA).orElseThrow()))
