@@ -28,6 +28,7 @@ class FiguresTest {
             "cleaning",
             "kst",
             "pmax",
+            "producer",
             "mie",
             "mit",
             "lit",

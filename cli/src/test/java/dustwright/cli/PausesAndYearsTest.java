@@ -118,7 +118,7 @@ class PausesAndYearsTest {
     /** Isentropic nozzle, γ = 1.4, choked at 70.1 kPa and 11 inHg: 0.709 of the mass at sea level (own computation of a reviewer). */
     @Test
     void a_relief_valve_rated_on_standard_air_admits_less_where_the_air_is_thin() {
-        String high = bakery.replaceFirst("altitude: [^,}]*", "altitude: 3000 m");
+        String high = bakery.replaceFirst("altitude: [^,}\n]*", "altitude: 3000 m");
         ReliefValve valve = plant(with(high, "rated: 350 scfm, stated for: site air", "rated: 350 scfm"))
                 .stations()
                 .get(0)
