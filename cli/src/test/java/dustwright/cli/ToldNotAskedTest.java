@@ -54,8 +54,7 @@ class ToldNotAskedTest {
         return with(bakery, "    producers:\n", "    producers:\n      P2: " + machine + "\n");
     }
 
-    private static final String SMALL =
-            "{model: DL-3, motor: 0.5 hp, start: direct, standby: yes}";
+    private static final String SMALL = "{model: DL-3, motor: 0.5 hp, start: direct, standby: yes}";
 
     /** The air of this tubing is thinner than the class's table: 1.2 kg/m³ over the density of the same derivation. */
     @Test
@@ -89,9 +88,12 @@ class ToldNotAskedTest {
     /** What it takes while its check valve is shut says nothing of the motor it needs when it works alone. */
     @Test
     void no_motor_is_asked_for_of_states_behind_a_shut_check_valve() {
-        String weak = with(bakery, "    producers:\n", "    producers:\n      P2: {kind: lobe, displacement: 1 L, slip at 1 psi: 500 rpm,"
-                + " mechanical efficiency: 90 %, idle loss: 0.1 hp, deepest vacuum: 15 inHg, greatest rise: 130 K, speed range: [300 rpm, 2300 rpm],"
-                + " motor: 3 hp, speed: 400 rpm, start: direct}\n");
+        String weak = with(
+                bakery,
+                "    producers:\n",
+                "    producers:\n      P2: {kind: lobe, displacement: 1 L, slip at 1 psi: 500 rpm,"
+                        + " mechanical efficiency: 90 %, idle loss: 0.1 hp, deepest vacuum: 15 inHg, greatest rise: 130 K, speed range: [300 rpm, 2300 rpm],"
+                        + " motor: 3 hp, speed: 400 rpm, start: direct}\n");
         Plant plant = plant(weak);
         Entry asked = Study.of(plant, States.usual(plant)).withSheets().sheets().stream()
                 .flatMap(sheet -> sheet.entries().stream())

@@ -102,8 +102,7 @@ class PlantReaderTest {
         assertThat(silent.assumptions())
                 .filteredOn(a -> a.what().contains("stated for standard air"))
                 .extracting(a -> a.place().kind())
-                .containsExactlyInAnyOrder(
-                        Place.Kind.SAFETY_FILTER, Place.Kind.RELIEF_VALVE, Place.Kind.SILENCER);
+                .containsExactlyInAnyOrder(Place.Kind.SAFETY_FILTER, Place.Kind.RELIEF_VALVE, Place.Kind.SILENCER);
     }
 
     @Test
