@@ -45,7 +45,8 @@ final class Covered implements AutoCloseable {
      */
     record Progress(long version, double share, boolean done, String verdict, String asked, List<Sets.Station> scale) {}
 
-    private final ExecutorService behind = Executors.newSingleThreadExecutor(task -> {
+    /** One for all plants of this program, so that pages are answered however many plants there are; plants take turns. */
+    private static final ExecutorService BEHIND = Executors.newSingleThreadExecutor(task -> {
         Thread thread = new Thread(task, "coverage");
         thread.setDaemon(true);
         return thread;
@@ -75,7 +76,7 @@ final class Covered implements AutoCloseable {
                 work = Work.without(version, "Nobody is asked to be on, so there are no sets to cover.");
             } else {
                 work = Work.begun(version);
-                behind.execute(() -> cover(version, plant));
+                BEHIND.execute(() -> cover(version, plant));
             }
         }
         Work now = work;
@@ -91,6 +92,9 @@ final class Covered implements AutoCloseable {
     }
 
     private void cover(long version, Plant plant) {
+        if (work.version() != version) {
+            return;
+        }
         List<Integer> users = IntStream.rangeClosed(1, plant.usage().simultaneousUsers())
                 .boxed()
                 .toList();
@@ -188,10 +192,7 @@ final class Covered implements AutoCloseable {
     }
 
     @Override
-    public void close() {
-        synchronized (this) {
-            work = Work.begun(-1);
-        }
-        behind.shutdownNow();
+    public synchronized void close() {
+        work = Work.begun(-1);
     }
 }

@@ -67,11 +67,15 @@ final class Desk implements AutoCloseable {
         String outside = Files.readString(file);
         Desk desk = new Desk(file, kept, clock, new Copy(0, 0, "", null, List.of()));
         if (kept.version() == 0) {
-            desk.take("opened", outside, Optional.of(outside));
+            desk.take("opened", outside, PlantReader.read(outside, desk.folder), Optional.of(outside));
         }
         desk.copy();
         if (!outside.equals(kept.outside().orElse(""))) {
-            desk.take("read from the file, which was changed outside", outside, Optional.of(outside));
+            desk.take(
+                    "read from the file, which was changed outside",
+                    outside,
+                    PlantReader.read(outside, desk.folder),
+                    Optional.of(outside));
             desk.copy();
         }
         return desk;
@@ -125,11 +129,11 @@ final class Desk implements AutoCloseable {
         if (reading instanceof Reading.Faults wrong) {
             return refused(wrong.faults().get(0).text());
         }
-        return taken(what, text);
+        return taken(what, text, reading);
     }
 
-    private Changed taken(String what, String text) {
-        return take(what, text, Optional.empty()) ? new Changed(copy, Optional.empty(), false) : stale();
+    private Changed taken(String what, String text, Reading reading) {
+        return take(what, text, reading, Optional.empty()) ? new Changed(copy, Optional.empty(), false) : stale();
     }
 
     /** Takes the whole text as typed, faults and all: work in between is kept too. */
@@ -140,7 +144,9 @@ final class Desk implements AutoCloseable {
         if (text.length() > PlantReader.LARGEST_bytes) {
             return refused("the text is larger than a plant file may be");
         }
-        return text.equals(copy.text()) ? new Changed(copy, Optional.empty(), false) : taken("typed", text);
+        return text.equals(copy.text())
+                ? new Changed(copy, Optional.empty(), false)
+                : taken("typed", text, PlantReader.read(text, folder));
     }
 
     /** One step back, or forth again. */
@@ -273,17 +279,20 @@ final class Desk implements AutoCloseable {
     }
 
     /** False where another studio was quicker. */
-    private boolean take(String what, String text, Optional<String> outside) {
+    private boolean take(String what, String text, Reading reading, Optional<String> outside) {
         Step step = new Step(copy.step() + 1, copy.version() + 1, what, text);
         if (!kept.add(copy.version(), step, outside)) {
             return false;
         }
-        copy = read(step);
+        copy = said(step, reading);
         return true;
     }
 
     private Copy read(Step step) {
-        Reading reading = PlantReader.read(step.text(), folder);
+        return said(step, PlantReader.read(step.text(), folder));
+    }
+
+    private Copy said(Step step, Reading reading) {
         if (reading instanceof Reading.Read good) {
             return new Copy(step.number(), step.version(), step.text(), good, List.of());
         }

@@ -33,7 +33,7 @@ final class Guard {
     private static final String PERSON = "person";
     private static final String POLICY =
             "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:;"
-                    + " font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+                    + " font-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
     private static final List<String> NAMES = List.of("127.0.0.1", "localhost");
     private static final int NETWORK_bytes = 8;
 

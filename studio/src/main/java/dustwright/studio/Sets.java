@@ -45,11 +45,13 @@ final class Sets implements AutoCloseable {
     /** One of the worst sets; {@code dust} where its users pick some up. */
     record Worst(String name, List<String> open, String filter, boolean dust, String margin, String claim) {}
 
-    private final ExecutorService behind = Executors.newSingleThreadExecutor(work -> {
+    /** One for all plants of this program, so that pages are answered however many plants there are. */
+    private static final ExecutorService BEHIND = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "sets");
         thread.setDaemon(true);
         return thread;
     });
+
     private volatile Progress progress = new Progress(-1, 0, 0, List.of());
 
     /** The judgement of a version as far as it is known; begins it when nobody has. */
@@ -58,13 +60,16 @@ final class Sets implements AutoCloseable {
             if (progress.version() != version) {
                 List<State> asked = States.usual(plant);
                 progress = new Progress(version, 0, asked.size(), List.of());
-                behind.execute(() -> judge(version, plant, asked));
+                BEHIND.execute(() -> judge(version, plant, asked));
             }
             return progress;
         }
     }
 
     private void judge(long version, Plant plant, List<State> asked) {
+        if (progress.version() != version) {
+            return;
+        }
         try {
             Study study = Study.of(plant, asked, done -> {
                 synchronized (this) {
@@ -146,7 +151,7 @@ final class Sets implements AutoCloseable {
     }
 
     @Override
-    public void close() {
-        behind.shutdownNow();
+    public synchronized void close() {
+        progress = new Progress(-1, 0, 0, List.of());
     }
 }

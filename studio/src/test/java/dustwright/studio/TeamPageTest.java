@@ -1,0 +1,183 @@
+package dustwright.studio;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.microsoft.playwright.Page;
+import dustwright.studio.People.Role;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Signing in, roles and sign-off in a real Chromium; and texts that are written to run as a script there. */
+class TeamPageTest extends InChromium {
+    /** Runs where a page takes text for markup: as an element, out of an attribute, or out of a script. */
+    private static final String HOSTILE =
+            "\"><img src=x data-planted=1 onerror=window.planted=1><script>window.planted=1</script>";
+
+    private final List<String> complaints = new ArrayList<>();
+
+    @SuppressWarnings("NullAway.Init")
+    @TempDir
+    private Path team;
+
+    TeamPageTest() {
+        super("bakery-one-main");
+    }
+
+    @BeforeEach
+    void people() throws IOException {
+        close();
+        Store store = Store.open(team.resolve("kept.db"));
+        Team.setUp(store);
+        new People(store).put(HOSTILE.substring(0, 70), Role.DESIGNER, Team.PASSWORD.toCharArray());
+        studio = Studio.open(
+                store,
+                new Studio.Opening(
+                        Plants.copy("bakery-one-main", team), "bakery", "127.0.0.1", 0, "dustwright test", false));
+    }
+
+    private Page page() {
+        Page page = browser.page(1366, 768);
+        page.onPageError(error -> {
+            if (!error.contains("You are not signed in")) {
+                complaints.add(error);
+            }
+        });
+        page.onConsoleMessage(message -> {
+            if (message.text().contains("Content Security Policy")) {
+                complaints.add(message.text());
+            }
+        });
+        page.navigate(studio.address());
+        return page;
+    }
+
+    private static void signIn(Page page, String name) {
+        page.keyboard().type(name);
+        page.keyboard().press("Tab");
+        page.keyboard().type(Team.PASSWORD);
+        page.keyboard().press("Enter");
+        page.waitForSelector("#drawing svg");
+    }
+
+    @Test
+    void by_keyboard_alone_one_signs_in_after_a_wrong_try_and_out_again() {
+        try (Page page = page()) {
+            assertThat(page).hasURL(studio.address() + "sign-in");
+            assertThat(new AxeBuilder(page)
+                            .analyze().getViolations().stream()
+                                    .filter(v -> List.of("serious", "critical").contains(v.getImpact()))
+                                    .map(v -> v.getId()))
+                    .isEmpty();
+            picture(page, "sign-in-1366");
+            page.keyboard().type("Dora");
+            page.keyboard().press("Tab");
+            page.keyboard().type("not the password");
+            page.keyboard().press("Enter");
+            assertThat(page.locator("#why")).containsText("do not belong together");
+            page.locator("#who").focus();
+            page.keyboard().press("Control+A");
+            signIn(page, "Dora");
+            assertThat(page.locator("#person")).containsText("Dora, designer");
+            page.locator("#person button").focus();
+            page.keyboard().press("Enter");
+            assertThat(page).hasURL(studio.address() + "sign-in");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void a_designer_accepts_a_checker_signs_off_and_a_viewer_sees_both() {
+        try (Page page = page()) {
+            signIn(page, "Dora");
+            assertThat(page.locator("#person")).containsText("Dora");
+            page.locator("[data-place=papers]").click();
+            assertThat(page.locator("#author")).hasValue("Dora");
+            page.locator("#note").fill("first issue");
+            page.locator("#accept button").click();
+            assertThat(page.locator("#revisions")).containsText("Not signed off.");
+        }
+        try (Page page = page()) {
+            signIn(page, "Carl");
+            assertThat(page.locator("#back")).isDisabled();
+            page.locator("[data-place=papers]").click();
+            page.locator(".signoff input").fill("as discussed");
+            page.locator(".signoff button").click();
+            assertThat(page.locator("#revisions")).containsText("Carl: as discussed");
+            picture(page, "signed-off-1366");
+        }
+        try (Page page = page()) {
+            signIn(page, "Vera");
+            assertThat(page.locator("[data-hand=tube]")).isDisabled();
+            page.locator("[data-place=papers]").click();
+            assertThat(page.locator("#revisions")).containsText("Carl: as discussed");
+            assertThat(page.locator(".signoff")).hasCount(0);
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    /** Every text a person can give: names and notes of the plant file, of inlets, revisions, alternatives, people, sign-offs. */
+    @Test
+    void texts_written_as_scripts_stay_texts_on_every_page() throws Exception {
+        String person = HOSTILE.substring(0, 70);
+        Team designer = Team.signedIn(studio, person);
+        String text = designer.json("api/text").path("text").asText();
+        String planted = text.replaceAll("(?m)^  (name|note): .*", "  $1: '" + HOSTILE + "'")
+                .replaceAll("\\{name: [A-Z][^,}]*", "{name: '" + HOSTILE + "'");
+        assertThat(planted.split("window.planted", -1)).hasSizeGreaterThan(10);
+        post(designer, "api/text", node -> node.put("text", planted));
+        assertThat(designer.json("api/plant").path("faults")).isEmpty();
+        post(designer, "api/accept", node -> node.put("note", HOSTILE));
+        post(designer, "api/alternative", node -> node.put("name", HOSTILE.substring(0, 58)));
+        assertThat(Team.signedIn(studio, "Carl")
+                        .post(
+                                "api/sign",
+                                Team.JSON
+                                        .createObjectNode()
+                                        .put("revision", 1)
+                                        .put("note", HOSTILE)
+                                        .toString())
+                        .statusCode())
+                .isEqualTo(200);
+        try (Page page = page()) {
+            signIn(page, person);
+            for (String place : List.of("text", "panel", "compare", "papers", "plan")) {
+                page.locator("[data-place=" + place + "]").click();
+                page.waitForTimeout(1500);
+                clean(page, place);
+            }
+            page.locator("[data-place=papers]").click();
+            assertThat(page.locator("#revisions")).containsText("<script>");
+            page.navigate(studio.address() + "api/report.html");
+            clean(page, "report");
+            assertThat(page.locator("body")).containsText("<script>");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    private static void clean(Page page, String place) {
+        assertThat(page.evaluate("() => document.querySelectorAll('[data-planted]').length + (window.planted ?? 0)"))
+                .as(place)
+                .isEqualTo(0);
+    }
+
+    private interface Filled {
+        ObjectNode with(ObjectNode node);
+    }
+
+    private static void post(Team by, String path, Filled filled) throws IOException, InterruptedException {
+        ObjectNode body = Team.JSON
+                .createObjectNode()
+                .put("version", by.json("api/plant").path("version").asLong());
+        assertThat(by.post(path, filled.with(body).toString()).statusCode())
+                .as(path)
+                .isEqualTo(200);
+    }
+}
