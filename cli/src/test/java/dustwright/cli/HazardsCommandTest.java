@@ -192,7 +192,7 @@ class HazardsCommandTest {
         Files.writeString(plant, Files.readString(plant).replaceFirst("explodes like: \"Starch, wheat\"", value));
         Ran ran = run("hazards", plant.toString(), "--open", "none", "--out", folder.toString());
         assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
-        assertThat(ran.err()).contains("line 19", told);
+        assertThat(ran.err()).contains("line 23", told);
     }
 
     @Test

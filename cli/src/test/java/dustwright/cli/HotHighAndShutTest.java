@@ -93,8 +93,8 @@ class HotHighAndShutTest {
             int altitude_m, int celsius, boolean rated) {
         String there = with(
                 bakery,
-                "altitude: 40 m, temperature: 20 degC",
-                "altitude: " + altitude_m + " m, temperature: " + celsius + ".0 degC");
+                "altitude: 40 m\n  temperature: 20 degC",
+                "altitude: " + altitude_m + " m\n  temperature: " + celsius + ".0 degC");
         List<Finding> open = of(study(there), FindingCode.MOTOR_AT_SITE);
         assertThat(open.isEmpty()).isEqualTo(rated);
         assertThat(open)
