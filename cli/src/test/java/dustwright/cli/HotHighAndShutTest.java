@@ -1,5 +1,7 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.plant;
+import static dustwright.cli.Edits.with;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -11,8 +13,6 @@ import dustwright.engine.network.ProducerResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.sheet.Answer;
-import dustwright.plantfile.PlantReader;
-import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,18 +32,6 @@ class HotHighAndShutTest {
     @BeforeAll
     static void read() throws IOException {
         bakery = Files.readString(Path.of("..", "examples", "bakery", "plant.yaml"));
-    }
-
-    private static String with(String text, String good, String other) {
-        String changed = text.replace(good, other);
-        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
-        return changed;
-    }
-
-    private static Plant plant(String text) {
-        Reading reading = PlantReader.read(text);
-        assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
-        return ((Reading.Read) reading).plant();
     }
 
     private static Study study(String text) {

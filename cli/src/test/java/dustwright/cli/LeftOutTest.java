@@ -1,5 +1,6 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.with;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dustwright.engine.States;
@@ -37,12 +38,6 @@ class LeftOutTest {
         assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
         Plant plant = ((Reading.Read) reading).plant();
         return Study.of(plant, States.usual(plant)).withSheets();
-    }
-
-    private static String with(String text, String good, String other) {
-        String changed = text.replace(good, other);
-        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
-        return changed;
     }
 
     private static Finding worst(String text, FindingCode code) {

@@ -1,5 +1,6 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.with;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dustwright.engine.States;
@@ -23,12 +24,6 @@ class NotVouchedForTest {
     @BeforeAll
     static void read() throws IOException {
         bakery = Files.readString(Path.of("..", "examples", "bakery", "plant.yaml"));
-    }
-
-    private static String with(String text, String good, String other) {
-        String changed = text.replace(good, other);
-        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
-        return changed;
     }
 
     private static List<Finding> findings(String text, FindingCode code) {

@@ -1,5 +1,6 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.plant;
 import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -15,8 +16,6 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
-import dustwright.plantfile.PlantReader;
-import dustwright.plantfile.Reading;
 import dustwright.plantfile.keys.PlantKeys;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -67,12 +66,6 @@ class StatedRequirementsTest {
 
     static Stream<String> keys() {
         return PlantKeys.REQUIREMENTS.names().stream();
-    }
-
-    private static Plant plant(String text) {
-        Reading reading = PlantReader.read(text);
-        assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
-        return ((Reading.Read) reading).plant();
     }
 
     private static Study study(String text) {

@@ -1,5 +1,7 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.plant;
+import static dustwright.cli.Edits.with;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -11,8 +13,6 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.Entry;
-import dustwright.plantfile.PlantReader;
-import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -36,18 +36,6 @@ class ToldNotAskedTest {
 
     static List<String> plants() {
         return List.of("bakery", "plastics", "supplement");
-    }
-
-    private static String with(String text, String good, String other) {
-        String changed = text.replace(good, other);
-        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
-        return changed;
-    }
-
-    private static Plant plant(String text) {
-        Reading reading = PlantReader.read(text);
-        assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
-        return ((Reading.Read) reading).plant();
     }
 
     private static String standby(String machine) {

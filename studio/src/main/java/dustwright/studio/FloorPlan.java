@@ -46,10 +46,10 @@ record FloorPlan(
     }
 
     /** A picture as it comes in: upright, its lower left corner at a place, so many metres wide. */
-    static FloorPlan first(Upload picture, double left_m, double bottom_m, double width_m) {
+    static FloorPlan first(long number, Upload picture, double left_m, double bottom_m, double width_m) {
         double metresPerPoint = width_m / picture.width_px();
         return new FloorPlan(
-                1,
+                number,
                 picture.type(),
                 picture.width_px(),
                 picture.height_px(),

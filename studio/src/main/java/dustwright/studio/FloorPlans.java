@@ -17,7 +17,10 @@ import java.util.function.Consumer;
 
 /** Takes in the picture of the floor, puts it where two of its points are known, and gives it to pages. It is no part of the plant file. */
 final class FloorPlans {
+    /** How wide a picture lies under a plant that has no places yet. */
     private static final double EMPTY_m = 30;
+
+    private static final FloorPlan NONE = new FloorPlan(0, "", 0, 0, 0, 0, 0, 0);
 
     private final Desk desk;
     private final Consumer<FloorPlan> tell;
@@ -48,41 +51,27 @@ final class FloorPlans {
         });
     }
 
-    private static final FloorPlan NONE = new FloorPlan(0, "", 0, 0, 0, 0, 0, 0);
-
     private void take(Context request) {
         try {
             Upload picture = Upload.of(request.bodyAsBytes());
-            FloorPlan placed = under(desk.copy().plant(), picture);
             long number = Math.max(
                     desk.floorPlan().map(FloorPlan::number).orElse(0L) + 1,
                     Instant.now().getEpochSecond());
-            keep(
-                    request,
-                    new FloorPlan(
-                            number,
-                            placed.type(),
-                            placed.width_px(),
-                            placed.height_px(),
-                            placed.x_m(),
-                            placed.y_m(),
-                            placed.metresPerPoint(),
-                            placed.turned()),
-                    Optional.of(picture.bytes()));
+            keep(request, under(desk.copy().plant(), picture, number), Optional.of(picture.bytes()));
         } catch (Upload.Refused refused) {
             refuse(request, String.valueOf(refused.getMessage()));
         }
     }
 
     /** As wide as the plant, until two points say better. */
-    private static FloorPlan under(Optional<Plant> plant, Upload picture) {
+    private static FloorPlan under(Optional<Plant> plant, Upload picture, long number) {
         List<Position> places = plant.map(p ->
                         Skeleton.of(p).nodes().stream().map(Skeleton.Node::at).toList())
                 .orElse(List.of());
         double left = places.stream().mapToDouble(Position::x_m).min().orElse(0);
         double right = places.stream().mapToDouble(Position::x_m).max().orElse(0);
         double bottom = places.stream().mapToDouble(Position::y_m).min().orElse(0);
-        return FloorPlan.first(picture, left, bottom, right - left < 1 ? EMPTY_m : right - left);
+        return FloorPlan.first(number, picture, left, bottom, right - left < 1 ? EMPTY_m : right - left);
     }
 
     private void pin(Context request) {

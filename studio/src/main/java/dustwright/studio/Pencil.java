@@ -83,7 +83,7 @@ final class Pencil {
 
     /** Adds a place in space. */
     void add(String mapping, String key, Position at) {
-        done(PlantEditor.add(text, mapping, key, new PlantEditor.Value.Flow(PlaceText.written(text, at))));
+        addFlow(mapping, key, PlaceText.written(text, at));
     }
 
     /** Adds a mapping of values that are written as they will stand. */
@@ -91,7 +91,7 @@ final class Pencil {
         String flow = values.entrySet().stream()
                 .map(e -> e.getKey() + ": " + e.getValue())
                 .collect(Collectors.joining(", ", "{", "}"));
-        done(PlantEditor.add(text, mapping, key, new PlantEditor.Value.Flow(flow)));
+        addFlow(mapping, key, flow);
     }
 
     /** Adds a list or mapping that is written as it will stand. */

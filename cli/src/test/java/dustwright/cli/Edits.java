@@ -1,0 +1,26 @@
+package dustwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dustwright.engine.plant.Plant;
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
+
+/** Plant files with one thing changed, for tests that ask what the change does. */
+final class Edits {
+    private Edits() {}
+
+    /** The text with every one of {@code good} replaced; fails where there is none. */
+    static String with(String text, String good, String other) {
+        String changed = text.replace(good, other);
+        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
+        return changed;
+    }
+
+    /** The plant of a text that must read without faults. */
+    static Plant plant(String text) {
+        Reading reading = PlantReader.read(text);
+        assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
+        return ((Reading.Read) reading).plant();
+    }
+}
