@@ -73,7 +73,25 @@ final class SetView {
             String glyph,
             boolean holds,
             boolean prominent,
-            double bar) {}
+            double bar) {
+        static Row of(Finding finding, String letter, Show show) {
+            MarginClass marginClass = MarginClass.of(finding);
+            boolean prominent = SetView.prominent(finding);
+            return new Row(
+                    finding.id(),
+                    prominent ? letter : "",
+                    finding.where().kind().name().toLowerCase(Locale.ROOT),
+                    finding.where().id(),
+                    Wording.claim(finding),
+                    Wording.valueAndLimit(finding, show),
+                    Show.margin(finding),
+                    marginClass.name().toLowerCase(Locale.ROOT),
+                    marginClass.glyph(finding.side()),
+                    finding.holds(),
+                    prominent,
+                    Math.max(0, Math.min(1, 0.5 + finding.margin())));
+        }
+    }
 
     /** One field of the title block. */
     record Cell(String name, String value) {}
@@ -166,27 +184,13 @@ final class SetView {
     private List<Row> rows(Map<String, String> letters) {
         List<Row> rows = new ArrayList<>();
         for (Finding finding : findings) {
-            MarginClass marginClass = MarginClass.of(finding);
             String place = finding.where().id();
             String letter = letters.entrySet().stream()
                     .filter(e -> e.getValue().equals(place))
                     .map(Map.Entry::getKey)
                     .findFirst()
                     .orElse("");
-            boolean prominent = prominent(finding);
-            rows.add(new Row(
-                    finding.id(),
-                    prominent ? letter : "",
-                    finding.where().kind().name().toLowerCase(Locale.ROOT),
-                    place,
-                    Wording.claim(finding),
-                    Wording.valueAndLimit(finding, asked.show()),
-                    Show.margin(finding),
-                    marginClass.name().toLowerCase(Locale.ROOT),
-                    marginClass.glyph(finding.side()),
-                    finding.holds(),
-                    prominent,
-                    Math.max(0, Math.min(1, 0.5 + finding.margin()))));
+            rows.add(Row.of(finding, letter, asked.show()));
         }
         return rows;
     }

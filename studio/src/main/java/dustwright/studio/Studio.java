@@ -52,6 +52,9 @@ public final class Studio implements AutoCloseable {
             "handpanel.js",
             "panel.js",
             "compare.js",
+            "machines.css",
+            "machines.js",
+            "findingrow.js",
             "plate.js",
             "station.js",
             "element.js",
@@ -216,6 +219,7 @@ public final class Studio implements AutoCloseable {
         config.routes.post("/api/accept", this::accept);
         config.routes.post("/api/write", this::write);
         panel.routes(config, () -> desk.copy());
+        new Machines(desk::copy).routes(config, Studio::asked);
         new Designs(desk).routes(config, Studio::asked);
         new FloorPlans(desk, plan -> watch.tell("floorplan", plan.number())).routes(config);
         config.routes.post("/api/sign", this::sign);

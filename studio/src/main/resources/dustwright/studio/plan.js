@@ -3,10 +3,12 @@ import {ask, change, onFloorPlan, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
+import {findingRow} from './findingrow.js';
 import {Hand} from './hand.js';
 import {handPanel} from './handpanel.js';
 import {Compare} from './compare.js';
 import {People} from './people.js';
+import {Machines} from './machines.js';
 import {Panel} from './panel.js';
 import {Text} from './text.js';
 import {Tour} from './tour.js';
@@ -16,6 +18,7 @@ const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan
 const drawing = new Drawing(at('drawing'), choose);
 const panel = new Panel(() => state.units, say, cells => { if (state.place === 'panel') block(cells); });
 const compare = new Compare({version: () => state.plant.version, asked: () => asked(), adopt: plant => adopt(plant)}, say);
+const machines = new Machines(() => asked(), () => toAddress());
 const text = new Text(plant => adopt(plant), say);
 const floor = new FloorPlan(drawing, {say, length: metres => hand.length(metres), typed: words => hand.typed(words), panel: () => { if (hand.mode === 'floor') hand.panel(); }});
 const hand = new Hand(drawing, {
@@ -56,7 +59,7 @@ async function adopt(plant) {
   at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
   text.faults(plant.faults);
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
-  await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null]);
+  await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null]);
   if (first) tour.first(plant.demo);
 }
 
@@ -125,27 +128,10 @@ function findings(set) {
   const rest = set.findings.filter(one => !one.prominent);
   const shown = state.rest ? set.findings : listed;
   state.shown = shown;
-  const rows = shown.map((one, n) => row(one, n));
+  const rows = shown.map((one, n) => findingRow(one, n === state.finding, () => { go(n); derive(); }));
   const more = element('div', {class: 'rest'}, `${rest.length} ${rest.length === 1 ? 'requirement holds' : 'requirements hold'} with +10 % or more, or by design`,
     element('button', {type: 'button', on: () => { state.rest = !state.rest; findings(set); }}, state.rest ? 'hide' : 'show'));
   at('findings').replaceChildren(...rows, ...(rest.length ? [more] : []), ...(set.findings.length ? [] : [element('div', {class: 'rest'}, 'Nothing is asked in this set.')]));
-}
-
-function row(one, n) {
-  const glyph = element('span', {class: one.marginClass, 'aria-hidden': 'true'}, one.glyph);
-  const letter = one.letter ? element('span', {class: 'letter'}, one.letter) : element('span');
-  const button = element('button', {type: 'button', class: 'noted', 'aria-current': String(n === state.finding), on: () => { go(n); derive(); }},
-    glyph, element('b', {}, one.claim), element('span', {class: 'm'}, one.margin), letter, element('span', {class: 'figures'}, one.figures), bar(one));
-  return button;
-}
-
-// Limit in the middle, half a limit to each side, ticks each tenth.
-function bar(one) {
-  const cell = element('span', {class: 'barcell bar', 'aria-hidden': 'true'});
-  const x = one.bar * 260;
-  const ticks = Array.from({length: 11}, (_, i) => `M${i * 26} ${i === 5 ? 0 : 9}V13`).join('');
-  cell.innerHTML = `<svg viewBox="0 0 260 14" preserveAspectRatio="none"><path d="M0 13H260${ticks}" fill="none" stroke="#6D7E7A"/><path class="${one.marginClass}" d="M130 6H${x}" stroke="currentColor" stroke-width="4" fill="none"/><path d="M${x - 4} 1h8l-4 6z" fill="#14211F"/></svg>`;
-  return cell;
 }
 
 function go(n) {
@@ -301,9 +287,11 @@ function place(name) {
   at('text').hidden = name !== 'text';
   at('papers').hidden = name !== 'papers';
   at('compare').hidden = name !== 'compare';
+  at('machines').hidden = at('machinescolumn').hidden = name !== 'machines';
   at('panel').hidden = at('rehearse').hidden = name !== 'panel';
-  at('findingscolumn').hidden = name === 'panel';
+  at('findingscolumn').hidden = name === 'panel' || name === 'machines';
   if (name === 'text') text.load();
+  if (name === 'machines') machines.load();
   if (name === 'papers') papers();
   if (name === 'compare') compare.load();
   if (name === 'panel') { panel.titles(); panel.load(); } else { panel.run(false); if (state.set) block(state.set.block); }
@@ -337,6 +325,7 @@ async function step(steps) {
 function toAddress() {
   const parts = new URLSearchParams({open: state.open.join(','), filter: state.filter, dust: state.dust, view: state.view, units: state.units ?? '', place: state.place});
   if (state.kind) parts.set(state.kind, state.id);
+  if (state.place === 'machines') parts.set('sets', machines.sets);
   history.replaceState(null, '', `#${parts}`);
 }
 
@@ -348,6 +337,7 @@ function fromAddress(plant) {
   state.view = parts.get('view') || 'plan';
   state.units = parts.get('units') || plant.units;
   for (const kind of ['run', 'inlet']) if (parts.has(kind)) { state.kind = kind; state.id = parts.get(kind); }
+  if (parts.has('sets')) machines.sets = parts.get('sets');
   if (parts.get('place') && parts.get('place') !== 'plan') place(parts.get('place'));
 }
 
@@ -363,19 +353,23 @@ function help(show) {
 }
 
 const keys = {
-  '/': () => at('find').focus(), j: () => go(state.finding + 1), k: () => go(state.finding - 1), Enter: () => hand.enter() || derive(), d: light, '?': () => help(at('help').hidden),
+  '/': () => at('find').focus(), j: () => step(1), k: () => step(-1), Enter: () => { if (state.place === 'machines') machines.open(); else if (!hand.enter()) derive(); }, d: light, '?': () => help(at('help').hidden),
   o: () => { if (state.kind === 'inlet') toggle(state.id); else say('Choose an inlet first.'); },
   '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
-  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('panel'), 4: () => place('compare'), 5: () => place('papers'),
+  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('machines'), 4: () => place('panel'), 5: () => place('compare'), 6: () => place('papers'),
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
   l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), w: () => take('wall'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
   ' ': () => { if (state.place === 'panel') panel.run(!panel.running); }, e: () => { if (state.place === 'panel') panel.next(); },
-  Escape: () => { if (hand.back()) return; if (!at('help').hidden) help(false); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
+  Escape: () => { if (hand.back()) return; if (!at('help').hidden) help(false); else if (state.place === 'machines') machines.back(); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };
 
 function takeChosen() {
   const place = hand.places?.places.find(one => one.kind === state.kind && one.id === state.id);
   if (place) { hand.taken = [place]; hand.overlay(); hand.panel(); }
+}
+
+function step(by) {
+  if (state.place === 'machines') machines.go(by); else go(state.finding + by);
 }
 
 function near(dx, dy) {
@@ -413,7 +407,7 @@ at('forth').addEventListener('click', () => walk(1));
 at('light').addEventListener('click', light);
 at('tourbegin').addEventListener('click', () => { help(false); place('plan'); tour.begin(); });
 at('keys').addEventListener('click', () => help(at('help').hidden));
-at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); if (state.place === 'compare') compare.show(); });
+at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); if (state.place === 'machines') machines.load(); if (state.place === 'compare') compare.show(); });
 at('find').addEventListener('input', () => {
   const wanted = drawing.pieces().map(one => one.dataset.inlet ?? one.dataset.run);
   at('pieces').replaceChildren(...[...new Set(wanted)].sort().map(id => element('option', {value: id})));

@@ -15,6 +15,7 @@ export class Tour {
       {say: 'Click a tube, then type another size beside it and press Enter: everything is solved anew. A size the plant file does not name is refused in words.', show: '#drawing', done: () => state.plant.step > this.begun.step},
       {say: 'Back undoes it, without limit, also tomorrow. Every step is on the disk before the page says kept.', show: '#back', done: () => state.plant.step <= this.begun.step},
       {say: 'Move, New inlet and New tube draw. Nothing but the words that say it changes in the plant file.', show: '[aria-label=Hand]'},
+      {say: 'Machines has what each piece of equipment comes to: curve and operating point, the bag over a week, every figure with its way down to the source.', show: '[data-place=machines]', done: () => state.place === 'machines'},
       {say: 'On the panel the plant is rehearsed: press START, break something, take a drill.', show: '[data-place=panel]', done: () => state.place === 'panel'},
       {say: 'Compare puts two designs side by side; Papers has the report and the revisions. Keys lists what can be done without a mouse.', show: '.places'},
     ];

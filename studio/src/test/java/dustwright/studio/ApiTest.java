@@ -70,6 +70,7 @@ class ApiTest extends Served {
                 "revisions",
                 "alternatives",
                 "panel",
+                "machines?open=A1&sets=one",
                 "compare?before=now&after=now")) {
             ObjectNode schema = JSON.createObjectNode();
             JsonNode answers = description

@@ -149,7 +149,7 @@ class StudioPageTest extends InChromium {
     @Test
     void an_alternative_is_kept_changed_compared_and_taken_up_again() {
         try (Page page = page(1366, 768, "#open=A1&run=HP1&units=us")) {
-            page.keyboard().press("4");
+            page.keyboard().press("5");
             page.locator("#altname").fill("as it was");
             page.getByText("Keep the working copy as an alternative").click();
             shows(page, "#kepthint", "Kept as as it was");
@@ -179,19 +179,19 @@ class StudioPageTest extends InChromium {
             assertThat(page.locator("#tour").isVisible()).isFalse();
             page.keyboard().press("?");
             page.locator("#tourbegin").click();
-            shows(page, "#toursay", "Stop 1 of 9");
+            shows(page, "#toursay", "Stop 1 of 10");
             picture(page, "tour-1366");
             page.locator("[data-inlet=C1] .catch").click();
-            shows(page, "#toursay", "Stop 2 of 9");
+            shows(page, "#toursay", "Stop 2 of 10");
             shows(page, "#setname", "A1+C1");
             page.locator("#findings button").first().click();
-            shows(page, "#toursay", "Stop 3 of 9");
+            shows(page, "#toursay", "Stop 3 of 10");
             page.keyboard().press("Escape");
-            shows(page, "#toursay", "Stop 4 of 9");
+            shows(page, "#toursay", "Stop 4 of 10");
             page.locator("#scale button").first().click();
-            shows(page, "#toursay", "Stop 5 of 9");
+            shows(page, "#toursay", "Stop 5 of 10");
             page.locator("#tournext").click();
-            shows(page, "#toursay", "Stop 6 of 9");
+            shows(page, "#toursay", "Stop 6 of 10");
             page.locator("#tourend").click();
             assertThat(page.locator("#tour").isVisible()).isFalse();
             assertThat(page.locator(".toured").count()).isZero();
@@ -202,7 +202,7 @@ class StudioPageTest extends InChromium {
     @Test
     void a_revision_is_accepted_with_a_name_and_listed() {
         try (Page page = page(1366, 768, "#open=A1")) {
-            page.keyboard().press("5");
+            page.keyboard().press("6");
             page.locator("#author").fill("A. Engineer");
             page.locator("#note").fill("as quoted");
             page.getByText("Accept this revision").click();

@@ -41,6 +41,13 @@ public final class CurveChart {
         return new Scene(Scene.PAGE_WIDTH, HEIGHT, title, List.of(new Scene.Layer("curves", drawn.shapes)));
     }
 
+    /** What is drawn, below it. */
+    public static String caption(OperatingChart chart) {
+        return "Station " + chart.station() + ", set " + chart.state()
+                + ". Air that receiver and tubing draw, and air the running producers pass less what the relief"
+                + " valve lets in, against vacuum at the producers' inlet.";
+    }
+
     private double most(java.util.function.ToDoubleFunction<ChartPoint> of) {
         return Stream.of(chart.system(), chart.producer(), List.of(chart.operating()))
                 .flatMap(List::stream)

@@ -56,6 +56,15 @@ public final class WeekChart {
         return new Scene(Scene.PAGE_WIDTH, HEIGHT, title, List.of(new Scene.Layer("week", chart.shapes)));
     }
 
+    /** What is drawn, below it. */
+    public static String caption(DustWeek week) {
+        return "Station " + week.station() + ", first week from empty, all cleaning at the end of each shift with set "
+                + week.set() + ". Bars: users vacuum; empty bars: a container is changed. "
+                + (week.holdUp().isPresent()
+                        ? "Dashed: container full, receiver at its high level."
+                        : "Dashed: container full. What the receiver holds is not known.");
+    }
+
     private double number(double mass_kg) {
         return show.column(Dimension.MASS).number(new Mass(mass_kg));
     }

@@ -59,9 +59,12 @@ public final class HazardLists {
 
     /** Sheets about combustible dust, in their order. */
     public static List<Sheet> sheets(Study study) {
-        return study.sheets().stream()
-                .filter(s -> s.id().startsWith("dust-card/") || s.id().startsWith("hazard/"))
-                .toList();
+        return study.sheets().stream().filter(HazardLists::isOne).toList();
+    }
+
+    /** Whether a sheet is about combustible dust. */
+    public static boolean isOne(Sheet sheet) {
+        return sheet.id().startsWith("dust-card/") || sheet.id().startsWith("hazard/");
     }
 
     /** What was checked: the worst of each requirement and place; of velocities only the worst where dust settles. */

@@ -4,9 +4,12 @@ import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.StepFigures;
 import dustwright.documents.writing.Wording;
+import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
+import dustwright.engine.sheet.Entry;
+import dustwright.engine.sheet.Sheet;
 import java.util.stream.Collectors;
 
 /** How one finding came about, down to the source, for page and paper. */
@@ -32,7 +35,7 @@ public final class DerivationBlock {
                     "", finding.code().meaning() + " " + finding.code().remedy()));
         }
         if (!finding.derivation().steps().isEmpty()) {
-            block.add(steps(finding));
+            block.add(steps(finding.derivation()));
         }
         Element limit = Element.of("p")
                 .with("class", "cap")
@@ -40,13 +43,30 @@ public final class DerivationBlock {
         return block.add(limit.add(Parts.source(finding.derivation().limitSource())));
     }
 
-    private static Element steps(Finding finding) {
+    /** The same of a figure on a sheet: what it is, steps, and where it comes from. */
+    public static Element of(Sheet sheet, Entry entry, Show show) {
+        Element block = Element.of("div").with("class", "derivation");
+        block.add(Element.of("p")
+                .with("class", "finding")
+                .text(Wording.head(sheet) + ": ")
+                .add(Element.of("b").text(entry.name()))
+                .text(". " + Wording.answer(entry.answer(), Wording.across(sheet, show))));
+        if (!entry.derivation().steps().isEmpty()) {
+            block.add(steps(entry.derivation()));
+        }
+        return block.add(Element.of("p")
+                .with("class", "cap")
+                .text("From ")
+                .add(Parts.source(entry.derivation().limitSource())));
+    }
+
+    private static Element steps(Derivation derivation) {
         Table table = Table.of(
                 Table.sized("Equation", "eq"),
                 Table.words("Formula and numbers put in"),
                 Table.sized("Result", "res"),
                 Table.sized("Source", "src"));
-        for (Step step : finding.derivation().steps()) {
+        for (Step step : derivation.steps()) {
             Element numbers = Element.of("span")
                     .add(Element.of("span", "formula", step.formula()), Element.of("br"))
                     .add(Element.of("span", "cap", inputs(step)));

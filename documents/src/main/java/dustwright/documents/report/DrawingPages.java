@@ -156,11 +156,7 @@ final class DrawingPages {
         Element section = Parts.section("curves", "3  System and producer");
         List<Element> figures = new ArrayList<>();
         for (OperatingChart chart : digest.study().charts()) {
-            figures.add(Parts.figure(
-                    CurveChart.of(chart, show),
-                    "Station " + chart.station() + ", set " + chart.state()
-                            + ". Air that receiver and tubing draw, and air the running producers pass less what the relief"
-                            + " valve lets in, against vacuum at the producers' inlet."));
+            figures.add(Parts.figure(CurveChart.of(chart, show), CurveChart.caption(chart)));
         }
         if (figures.isEmpty()) {
             return section.add(Parts.paragraph("", "No station, or no solved set."));

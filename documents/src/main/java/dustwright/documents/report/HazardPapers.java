@@ -68,7 +68,9 @@ public final class HazardPapers {
         all.add(table("1  ", checked, "checked"));
         Element sheets = Element.of("section").add(Element.of("h2").text("2  Dusts and what follows from them"));
         for (Sheet sheet : HazardLists.sheets(study)) {
-            sheets.add(Element.of("h3").text(Wording.head(sheet)), SheetPages.wordy(sheet, show));
+            sheets.add(
+                    Element.of("h3").text(Wording.head(sheet)),
+                    SheetBlock.wordy(sheet, show).figures());
         }
         all.add(sheets);
         all.add(studySection());

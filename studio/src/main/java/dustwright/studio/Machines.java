@@ -1,0 +1,242 @@
+package dustwright.studio;
+
+import static dustwright.studio.Exchange.answer;
+import static dustwright.studio.Exchange.show;
+
+import dustwright.documents.drawing.CurveChart;
+import dustwright.documents.drawing.MarginClass;
+import dustwright.documents.drawing.WeekChart;
+import dustwright.documents.hazard.HazardLists;
+import dustwright.documents.report.DerivationBlock;
+import dustwright.documents.report.SheetBlock;
+import dustwright.documents.writing.Element;
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Side;
+import dustwright.engine.network.State;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.sheet.Sheet;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BiFunction;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What each piece of equipment comes to, in the set of the plan or over all sets asked: system against producer, the dust's week, the
+ * sheets and what they are held against. One study is made at a time; one of a plant that has gone on meanwhile is not finished.
+ */
+final class Machines {
+    private static final int MOST_KEPT = 6;
+
+    private final Supplier<Desk.Copy> now;
+
+    /** Studies that were asked for last: each of a version and its states. */
+    private final Map<Asked, Study> studied = new LinkedHashMap<>();
+
+    private record Asked(long version, List<State> states) {}
+
+    /**
+     * What a page gets.
+     *
+     * @param sets how many sets the figures are over
+     * @param unsolved of these without an answer, with the reason
+     * @param why there is no sheet, where there is none
+     */
+    record View(
+            long version,
+            String set,
+            int sets,
+            String unsolved,
+            List<Drawn> charts,
+            List<Drawn> weeks,
+            String caution,
+            List<Piece> sheets,
+            List<Checked> findings,
+            String why) {}
+
+    /** A drawing and what it shows. */
+    record Drawn(String markup, String caption) {}
+
+    /**
+     * One sheet.
+     *
+     * @param markup every line of it with a button that opens how it came about
+     */
+    record Piece(
+            String id, String title, String margin, String marginClass, String glyph, boolean dust, String markup) {}
+
+    /** What a sheet is held against, as a row of the margin column. */
+    record Checked(String sheet, SetView.Row row) {}
+
+    /** The plant has gone on while somebody waited. */
+    static final class Gone extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        Gone() {
+            super("The plant has gone on meanwhile.");
+        }
+    }
+
+    Machines(Supplier<Desk.Copy> now) {
+        this.now = now;
+    }
+
+    void routes(JavalinConfig config, BiFunction<Context, Plant, SetView.Asked> asked) {
+        config.routes.get("/api/machines", request -> {
+            Desk.Copy copy = now.get();
+            Plant plant = Studio.known(copy);
+            boolean all = overAll(request);
+            SetView.Asked set = asked.apply(request, plant);
+            Study study = study(copy.version(), plant, states(all, plant, set));
+            answer(request, view(copy.version(), all ? "" : words(study), study, set.show()));
+        });
+        config.routes.get("/api/machines/derivation", request -> {
+            Desk.Copy copy = now.get();
+            Plant plant = Studio.known(copy);
+            Study study = study(copy.version(), plant, states(overAll(request), plant, asked.apply(request, plant)));
+            String markup = derivation(request, study)
+                    .orElseThrow(() -> new NotFoundResponse("No sheet of this plant has such a figure."));
+            request.contentType("text/html; charset=utf-8").result(markup);
+        });
+        config.routes.exception(Gone.class, (gone, request) -> {
+            request.status(409);
+            answer(request, Map.of("why", String.valueOf(gone.getMessage())));
+        });
+    }
+
+    private static boolean overAll(Context request) {
+        return "all".equals(request.queryParam("sets"));
+    }
+
+    private static List<State> states(boolean all, Plant plant, SetView.Asked set) {
+        return all ? States.usual(plant) : List.of(set.state(plant));
+    }
+
+    private static String words(Study study) {
+        return study.states().get(0).state().name();
+    }
+
+    private synchronized Study study(long version, Plant plant, List<State> states) {
+        Asked asked = new Asked(version, states);
+        Study known = studied.remove(asked);
+        Study study = known == null ? made(asked, plant) : known;
+        studied.put(asked, study);
+        if (studied.size() > MOST_KEPT) {
+            studied.remove(studied.keySet().iterator().next());
+        }
+        return study;
+    }
+
+    private Study made(Asked asked, Plant plant) {
+        stillHere(asked.version());
+        try {
+            Study solved = Study.of(plant, asked.states(), done -> {
+                if (now.get().version() != asked.version()) {
+                    throw new CancellationException();
+                }
+            });
+            stillHere(asked.version());
+            return solved.withSheetsAndCurves();
+        } catch (CancellationException gone) {
+            throw new Gone();
+        }
+    }
+
+    private void stillHere(long version) {
+        if (now.get().version() != version) {
+            throw new Gone();
+        }
+    }
+
+    private static View view(long version, String set, Study study, Show show) {
+        List<Sheet> dust = HazardLists.sheets(study);
+        return new View(
+                version,
+                set,
+                study.states().size(),
+                unsolved(study),
+                study.charts().stream()
+                        .map(c -> new Drawn(CurveChart.of(c, show).svg().markup(), CurveChart.caption(c)))
+                        .toList(),
+                study.weeks().stream()
+                        .map(w -> new Drawn(WeekChart.of(w, show).svg().markup(), WeekChart.caption(w)))
+                        .toList(),
+                dust.isEmpty() ? "" : HazardLists.CAUTION,
+                study.sheets().stream()
+                        .sorted(Comparator.comparing(HazardLists::isOne))
+                        .map(s -> piece(s, show))
+                        .toList(),
+                study.sheets().stream()
+                        .flatMap(s -> s.findings().stream()
+                                .sorted(Comparator.comparingDouble(Machines::place))
+                                .map(f -> new Checked(s.id(), SetView.Row.of(f, "", show))))
+                        .toList(),
+                study.sheets().isEmpty() ? "This plant has no station and no dust, so there is no sheet." : "");
+    }
+
+    /** Conflicts that were looked for and not found come last. */
+    private static double place(Finding finding) {
+        return finding.counted() && finding.holds() ? Double.MAX_VALUE : finding.margin();
+    }
+
+    private static String unsolved(Study study) {
+        return study.states().stream()
+                .flatMap(s -> s.duty()
+                        .match(
+                                duty -> Stream.<String>empty(),
+                                why -> Stream.of("No answer for " + s.state().name() + ": " + why)))
+                .limit(1)
+                .collect(Collectors.joining());
+    }
+
+    private static Piece piece(Sheet sheet, Show show) {
+        Optional<Finding> tightest = sheet.findings().stream()
+                .filter(f -> !f.nothingByDesign())
+                .min(Comparator.comparingDouble(Machines::place));
+        MarginClass marginClass = tightest.map(MarginClass::of).orElse(MarginClass.UNKNOWN);
+        return new Piece(
+                sheet.id(),
+                Wording.head(sheet),
+                tightest.map(Show::margin).orElse(""),
+                marginClass.name().toLowerCase(Locale.ROOT),
+                tightest.isEmpty()
+                        ? ""
+                        : marginClass.glyph(tightest.map(Finding::side).orElse(Side.AT_LEAST)),
+                HazardLists.isOne(sheet),
+                SheetBlock.opening(sheet, show).elements().stream()
+                        .map(Element::markup)
+                        .collect(Collectors.joining()));
+    }
+
+    private static Optional<String> derivation(Context request, Study study) {
+        String asked = Optional.ofNullable(request.queryParam("sheet")).orElse("");
+        String figure = Optional.ofNullable(request.queryParam("figure")).orElse("");
+        String finding = Optional.ofNullable(request.queryParam("finding")).orElse("");
+        Show show = show(request);
+        return study.sheets().stream()
+                .filter(s -> s.id().equals(asked))
+                .findFirst()
+                .flatMap(s -> Stream.concat(
+                                s.entries().stream()
+                                        .filter(e -> e.id().equals(figure))
+                                        .map(e -> DerivationBlock.of(s, e, show)),
+                                s.findings().stream()
+                                        .filter(f -> f.id().equals(finding))
+                                        .map(f -> DerivationBlock.of(f, show)))
+                        .findFirst())
+                .map(Element::markup);
+    }
+}
