@@ -2,6 +2,7 @@ package dustwright.cli;
 
 import dustwright.documents.answers.CoverJson;
 import dustwright.documents.answers.CoverText;
+import dustwright.documents.papers.PaperKinds;
 import dustwright.documents.report.CoverPage;
 import dustwright.documents.report.Origin;
 import dustwright.documents.report.PaperSize;
@@ -25,7 +26,6 @@ import dustwright.engine.receiver.FilterCondition;
 import dustwright.plantfile.Catalogue;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -241,11 +241,7 @@ final class CoverCommand implements Callable<Integer> {
 
     private static void write(Path folder, CoverPage page, UnitSystem units) {
         try {
-            Files.createDirectories(folder);
-            NewFile.write(folder.resolve("coverage.pdf"), out -> page.pdf(PaperSize.of(units), out));
-            NewFile.write(
-                    folder.resolve("coverage.html"),
-                    out -> out.write(page.html().getBytes(StandardCharsets.UTF_8)));
+            NewFile.write(folder, PaperKinds.coverage(page, PaperSize.of(units)));
         } catch (IOException fault) {
             throw new BadInput("The report could not be written to " + folder.toAbsolutePath() + ": "
                     + NewFile.reason(fault) + ".");

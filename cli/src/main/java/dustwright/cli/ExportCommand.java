@@ -1,19 +1,10 @@
 package dustwright.cli;
 
-import dustwright.documents.control.Lists;
-import dustwright.documents.control.ProjectExchange;
-import dustwright.documents.control.StateDiagram;
-import dustwright.documents.control.StructuredText;
-import dustwright.documents.control.Workbooks;
-import dustwright.documents.report.ControlReport;
+import dustwright.documents.papers.PaperKinds;
 import dustwright.documents.report.PaperSize;
-import dustwright.engine.interlock.Promela;
 import dustwright.engine.interlock.Sequence;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -50,16 +41,8 @@ final class ExportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Sequence sequence = argument.read();
-        ControlReport report = ControlReport.of(sequence);
         try {
-            Files.createDirectories(folder);
-            text("control.html", report.html());
-            NewFile.write(folder.resolve("control.pdf"), out -> report.pdf(PaperSize.of(argument.units()), out));
-            NewFile.write(folder.resolve("control.xlsx"), out -> Workbooks.write(Lists.all(sequence), out));
-            text("sequence.st", StructuredText.of(sequence));
-            text("sequence.xml", ProjectExchange.of(sequence));
-            text("steps.svg", StateDiagram.svg(sequence).markup());
-            text("model.pml", Promela.of(sequence, Optional.empty()));
+            NewFile.write(folder, PaperKinds.control(sequence, PaperSize.of(argument.units())));
         } catch (IOException fault) {
             throw new BadInput("The files could not be written to " + folder.toAbsolutePath() + ": "
                     + NewFile.reason(fault) + ".");
@@ -69,9 +52,5 @@ final class ExportCommand implements Callable<Integer> {
                 .println("Written to " + folder.toAbsolutePath()
                         + ": control.html, control.pdf, control.xlsx, sequence.st, sequence.xml, steps.svg, model.pml");
         return ExitCode.HOLDS;
-    }
-
-    private void text(String name, String text) throws IOException {
-        NewFile.write(folder.resolve(name), out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
     }
 }

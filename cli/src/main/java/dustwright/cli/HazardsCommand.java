@@ -1,13 +1,10 @@
 package dustwright.cli;
 
-import dustwright.documents.control.Lists.Rows;
-import dustwright.documents.control.Workbooks;
 import dustwright.documents.hazard.HazardLists;
-import dustwright.documents.report.HazardPapers;
+import dustwright.documents.papers.PaperKinds;
 import dustwright.documents.report.Origin;
 import dustwright.documents.report.PaperSize;
 import dustwright.documents.writing.Show;
-import dustwright.documents.writing.Wording;
 import dustwright.engine.Study;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -24,7 +21,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -140,24 +136,14 @@ final class HazardsCommand implements Callable<Integer> {
     }
 
     private void papers(Study study, HazardStudy review, UnitSystem units) throws IOException {
-        Show show = new Show(units);
-        HazardPapers papers = HazardPapers.of(
-                study, review, show, new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION));
-        PaperSize size = PaperSize.of(units);
-        List<Rows> tables = List.of(
-                HazardLists.findings(study, show),
-                HazardLists.lines(study, show),
-                HazardLists.study(review),
-                HazardLists.matrix(review.notes().matrix()),
-                HazardLists.earthing(study.plant(), show),
-                HazardLists.taken(study.plant()));
-        List<String> cautions = new ArrayList<>(List.of(HazardLists.CAUTION, Wording.SCREENING));
-        HazardLists.untested(study.plant()).ifPresent(cautions::add);
-        Files.createDirectories(folder);
         NewFile.write(
-                folder.resolve("hazards.html"), out -> out.write(papers.html().getBytes(StandardCharsets.UTF_8)));
-        NewFile.write(folder.resolve("hazards.pdf"), out -> papers.pdf(size, out));
-        NewFile.write(folder.resolve("hazards.xlsx"), out -> Workbooks.write(tables, cautions, out));
+                folder,
+                PaperKinds.hazards(
+                        study,
+                        review,
+                        new Show(units),
+                        new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION),
+                        PaperSize.of(units)));
         spec.commandLine()
                 .getOut()
                 .println("Written to " + folder.toAbsolutePath() + ": hazards.html, hazards.pdf, hazards.xlsx. "

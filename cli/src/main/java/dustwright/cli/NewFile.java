@@ -1,5 +1,6 @@
 package dustwright.cli;
 
+import dustwright.documents.papers.Paper;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.UUID;
 
 /** Writes a file beside its place and moves it there when it is whole: what was there before is never half overwritten. */
@@ -19,6 +21,14 @@ final class NewFile {
     }
 
     private NewFile() {}
+
+    /** Writes papers into a folder, which is made if it is not there. */
+    static void write(Path folder, List<Paper> papers) throws IOException {
+        Files.createDirectories(folder);
+        for (Paper paper : papers) {
+            write(folder.resolve(paper.name()), paper.content()::to);
+        }
+    }
 
     static void write(Path place, Content content) throws IOException {
         // Not a temporary file of the system's making: those only their owner may read, and a report is handed on.

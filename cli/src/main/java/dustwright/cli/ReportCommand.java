@@ -1,6 +1,8 @@
 package dustwright.cli;
 
 import dustwright.documents.hazard.HazardLists;
+import dustwright.documents.papers.Paper;
+import dustwright.documents.papers.PaperKinds;
 import dustwright.documents.report.Origin;
 import dustwright.documents.report.PaperSize;
 import dustwright.documents.report.Report;
@@ -12,12 +14,11 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -82,8 +83,9 @@ final class ReportCommand implements Callable<Integer> {
                 study, new Show(system), new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION));
         try {
             Files.createDirectories(folder);
-            CompletableFuture<Void> page = CompletableFuture.runAsync(() -> page(report));
-            NewFile.write(folder.resolve("report.pdf"), out -> ReportPdf.write(report, size, out));
+            List<Paper> papers = PaperKinds.report(report, size);
+            CompletableFuture<Void> page = CompletableFuture.runAsync(() -> page(papers));
+            NewFile.write(folder, papers.stream().filter(ReportCommand::isPdf).toList());
             page.join();
         } catch (CompletionException pageFailed) {
             if (pageFailed.getCause() instanceof UncheckedIOException io && io.getCause() != null) {
@@ -101,16 +103,16 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     /** The page and its drawing, written while the PDF is. */
-    private void page(Report report) {
+    private void page(List<Paper> papers) {
         try {
-            NewFile.write(folder.resolve("report.html"), out -> utf8(out, report.html()));
-            Optional<String> drawing = report.drawing();
-            if (drawing.isPresent()) {
-                NewFile.write(folder.resolve("drawing.svg"), out -> utf8(out, drawing.get()));
-            }
+            NewFile.write(folder, papers.stream().filter(p -> !isPdf(p)).toList());
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
+    }
+
+    private static boolean isPdf(Paper paper) {
+        return paper.name().endsWith(".pdf");
     }
 
     private static String conclusion(Study study) {
@@ -140,9 +142,5 @@ final class ReportCommand implements Callable<Integer> {
             case "letter" -> PaperSize.LETTER;
             default -> throw new BadInput("--paper " + paper + ": say a4 or letter.");
         };
-    }
-
-    private static void utf8(OutputStream out, String text) throws IOException {
-        out.write(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
 }

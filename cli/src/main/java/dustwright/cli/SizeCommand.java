@@ -6,6 +6,7 @@ import dustwright.documents.answers.SizeBesides;
 import dustwright.documents.answers.SizeJson;
 import dustwright.documents.answers.SizeText;
 import dustwright.documents.answers.SizeWords;
+import dustwright.documents.papers.PaperKinds;
 import dustwright.documents.report.PaperSize;
 import dustwright.documents.report.ReportPdf;
 import dustwright.documents.report.SizePage;
@@ -245,11 +246,7 @@ final class SizeCommand implements Callable<Integer> {
 
     private void reported(SizePage page, String json, PaperSize paper, Path folder) {
         try {
-            Files.createDirectories(folder);
-            NewFile.write(folder.resolve("size.pdf"), out -> page.pdf(paper, out));
-            NewFile.write(
-                    folder.resolve("size.html"), out -> out.write(page.html().getBytes(StandardCharsets.UTF_8)));
-            NewFile.write(folder.resolve("size.json"), out -> out.write(json.getBytes(StandardCharsets.UTF_8)));
+            NewFile.write(folder, PaperKinds.sizing(page, json, paper));
         } catch (IOException fault) {
             throw new BadInput("The pages could not be written to " + folder.toAbsolutePath() + ": "
                     + NewFile.reason(fault) + ".");

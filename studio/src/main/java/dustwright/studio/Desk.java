@@ -93,6 +93,11 @@ final class Desk implements AutoCloseable {
         return String.valueOf(file.getFileName());
     }
 
+    /** Where the plant file lies; what a team keeps beside it lies there too. */
+    Path folder() {
+        return folder;
+    }
+
     /** Replaces the value at a path of the plant file; {@code plain} where it is one text, not a list or a mapping. */
     synchronized Changed set(long version, String path, String value, boolean plain) {
         if (version != copy().version()) {

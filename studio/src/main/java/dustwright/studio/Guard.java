@@ -23,8 +23,13 @@ final class Guard {
     static final String COOKIE = "dustwright";
 
     /** Changes that keep nothing, so that everybody may ask for them. */
-    static final Set<String> FOR_ALL =
-            Set.of("/api/session/end", "/api/alternative/text", "/api/panel/begin", "/api/panel/go");
+    static final Set<String> FOR_ALL = Set.of(
+            "/api/session/end",
+            "/api/alternative/text",
+            "/api/panel/begin",
+            "/api/panel/go",
+            "/api/papers/make",
+            "/api/papers/stop");
 
     static final String SIGN = "/api/sign";
     static final String SIGN_IN = "/api/session";

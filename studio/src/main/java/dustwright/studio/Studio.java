@@ -4,15 +4,8 @@ import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
 import static dustwright.studio.Exchange.show;
 import static dustwright.studio.Exchange.text;
-import static dustwright.studio.Exchange.units;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import dustwright.documents.report.Origin;
-import dustwright.documents.report.PaperSize;
-import dustwright.documents.report.Report;
-import dustwright.documents.report.ReportPdf;
-import dustwright.engine.States;
-import dustwright.engine.Study;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
@@ -24,13 +17,11 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -54,6 +45,10 @@ public final class Studio implements AutoCloseable {
             "compare.js",
             "machines.css",
             "machines.js",
+            "papers.js",
+            "terms.js",
+            "terms.json",
+            "print.css",
             "findingrow.js",
             "plate.js",
             "station.js",
@@ -72,6 +67,7 @@ public final class Studio implements AutoCloseable {
     private final Sets sets = new Sets();
     private final Covered covered = new Covered();
     private final Panel panel = new Panel();
+    private final Papers papers;
     private final Opening opening;
     private final Guard guard;
     private final SigningIn signingIn;
@@ -81,6 +77,7 @@ public final class Studio implements AutoCloseable {
     private Studio(Desk desk, Store store, Opening opening) {
         this.desk = desk;
         this.opening = opening;
+        this.papers = new Papers(desk, opening.program());
         People people = new People(store);
         this.guard = new Guard(people, !opening.onLoopback());
         this.signingIn = new SigningIn(people, guard);
@@ -161,6 +158,7 @@ public final class Studio implements AutoCloseable {
         server.stop();
         sets.close();
         covered.close();
+        papers.close();
         desk.close();
     }
 
@@ -187,8 +185,7 @@ public final class Studio implements AutoCloseable {
                         request, new Text(desk.copy().version(), desk.copy().text())));
         config.routes.get("/api/revisions", request -> answer(request, desk.revisions()));
         config.routes.get("/api/since", request -> answer(request, desk.since()));
-        config.routes.get("/api/report.html", this::reportPage);
-        config.routes.get("/api/report.pdf", this::reportPdf);
+        papers.routes(config);
         config.routes.post("/api/value", request -> {
             JsonNode body = body(request);
             changed(
@@ -406,28 +403,6 @@ public final class Studio implements AutoCloseable {
         answer(request, Map.of("why", why.orElse(""), "file", desk.fileName()));
     }
 
-    private void reportPage(Context request) {
-        request.contentType("text/html; charset=utf-8").result(report(request).html());
-    }
-
-    private void reportPdf(Context request) throws IOException {
-        UnitSystem units = units(request);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ReportPdf.write(report(request), PaperSize.of(units), bytes);
-        request.contentType("application/pdf").result(bytes.toByteArray());
-    }
-
-    private Report report(Context request) {
-        Desk.Copy copy = desk.copy();
-        Plant plant = known(copy);
-        Study study = Study.of(plant, States.usual(plant)).withSheetsAndCurves();
-        return Report.of(
-                study,
-                show(request),
-                new Origin(
-                        desk.fileName(), Origin.mark(copy.text().getBytes(StandardCharsets.UTF_8)), opening.program()));
-    }
-
     private void changed(Context request, Desk.Changed changed) {
         if (taken(request, changed)) {
             answer(request, plant());
@@ -460,7 +435,9 @@ public final class Studio implements AutoCloseable {
         if (!ASSETS.contains(name)) {
             throw new NotFoundResponse("There is no " + name + ".");
         }
-        asset(request, name, (name.endsWith(".css") ? "text/css" : "text/javascript") + "; charset=utf-8");
+        String type =
+                name.endsWith(".css") ? "text/css" : name.endsWith(".json") ? "application/json" : "text/javascript";
+        asset(request, name, type + "; charset=utf-8");
     }
 
     private static void asset(Context request, String name, String type) {

@@ -6,8 +6,9 @@ import {findingRow} from './findingrow.js';
 const at = id => document.getElementById(id);
 
 export class Machines {
-  constructor(asked, moved) {
+  constructor(asked, moved, marked) {
     this.asked = asked;
+    this.marked = marked;
     this.moved = moved;
     this.sets = 'all';
     this.finding = -1;
@@ -51,6 +52,7 @@ export class Machines {
     at('machinebody').replaceChildren(...(view.why ? [element('p', {}, view.why)] : []),
       ...view.charts.map((one, n) => drawn(one, `curve-${n}`)), ...view.weeks.map((one, n) => drawn(one, `week-${n}`)), ...sheets);
     at('machinebody').scrollTop = place;
+    this.marked(...at('machinebody').querySelectorAll('h3, figcaption'));
     const entry = (id, title, one) => element('button', {type: 'button', on: () => this.to(id)}, title, ...(one?.margin ? [element('small', {}, element('span', {class: one.marginClass, 'aria-hidden': 'true'}, one.glyph), ` ${one.margin}`)] : []));
     at('machineindex').replaceChildren(...view.charts.slice(0, 1).map(() => entry('curve-0', 'Operating point')), ...view.weeks.slice(0, 1).map(() => entry('week-0', 'Bag and receiver, a week')), ...view.sheets.map(one => entry(`sheet-${one.id}`, one.title, one)));
     this.findings();
@@ -108,6 +110,7 @@ export class Machines {
     if (!this.opened) this.from = document.activeElement;
     this.opened = [sheet, {figure, finding}];
     at('machinesteps').innerHTML = markup;
+    this.marked(at('machinesteps'));
     at('machinesteps').prepend(element('button', {type: 'button', on: () => this.back()}, 'Back to the sheets'));
     at('machinebody').hidden = true;
     at('machinesteps').hidden = false;

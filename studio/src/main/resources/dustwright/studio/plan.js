@@ -10,6 +10,8 @@ import {Compare} from './compare.js';
 import {People} from './people.js';
 import {Machines} from './machines.js';
 import {Panel} from './panel.js';
+import {Papers} from './papers.js';
+import {Terms} from './terms.js';
 import {Text} from './text.js';
 import {Tour} from './tour.js';
 
@@ -18,7 +20,9 @@ const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan
 const drawing = new Drawing(at('drawing'), choose);
 const panel = new Panel(() => state.units, say, cells => { if (state.place === 'panel') block(cells); });
 const compare = new Compare({version: () => state.plant.version, asked: () => asked(), adopt: plant => adopt(plant)}, say);
-const machines = new Machines(() => asked(), () => toAddress());
+const terms = new Terms();
+const machines = new Machines(() => asked(), () => toAddress(), (...roots) => terms.mark(...roots));
+const papersMade = new Papers(() => state.units, (...roots) => terms.mark(...roots));
 const text = new Text(plant => adopt(plant), say);
 const floor = new FloorPlan(drawing, {say, length: metres => hand.length(metres), typed: words => hand.typed(words), panel: () => { if (hand.mode === 'floor') hand.panel(); }});
 const hand = new Hand(drawing, {
@@ -59,7 +63,7 @@ async function adopt(plant) {
   at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
   text.faults(plant.faults);
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
-  await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null]);
+  await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'papers' ? papersMade.load() : null]);
   if (first) tour.first(plant.demo);
 }
 
@@ -150,6 +154,7 @@ async function derive() {
   const markup = await ask('derivation', '/api/derivation', {...state.how, finding: one.id});
   if (!markup) return;
   at('steps').innerHTML = markup;
+  terms.mark(at('steps'));
   at('steps').prepend(element('button', {type: 'button', on: underive}, 'Back to the drawing'));
   at('steps').hidden = false;
 }
@@ -299,8 +304,7 @@ function place(name) {
 }
 
 async function papers() {
-  at('page').href = `/api/report.html?units=${state.units}`;
-  at('pdf').href = `/api/report.pdf?units=${state.units}`;
+  papersMade.load();
   const revisions = await ask('revisions', '/api/revisions');
   if (!revisions) return;
   at('revisions').replaceChildren(...revisions.map(one => element('li', {value: one.number}, `${one.at.replace('T', ' ').replace('Z', ' UTC')}, ${one.author}${one.note ? ': ' + one.note : ''} `,
@@ -360,7 +364,8 @@ const keys = {
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
   l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), w: () => take('wall'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
   ' ': () => { if (state.place === 'panel') panel.run(!panel.running); }, e: () => { if (state.place === 'panel') panel.next(); },
-  Escape: () => { if (hand.back()) return; if (!at('help').hidden) help(false); else if (state.place === 'machines') machines.back(); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
+  v: () => { help(true); at('termsearch').focus(); },
+  Escape: () => { if (terms.close() || hand.back()) return; if (!at('help').hidden) help(false); else if (state.place === 'machines') machines.back(); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };
 
 function takeChosen() {

@@ -71,6 +71,7 @@ class ApiTest extends Served {
                 "alternatives",
                 "panel",
                 "machines?open=A1&sets=one",
+                "papers",
                 "compare?before=now&after=now")) {
             ObjectNode schema = JSON.createObjectNode();
             JsonNode answers = description
