@@ -357,7 +357,7 @@ function help(show) {
 }
 
 const keys = {
-  '/': () => at('find').focus(), j: () => step(1), k: () => step(-1), Enter: () => { if (state.place === 'machines') machines.open(); else if (!hand.enter()) derive(); }, d: light, '?': () => help(at('help').hidden),
+  '/': () => at('find').focus(), j: () => nextFinding(1), k: () => nextFinding(-1), Enter: () => { if (state.place === 'machines') machines.open(); else if (!hand.enter()) derive(); }, d: light, '?': () => help(at('help').hidden),
   o: () => { if (state.kind === 'inlet') toggle(state.id); else say('Choose an inlet first.'); },
   '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
   '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('machines'), 4: () => place('panel'), 5: () => place('compare'), 6: () => place('papers'),
@@ -373,7 +373,7 @@ function takeChosen() {
   if (place) { hand.taken = [place]; hand.overlay(); hand.panel(); }
 }
 
-function step(by) {
+function nextFinding(by) {
   if (state.place === 'machines') machines.go(by); else go(state.finding + by);
 }
 
