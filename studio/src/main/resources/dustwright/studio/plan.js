@@ -442,6 +442,7 @@ onVersion(version => {
   if (lost) { lost = false; say('The studio answers again.'); load(); } else if (state.plant && version > state.plant.version) load();
 }, () => { if (!lost) { lost = true; say('The studio is not answering. What was kept is kept; this page asks again by itself.', 0); } });
 onFloorPlan(() => floor.load());
+terms.load();
 take('look');
 floor.load();
 people.load().catch(why => say(why.message));
