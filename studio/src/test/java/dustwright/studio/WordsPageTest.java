@@ -45,8 +45,9 @@ class WordsPageTest extends InChromium {
         });
         page.onPageError(complaints::add);
         page.navigate(studio.address() + address);
-        page.waitForSelector("#findingscolumn .term, #machinescolumn .term", new Page.WaitForSelectorOptions()
-                .setState(WaitForSelectorState.ATTACHED));
+        page.waitForSelector(
+                "#findingscolumn .term, #machinescolumn .term",
+                new Page.WaitForSelectorOptions().setState(WaitForSelectorState.ATTACHED));
         return page;
     }
 
@@ -70,10 +71,12 @@ class WordsPageTest extends InChromium {
             PlaywrightAssertions.assertThat(page.locator("#term")).isVisible();
             page.keyboard().press("Escape");
             page.locator("#findings button").first().click();
-            PlaywrightAssertions.assertThat(page.locator("#steps .term").first()).isVisible();
+            PlaywrightAssertions.assertThat(page.locator("#steps .term").first())
+                    .isVisible();
             page.keyboard().press("3");
             page.locator("#machinebody h3 .term").first().click();
-            PlaywrightAssertions.assertThat(page.locator("#machinescolumn #term")).isVisible();
+            PlaywrightAssertions.assertThat(page.locator("#machinescolumn #term"))
+                    .isVisible();
         }
         assertThat(complaints).isEmpty();
     }
@@ -84,7 +87,8 @@ class WordsPageTest extends InChromium {
             page.keyboard().press("v");
             PlaywrightAssertions.assertThat(page.locator("#termsearch")).isFocused();
             page.keyboard().type("saltation");
-            PlaywrightAssertions.assertThat(page.locator("#termlist summary").first()).hasText("saltation");
+            PlaywrightAssertions.assertThat(page.locator("#termlist summary").first())
+                    .hasText("saltation");
             shows(page, "#termlist", "Rizk 1973");
             picture(page, "words-1366");
             StudioPageTest.serious(page, "words");
@@ -105,7 +109,8 @@ class WordsPageTest extends InChromium {
             for (String paper : List.of("A4", "Letter")) {
                 try (Page page = page(1366, 768, "#open=A1&units=us&place=" + place)) {
                     page.locator("#light").click();
-                    PlaywrightAssertions.assertThat(page.locator(marker(place)).first()).isVisible();
+                    PlaywrightAssertions.assertThat(page.locator(marker(place)).first())
+                            .isVisible();
                     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
                     Path pdf = folder.resolve(place + ".pdf");
                     page.pdf(new Page.PdfOptions().setPath(pdf).setFormat(paper).setPrintBackground(true));
