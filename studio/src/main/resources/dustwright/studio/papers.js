@@ -23,7 +23,7 @@ export class Papers {
     const held = document.activeElement?.closest('#packages [data-paper]')?.dataset.paper;
     at('packages').replaceChildren(...view.packages.map(one => this.row(one)));
     this.marked(...at('packages').querySelectorAll('li > p:not(.cap)'));
-    if (held) at('packages').querySelector(`[data-paper="${CSS.escape(held)}"] button`)?.focus();
+    if (held) at('packages').querySelector(`[data-paper="${CSS.escape(held)}"] .acts button`)?.focus();
     at('makeall').disabled = !!view.why;
     clearTimeout(this.timer);
     if (view.packages.some(one => this.busy(one))) this.timer = setTimeout(() => this.load(), 500);

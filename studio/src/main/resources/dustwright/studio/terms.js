@@ -20,7 +20,7 @@ export class Terms {
     const words = [...this.byWord.keys()].sort((a, b) => b.length - a.length).map(word => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
     this.pattern = new RegExp(`(?<![\\p{L}\\p{N}-])(?:${words.join('|')})(?![\\p{L}\\p{N}-])`, 'giu');
     this.list();
-    this.mark(...document.querySelectorAll('.users h2, aside h2, .sheet h2, .sheet > p, .sheet .bar > h2, .legend'));
+    this.mark(...document.querySelectorAll('.users h2, aside h2, .sheet h2, .sheet > p, .sheet .bar > h2'));
   }
 
   // Each word once in each of these.
@@ -73,7 +73,9 @@ export class Terms {
 
   list() {
     const wanted = at('termsearch').value.trim().toLowerCase();
-    const found = this.terms.filter(one => !wanted || [one.term, ...one.also, one.means].some(text => text.toLowerCase().includes(wanted)));
+    const has = (...texts) => texts.some(text => text.toLowerCase().includes(wanted));
+    const named = this.terms.filter(one => has(one.term, ...one.also));
+    const found = [...named, ...this.terms.filter(one => !named.includes(one) && has(one.means))];
     at('termcount').textContent = found.length ? `${found.length} of ${this.terms.length} words` : `No word here has "${wanted}" in it.`;
     at('termlist').replaceChildren(...found.map(one => element('details', found.length < 4 ? {open: ''} : {}, element('summary', {}, one.term), ...this.words(one))));
   }

@@ -37,11 +37,11 @@ class PapersPageTest extends InChromium {
     void by_keyboard_alone_a_package_is_made_and_its_files_stand_there() {
         try (Page page = page(1366, 768)) {
             Locator control = page.locator("[data-paper=control-REC]");
-            control.locator("button").focus();
+            control.locator(".acts button").focus();
             page.keyboard().press("Enter");
             PlaywrightAssertions.assertThat(control.locator(".files a").first())
                     .hasText("control.html", new LocatorAssertions.HasTextOptions().setTimeout(LONGEST_MAKING_ms));
-            PlaywrightAssertions.assertThat(control.locator("button")).hasText("Make anew");
+            PlaywrightAssertions.assertThat(control.locator(".acts button")).hasText("Make anew");
             PlaywrightAssertions.assertThat(control.locator(".of")).containsText("Of Step 1, mark");
             Page paper = page.context()
                     .waitForPage(() -> control.locator(".files a").first().click());
@@ -59,7 +59,7 @@ class PapersPageTest extends InChromium {
     void no_serious_fault_of_access_by_day_by_night_and_on_a_phone() {
         for (int[] size : new int[][] {{1366, 768}, {1920, 1080}, {390, 844}}) {
             try (Page page = page(size[0], size[1])) {
-                page.locator("[data-paper=report] button").click();
+                page.locator("[data-paper=report] .acts button").click();
                 StudioPageTest.serious(page, "papers in work " + size[0]);
                 picture(page, "papers-work-" + size[0]);
                 page.locator("#light").click();

@@ -154,7 +154,8 @@ class PapersTest extends Served {
         JsonNode coverage = made("coverage");
         assertThat(names(coverage)).containsExactly("coverage.pdf", "coverage.html");
         assertThat(new String(file("coverage", "coverage.html").body(), StandardCharsets.UTF_8))
-                .contains("whichever");
+                .contains("Coverage: Bakery ingredients room")
+                .contains("hold for every set");
     }
 
     @Test

@@ -30,7 +30,7 @@ class WordsPageTest extends InChromium {
 
     @SuppressWarnings("NullAway.Init")
     @TempDir
-    private Path folder;
+    private Path prints;
 
     WordsPageTest() {
         super("bakery-one-main");
@@ -112,7 +112,7 @@ class WordsPageTest extends InChromium {
                     PlaywrightAssertions.assertThat(page.locator(marker(place)).first())
                             .isVisible();
                     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
-                    Path pdf = folder.resolve(place + ".pdf");
+                    Path pdf = prints.resolve(place + ".pdf");
                     page.pdf(new Page.PdfOptions().setPath(pdf).setFormat(paper).setPrintBackground(true));
                     printed(place, paper, pdf);
                 }
