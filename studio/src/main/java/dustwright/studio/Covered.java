@@ -106,7 +106,10 @@ final class Covered implements AutoCloseable {
                 Effort.FEW,
                 false,
                 false,
-                () -> work.version() != version,
+                () -> {
+                    Turns.giveWay();
+                    return work.version() != version;
+                },
                 share -> told(version, share),
                 List.of());
         try {

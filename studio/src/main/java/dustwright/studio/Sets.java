@@ -72,6 +72,7 @@ final class Sets implements AutoCloseable {
         }
         try {
             Study study = Study.of(plant, asked, done -> {
+                Turns.giveWay();
                 synchronized (this) {
                     if (progress.version() != version) {
                         throw new CancellationException();

@@ -165,6 +165,7 @@ public final class Studio implements AutoCloseable {
     private void routes(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
         config.http.maxRequestSize = LARGEST_REQUEST_bytes;
+        config.routes.before(request -> Turns.asked());
         config.routes.before(guard::check);
         config.routes.get("/sign-in", request -> asset(request, "sign.html", "text/html; charset=utf-8"));
         signingIn.routes(config);
