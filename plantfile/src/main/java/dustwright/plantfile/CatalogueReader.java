@@ -34,6 +34,15 @@ public final class CatalogueReader {
 
     /** The generic catalogue bundled with the program; every figure in it is invented. */
     public static Catalogue demo() {
+        return Bundled.CATALOGUE;
+    }
+
+    /** Read once: it never changes, and every plant that names no catalogue of its own looks its models up there. */
+    private static final class Bundled {
+        static final Catalogue CATALOGUE = bundled();
+    }
+
+    private static Catalogue bundled() {
         Map<String, String> files = new TreeMap<>();
         for (String name : DEMO) {
             try (InputStream in = CatalogueReader.class.getResourceAsStream("/catalogue/demo/" + name)) {

@@ -240,8 +240,14 @@ final class Desk implements AutoCloseable {
         return kept.floorPicture();
     }
 
-    synchronized void keepFloorPlan(Optional<FloorPlan> plan, Optional<byte[]> picture) {
-        kept.keepFloorPlan(plan, picture);
+    /** False where another picture lies there by now. */
+    synchronized boolean keepFloorPlan(long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
+        return kept.keepFloorPlan(on, plan, picture);
+    }
+
+    /** Control sequences of this plant's stations. */
+    Sequences sequences() {
+        return new Sequences(kept, clock);
     }
 
     /** A design by what a page calls it: {@code now}, {@code r3} for a revision, {@code a:name} for an alternative; empty where there is none. */

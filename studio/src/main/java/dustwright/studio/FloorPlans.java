@@ -44,20 +44,29 @@ final class FloorPlans {
         });
         config.routes.post("/api/floorplan/picture", this::take);
         config.routes.post("/api/floorplan", this::pin);
-        config.routes.post("/api/floorplan/away", request -> {
-            desk.keepFloorPlan(Optional.empty(), Optional.empty());
-            tell.accept(NONE);
-            answer(request, Map.of("number", 0));
-        });
+        config.routes.post("/api/floorplan/away", this::away);
+    }
+
+    private void away(Context request) {
+        if (!desk.keepFloorPlan(body(request).path("number").asLong(-1), Optional.empty(), Optional.empty())) {
+            stale(request);
+            return;
+        }
+        tell.accept(NONE);
+        answer(request, Map.of("number", 0));
     }
 
     private void take(Context request) {
         try {
+            long on = Optional.ofNullable(request.queryParam("number"))
+                    .filter(said -> said.matches("[0-9]{1,15}"))
+                    .map(Long::parseLong)
+                    .orElse(0L);
             Upload picture = Upload.of(request.bodyAsBytes());
             long number = Math.max(
                     desk.floorPlan().map(FloorPlan::number).orElse(0L) + 1,
                     Instant.now().getEpochSecond());
-            keep(request, under(desk.copy().plant(), picture, number), Optional.of(picture.bytes()));
+            keep(request, on, under(desk.copy().plant(), picture, number), Optional.of(picture.bytes()));
         } catch (Upload.Refused refused) {
             refuse(request, String.valueOf(refused.getMessage()));
         }
@@ -75,14 +84,20 @@ final class FloorPlans {
     }
 
     private void pin(Context request) {
-        JsonNode pins = body(request).path("pins");
+        JsonNode body = body(request);
+        JsonNode pins = body.path("pins");
         Optional<FloorPlan> there = desk.floorPlan();
+        if (there.isPresent() && there.get().number() != body.path("number").asLong(-1)) {
+            stale(request);
+            return;
+        }
         if (there.isEmpty() || pins.size() != 2) {
             refuse(request, "A floor plan is put in its place by two of its points; there must be one first.");
             return;
         }
         try {
-            keep(request, there.get().pinned(point(pins.get(0)), point(pins.get(1))), Optional.empty());
+            FloorPlan before = there.get();
+            keep(request, before.number(), before.pinned(point(pins.get(0)), point(pins.get(1))), Optional.empty());
         } catch (FloorPlan.Refused refused) {
             refuse(request, String.valueOf(refused.getMessage()));
         }
@@ -96,10 +111,22 @@ final class FloorPlans {
         return node.path(key).isNumber() ? node.path(key).asDouble() : Double.NaN;
     }
 
-    private void keep(Context request, FloorPlan plan, Optional<byte[]> picture) {
-        desk.keepFloorPlan(Optional.of(plan), picture);
+    private void keep(Context request, long on, FloorPlan plan, Optional<byte[]> picture) {
+        if (!desk.keepFloorPlan(on, Optional.of(plan), picture)) {
+            stale(request);
+            return;
+        }
         tell.accept(plan);
         answer(request, plan);
+    }
+
+    private static void stale(Context request) {
+        request.status(409);
+        answer(
+                request,
+                Map.of(
+                        "why",
+                        "The floor plan was changed elsewhere in the meantime; this page now shows it. Nothing was overwritten."));
     }
 
     private static void refuse(Context request, String why) {

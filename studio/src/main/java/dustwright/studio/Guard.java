@@ -28,6 +28,7 @@ final class Guard {
             "/api/alternative/text",
             "/api/panel/begin",
             "/api/panel/go",
+            "/api/sequence/prove",
             "/api/papers/make",
             "/api/papers/stop");
 

@@ -38,7 +38,9 @@ final class Kept implements AutoCloseable {
                             + " note TEXT NOT NULL, PRIMARY KEY(file, number, person))",
                     "CREATE TABLE person(id TEXT PRIMARY KEY, name TEXT NOT NULL, role TEXT NOT NULL, secret TEXT NOT NULL)",
                     "CREATE TABLE session(token TEXT PRIMARY KEY, person TEXT NOT NULL, begun BIGINT NOT NULL, seen BIGINT NOT NULL)",
-                    "CREATE TABLE attempt(who TEXT PRIMARY KEY, failures INTEGER NOT NULL, until BIGINT NOT NULL)"));
+                    "CREATE TABLE attempt(who TEXT PRIMARY KEY, failures INTEGER NOT NULL, until BIGINT NOT NULL)"),
+            List.of("CREATE TABLE control(file TEXT NOT NULL, station TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL,"
+                    + " author TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, station, number))"));
 
     /** The schema this program writes. */
     static final int SCHEMA = SCHEMAS.size();
@@ -252,31 +254,77 @@ final class Kept implements AutoCloseable {
                         .orElse(""));
     }
 
-    /** Keeps where the picture of the floor lies, with a new picture where there is one; or no picture any more. */
-    void keepFloorPlan(Optional<FloorPlan> plan, Optional<byte[]> picture) {
-        store.together(all -> {
+    /**
+     * Keeps where the picture of the floor lies, with a new picture where there is one; or no picture any more.
+     *
+     * @param on number of the picture it was thought out on, 0 for none
+     * @return false where another one lies there by now; then nothing was changed
+     */
+    boolean keepFloorPlan(long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
+        return store.together(all -> {
             String before = all.one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
                     .orElse("");
-            String bytes = picture.map(Base64.getEncoder()::encodeToString).orElse(before);
-            all.change("DELETE FROM floorplan WHERE file=?", file);
-            if (plan.isPresent()) {
-                FloorPlan p = plan.get();
-                all.change(
-                        "INSERT INTO floorplan(file, number, type, width, height, x, y, scale, turned, picture)"
-                                + " VALUES(?,?,?,?,?,?,?,?,?,?)",
-                        file,
-                        p.number(),
-                        p.type(),
-                        p.width_px(),
-                        p.height_px(),
-                        p.x_m(),
-                        p.y_m(),
-                        p.metresPerPoint(),
-                        p.turned(),
-                        bytes);
+            int gone = all.change("DELETE FROM floorplan WHERE file=? AND number=?", file, on);
+            if (on != 0 && gone == 0) {
+                return false;
             }
-            return plan;
+            if (plan.isEmpty()) {
+                return true;
+            }
+            FloorPlan p = plan.get();
+            return all.change(
+                            "INSERT INTO floorplan(file, number, type, width, height, x, y, scale, turned, picture)"
+                                    + " VALUES(?,?,?,?,?,?,?,?,?,?) ON CONFLICT DO NOTHING",
+                            file,
+                            p.number(),
+                            p.type(),
+                            p.width_px(),
+                            p.height_px(),
+                            p.x_m(),
+                            p.y_m(),
+                            p.metresPerPoint(),
+                            p.turned(),
+                            picture.map(Base64.getEncoder()::encodeToString).orElse(before))
+                    == 1;
         });
+    }
+
+    /**
+     * A control sequence as somebody edited it.
+     *
+     * @param number counts the edits of a station's sequence; 0 where nobody edited it
+     * @param text empty where the plant's own is meant
+     */
+    record Edited(int number, String at, String author, String text) {
+        static final Edited NEVER = new Edited(0, "", "", "");
+    }
+
+    /** Edits of a station's sequence, newest first. */
+    List<Edited> edited(String station) {
+        return store.all(
+                "SELECT number, at, author, text FROM control WHERE file=? AND station=? ORDER BY number DESC",
+                row -> new Edited(row.getInt(1), row.getString(2), row.getString(3), row.getString(4)),
+                file,
+                station);
+    }
+
+    /** Edits of all sequences of this plant. */
+    int edits() {
+        return store.one("SELECT COUNT(*) FROM control WHERE file=?", row -> row.getInt(1), file)
+                .orElse(0);
+    }
+
+    /** Keeps the next edit of a station's sequence; false where that number is taken, so that nobody overwrites another. */
+    boolean edit(String station, Edited next) {
+        return store.change(
+                        "INSERT INTO control(file, station, number, at, author, text) VALUES(?,?,?,?,?,?) ON CONFLICT DO NOTHING",
+                        file,
+                        station,
+                        next.number(),
+                        next.at(),
+                        next.author(),
+                        next.text())
+                == 1;
     }
 
     @Override

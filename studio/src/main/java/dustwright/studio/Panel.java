@@ -7,8 +7,6 @@ import static dustwright.studio.Exchange.text;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.engine.finding.Outcome;
-import dustwright.engine.interlock.DefaultSequence;
-import dustwright.engine.interlock.Options;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -21,8 +19,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Supplier;
 
 /**
  * The panels of this plant that pages have in rehearsal. Time goes on in a rehearsal only as far as its page asks, so a page that is closed leaves nothing running;
@@ -44,11 +40,10 @@ final class Panel {
     record Drill(String name, String title) {}
 
     /** What pages may ask for. */
-    void routes(JavalinConfig config, Supplier<Desk.Copy> now) {
-        config.routes.get("/api/panel", request -> answer(request, offer(Studio.known(now.get()))));
+    void routes(JavalinConfig config, Desk desk) {
+        config.routes.get("/api/panel", request -> answer(request, offer(Studio.known(desk.copy()))));
         config.routes.post("/api/panel/begin", request -> {
-            Desk.Copy copy = now.get();
-            answer(request, begin(copy, Studio.known(copy), body(request)).built(show(request)));
+            answer(request, begin(desk, body(request)).built(show(request)));
         });
         config.routes.post("/api/panel/go", request -> {
             JsonNode asked = body(request);
@@ -91,15 +86,17 @@ final class Panel {
     }
 
     /** Begins a rehearsal: a drill with marks, or a station on a morning with nothing planned. */
-    private PanelPlay begin(Desk.Copy copy, Plant plant, JsonNode asked) {
+    private PanelPlay begin(Desk desk, JsonNode asked) {
+        Desk.Copy copy = desk.copy();
+        Plant plant = Studio.known(copy);
         Station station = station(plant, asked.path("station").asText(""));
-        if (station.producers().size() > 2) {
-            throw new Refused("A sequence is made for one or two producers; station " + station.id() + " has "
-                    + station.producers().size() + ".");
-        }
+        Sequence sequence = desk.sequences().of(plant, station).match(known -> known, why -> {
+            throw new Refused(why);
+        });
+        int edit = desk.sequences().last(station).text().isEmpty()
+                ? 0
+                : desk.sequences().last(station).number();
         Outcome<StationModel> model = StationModel.of(plant, station);
-        Sequence sequence =
-                DefaultSequence.of(plant.name() + ", station " + station.id(), Options.of(station, Set.of()));
         String drill = asked.path("drill").asText("");
         boolean training = Drills.names().contains(drill);
         if (!training && !drill.isEmpty()) {
@@ -108,12 +105,12 @@ final class Panel {
         Script script =
                 training ? Drills.script(drill) : morning(asked.path("soonFull").asBoolean(false));
         return model.match(
-                solved -> keep(PanelPlay.of("p" + ++last, copy.step(), sequence, solved, script, training)), why -> {
+                solved -> keep(PanelPlay.of("p" + ++last, copy.step(), edit, sequence, solved, script, training)), why -> {
                     throw new Refused(why);
                 });
     }
 
-    private static Station station(Plant plant, String asked) {
+    static Station station(Plant plant, String asked) {
         if (plant.stations().isEmpty()) {
             throw new Refused("This plant has no station, so there is no panel to rehearse.");
         }

@@ -32,6 +32,7 @@ final class PanelPlay {
 
     private final String id;
     private final int step;
+    private final int edit;
     private final Sequence sequence;
     private final StationModel model;
     private final Script script;
@@ -42,6 +43,7 @@ final class PanelPlay {
     private PanelPlay(
             String id,
             int step,
+            int edit,
             Sequence sequence,
             StationModel model,
             Script script,
@@ -49,6 +51,7 @@ final class PanelPlay {
             Rehearsal rehearsal) {
         this.id = id;
         this.step = step;
+        this.edit = edit;
         this.sequence = sequence;
         this.model = model;
         this.script = script;
@@ -61,11 +64,12 @@ final class PanelPlay {
      *
      * @throws Panel.Refused when the script asks for what the sequence does not have
      */
-    static PanelPlay of(String id, int step, Sequence sequence, StationModel model, Script script, boolean training) {
+    static PanelPlay of(
+            String id, int step, int edit, Sequence sequence, StationModel model, Script script, boolean training) {
         try {
             Rehearsal rehearsal =
                     training ? Rehearsal.training(sequence, model, script) : new Rehearsal(sequence, model, script);
-            return new PanelPlay(id, step, sequence, model, script, training, rehearsal);
+            return new PanelPlay(id, step, edit, sequence, model, script, training, rehearsal);
         } catch (IllegalArgumentException unknownName) {
             throw new Panel.Refused("This drill does not fit the sequence: " + unknownName.getMessage() + ".");
         }
@@ -79,11 +83,13 @@ final class PanelPlay {
      * The panel as it is built.
      *
      * @param step of the working copy it was made from
+     * @param edit of its sequence, 0 for the one the plant begins with
      * @param motion whether something turns under the receiver
      */
     record Built(
             String id,
             int step,
+            int edit,
             String title,
             String station,
             boolean training,
@@ -148,6 +154,7 @@ final class PanelPlay {
         return new Built(
                 id,
                 step,
+                edit,
                 script.title(),
                 model.station(),
                 training,

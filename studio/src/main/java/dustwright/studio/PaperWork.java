@@ -21,14 +21,13 @@ import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
 import dustwright.engine.coverage.Judging;
 import dustwright.engine.coverage.Question;
-import dustwright.engine.interlock.DefaultSequence;
-import dustwright.engine.interlock.Options;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.review.Controlled;
 import dustwright.engine.review.Deviation;
 import dustwright.engine.review.HazardStudy;
 import dustwright.engine.review.Notes;
@@ -46,10 +45,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -58,9 +57,11 @@ import java.util.stream.IntStream;
  * Makes one package of papers of a plant, as the commands do with what they take where nothing else is said.
  *
  * @param hazardStudy what a team has written beside the plant file; need not be there
+ * @param sequences by what stations are controlled
  * @param watch told how far it is
  */
-record PaperWork(Reading.Read reading, UnitSystem units, Origin origin, Path hazardStudy, Watch watch) {
+record PaperWork(
+        Reading.Read reading, UnitSystem units, Origin origin, Path hazardStudy, Sequences sequences, Watch watch) {
     private static final long MOST_SOLVED = 200_000;
     private static final double SOLVED = 0.6;
     private static final double MOST_MINUTES = 3;
@@ -122,7 +123,7 @@ record PaperWork(Reading.Read reading, UnitSystem units, Origin origin, Path haz
             throw new Refused(why);
         });
         watch.told(SOLVED, "all sets solved, writing");
-        List<Deviation> lines = HazardStudy.lines(plant(), study.worstPerPlace(), Map.of());
+        List<Deviation> lines = HazardStudy.lines(plant(), study.worstPerPlace(), edited());
         boolean there = Files.exists(hazardStudy);
         HazardStudy review = HazardStudy.of(lines, there ? notes() : Notes.NONE);
         List<Paper> papers = new ArrayList<>(PaperKinds.hazards(study, review, show(), origin, size()));
@@ -152,9 +153,29 @@ record PaperWork(Reading.Read reading, UnitSystem units, Origin origin, Path haz
         }
     }
 
+    private Sequence controls(Station station) {
+        return sequences.of(plant(), station).match(known -> known, why -> {
+            throw new Refused(why);
+        });
+    }
+
+    /** The stations whose sequence somebody edited. */
+    private Map<String, Controlled> edited() {
+        Map<String, Controlled> edited = new LinkedHashMap<>();
+        for (Station station : plant().stations()) {
+            if (!sequences.last(station).text().isEmpty()) {
+                edited.put(
+                        station.id(),
+                        new Controlled(
+                                controls(station),
+                                "the sequence of edit " + sequences.last(station).number()));
+            }
+        }
+        return edited;
+    }
+
     List<Paper> control(Station station) {
-        Sequence sequence =
-                DefaultSequence.of(plant().name() + ", station " + station.id(), Options.of(station, Set.of()));
+        Sequence sequence = controls(station);
         List<Paper> papers = new ArrayList<>(PaperKinds.control(sequence, size()));
         papers.add(Paper.text(
                 "sequence.yaml", "the sequence itself, to be edited and proven", () -> SequenceText.of(sequence)));

@@ -71,8 +71,8 @@ final class Papers implements AutoCloseable {
     private record File(String name, String what, String format, ByteArrayOutputStream content) {}
 
     /** The files of a package and what they were made of. */
-    private record Made(long version, String of, List<File> files) {
-        static final Made NOTHING = new Made(-1, "", List.of());
+    private record Made(String basis, String of, List<File> files) {
+        static final Made NOTHING = new Made("", "", List.of());
     }
 
     /** What was asked to be made last of one kind, and what was made last. */
@@ -144,7 +144,7 @@ final class Papers implements AutoCloseable {
         return new LinkedHashMap<>(jobs);
     }
 
-    private static List<Kind> kinds(Reading.Read reading) {
+    private List<Kind> kinds(Reading.Read reading) {
         Plant plant = reading.plant();
         List<Kind> kinds = new ArrayList<>();
         kinds.add(new Kind(
@@ -181,16 +181,17 @@ final class Papers implements AutoCloseable {
         return kinds;
     }
 
-    private static Kind control(Plant plant, Station station) {
+    private Kind control(Plant plant, Station station) {
         boolean several = plant.stations().size() > 1;
         return new Kind(
                 "control-" + station.id(),
                 several ? "Control of station " + station.id() : "Control",
-                "The sequence the panel begins with: operations in sentences, steps, matrix, signals, alarms, shop test, program. No certified safety design.",
-                station.producers().size() > 2
-                        ? "A sequence is made for one or two producers; this station has "
-                                + station.producers().size() + "."
-                        : "",
+                (desk.sequences().last(station).text().isEmpty()
+                                ? "The sequence the panel begins with"
+                                : "The sequence as it was edited here, edit "
+                                        + desk.sequences().last(station).number())
+                        + ": operations in sentences, steps, matrix, signals, alarms, shop test, program. No certified safety design.",
+                Sequences.unable(station).orElse(""),
                 work -> work.control(station));
     }
 
@@ -208,11 +209,16 @@ final class Papers implements AutoCloseable {
                         ? ""
                         : "The text has faults: mend them, then papers can be made. Those below are of an earlier step.",
                 kinds(reading).stream()
-                        .map(kind -> listed(kind, Optional.ofNullable(known.get(kind.id())), copy.version()))
+                        .map(kind -> listed(kind, Optional.ofNullable(known.get(kind.id())), basis(copy)))
                         .toList());
     }
 
-    private static Bundle listed(Kind kind, Optional<Job> begun, long version) {
+    /** Papers are as old as the plant and the control sequences they are made of. */
+    private String basis(Desk.Copy copy) {
+        return copy.version() + " " + desk.sequences().edition();
+    }
+
+    private static Bundle listed(Kind kind, Optional<Job> begun, String basis) {
         Job job = begun.orElseGet(Job::new);
         Made made = job.made;
         return new Bundle(
@@ -224,7 +230,7 @@ final class Papers implements AutoCloseable {
                 job.share,
                 job.words,
                 made.of(),
-                !made.files().isEmpty() && made.version() != version,
+                !made.files().isEmpty() && !made.basis().equals(basis),
                 made.files().stream()
                         .map(f -> new Listed(
                                 f.name(), f.what(), f.format(), f.content().size()))
@@ -284,7 +290,8 @@ final class Papers implements AutoCloseable {
             job.share = 0;
             job.stopped = false;
             String of = standing(copy) + ", " + (units == UnitSystem.US ? "US units" : "SI units");
-            behind.execute(() -> make(kind, job, copy.version(), of, work(reading, units, copy, job)));
+            String basis = basis(copy);
+            behind.execute(() -> make(kind, job, basis, of, work(reading, units, copy, job)));
         }
         return Optional.empty();
     }
@@ -307,10 +314,11 @@ final class Papers implements AutoCloseable {
                 units,
                 new Origin(desk.fileName(), mark(copy), program),
                 desk.folder().resolve(STUDY_FILE),
+                desk.sequences(),
                 watch);
     }
 
-    private static void make(Kind kind, Job job, long version, String of, PaperWork work) {
+    private static void make(Kind kind, Job job, String basis, String of, PaperWork work) {
         if (job.stopped) {
             ended(job, Stage.STOPPED, "Stopped before it began.");
             return;
@@ -328,7 +336,7 @@ final class Papers implements AutoCloseable {
                 paper.content().to(bytes);
                 files.add(new File(paper.name(), paper.what(), format(paper.name()), bytes));
             }
-            job.made = new Made(version, of, List.copyOf(files));
+            job.made = new Made(basis, of, List.copyOf(files));
             ended(job, Stage.READY, "");
         } catch (CancellationException stopped) {
             ended(job, Stage.STOPPED, "Stopped; nothing of it was kept.");

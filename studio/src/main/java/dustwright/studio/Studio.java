@@ -42,6 +42,7 @@ public final class Studio implements AutoCloseable {
             "hand.js",
             "handpanel.js",
             "panel.js",
+            "sequence.js",
             "compare.js",
             "machines.css",
             "machines.js",
@@ -216,7 +217,8 @@ public final class Studio implements AutoCloseable {
         });
         config.routes.post("/api/accept", this::accept);
         config.routes.post("/api/write", this::write);
-        panel.routes(config, () -> desk.copy());
+        panel.routes(config, desk);
+        new SequencePlace(desk).routes(config);
         new Machines(desk::copy).routes(config, Studio::asked);
         new Designs(desk).routes(config, Studio::asked);
         new FloorPlans(desk, plan -> watch.tell("floorplan", plan.number())).routes(config);

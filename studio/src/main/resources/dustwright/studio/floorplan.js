@@ -13,7 +13,7 @@ export class FloorPlan {
     this.page = page;
     this.plan = {number: 0};
     this.pins = [];
-    this.pages = [];
+    this.cross = null;
     this.faded = Number(localStorage.getItem(FADED) ?? 0.5);
     drawing.under = this;
   }
@@ -27,6 +27,7 @@ export class FloorPlan {
     if (plan.number === this.plan.number) return;
     this.plan = plan;
     this.pins = [];
+    this.cross = null;
     if (!plan.number) this.image = null;
     else {
       this.image = document.createElementNS(SVG, 'image');
@@ -44,7 +45,7 @@ export class FloorPlan {
   draw() {
     const svg = this.drawing.svg;
     if (!svg) return;
-    for (const old of svg.querySelectorAll('.floor, .pin')) old.remove();
+    for (const old of svg.querySelectorAll('.floor, .pin, .cross')) old.remove();
     if (!this.image || !this.drawing.sheet || this.drawing.sheet.kind === 'SCHEME') return;
     const matrix = this.matrix();
     this.image.setAttribute('transform', `matrix(${matrix.join(' ')})`);
@@ -58,6 +59,33 @@ export class FloorPlan {
       mark.innerHTML = `<path d="M${x - 9 * pixel} ${y}h${18 * pixel}M${x} ${y - 9 * pixel}v${18 * pixel}" stroke-width="${1.5 * pixel}"/><text x="${x + 6 * pixel}" y="${y - 6 * pixel}" font-size="${13 * pixel}">${n + 1}</text>`;
       svg.append(mark);
     });
+    if (!this.cross) return;
+    const [x, y] = this.apply(matrix, this.cross);
+    const cross = document.createElementNS(SVG, 'path');
+    cross.setAttribute('class', 'cross');
+    cross.setAttribute('d', `M${x - 16 * pixel} ${y}h${12 * pixel}M${x + 4 * pixel} ${y}h${12 * pixel}M${x} ${y - 16 * pixel}v${12 * pixel}M${x} ${y + 4 * pixel}v${12 * pixel}`);
+    cross.setAttribute('stroke-width', 1.5 * pixel);
+    svg.append(cross);
+  }
+
+  // Without a pointer a cross is walked over the picture, a fiftieth of its width at a time, or a tenth of that; Enter takes the point under it.
+  step([dx, dy], fine) {
+    if (!this.plan.number) return false;
+    const {width_px: wide, height_px: high} = this.plan;
+    const by = wide / (fine ? 500 : 50);
+    const from = this.cross ?? {u: wide / 2, v: high / 2};
+    this.cross = {u: Math.max(0, Math.min(wide, from.u + dx * by)), v: Math.max(0, Math.min(high, from.v + dy * by))};
+    const {x, y} = this.inBuilding(this.cross);
+    this.page.say(`Cross at ${this.page.length(x)} east, ${this.page.length(y)} north as the picture lies now. Enter takes the point.`);
+    this.draw();
+    return true;
+  }
+
+  // True where Enter was for the cross.
+  enter() {
+    if (!this.cross) return false;
+    this.pinAt(this.cross);
+    return true;
   }
 
   // From points of the picture to the sheet, at floor height.
@@ -86,29 +114,38 @@ export class FloorPlan {
     if (!this.plan.number) { this.page.say('Take a picture in first: PNG, JPEG or the first page of a PDF.'); return; }
     const pin = this.onPicture(at);
     if (pin.u < 0 || pin.v < 0 || pin.u > this.plan.width_px || pin.v > this.plan.height_px) { this.page.say('That is beside the picture.'); return; }
-    this.pins = this.pins.length === 2 ? [pin] : [...this.pins, pin];
+    this.pinAt(pin);
+  }
+
+  pinAt(pin) {
+    this.pins = this.pins.length === 2 ? [pin] : [...this.pins, {...pin}];
     this.draw();
     this.page.panel();
   }
 
   async hand(file) {
-    const answer = await fetch('/api/floorplan/picture', {method: 'POST', headers: {'Content-Type': 'application/octet-stream', 'X-Dustwright': 'studio'}, body: file});
+    const answer = await fetch(`/api/floorplan/picture?number=${this.plan.number}`, {method: 'POST', headers: {'Content-Type': 'application/octet-stream', 'X-Dustwright': 'studio'}, body: file});
     const content = answer.status === 413 ? {why: 'This picture is too large: 6 MB at most.'} : await answer.json();
-    if (!answer.ok) { this.page.say(`Not taken: ${content.why ?? content.title}`, 12000); return; }
+    if (!answer.ok) { this.refused(answer.status === 409, `Not taken: ${content.why ?? content.title}`); return; }
     this.take(content);
     this.page.say('The picture lies as wide as the plant. Click two of its points that you know, the farther apart the better.', 12000);
   }
 
   async pin(places) {
-    const result = await change('/api/floorplan', {pins: this.pins.map((pin, n) => ({...pin, ...places[n]}))});
-    if (!result.ok) { this.page.say(result.content.why, 12000); return; }
+    const result = await change('/api/floorplan', {number: this.plan.number, pins: this.pins.map((pin, n) => ({...pin, ...places[n]}))});
+    if (!result.ok) { this.refused(result.stale, result.content.why); return; }
     this.take(result.content);
     this.page.say(`The floor plan lies by its two points: one point of it is ${(1000 * result.content.metresPerPoint).toPrecision(3)} mm.`);
   }
 
   async away() {
-    const result = await change('/api/floorplan/away', {});
-    if (result.ok) this.take(result.content);
+    const result = await change('/api/floorplan/away', {number: this.plan.number});
+    if (result.ok) this.take(result.content); else this.refused(result.stale, result.content.why);
+  }
+
+  refused(stale, why) {
+    this.page.say(why, 12000);
+    if (stale) this.load();
   }
 
   back() {
@@ -136,7 +173,7 @@ export class FloorPlan {
   }
 
   pinned() {
-    if (this.pins.length < 2) return [element('p', {class: 'cap'}, `Click point ${this.pins.length + 1} on the picture: a corner, a column, a machine whose place you know.`)];
+    if (this.pins.length < 2) return [element('p', {class: 'cap'}, `Click point ${this.pins.length + 1} on the picture: a corner, a column, a machine whose place you know. Without a pointer: arrows walk a cross, Shift makes its steps small, Enter takes the point.`)];
     const places = this.pins.map(pin => this.inBuilding(pin));
     const field = (name, metres) => element('input', {'aria-label': name, value: this.page.length(metres), size: '8', autocomplete: 'off'});
     const fields = places.map((place, n) => [field(`Point ${n + 1}, east`, place.x), field(`Point ${n + 1}, north`, place.y)]);

@@ -95,7 +95,7 @@ export class Hand {
       inlet: 'Click where the new inlet is: it is laid like the chosen inlet, with a drop into the nearest header.',
       tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins.',
       wall: this.corners.length ? 'Click the next corner; Enter, or a click on the last corner again, ends the wall. Esc takes a corner back.' : 'Click where the wall begins.',
-      floor: 'Click two points of the picture whose places you know. Esc takes the last point back.',
+      floor: 'Click two points of the picture whose places you know, or walk there by arrows and Enter. Esc takes the last point back.',
       measure: this.first ? 'Click the other end.' : 'Click one end of what is measured.',
     }[this.mode];
   }
@@ -307,6 +307,7 @@ export class Hand {
 
   // True where Enter was for the hand.
   enter() {
+    if (this.mode === 'floor') return this.page.floor.enter();
     if (this.mode !== 'wall' || this.corners.length < 2) return false;
     this.finishWall();
     return true;

@@ -52,7 +52,7 @@ export class Panel {
     at('told').replaceChildren();
     this.plate.build(this.panel);
     at('script').href = `/api/panel/script?id=${this.panel.id}`;
-    at('panelof').textContent = `${this.panel.title} · ${this.panel.station}, step ${this.panel.step} of the working copy`;
+    at('panelof').textContent = `${this.panel.title} · ${this.panel.station}, step ${this.panel.step} of the working copy, ${this.panel.edit ? `its sequence as edited here, edit ${this.panel.edit}` : 'the sequence it begins with'}`;
     this.help();
     this.faults();
     this.show(this.panel.now);

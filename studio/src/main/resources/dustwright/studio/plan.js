@@ -11,6 +11,7 @@ import {People} from './people.js';
 import {Machines} from './machines.js';
 import {Panel} from './panel.js';
 import {Papers} from './papers.js';
+import {Sequence} from './sequence.js';
 import {Terms} from './terms.js';
 import {Text} from './text.js';
 import {Tour} from './tour.js';
@@ -19,6 +20,7 @@ const at = id => document.getElementById(id);
 const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
 const drawing = new Drawing(at('drawing'), choose);
 const panel = new Panel(() => state.units, say, cells => { if (state.place === 'panel') block(cells); });
+const sequence = new Sequence(() => at('panelstation').value, () => panel.begin(), () => place('panel'), say);
 const compare = new Compare({version: () => state.plant.version, asked: () => asked(), adopt: plant => adopt(plant)}, say);
 const terms = new Terms();
 const machines = new Machines(() => asked(), () => toAddress(), (...roots) => terms.mark(...roots));
@@ -293,7 +295,9 @@ function place(name) {
   at('papers').hidden = name !== 'papers';
   at('compare').hidden = name !== 'compare';
   at('machines').hidden = at('machinescolumn').hidden = name !== 'machines';
-  at('panel').hidden = at('rehearse').hidden = name !== 'panel';
+  at('rehearse').hidden = name !== 'panel';
+  at('panel').hidden = name !== 'panel' || sequence.shown;
+  at('sequence').hidden = name !== 'panel' || !sequence.shown;
   at('findingscolumn').hidden = name === 'panel' || name === 'machines';
   if (name === 'text') text.load();
   if (name === 'machines') machines.load();
@@ -392,6 +396,7 @@ addEventListener('keydown', event => {
   const field = event.target.matches('input, textarea, select');
   if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !field) { event.preventDefault(); walk(event.shiftKey ? 1 : -1); return; }
   const arrow = {ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1]}[event.key];
+  if (arrow && !field && state.place === 'plan' && hand.mode === 'floor' && floor.step(arrow, event.shiftKey)) { event.preventDefault(); return; }
   if (event.shiftKey && arrow && !field && hand.mode === 'move') { event.preventDefault(); if (!hand.taken.length) takeChosen(); hand.nudge(...arrow, event.altKey); return; }
   if (event.ctrlKey || event.metaKey || event.altKey || field) return;
   if ((event.key === 'Enter' || event.key === ' ') && event.target.matches('button, a, summary')) return;

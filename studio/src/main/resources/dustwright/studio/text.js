@@ -1,5 +1,19 @@
 // The plant file as text: typed, taken, its faults by line.
+import {element} from './element.js';
 import {ask, change} from './server.js';
+
+// Faults above a text; each leads to its line.
+export function list(place, source, faults) {
+  place.replaceChildren(...faults.map(fault => element('li', {}, element('button', {type: 'button', on: () => go(source, fault.line)}, fault.text))));
+}
+
+function go(source, line) {
+  const lines = source.value.split('\n');
+  const start = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
+  source.focus();
+  source.setSelectionRange(start, start + (lines[line - 1] ?? '').length);
+  source.scrollTop = Math.max(0, (line - 8) * 18.85);
+}
 
 export class Text {
   constructor(taken, say) {
@@ -39,24 +53,5 @@ export class Text {
     this.hint.textContent = result.ok ? `written to ${result.content.file}` : result.content.why;
   }
 
-  faults(lines) {
-    const list = document.getElementById('faults');
-    list.replaceChildren(...lines.map(fault => {
-      const row = document.createElement('li');
-      const go = document.createElement('button');
-      go.type = 'button';
-      go.textContent = fault.text;
-      go.addEventListener('click', () => this.go(fault.line));
-      row.append(go);
-      return row;
-    }));
-  }
-
-  go(line) {
-    const lines = this.source.value.split('\n');
-    const start = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
-    this.source.focus();
-    this.source.setSelectionRange(start, start + (lines[line - 1] ?? '').length);
-    this.source.scrollTop = Math.max(0, (line - 8) * 18.85);
-  }
+  faults(lines) { list(document.getElementById('faults'), this.source, lines); }
 }

@@ -70,6 +70,7 @@ class ApiTest extends Served {
                 "revisions",
                 "alternatives",
                 "panel",
+                "sequence",
                 "machines?open=A1&sets=one",
                 "papers",
                 "compare?before=now&after=now")) {

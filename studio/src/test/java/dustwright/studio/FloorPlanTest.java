@@ -72,7 +72,8 @@ class FloorPlanTest extends Served {
         assertThat(first.path("width_px").asInt()).isEqualTo(640);
         JsonNode pinned = JSON.readTree(post(
                         "api/floorplan",
-                        "{\"pins\":[{\"u\":0,\"v\":480,\"x\":0,\"y\":0},{\"u\":640,\"v\":480,\"x\":32,\"y\":0}]}")
+                        "{\"number\":" + first.path("number")
+                                + ",\"pins\":[{\"u\":0,\"v\":480,\"x\":0,\"y\":0},{\"u\":640,\"v\":480,\"x\":32,\"y\":0}]}")
                 .body());
         assertThat(pinned.path("metresPerPoint").asDouble()).isCloseTo(0.05, within(1e-12));
         assertThat(pinned.path("y_m").asDouble()).isCloseTo(24, within(1e-9));
@@ -86,9 +87,27 @@ class FloorPlanTest extends Served {
                         HttpResponse.BodyHandlers.ofByteArray());
         assertThat(back.body()).isEqualTo(picture);
         assertThat(back.headers().firstValue("Content-Type")).contains("image/png");
-        post("api/floorplan/away", "{}");
+        assertThat(post("api/floorplan/away", "{\"number\":1}").statusCode()).isEqualTo(409);
+        post("api/floorplan/away", "{\"number\":" + pinned.path("number") + "}");
         assertThat(json("api/floorplan").path("number").asInt()).isZero();
         assertThat(get("api/floorplan/picture")).contains("no floor plan");
+    }
+
+    @Test
+    void of_two_who_lay_one_picture_or_bring_two_the_second_is_told_and_nothing_is_overwritten() throws Exception {
+        long first = JSON.readTree(hand(png(64, 48)).body()).path("number").asLong();
+        HttpResponse<String> other = hand(png(32, 24));
+        assertThat(other.statusCode()).isEqualTo(409);
+        assertThat(other.body()).contains("changed elsewhere");
+        String pins = ",\"pins\":[{\"u\":0,\"v\":48,\"x\":0,\"y\":0},{\"u\":64,\"v\":48,\"x\":32,\"y\":0}]}";
+        assertThat(post("api/floorplan", "{\"number\":" + first + pins).statusCode())
+                .isEqualTo(200);
+        assertThat(post("api/floorplan", "{\"number\":" + first + pins).statusCode())
+                .isEqualTo(409);
+        assertThat(json("api/floorplan").path("metresPerPoint").asDouble()).isCloseTo(0.5, within(1e-12));
+        long now = json("api/floorplan").path("number").asLong();
+        assertThat(hand(png(32, 24), now).statusCode()).isEqualTo(200);
+        assertThat(json("api/floorplan").path("width_px").asInt()).isEqualTo(32);
     }
 
     @Test
@@ -99,15 +118,21 @@ class FloorPlanTest extends Served {
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("PNG, a JPEG or a PDF");
         assertThat(json("api/floorplan").path("width_px").asInt()).isEqualTo(64);
-        assertThat(post("api/floorplan", "{\"pins\":[]}").statusCode()).isEqualTo(422);
-        assertThat(post("api/floorplan", "{\"pins\":[{\"u\":\"x\"},{\"u\":1}]}").statusCode())
+        String number = "{\"number\":" + json("api/floorplan").path("number");
+        assertThat(post("api/floorplan", number + ",\"pins\":[]}").statusCode()).isEqualTo(422);
+        assertThat(post("api/floorplan", number + ",\"pins\":[{\"u\":\"x\"},{\"u\":1}]}")
+                        .statusCode())
                 .isEqualTo(422);
     }
 
     private HttpResponse<String> hand(byte[] bytes) throws Exception {
+        return hand(bytes, 0);
+    }
+
+    private HttpResponse<String> hand(byte[] bytes, long on) throws Exception {
         return HttpClient.newHttpClient()
                 .send(
-                        HttpRequest.newBuilder(URI.create(studio.address() + "api/floorplan/picture"))
+                        HttpRequest.newBuilder(URI.create(studio.address() + "api/floorplan/picture?number=" + on))
                                 .header(Guard.OWN_HEADER, "studio")
                                 .POST(HttpRequest.BodyPublishers.ofByteArray(bytes))
                                 .build(),

@@ -167,6 +167,35 @@ class HandPageTest extends InChromium {
     }
 
     @Test
+    void a_floor_plan_is_laid_without_a_pointer() throws Exception {
+        try (Page page = page("#open=A1&units=si")) {
+            page.keyboard().press("p");
+            page.getByLabel("Picture of the floor")
+                    .setInputFiles(new FilePayload("floor.png", "image/png", FloorPlanTest.png(1000, 600)));
+            page.waitForSelector("svg .floor");
+            page.locator("#drawing").focus();
+            for (int n = 0; n < 20; n++) {
+                page.keyboard().press("ArrowLeft");
+            }
+            page.keyboard().press("Enter");
+            for (int n = 0; n < 40; n++) {
+                page.keyboard().press("ArrowRight");
+            }
+            page.keyboard().press("Shift+ArrowLeft");
+            PlaywrightAssertions.assertThat(page.locator("#say")).containsText("Enter takes the point");
+            page.keyboard().press("Enter");
+            picture(page, "floorplan-cross-1366");
+            page.getByLabel("Distance between the points").fill("39.9 m");
+            page.getByText("Lay by distance").press("Enter");
+            PlaywrightAssertions.assertThat(page.locator("#say")).containsText("50.");
+            assertThat(((Number) page.evaluate(
+                                    "async () => (await (await fetch('/api/floorplan')).json()).metresPerPoint"))
+                            .doubleValue())
+                    .isBetween(0.04999, 0.05001);
+        }
+    }
+
+    @Test
     void a_wall_is_drawn_by_typed_corners_and_an_inlet_laid_near_it_lands_on_it() {
         try (Page page = page("#open=A1&units=si")) {
             String before = text(page);

@@ -6,6 +6,11 @@ record Box(double left, double top, double right, double bottom) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }
 
+    /** Like {@link #meets}, edges included. */
+    boolean touches(Box other) {
+        return left <= other.right && other.left <= right && top <= other.bottom && other.top <= bottom;
+    }
+
     boolean within(Box other) {
         return left >= other.left && right <= other.right && top >= other.top && bottom <= other.bottom;
     }
@@ -18,21 +23,23 @@ record Box(double left, double top, double right, double bottom) {
     boolean crossedBy(Spot a, Spot b) {
         double dx = b.x() - a.x();
         double dy = b.y() - a.y();
-        double[] p = {-dx, dx, -dy, dy};
-        double[] q = {a.x() - left, right - a.x(), a.y() - top, bottom - a.y()};
-        double enter = 0;
-        double leave = 1;
-        for (int side = 0; side < p.length; side++) {
-            if (p[side] == 0) {
-                if (q[side] < 0) {
-                    return false;
-                }
-            } else if (p[side] < 0) {
-                enter = Math.max(enter, q[side] / p[side]);
-            } else {
-                leave = Math.min(leave, q[side] / p[side]);
-            }
-        }
+        double enter = Math.max(Math.max(entry(dx, left - a.x(), right - a.x()), entry(dy, top - a.y(), bottom - a.y())), 0);
+        double leave = Math.min(Math.min(exit(dx, left - a.x(), right - a.x()), exit(dy, top - a.y(), bottom - a.y())), 1);
         return enter <= leave;
+    }
+
+    /** Share of the way at which a line that goes so far enters the band between two edges; beyond every share where it never does. */
+    private static double entry(double way, double near, double far) {
+        if (way == 0) {
+            return near <= 0 && far >= 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+        }
+        return (way > 0 ? near : far) / way;
+    }
+
+    private static double exit(double way, double near, double far) {
+        if (way == 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return (way > 0 ? far : near) / way;
     }
 }

@@ -24,14 +24,31 @@ final class LabelPlacer {
         this.sheet = sheet;
     }
 
-    /** A straight line nothing may be written on. */
-    private record Segment(Spot from, Spot to, double halfWidth) {}
+    /**
+     * A straight line nothing may be written on.
+     *
+     * @param reach upright rectangle round all of it: what does not meet that need not be clipped
+     */
+    private record Segment(Spot from, Spot to, double halfWidth, Box reach) {
+        static Segment of(Spot from, Spot to, double halfWidth) {
+            Box between = new Box(
+                    Math.min(from.x(), to.x()),
+                    Math.min(from.y(), to.y()),
+                    Math.max(from.x(), to.x()),
+                    Math.max(from.y(), to.y()));
+            return new Segment(from, to, halfWidth, between.grown(halfWidth));
+        }
+
+        boolean crosses(Box box) {
+            return box.touches(reach) && box.grown(halfWidth).crossedBy(from, to);
+        }
+    }
 
     /** Where a text of given size stands, and the line that leads to it when it stands apart. */
     record Placed(Box box, Optional<List<Spot>> leader) {}
 
     void keepClear(Spot from, Spot to, double width) {
-        tubing.add(new Segment(from, to, width / 2 + 1));
+        tubing.add(Segment.of(from, to, width / 2 + 1));
     }
 
     void keepClear(Box box) {
@@ -72,9 +89,37 @@ final class LabelPlacer {
     private boolean free(Placed candidate) {
         Box box = candidate.box();
         return box.within(sheet)
-                && taken.stream().noneMatch(box::meets)
-                && tubing.stream().noneMatch(s -> box.grown(s.halfWidth()).crossedBy(s.from(), s.to()))
-                && candidate.leader().stream()
-                        .noneMatch(line -> taken.stream().anyMatch(t -> t.crossedBy(line.get(0), line.get(1))));
+                && !meetsTaken(box)
+                && !crossedByTubing(box)
+                && candidate.leader().map(line -> !crossesTaken(line)).orElse(true);
+    }
+
+    // Plain loops: a drawing of a large plant asks these questions a hundred thousand times.
+
+    private boolean meetsTaken(Box box) {
+        for (Box other : taken) {
+            if (box.meets(other)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean crossedByTubing(Box box) {
+        for (Segment segment : tubing) {
+            if (segment.crosses(box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean crossesTaken(List<Spot> line) {
+        for (Box other : taken) {
+            if (other.crossedBy(line.get(0), line.get(1))) {
+                return true;
+            }
+        }
+        return false;
     }
 }
