@@ -2,6 +2,7 @@ package dustwright.cli;
 
 import dustwright.plantfile.PlantReader;
 import dustwright.studio.Backup;
+import dustwright.studio.Certificate;
 import dustwright.studio.Store;
 import dustwright.studio.Studio;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -93,6 +95,13 @@ final class StudioCommand implements Callable<Integer> {
             description =
                     "Address of this machine at which others get an answer too, once people are set up. Default: 127.0.0.1, this machine alone.")
     private String address = "127.0.0.1";
+
+    @Option(
+            names = "--certificate",
+            paramLabel = "FILE",
+            description =
+                    "Speak HTTPS with this certificate and key, a PKCS 12 file; its password is what DUSTWRIGHT_CERTIFICATE says, else it is asked, or read from standard input.")
+    private @Nullable Path certificateFile;
 
     @Option(
             names = "--person",
@@ -192,25 +201,37 @@ final class StudioCommand implements Callable<Integer> {
         if (port != null && (port < 0 || port > LAST_PORT)) {
             throw new BadInput("--port " + port + ": a port is a number from 0, any that is free, to 65535.");
         }
+        Optional<Certificate> certificate = Optional.ofNullable(certificateFile).map(StudioCommand::certificate);
         try (Store store = store()) {
             for (int n = 0; n < files.size(); n++) {
-                Studio studio = open(store, files.get(n), n, demo);
+                Studio studio = open(store, files.get(n), n, demo, certificate);
                 spec.commandLine()
                         .getOut()
                         .println("The studio answers at " + studio.address()
                                 + (files.size() > 1 ? "  for " + files.get(n) : "")
                                 + (n == files.size() - 1 ? "  Ctrl+C ends it." : ""));
             }
-            if (!address.equals(LOOPBACK)) {
+            if (!address.equals(LOOPBACK) && certificate.isEmpty()) {
                 spec.commandLine()
                         .getErr()
                         .println(
-                                "dustwright: what is sent, passwords too, can be read on the way. Put a program before it that speaks"
-                                        + " HTTPS wherever the network is not yours alone.");
+                                "dustwright: what is sent, passwords too, can be read on the way. Give a --certificate, or put a program"
+                                        + " before it that speaks HTTPS, wherever the network is not yours alone.");
             }
             new CountDownLatch(1).await();
         }
         return ExitCode.HOLDS;
+    }
+
+    private static Certificate certificate(Path file) {
+        char[] password = Optional.ofNullable(System.getenv("DUSTWRIGHT_CERTIFICATE"))
+                .map(String::toCharArray)
+                .orElseGet(() -> StudioPeople.asked("Password of " + file + ": "));
+        try {
+            return Certificate.read(file, password, Clock.systemUTC());
+        } catch (Certificate.Refused refused) {
+            throw new BadInput(String.valueOf(refused.getMessage()));
+        }
     }
 
     private static void readable(Path file) {
@@ -249,15 +270,15 @@ final class StudioCommand implements Callable<Integer> {
     }
 
     /** Opens one plant; of several each has the next port. */
-    private Studio open(Store store, Path file, int place, boolean demo) {
+    private Studio open(Store store, Path file, int place, boolean demo, Optional<Certificate> certificate) {
         try {
             if (port != null) {
-                return openAt(store, file, port == 0 ? 0 : port + place, demo);
+                return openAt(store, file, port == 0 ? 0 : port + place, demo, certificate);
             }
             try {
-                return openAt(store, file, USUAL_PORT + place, demo);
+                return openAt(store, file, USUAL_PORT + place, demo, certificate);
             } catch (IllegalStateException taken) {
-                return openAt(store, file, 0, demo);
+                return openAt(store, file, 0, demo, certificate);
             }
         } catch (CharacterCodingException noText) {
             throw new BadInput(file + " is not UTF-8 text, so it is no plant file.");
@@ -276,10 +297,12 @@ final class StudioCommand implements Callable<Integer> {
         }
     }
 
-    private Studio openAt(Store store, Path file, int at, boolean demo) throws IOException {
+    private Studio openAt(Store store, Path file, int at, boolean demo, Optional<Certificate> certificate)
+            throws IOException {
         return Studio.open(
                 store,
-                new Studio.Opening(file, Optional.ofNullable(called).orElse(""), address, at, Main.VERSION, demo));
+                new Studio.Opening(
+                        file, Optional.ofNullable(called).orElse(""), address, at, Main.VERSION, demo, certificate));
     }
 
     private static Path home() {

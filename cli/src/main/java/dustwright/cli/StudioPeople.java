@@ -76,28 +76,31 @@ final class StudioPeople {
         out.println(name + " may sign in as " + role.name().toLowerCase(Locale.ROOT) + ".");
     }
 
-    /**
-     * From the terminal, unseen and twice; where there is none, the first line of standard input, which from Java 22 on is a console too,
-     * with an end after that line.
-     */
-    @SuppressWarnings("SystemConsoleNull")
     private static char[] password(String name) {
-        Console terminal = System.console();
-        if (terminal == null) {
-            try {
-                BufferedReader in = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
-                return Optional.ofNullable(in.readLine()).orElse("").toCharArray();
-            } catch (IOException fault) {
-                throw new BadInput("The password could not be read: " + fault.getMessage());
-            }
-        }
-        char[] first = Optional.ofNullable(terminal.readPassword("Password for %s: ", name))
-                .orElse(new char[0]);
-        char[] second =
-                Optional.ofNullable(terminal.readPassword("The same again: ")).orElse(first);
-        if (!Arrays.equals(first, second)) {
+        char[] first = asked("Password for " + name + ": ");
+        if (terminal().isPresent() && !Arrays.equals(first, asked("The same again: "))) {
             throw new BadInput("The two passwords differ; nothing was set up.");
         }
         return first;
+    }
+
+    /** From the terminal, unseen; where there is none, the first line of standard input. */
+    static char[] asked(String words) {
+        return terminal().map(t -> t.readPassword("%s", words)).orElseGet(StudioPeople::firstLine);
+    }
+
+    /** From Java 22 on standard input is a console too, with an end after its first line. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static Optional<Console> terminal() {
+        return Optional.ofNullable(System.console());
+    }
+
+    private static char[] firstLine() {
+        try {
+            BufferedReader in = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
+            return Optional.ofNullable(in.readLine()).orElse("").toCharArray();
+        } catch (IOException fault) {
+            throw new BadInput("The password could not be read: " + fault.getMessage());
+        }
     }
 }

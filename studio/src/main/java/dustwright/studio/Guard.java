@@ -29,8 +29,7 @@ final class Guard {
             "/api/panel/begin",
             "/api/panel/go",
             "/api/sequence/prove",
-            "/api/papers/make",
-            "/api/papers/stop");
+            "/api/papers/make");
 
     static final String SIGN = "/api/sign";
     static final String SIGN_IN = "/api/session";

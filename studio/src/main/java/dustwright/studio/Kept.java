@@ -39,8 +39,9 @@ final class Kept implements AutoCloseable {
                     "CREATE TABLE person(id TEXT PRIMARY KEY, name TEXT NOT NULL, role TEXT NOT NULL, secret TEXT NOT NULL)",
                     "CREATE TABLE session(token TEXT PRIMARY KEY, person TEXT NOT NULL, begun BIGINT NOT NULL, seen BIGINT NOT NULL)",
                     "CREATE TABLE attempt(who TEXT PRIMARY KEY, failures INTEGER NOT NULL, until BIGINT NOT NULL)"),
-            List.of("CREATE TABLE control(file TEXT NOT NULL, station TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL,"
-                    + " author TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, station, number))"));
+            List.of(
+                    "CREATE TABLE control(file TEXT NOT NULL, station TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL,"
+                            + " author TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, station, number))"));
 
     /** The schema this program writes. */
     static final int SCHEMA = SCHEMAS.size();

@@ -105,7 +105,8 @@ final class Panel {
         Script script =
                 training ? Drills.script(drill) : morning(asked.path("soonFull").asBoolean(false));
         return model.match(
-                solved -> keep(PanelPlay.of("p" + ++last, copy.step(), edit, sequence, solved, script, training)), why -> {
+                solved -> keep(PanelPlay.of("p" + ++last, copy.step(), edit, sequence, solved, script, training)),
+                why -> {
                     throw new Refused(why);
                 });
     }

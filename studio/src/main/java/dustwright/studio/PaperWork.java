@@ -168,7 +168,8 @@ record PaperWork(
                         station.id(),
                         new Controlled(
                                 controls(station),
-                                "the sequence of edit " + sequences.last(station).number()));
+                                "the sequence of edit "
+                                        + sequences.last(station).number()));
             }
         }
         return edited;

@@ -175,7 +175,9 @@ final class SequencePlace {
                             "why",
                             faults.size() == 1 ? "The text has a fault." : "The text has " + faults.size() + " faults.",
                             "faults",
-                            faults.stream().map(f -> new Line(f.line(), f.text())).toList()));
+                            faults.stream()
+                                    .map(f -> new Line(f.line(), f.text()))
+                                    .toList()));
             return Optional.empty();
         }
         return Optional.of(((SequenceReading.Read) reading).sequence());

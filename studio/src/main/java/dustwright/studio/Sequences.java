@@ -39,8 +39,8 @@ final class Sequences {
     static Optional<String> unable(Station station) {
         int producers = station.producers().size();
         return producers > 2
-                ? Optional.of("A sequence is made for one or two producers; station " + station.id() + " has " + producers
-                        + ".")
+                ? Optional.of("A sequence is made for one or two producers; station " + station.id() + " has "
+                        + producers + ".")
                 : Optional.empty();
     }
 

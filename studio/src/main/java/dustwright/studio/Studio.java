@@ -85,7 +85,14 @@ public final class Studio implements AutoCloseable {
         this.watch = new Watch(
                 () -> desk.copy().version(),
                 token -> !guard.signInAsked() || token.flatMap(people::of).isPresent());
-        this.server = Javalin.create(this::routes).start(opening.address(), opening.port());
+        Javalin served = Javalin.create(config -> {
+            routes(config);
+            opening.certificate()
+                    .ifPresent(c -> config.jetty.addConnector(
+                            (jetty, usual) -> c.connector(jetty, usual, opening.address(), opening.port())));
+        });
+        this.server =
+                opening.certificate().isPresent() ? served.start() : served.start(opening.address(), opening.port());
     }
 
     /**
@@ -96,8 +103,21 @@ public final class Studio implements AutoCloseable {
      * @param port 0 for any that is free
      * @param program name and version for papers
      * @param demo for the demo plant, on which a tour of the studio begins by itself
+     * @param certificate with which browsers speak HTTPS; without one they speak HTTP
      */
-    public record Opening(Path plantFile, String name, String address, int port, String program, boolean demo) {
+    public record Opening(
+            Path plantFile,
+            String name,
+            String address,
+            int port,
+            String program,
+            boolean demo,
+            Optional<Certificate> certificate) {
+        /** Without a certificate. */
+        public Opening(Path plantFile, String name, String address, int port, String program, boolean demo) {
+            this(plantFile, name, address, port, program, demo, Optional.empty());
+        }
+
         /** Whether only this machine can ask. */
         public boolean onLoopback() {
             try {
@@ -150,7 +170,8 @@ public final class Studio implements AutoCloseable {
     /** Address of the first page. */
     public String address() {
         String address = opening.address();
-        return "http://" + (address.contains(":") ? "[" + address + "]" : address) + ":" + server.port() + "/";
+        return (opening.certificate().isPresent() ? "https://" : "http://")
+                + (address.contains(":") ? "[" + address + "]" : address) + ":" + server.port() + "/";
     }
 
     @Override

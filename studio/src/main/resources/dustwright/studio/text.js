@@ -31,6 +31,7 @@ export class Text {
     if (this.typed) return;
     const text = await ask('text', '/api/text');
     if (!text) return;
+    if (this.typed) { this.version ??= text.version; return; }
     this.version = text.version;
     const place = this.source.selectionStart;
     this.source.value = text.text;

@@ -97,6 +97,7 @@ class BackupTest {
                 "DROP TABLE person",
                 "DROP TABLE session",
                 "DROP TABLE attempt",
+                "DROP TABLE control",
                 "ALTER TABLE plant DROP COLUMN version",
                 "PRAGMA user_version=0");
         try (Desk desk = open()) {

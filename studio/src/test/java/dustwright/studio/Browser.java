@@ -1,5 +1,6 @@
 package dustwright.studio;
 
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -49,6 +50,11 @@ final class Browser implements AutoCloseable {
                 .newPage();
         page.setDefaultTimeout(30_000);
         return page;
+    }
+
+    /** Pages that take any certificate, as after a person has said that this one is right. */
+    BrowserContext trustingAll() {
+        return chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions().setIgnoreHTTPSErrors(true));
     }
 
     @Override

@@ -65,10 +65,12 @@ class SequencePageTest extends InChromium {
             try (Page page = page(size[0], size[1])) {
                 page.locator("#sequence summary").click();
                 picture(page, "sequence-" + size[0]);
-                assertThat(new AxeBuilder(page).analyze().getViolations().stream()
-                                .filter(v -> List.of("serious", "critical").contains(v.getImpact()))
-                                .map(v -> v.getId() + " " + v.getNodes())
-                                .toList())
+                assertThat(new AxeBuilder(page)
+                                .analyze().getViolations().stream()
+                                        .filter(v ->
+                                                List.of("serious", "critical").contains(v.getImpact()))
+                                        .map(v -> v.getId() + " " + v.getNodes())
+                                        .toList())
                         .isEmpty();
                 page.keyboard().press("Escape");
             }

@@ -48,7 +48,9 @@ class SequenceTest extends Served {
                 .isEqualTo(SequenceText.of(DefaultSequence.of(
                         plant.name() + ", station REC",
                         Options.of(plant.stations().get(0), Set.of()))));
-        assertThat(get("api/sequence/plain?extras=PURGE,ISOLATION")).contains("purge").isNotEqualTo(plain());
+        assertThat(get("api/sequence/plain?extras=PURGE,ISOLATION"))
+                .contains("purge")
+                .isNotEqualTo(plain());
     }
 
     @Test
@@ -96,8 +98,11 @@ class SequenceTest extends Served {
     @Test
     void a_proof_tells_what_does_not_hold_of_a_text_that_is_not_kept() throws Exception {
         ObjectNode body = JSON.createObjectNode().put("text", plain());
-        JsonNode holds = JSON.readTree(post("api/sequence/prove", body.toString()).body());
-        assertThat(holds.path("holds").asBoolean()).as(holds.path("text").asText()).isTrue();
+        JsonNode holds =
+                JSON.readTree(post("api/sequence/prove", body.toString()).body());
+        assertThat(holds.path("holds").asBoolean())
+                .as(holds.path("text").asText())
+                .isTrue();
         String lit = plain().replaceFirst("shows: VACUUMING\n    when: suction", "shows: VACUUMING\n    when: motion");
         assertThat(lit).isNotEqualTo(plain());
         body.put("text", lit);

@@ -118,6 +118,8 @@ class TeamTest {
                         "/api/session",
                         "/api/session/end",
                         "/api/panel/begin",
+                        "/api/papers/make",
+                        "/api/sequence/prove",
                         "/api/panel/go",
                         "/api/alternative/text");
         Team viewer = Team.signedIn(studio, "Vera");

@@ -23,8 +23,10 @@ record Box(double left, double top, double right, double bottom) {
     boolean crossedBy(Spot a, Spot b) {
         double dx = b.x() - a.x();
         double dy = b.y() - a.y();
-        double enter = Math.max(Math.max(entry(dx, left - a.x(), right - a.x()), entry(dy, top - a.y(), bottom - a.y())), 0);
-        double leave = Math.min(Math.min(exit(dx, left - a.x(), right - a.x()), exit(dy, top - a.y(), bottom - a.y())), 1);
+        double enter =
+                Math.max(Math.max(entry(dx, left - a.x(), right - a.x()), entry(dy, top - a.y(), bottom - a.y())), 0);
+        double leave =
+                Math.min(Math.min(exit(dx, left - a.x(), right - a.x()), exit(dy, top - a.y(), bottom - a.y())), 1);
         return enter <= leave;
     }
 
