@@ -57,6 +57,7 @@ final class ReceiverBinder {
         Optional<ReceiverInlet> inlet = receiver.section("inlet").map(ReceiverBinder::inlet);
         return new Receiver(
                 receiver.find("diameter", Length.class),
+                receiver.find("elements down to", Length.class),
                 receiver.find("free area", Area.class),
                 receiver.find("straight side", Length.class),
                 receiver.section("shell").map(ReceiverBinder::shell),
@@ -81,7 +82,7 @@ final class ReceiverBinder {
     private static ReceiverInlet inlet(Section inlet) {
         Optional<ReceiverInlet.Slot> slot = inlet.find("width", Length.class)
                 .map(width -> new ReceiverInlet.Slot(width, inlet.get("height", Length.class)));
-        return new ReceiverInlet(place(inlet), slot);
+        return new ReceiverInlet(place(inlet), inlet.find("low edge", Length.class), slot);
     }
 
     private static LevelProbe probe(Section probe, Optional<SidePlace> inlet) {

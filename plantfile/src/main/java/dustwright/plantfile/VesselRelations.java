@@ -71,21 +71,26 @@ final class VesselRelations {
             fault(hopper, "outlet", "an outlet as wide as the shell", "less than \"diameter\"");
         } else if (outlet.isPresent() && half.isPresent()) {
             Length cone = new Hopper(half.get(), outlet.get()).heightTo(diameter);
-            receiver.find("straight side", Length.class).ifPresent(side -> probe(receiver, cone, side));
+            receiver.find("straight side", Length.class).ifPresent(side -> {
+                double top_m = cone.metres() + side.metres();
+                receiver.section("level probe").ifPresent(probe -> within(probe, "height", "a probe", top_m));
+                receiver.section("inlet").ifPresent(inlet -> within(inlet, "low edge", "an inlet", top_m));
+                within(receiver, "elements down to", "filter elements that end", top_m);
+            });
         }
     }
 
-    private void probe(Section receiver, Length cone, Length side) {
-        double top_m = cone.metres() + side.metres();
-        receiver.section("level probe")
-                .ifPresent(probe -> probe.find("height", Length.class)
-                        .filter(height -> height.metres() > top_m)
-                        .ifPresent(height -> fault(
-                                probe,
-                                "height",
-                                "a probe above the vessel: hopper and straight side end " + height(top_m)
-                                        + " over the outlet",
-                                "a height over the hopper's outlet, below inlet and filters")));
+    /** Nothing is higher than the head. */
+    private void within(Section part, String key, String what, double top_m) {
+        part.find(key, Length.class)
+                .filter(height -> height.metres() > top_m)
+                .ifPresent(height -> fault(
+                        part,
+                        key,
+                        what + " above the vessel: hopper and straight side end " + height(top_m) + " over the outlet",
+                        key.equals("height")
+                                ? "a height over the hopper's outlet, below inlet and filters"
+                                : "a height over the hopper's outlet"));
     }
 
     /** Vents sit in head and cylinder. */

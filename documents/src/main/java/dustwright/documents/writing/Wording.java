@@ -87,6 +87,7 @@ public final class Wording {
             case MOTOR_AT_SITE -> "Rated for where it stands:";
             case SAFETY_FILTER_FLOW -> "Not too much air through";
             case LEVEL_PROBE_PLACE -> "Inlet and level probe apart on";
+            case LEVEL_PROBE_HEIGHT -> "Level probe below elements and inlet of";
             case HOLD_UP -> "Holds enough when discharge stops:";
             case HOPPER_OUTLET -> "Outlet wide enough in";
             case RELIEF_CAPACITY -> "Relief valve large enough for the producers:";
@@ -177,6 +178,7 @@ public final class Wording {
             case MOTOR_AT_SITE -> "Not rated for where it stands:";
             case SAFETY_FILTER_FLOW -> "Too much air through";
             case LEVEL_PROBE_PLACE -> "Inlet and level probe share a place on";
+            case LEVEL_PROBE_HEIGHT -> "Level probe above elements or inlet of";
             case HOLD_UP -> "Full too soon when discharge stops:";
             case HOPPER_OUTLET -> "Dust may bridge in";
             case RELIEF_CAPACITY -> "Relief valve too small for the producers:";

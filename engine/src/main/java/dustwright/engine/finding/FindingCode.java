@@ -158,6 +158,10 @@ public enum FindingCode {
             "Place of the level probe",
             "Inlet and level probe share a place on the receiver: the stream hits the probe, or they cannot both be fitted.",
             "Move the level probe to one of the other two places, 90° away."),
+    LEVEL_PROBE_HEIGHT(
+            "Height of the level probe",
+            "Dust stands over the filter elements or in the inlet's stream before the level probe tells a full receiver.",
+            "Lower the level probe below the elements' ends and the inlet's lower edge, or raise or shorten those."),
     HOLD_UP(
             "Time to high level",
             "When discharge stops, dust reaches the receiver's level probe sooner than asked.",

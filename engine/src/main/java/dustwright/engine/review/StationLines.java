@@ -101,7 +101,11 @@ final class StationLines {
                         "dust stands too high",
                         "discharge stopped or too slow, bridge in the hopper, level probe failed or caked",
                         "dust reaches the filter, tears elements, goes to the producer; the load on the frame grows")
-                .checked(place, FindingCode.HOLD_UP, FindingCode.HOPPER_OUTLET, FindingCode.VALVE_CAPACITY)
+                .checked(
+                        place,
+                        FindingCode.LEVEL_PROBE_HEIGHT,
+                        FindingCode.HOLD_UP,
+                        FindingCode.HOPPER_OUTLET, FindingCode.VALVE_CAPACITY)
                 .interlock("receiver", "no stop by the receiver's high level")
                 .interlock("blocked", "no alarm for a receiver that stays high")
                 .design(station.receiver().probe().isPresent(), "level probe is drawn", "no level probe is drawn");

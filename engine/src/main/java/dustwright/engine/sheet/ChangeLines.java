@@ -261,21 +261,36 @@ final class ChangeLines {
                 "t = V ρ_B / ṁ",
                 MASS_BALANCE,
                 new Term("t", "until the receiver is at its high level", time),
-                new Term("V", "volume up to the level probe", dust.holdUp().get()),
+                new Term("V", "volume up to the highest level", dust.holdUp().get()),
                 new Term("ρ_B", "loose bulk density", dust.loose()),
                 new Term("ṁ", "largest rate", new MassFlow(rate_kgPerS))));
         writing.known("time-to-high", "If users went on in a change, high level after", time, steps);
         if (container.changing().vacuumingGoesOn()) {
+            goesOn(time, steps);
+        } else {
+            goingOn();
+        }
+    }
+
+    private void goesOn(Duration time, List<Step> steps) {
+        Limit<Duration> limit = new Limit<>(container.changing().time(), Source.entered());
+        if (plant.station(dust.station()).receiver().knownAbove() || time.compareTo(limit.value()) < 0) {
             writing.asked(
                     FindingCode.RECEIVER_DURING_CHANGE,
                     Place.Kind.RECEIVER,
                     dust.set(),
                     Side.AT_LEAST,
                     time,
-                    new Limit<>(container.changing().time(), Source.entered()),
+                    limit,
                     steps);
         } else {
-            goingOn();
+            writing.unjudged(
+                    FindingCode.RECEIVER_DURING_CHANGE,
+                    Place.Kind.RECEIVER,
+                    dust.set(),
+                    Side.AT_LEAST,
+                    limit,
+                    ReceiverSheet.ABOVE);
         }
     }
 

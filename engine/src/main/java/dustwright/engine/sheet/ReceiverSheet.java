@@ -2,6 +2,7 @@ package dustwright.engine.sheet;
 
 import static dustwright.engine.sheet.Writing.step;
 
+import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -37,8 +38,16 @@ final class ReceiverSheet {
     private static final Source GEOMETRY = Source.published("geometry");
     private static final Source PLACES = new Source(
             "three places 90° apart, and nearer than half of that is the same place; the probe moves when the inlet takes its own: common practice, no source",
-            dustwright.engine.finding.Confidence.COMMON_PRACTICE);
+            Confidence.COMMON_PRACTICE);
     private static final Limit<Angle> APART = new Limit<>(Angle.ofDegrees(45), PLACES);
+
+    private static final Source BELOW = new Source(
+            "dust at the probe leaves the filter elements and the inlet free: common practice, no source",
+            Confidence.COMMON_PRACTICE);
+    /** Why a level that only the probe is known to end is not taken. */
+    static final String ABOVE =
+            "Whether dust at the level probe would stand over filter elements or inlet is not known: enter \"elements down to\" of the"
+                    + " receiver and \"low edge\" of its \"inlet\".";
 
     private static final String PROBE =
             "Enter \"diameter\", \"hopper: {half angle, outlet}\" and \"level probe: {height}\" of the receiver.";
@@ -65,6 +74,7 @@ final class ReceiverSheet {
         arrivals.fastest().ifPresent(this::rising);
         CyclonicLines.write(writing, arrivals);
         places();
+        probeHeight();
         holdUp(arrivals.dustiest());
         HopperLines.write(writing, receiver.hopper(), arrivals.dusts());
         ReliefLines.write(writing, station, plant.site().air());
@@ -170,6 +180,37 @@ final class ReceiverSheet {
         writing.asked(FindingCode.LEVEL_PROBE_PLACE, Place.Kind.RECEIVER, Sheet.ANY_SET, Side.AT_LEAST, apart, APART);
     }
 
+    /** Dust at the probe must leave elements and inlet free; a probe nobody describes is asked for with its place. */
+    private void probeHeight() {
+        if (receiver.probe().isEmpty()) {
+            return;
+        }
+        Optional<Length> height = receiver.probe().flatMap(LevelProbe::height);
+        Optional<Length> lowest = receiver.lowestAbove();
+        receiver.elementsDownTo().ifPresent(low -> writing.given("elements", "Filter elements hang down to", low));
+        receiver.inlet()
+                .flatMap(ReceiverInlet::lowEdge)
+                .ifPresent(edge -> writing.given("inlet-edge", "Lower edge of the inlet", edge));
+        boolean above = height.isPresent()
+                && lowest.filter(low -> low.compareTo(height.get()) < 0).isPresent();
+        if (above || height.isPresent() && receiver.knownAbove()) {
+            writing.asked(
+                    FindingCode.LEVEL_PROBE_HEIGHT,
+                    Place.Kind.RECEIVER,
+                    Sheet.ANY_SET,
+                    Side.AT_MOST,
+                    height.get(),
+                    new Limit<>(lowest.orElseThrow(), BELOW),
+                    List.of(Writing.stated("h", "level probe, over the outlet", height.get(), Source.entered())));
+            return;
+        }
+        writing.notSaid(
+                FindingCode.LEVEL_PROBE_HEIGHT,
+                Place.Kind.RECEIVER,
+                BELOW,
+                height.isEmpty() ? "Enter \"height\" of the \"level probe\"." : ABOVE);
+    }
+
     // ---- hold-up
 
     private void holdUp(Optional<DustArrival> dustiest) {
@@ -178,7 +219,7 @@ final class ReceiverSheet {
             holdUpNotKnown(Sheet.ANY_SET, "The working volume up to the probe is not known. " + PROBE);
             return;
         }
-        String name = "Time to the probe without discharge";
+        String name = "Time to high level without discharge";
         if (dustiest.isEmpty()) {
             String why = "No dust reaches this receiver: enter \"feed\" of the inlets that are open together.";
             writing.unknown("hold-up", name, why);
@@ -199,16 +240,19 @@ final class ReceiverSheet {
         Optional<Quantity> time = writing.tried(
                 "hold-up", name + ", " + arrival.state(), () -> holdUpSteps(volume.get(), arrival, density.get()));
         time.ifPresentOrElse(
-                value -> plant.requirements()
-                        .receiver()
-                        .holdUp()
-                        .ifPresent(limit -> writing.asked(
+                value -> plant.requirements().receiver().holdUp().ifPresent(limit -> {
+                    if (receiver.knownAbove() || value.si() < limit.value().si()) {
+                        writing.asked(
                                 FindingCode.HOLD_UP,
                                 Place.Kind.RECEIVER,
                                 arrival.state(),
                                 Side.AT_LEAST,
                                 value,
-                                limit)),
+                                limit);
+                    } else {
+                        holdUpNotKnown(arrival.state(), ABOVE);
+                    }
+                }),
                 () -> holdUpNotKnown(arrival.state(), "Outside the formula of the hold-up, see the receiver's sheet."));
     }
 
@@ -221,8 +265,11 @@ final class ReceiverSheet {
     }
 
     private Optional<Volume> workingVolume() {
-        String name = "Working volume up to the probe";
-        Optional<Length> height = receiver.probe().flatMap(LevelProbe::height);
+        Optional<Length> height = receiver.highestLevel();
+        boolean byProbe = height.equals(receiver.probe().flatMap(LevelProbe::height));
+        String name = byProbe
+                ? "Working volume up to the probe" + (receiver.knownAbove() ? "" : ", if elements and inlet end above it")
+                : "Working volume, up to elements or inlet below the probe";
         if (receiver.diameter().isEmpty() || receiver.hopper().isEmpty() || height.isEmpty()) {
             writing.unknown("working-volume", name, PROBE);
             return Optional.empty();
@@ -235,18 +282,18 @@ final class ReceiverSheet {
                 .map(Volume.class::cast);
     }
 
-    private static Step volumeStep(Length diameter, Hopper hopper, Length probe) {
+    private static Step volumeStep(Length diameter, Hopper hopper, Length level) {
         Length inCone =
-                new Length(Math.min(probe.metres(), hopper.heightTo(diameter).metres()));
+                new Length(Math.min(level.metres(), hopper.heightTo(diameter).metres()));
         return step(
                 "RCV-8",
                 "V = π h (D² + D d + d²)/12 + π D² h_c/4",
                 GEOMETRY,
-                new Term("V", "volume up to the probe", hopper.volumeUpTo(probe, diameter)),
+                new Term("V", "volume up to the highest level", hopper.volumeUpTo(level, diameter)),
                 new Term("D", "diameter at the top of the dust or of the cone", hopper.diameterAt(inCone)),
                 new Term("d", "diameter of the outlet", hopper.outlet()),
                 new Term("h", "height in the cone", inCone),
-                new Term("h_c", "height in the cylinder", new Length(probe.metres() - inCone.metres())));
+                new Term("h_c", "height in the cylinder", new Length(level.metres() - inCone.metres())));
     }
 
     private static List<Step> holdUpSteps(Volume volume, DustArrival arrival, Density density) {
@@ -257,8 +304,8 @@ final class ReceiverSheet {
                 "RCV-9",
                 "t = V ρ_B / ṁ",
                 Source.published("mass balance"),
-                new Term("t", "time to the probe", new Duration(time_s)),
-                new Term("V", "volume up to the probe", volume),
+                new Term("t", "time to the highest level", new Duration(time_s)),
+                new Term("V", "volume up to the highest level", volume),
                 new Term("ρ_B", "loose bulk density of what arrives", density),
                 new Term("ṁ", "dust into the receiver, " + arrival.state(), rate)));
     }

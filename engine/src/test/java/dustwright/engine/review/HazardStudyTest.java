@@ -145,6 +145,7 @@ class HazardStudyTest {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         new Ratio(0),
                         isolated))
                 .lobe("P", 0.2)

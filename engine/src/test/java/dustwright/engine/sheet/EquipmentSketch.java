@@ -67,6 +67,8 @@ final class EquipmentSketch {
     double halfAngle_deg = 20;
     SidePlace inlet = SidePlace.LEFT;
     SidePlace probe = SidePlace.REAR;
+    double probe_m = 0.9;
+    Optional<Double> elementsDownTo_m = Optional.of(1.6);
     boolean known = true;
     boolean drawn = true;
     Optional<Boolean> combustible = Optional.empty();
@@ -180,13 +182,16 @@ final class EquipmentSketch {
         }
         return new Receiver(
                 Optional.of(new Length(1.2)),
+                elementsDownTo_m.map(Length::new),
                 Optional.of(new Area(0.8)),
                 Optional.of(new Length(1.8)).filter(side -> drawn),
                 Optional.of(new Shell(new Length(thickness_m), ShellMaterial.CARBON_STEEL, rings, new Ratio(3))),
                 Optional.of(new Hopper(Angle.ofDegrees(halfAngle_deg), new Length(0.25))),
                 Optional.of(new ReceiverInlet(
-                        Optional.of(inlet), Optional.of(new ReceiverInlet.Slot(new Length(0.065), new Length(0.15))))),
-                Optional.of(new LevelProbe(Optional.of(probe), Optional.of(new Length(0.9)))),
+                        Optional.of(inlet),
+                        Optional.of(new Length(1.4)),
+                        Optional.of(new ReceiverInlet.Slot(new Length(0.065), new Length(0.15))))),
+                Optional.of(new LevelProbe(Optional.of(probe), Optional.of(new Length(probe_m)))),
                 new Ratio(preSeparation),
                 protection);
     }

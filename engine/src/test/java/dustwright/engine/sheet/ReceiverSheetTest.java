@@ -150,6 +150,55 @@ class ReceiverSheetTest {
         }
     }
 
+    /** By hand: cone of 20° ends 1.305 m up, so 2.3 m would count a metre of shell among elements that hang down to 1.6 m, over an inlet at 1.4 m. */
+    @Test
+    void dust_that_would_stand_over_elements_or_inlet_is_not_counted_and_the_probe_fails() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        double kept_m3 = EquipmentSketch.value(sketch.sheets(), "working-volume").si();
+        assertThat(height(sketch).holds()).isTrue();
+        sketch.probe_m = 2.3;
+        double inCone_m3 = Math.PI * cone_m() * (1.44 + 1.2 * 0.25 + 0.0625) / 12;
+        assertThat(height(sketch).fails()).isTrue();
+        assertThat(height(sketch).limit().si()).as("the inlet").isEqualTo(1.4);
+        double high_m3 = EquipmentSketch.value(sketch.sheets(), "working-volume").si();
+        assertClose("to the inlet", high_m3, inCone_m3 + Math.PI * 0.36 * (1.4 - cone_m()), 1e-12);
+        assertThat(high_m3).isGreaterThan(kept_m3);
+        sketch.elementsDownTo_m = Optional.of(1.2);
+        assertThat(height(sketch).limit().si()).as("elements").isEqualTo(1.2);
+        sketch.elementsDownTo_m = Optional.empty();
+        assertThat(height(sketch).fails()).as("the inlet alone").isTrue();
+    }
+
+    @Test
+    void a_time_to_high_level_by_elements_that_hang_nobody_knows_how_low_does_not_hold() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.HOLD_UP)
+                        .orElseThrow()
+                        .holds())
+                .isTrue();
+        sketch.elementsDownTo_m = Optional.empty();
+        for (FindingCode code : List.of(FindingCode.HOLD_UP, FindingCode.LEVEL_PROBE_HEIGHT)) {
+            Finding open = EquipmentSketch.finding(sketch.sheets(), code).orElseThrow();
+            assertThat(open.unjudged()).as(code.name()).isTrue();
+            assertThat(open.derivation().steps().get(0).formula()).contains("elements down to");
+        }
+        sketch.feed_kgPerS = 4000.0 / 3600;
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.HOLD_UP)
+                        .orElseThrow()
+                        .fails())
+                .as("too soon up to the probe already")
+                .isTrue();
+    }
+
+    private static Finding height(EquipmentSketch sketch) {
+        return EquipmentSketch.finding(sketch.sheets(), FindingCode.LEVEL_PROBE_HEIGHT)
+                .orElseThrow();
+    }
+
+    private static double cone_m() {
+        return (1.2 - 0.25) / 2 / Math.tan(Math.toRadians(20));
+    }
+
     /** By hand: cone of 20° from 0.25 m up to 0.9 m height is 0.905 m wide there, 0.2594 m³; at 550 kg/m³ and 80 kg/h 1.78 h. */
     @Test
     void the_hopper_holds_what_geometry_says_until_the_probe() {

@@ -70,6 +70,10 @@ public final class ReceiverKeys {
                             SIDE,
                             "Place around the shell, seen standing at the access door; the three are 90 deg apart."),
                     Key.optional(
+                            "low edge",
+                            HEIGHT,
+                            "Height of its lower edge above the hopper's outlet; the level probe belongs below it."),
+                    Key.optional(
                             "width", SLOT, "Width of a tangential inlet; with `height`, a coarse cut is estimated."),
                     Key.optional("height", SLOT, "Height of a tangential inlet.")),
             List.of(Choice.atMostOne(List.of(List.of("width", "height")))));
@@ -195,6 +199,10 @@ public final class ReceiverKeys {
                             "free area",
                             CLOTH,
                             "Cross-section left between the filter elements, for the can velocity; less than that of the shell."),
+                    Key.optional(
+                            "elements down to",
+                            HEIGHT,
+                            "Height above the hopper's outlet down to which the filter elements hang; the level probe belongs below them."),
                     Key.optional("straight side", HEIGHT, "Height of the cylinder between hopper and head."),
                     Key.optional("shell", new Keys(SHELL), "Wall against vacuum."),
                     Key.optional("hopper", new Keys(HOPPER), "Cone below the cylinder."),
