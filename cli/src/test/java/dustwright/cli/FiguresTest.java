@@ -46,6 +46,8 @@ class FiguresTest {
             "pre",
             "relief",
             "throat",
+            "elements",
+            "inlet",
             "upkeep",
             "safety",
             "sound",

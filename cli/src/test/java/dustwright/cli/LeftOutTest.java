@@ -91,7 +91,7 @@ class LeftOutTest {
     /** The share that fills without inflation: 80 % of the bag do not last, and neither is the whole of it taken without a word. */
     @Test
     void a_bag_that_fills_short_by_nobody_knows_how_much_does_not_last_by_its_whole_volume() {
-        String plain = with(bakery, "        inflation: {flow: 150 m3/h, pressure: 15 mbar}\n", "");
+        String plain = with(bakery, "        inflation: {flow: 150 m3/h, pressure: 15 mbar, motor: 1/4 hp}\n", "");
         assertThat(worst(plain, FindingCode.CONTAINER_LIFE).fails()).isTrue();
         String open = plain.replaceFirst("      fill without inflation: 80 %[^\n]*\n", "");
         assertThat(open).isNotEqualTo(plain);

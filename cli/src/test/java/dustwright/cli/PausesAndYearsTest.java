@@ -127,4 +127,67 @@ class PausesAndYearsTest {
         Study hot = study(with(bakery, "  ambient: 35 degC", "  ambient: 55 degC"));
         assertThat(figure(hot, "panel-cooler")).isCloseTo(figure(hot, "panel-heat") + 5.5 * 2.2 * 5, within(1e-6));
     }
+
+    /** By hand: 24 kg of flour at 40 kg/h are 36 min of one user's work, whoever else vacuums; milk at 30 kg/h in a zone for one user 48 min. */
+    @Test
+    void dust_is_picked_up_no_faster_than_inlets_that_have_it_and_users_who_may_stand_there() {
+        String milk = with(bakery, "cleaning: 20 min,", "picked up: [{dust: milk, zone: allergen, per shift: 24 kg}],");
+        assertThat(figure(study(milk), "cleaning/REC")).isCloseTo(24.0 / 30 * 3600, within(1e-6));
+        String both = with(
+                bakery,
+                "cleaning: 20 min,",
+                "picked up: [{dust: milk, zone: allergen, per shift: 6 kg}, {dust: flour, per shift: 120 kg}],");
+        assertThat(figure(study(both), "cleaning/REC"))
+                .as("three users")
+                .isCloseTo((6 / 30.0 + 3) / 3 * 3600, within(1e-6));
+        Finding open = worst(study(milk.replace("dust: milk, feed: 30 kg/h", "dust: milk")), FindingCode.CLEANING_TIME);
+        assertThat(open.unjudged()).isTrue();
+        assertThat(open.derivation().steps().get(0).formula()).contains("feed", "Milk and egg powder in zone allergen");
+    }
+
+    /** Own curve of a multistage exhauster: its power rises with its flow, and nothing brings it more air than the open vent valve. */
+    @Test
+    void a_motor_is_held_to_the_power_that_a_dynamic_machine_takes_with_the_vent_valve_open() {
+        String turbo = bakery.replaceFirst(
+                "P1: \\{model: DL-15, speed: 2155 rpm,[^\n]*\n[^\n]*\n[^\n]*\n",
+                "P1: {kind: multistage centrifugal, rated speed: 3550 rpm, curve taken: at rated density, deepest vacuum: 38 kPa, greatest rise: 150 K, motor: 11 kW, start: direct,\n"
+                        + "           curve: [{flow: 1600 m3/h, vacuum: 0.1 kPa, power: 15.5 kW}, {flow: 1000 m3/h, vacuum: 20 kPa, power: 9.5 kW},"
+                        + " {flow: 300 m3/h, vacuum: 38 kPa, power: 5 kW}]}\n");
+        assertThat(turbo).isNotEqualTo(bakery);
+        Study study = study(turbo);
+        Finding vented = study.sheets().stream()
+                .filter(sheet -> sheet.id().equals("vent-open/REC"))
+                .flatMap(sheet -> sheet.findings().stream())
+                .filter(f -> f.code() == FindingCode.PRODUCER_POWER)
+                .findFirst()
+                .orElseThrow();
+        assertThat(vented.fails()).isTrue();
+        assertThat(figure(study, "worst-power/P1")).isEqualTo(vented.value().si());
+        assertThat(figure(study, "motor-asked/P1"))
+                .isGreaterThanOrEqualTo(1.1 * vented.value().si());
+    }
+
+    @Test
+    void the_hottest_air_a_producer_gives_off_is_that_of_the_pauses_too() {
+        Study study = study(bakery);
+        double shut_K = study.sheets().stream()
+                .filter(sheet -> sheet.id().equals("shut-inlets/REC"))
+                .flatMap(sheet -> sheet.findings().stream())
+                .filter(f -> f.code() == FindingCode.PRODUCER_TEMPERATURE)
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .si();
+        assertThat(figure(study, "discharge-temperature/P1")).isGreaterThanOrEqualTo(293.15 + shut_K - 1e-9);
+    }
+
+    /** Common practice, no source: a usual bag takes about 64 ft³ and replaces roughly seven to nine 55-gallon drums. */
+    @Test
+    void the_sheet_of_a_usual_bag_says_that_it_replaces_seven_to_nine_drums() {
+        String usual = with(
+                with(bakery, "volume: 0.45 m3", "volume: 64 ft3"),
+                "size: [0.8 m, 0.8 m, 0.8 m]",
+                "size: [1.2 m, 1.2 m, 1.8 m]");
+        assertThat(figure(study(usual), "drums/REC")).isBetween(7.0, 9.0);
+    }
 }

@@ -82,4 +82,28 @@ class UnknownDustTest {
     private String words() {
         return out.toString().replaceAll("\\s+", " ");
     }
+
+    private String shot(String more) throws IOException {
+        String text = Files.readString(Path.of("..", "examples", "cement-packing", "plant.yaml"));
+        String heavy = text.replace(
+                "particle size: 0.015 mm, particle density: 3100 kg/m3, ",
+                "particle size: 2 mm, particle density: 7600 kg/m3, " + more);
+        assertThat(heavy).isNotEqualTo(text);
+        Path file = folder.resolve("plant.yaml");
+        Files.writeString(file, heavy);
+        return file.toString();
+    }
+
+    /** Steel shot of 2 mm: 0.0638 · 0.002^0.3 · √7600 is 0.86, beyond CON-30. */
+    @Test
+    void
+            shot_too_heavy_for_the_law_of_its_velocity_is_asked_for_choking_and_its_loss_is_not_known_until_its_speed_is_stated()
+                    throws IOException {
+        assertThat(run("verify", shot(""), "--open", "AS1")).as(err.toString()).isEqualTo(ExitCode.DOES_NOT_HOLD);
+        assertThat(words()).contains("Loss unknown by dust cement");
+        assertThat(run("solve", shot(""), "--open", "AS1")).as(err.toString()).isNotEqualTo(ExitCode.BAD_INPUT);
+        out.getBuffer().setLength(0);
+        run("verify", shot("level speed: 30 %, "), "--open", "AS1");
+        assertThat(words()).doesNotContain("Loss unknown");
+    }
 }

@@ -3,6 +3,9 @@ package dustwright.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dustwright.documents.writing.Show;
+import dustwright.engine.quantity.ElectricalEnergy;
+import dustwright.engine.quantity.Frequency;
+import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.UnitSystem;
 import java.util.List;
@@ -16,23 +19,30 @@ class ShowTest {
                 .toList();
     }
 
-    private static Stream<String> shown(UnitSystem system, List<PressureDifference> table) {
-        Show show = new Show(system).across(table);
+    private static Stream<String> shown(Show show, List<PressureDifference> table) {
         return table.stream().map(show::full).map(text -> text.replace('\u00A0', ' '));
     }
 
     /** 1 inH2O is 249.089 Pa and 1 inHg 3386.389 Pa (NIST SP 811). */
     @Test
-    void pressure_drops_of_one_table_stand_in_one_unit() {
-        assertThat(shown(UnitSystem.US, drops(249.089, 996.356, 1494.53, 4982)))
+    void a_drop_stands_in_inches_of_water_and_a_vacuum_in_inches_of_mercury_however_much_it_is() {
+        Show us = new Show(UnitSystem.US);
+        assertThat(shown(us.losses(), drops(249.089, 996.356, 1494.53, 4982)))
                 .containsExactly("1.00 inH₂O", "4.00 inH₂O", "6.00 inH₂O", "20.00 inH₂O");
-        assertThat(shown(UnitSystem.SI, drops(250, 990, 1600))).containsExactly("250 Pa", "990 Pa", "1\u202F600 Pa");
-        assertThat(shown(UnitSystem.US, drops(16_931.9, 485, 33_863.9)))
+        assertThat(shown(us.vacua(), drops(16_931.9, 485, 33_863.9)))
                 .containsExactly("5.00 inHg", "0.14 inHg", "10.00 inHg");
+        Show si = new Show(UnitSystem.SI);
+        assertThat(shown(si.losses(), drops(250, 990, 1600))).containsExactly("250 Pa", "990 Pa", "1\u202F600 Pa");
+        assertThat(shown(si.vacua(), drops(250, 36_000))).containsExactly("0.25 kPa", "36.00 kPa");
     }
 
     @Test
-    void where_as_many_stand_in_either_unit_the_finer_one_is_taken() {
-        assertThat(shown(UnitSystem.US, drops(33_863.9, 498.178))).containsExactly("135.95 inH₂O", "2.00 inH₂O");
+    void what_comes_seldom_or_weighs_little_is_not_printed_as_nothing() {
+        Show show = new Show(UnitSystem.SI);
+        assertThat(show.full(new Frequency(2 / (50 * 604_800.0))).replace('\u00A0', ' '))
+                .isEqualTo("0.0400 /week");
+        assertThat(show.full(new Mass(0.012)).replace('\u00A0', ' ')).isEqualTo("0.012 kg");
+        assertThat(show.full(new ElectricalEnergy(36_000)).replace('\u00A0', ' '))
+                .isEqualTo("0.010 kWh");
     }
 }

@@ -25,7 +25,7 @@ final class DustChecks {
     static List<Finding> of(Plant plant, DutyPoint duty) {
         List<Finding> findings = new ArrayList<>();
         for (Dust dust : plant.dusts()) {
-            List<Term> feeds = dust.particle().isPresent() ? List.of() : feeds(duty, dust);
+            List<Term> feeds = dust.lossKnown() ? List.of() : feeds(duty, dust);
             if (!feeds.isEmpty()) {
                 findings.add(finding(duty.state().name(), dust, feeds));
             }
@@ -50,7 +50,13 @@ final class DustChecks {
                 "NET-7",
                 "m_s = Σ m",
                 feeds,
-                new Term("m_s", dust.name() + " fed; its loss is left out of every pressure drop", all),
+                new Term(
+                        "m_s",
+                        dust.name()
+                                + (dust.particle().isEmpty()
+                                        ? " fed; its loss is left out of every pressure drop"
+                                        : " fed; its loss is an estimate: its particles are beyond CON-30, enter \"level speed\""),
+                        all),
                 Source.entered());
         return new Finding(
                 FindingCode.DUST_LOSS + "/" + dust.id() + "/" + state,

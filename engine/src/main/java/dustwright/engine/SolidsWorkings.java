@@ -6,6 +6,7 @@ import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.conveying.Particle;
 import dustwright.engine.conveying.RiserFoot;
 import dustwright.engine.conveying.SolidsDrop;
+import dustwright.engine.conveying.SolidsFriction;
 import dustwright.engine.conveying.SolidsPath;
 import dustwright.engine.conveying.VelocityLaw;
 import dustwright.engine.finding.Source;
@@ -160,15 +161,7 @@ final class SolidsWorkings {
                 "v_m",
                 drop.held() ? "velocity of least drop, where dust is held" : "gas velocity at the mean pressure",
                 drop.takenAt());
-        air.add(
-                "CON-30",
-                "c = v_m (1 − 0.0638 d^0.3 ρ_p^0.5), d in m, ρ_p in kg/m³",
-                List.of(
-                        gas,
-                        new Term("d", "particle size", particle.size()),
-                        new Term("ρ_p", "particle density", particle.density())),
-                new Term("c", "velocity of the dust, level", drop.particleLevel()),
-                Source.published("Hinkle, modified by the Institute of Gas Technology 1978, as in Rhodes"));
+        levelSpeed(gas, drop, particle);
         drop.particleRising()
                 .ifPresent(rising -> air.add(
                         "CON-31",
@@ -176,6 +169,39 @@ final class SolidsWorkings {
                         List.of(gas),
                         new Term("c_r", "velocity of the dust, rising", rising),
                         RHODES));
+    }
+
+    /** As measured, by the law, or at its end for particles beyond it. */
+    private void levelSpeed(Term gas, SolidsDrop drop, Particle particle) {
+        Term level = new Term("c", "velocity of the dust, level", drop.particleLevel());
+        if (particle.levelSpeed().isPresent()) {
+            air.add(
+                    "CON-30",
+                    "c = v_m s",
+                    List.of(
+                            gas,
+                            new Term(
+                                    "s",
+                                    "velocity of the dust in level tubes over that of the air",
+                                    particle.levelSpeed().get())),
+                    level,
+                    Source.entered());
+            return;
+        }
+        boolean held = !SolidsFriction.known(particle);
+        air.add(
+                "CON-30",
+                held
+                        ? "c = v_m (1 − 0.75), 0.0638 d^0.3 ρ_p^0.5 above 0.75: not known, taken at the end of the law"
+                        : "c = v_m (1 − 0.0638 d^0.3 ρ_p^0.5), d in m, ρ_p in kg/m³",
+                List.of(
+                        gas,
+                        new Term("d", "particle size", particle.size()),
+                        new Term("ρ_p", "particle density", particle.density())),
+                level,
+                held
+                        ? Source.ownReading("an estimate for particles beyond the law")
+                        : Source.published("Hinkle, modified by the Institute of Gas Technology 1978, as in Rhodes"));
     }
 
     private void levelFriction(

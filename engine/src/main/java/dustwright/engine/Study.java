@@ -146,10 +146,17 @@ public record Study(
         List<DustWeek> weeks = plant.stations().stream()
                 .flatMap(station -> DustWeek.of(plant, station, ways).stream())
                 .toList();
-        Outcome<DutyPoint> shut = ShutInlets.solved(plant);
-        List<Sheet> all = new ArrayList<>(
-                Sheets.of(plant, solved, ways, weeks, shut.match(Optional::of, why -> Optional.empty())));
-        all.addAll(ShutInlets.of(plant, shut));
+        Outcome<DutyPoint> shut = Pauses.solvedShut(plant);
+        Outcome<DutyPoint> vented = Pauses.solvedVented(plant);
+        List<Sheet> all = new ArrayList<>(Sheets.of(
+                plant,
+                solved,
+                ways,
+                weeks,
+                shut.match(Optional::of, why -> Optional.empty()),
+                vented.match(Optional::of, why -> Optional.empty())));
+        all.addAll(Pauses.shut(plant, shut));
+        all.addAll(Pauses.vented(plant, vented));
         return new Study(plant, states, oneUser, charts, profiles, trials, all, weeks);
     }
 

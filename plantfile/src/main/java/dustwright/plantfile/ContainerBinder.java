@@ -12,6 +12,7 @@ import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
+import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Volume;
@@ -86,7 +87,9 @@ final class ContainerBinder {
                 stand.section("inflation")
                         .map(fan -> new BulkBag.Inflation(
                                 fan.get("flow", ActualVolumeFlow.class),
-                                fan.find("pressure", PressureDifference.class))));
+                                fan.find("pressure", PressureDifference.class),
+                                fan.get("by", String.class).equals("compressed air"),
+                                fan.find("motor", Power.class))));
     }
 
     private static <T> T word(T[] values, Function<T, String> words, String said) {

@@ -4,11 +4,13 @@ import dustwright.engine.conveying.Dust;
 import dustwright.engine.conveying.DustClass;
 import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.conveying.Particle;
+import dustwright.engine.conveying.SolidsFriction;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
 import java.util.Arrays;
 import java.util.List;
@@ -41,6 +43,16 @@ final class DustBinder {
                                     + " until \"particle size\" and \"particle density\" are entered",
                             Source.ownReading("particles not stated"));
         }
+        if (particle.filter(p -> !SolidsFriction.known(p)).isPresent() && isFed(top, dust.id())) {
+            dust.taken()
+                    .record(
+                            dust.group(),
+                            dust.id(),
+                            "its particles are coarser and heavier than the law of their velocity is taken for (CON-30, lag above 0.75): they are"
+                                    + " taken to move at a quarter of the air's velocity in level tubes, and what they add to pressure drops is"
+                                    + " an estimate, until \"level speed\" is entered",
+                            Source.ownReading("the end of the law's range"));
+        }
         if (dustClass.isPresent()) {
             dust.taken()
                     .record(
@@ -70,7 +82,8 @@ final class DustBinder {
 
     private static Optional<Particle> particle(Section dust) {
         Optional<Density> density = dust.find("particle density", Density.class);
-        return dust.find("particle size", Length.class).flatMap(size -> density.map(d -> new Particle(size, d)));
+        return dust.find("particle size", Length.class)
+                .flatMap(size -> density.map(d -> new Particle(size, d, dust.find("level speed", Ratio.class))));
     }
 
     private static LevelFriction levelFriction(Section dust, Particle particle) {

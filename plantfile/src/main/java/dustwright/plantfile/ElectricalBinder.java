@@ -5,6 +5,7 @@ import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
 import dustwright.engine.electrical.Panel;
 import dustwright.engine.electrical.Supply;
+import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ElectricCurrent;
 import dustwright.engine.quantity.Power;
@@ -58,6 +59,8 @@ final class ElectricalBinder {
                 p.get("inside", Temperature.class),
                 p.find("surface", Area.class),
                 p.get("drives inside", Boolean.class),
-                p.find("power path heat", Power.class));
+                p.find("power path heat", Power.class),
+                p.find("cooler", Power.class),
+                p.find("cooling air", ActualVolumeFlow.class));
     }
 }

@@ -8,6 +8,7 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.producer.Coupling;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.Machine;
+import dustwright.engine.producer.Machine.CurveMachine.Taken;
 import dustwright.engine.producer.Model;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.ActualVolumeFlow;
@@ -167,12 +168,29 @@ final class ProducerBinder {
             p.derive("dynamic", byKind ? "yes" : "no");
             return byKind;
         });
+        Taken taken = p.find("curve taken", String.class)
+                .map(words -> Worded.of(Taken.values(), Taken::words, words))
+                .orElse(Taken.NOT_STATED);
+        boolean underVacuum = dynamic && taken == Taken.UNDER_ITS_VACUUM;
+        if (underVacuum) {
+            p.taken()
+                    .record(
+                            p.group(),
+                            p.id(),
+                            "its curve, taken under its own vacuum, is brought to one density at the inlet: vacuum and power of each point over"
+                                    + " 1 − v/101 325 Pa (PRD-37)",
+                            Source.published("affinity of a dynamic machine"));
+        }
         return new Machine.CurveMachine(
                 kind,
                 p.get("rated speed", RotationalSpeed.class),
                 p.get("rated density", Density.class),
                 dynamic,
-                p.sections("curve").stream().map(ProducerBinder::curvePoint).toList());
+                taken,
+                p.sections("curve").stream()
+                        .map(ProducerBinder::curvePoint)
+                        .map(point -> underVacuum ? point.atRatedDensity() : point)
+                        .toList());
     }
 
     private static Machine.CurvePoint curvePoint(Section point) {

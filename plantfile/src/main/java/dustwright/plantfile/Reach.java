@@ -45,6 +45,44 @@ final class Reach {
         top.namedSections("stations").forEach(this::checkMains);
         checkGroups();
         edges.values().stream().flatMap(List::stream).map(Edge::run).distinct().forEach(this::checkWye);
+        checkCleanRuns();
+    }
+
+    /** What an inlet picks up goes through every run drawn on from there, whatever is said of the run. */
+    private void checkCleanRuns() {
+        Map<Section, String> through = new LinkedHashMap<>();
+        for (Section inlet : top.namedSections("inlets")) {
+            if (inlet.has("dust")) {
+                drawnOnFrom(inlet.id()).forEach(run -> through.putIfAbsent(run, inlet.id()));
+            }
+        }
+        through.forEach((run, inlet) -> {
+            if (!run.find("dust", Boolean.class).orElse(true)) {
+                String path = run.path() + ".dust";
+                faults.add(
+                        lines.value(path).orElse(run.span()),
+                        path,
+                        "run " + run.id() + " is said to pass no dust, and what inlet " + inlet
+                                + " picks up comes through it",
+                        "no \"dust: no\" here; it belongs to runs that lead from no inlet with a dust");
+            }
+        });
+    }
+
+    private Set<Section> drawnOnFrom(String start) {
+        Set<Section> runs = new LinkedHashSet<>();
+        Set<String> seen = new LinkedHashSet<>();
+        Deque<String> next = new ArrayDeque<>(List.of(start));
+        while (!next.isEmpty()) {
+            String node = next.remove();
+            if (seen.add(node)) {
+                at(node).stream().filter(edge -> edge.from().equals(node)).forEach(edge -> {
+                    runs.add(edge.run());
+                    next.add(edge.to());
+                });
+            }
+        }
+        return runs;
     }
 
     private void join(Edge edge) {

@@ -1,7 +1,5 @@
 package dustwright.plantfile;
 
-import dustwright.engine.conveying.Particle;
-import dustwright.engine.conveying.SolidsFriction;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Density;
@@ -71,15 +69,6 @@ final class Relations {
                     heaviest.isPresent() ? "at least the heaviest bulk density" : "at least the bulk density");
         }
         Optional<Length> size = dust.find("particle size", Length.class);
-        if (size.isPresent()
-                && particle.isPresent()
-                && !SolidsFriction.moves(new Particle(size.get(), particle.get()))) {
-            fault(
-                    dust,
-                    "particle size",
-                    "particles too coarse and heavy for the law of their velocity (CON-30)",
-                    "finer or lighter particles; without a size, what the dust adds is left out and said so");
-        }
         dust.section("in hopper").ifPresent(hopper -> {
             Optional<Length> lump = hopper.find("largest lump", Length.class);
             if (lump.isPresent() && size.isPresent() && lump.get().compareTo(size.get()) < 0) {

@@ -141,6 +141,7 @@ class FaultsTest {
                 // a pressure held at a point, and where runs end
                 "runs:                    | held: {J1: {pressure: 65 psig}}~runs:   | psig is counted from the barometer upward | 79.7 psi abs",
                 "runs:                    | held: {J1: {vacuum: 6 psig}}~runs:      | psig is counted from the barometer upward | 12 inHg for a vacuum",
+                "to: REC, tube: T3        | to: REC, dust: no, tube: T3 | run M1 is said to pass no dust, and what inlet A1 picks up comes through it | it belongs to runs that lead from no inlet with a dust",
                 "to: REC, tube: T3        | to: air, tube: T3         | \"air\" is where a run may start, not where it ends | held at the site's barometer",
                 "J1: [4.5, 2, 6]          | J1: [4.5, 2, 6]~  CAP: {} | no run touches point CAP                          | a run from or to it",
                 // bends
@@ -172,7 +173,7 @@ class FaultsTest {
                 "class: very fine light dust | class: very fine light dust, heaviest bulk density: 400 kg/m3 | heaviest lighter than lightest | at least the bulk density",
                 "bulk density: 550 kg/m3 | heaviest bulk density: 600 kg/m3 | the heavy end of a range without its light end | too",
                 "class: very fine light dust | class: very fine light dust, heaviest bulk density: 800 kg/m3, tapped density: 700 kg/m3 | settled dust lighter than loose dust | at least the heaviest bulk density",
-                "class: very fine light dust | class: very fine light dust, particle size: 5 mm, particle density: 7850 kg/m3 | too coarse and heavy | finer or lighter",
+                "class: very fine light dust | class: very fine light dust, level speed: 2 % | outside what is sensible | 5 % to 100 %",
                 "class: very fine light dust | class: very fine light dust, particle size: 5 mm, in hopper: {largest lump: 4 mm} | a lump smaller than the particles | at least the particle size",
                 "class: very fine light dust | class: very fine light dust, level friction: yong | is none of the words known here | \"yang\"",
                 "wear velocity: 40 m/s    | wear velocity: 40 m/s, saltation factor: 0.5 | outside what is sensible | 1 to 5",

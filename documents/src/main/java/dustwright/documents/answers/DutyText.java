@@ -13,7 +13,6 @@ import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** Every figure of one solved state as tables. */
@@ -71,7 +70,7 @@ final class DutyText {
     }
 
     private void station(StationResult station) {
-        Show drops = show.across(List.of(station.filterLoss(), station.safetyFilterLoss()));
+        Show drops = show.losses();
         lines.gap();
         lines.text(
                 "  ",

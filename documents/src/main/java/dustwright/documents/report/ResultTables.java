@@ -24,7 +24,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Every state in one line, and the numbers of the worst one: pieces, inlets, stations. */
 final class ResultTables {
@@ -250,9 +249,7 @@ final class ResultTables {
         Element section = Parts.section("stations", "8  Stations");
         section.add(Parts.paragraph("", "Set " + answer.state().name() + "."));
         Table table = Table.of(Table.words("Station"), Table.words("What"), Table.words("Value"));
-        Show drops = show.across(duty.stations().stream()
-                .flatMap(station -> Stream.of(station.filterLoss(), station.safetyFilterLoss()))
-                .toList());
+        Show drops = show.losses();
         for (StationResult station : duty.stations()) {
             stationRows(table, station, drops);
         }

@@ -11,11 +11,7 @@ import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Unit;
 import dustwright.engine.quantity.UnitSystem;
-import java.util.Collection;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
@@ -53,25 +49,14 @@ public final class Show {
         this.loss = scale(SOME_LOSS);
     }
 
-    /**
-     * The same units, but one for all pressure differences and one for all electric powers of a table: the one in which most of its
-     * figures would stand, the finer one where as many stand in another.
-     */
-    public Show across(Collection<? extends Quantity> table) {
-        Map<Dimension, Scale> common = new EnumMap<>(Dimension.class);
-        for (Dimension dimension : List.of(Dimension.PRESSURE_DIFFERENCE, Dimension.ELECTRIC_POWER)) {
-            List<Scale> scales = table.stream()
-                    .filter(quantity -> quantity.dimension() == dimension)
-                    .sorted(Comparator.comparingDouble(quantity -> Math.abs(quantity.si())))
-                    .map(this::scale)
-                    .toList();
-            scales.stream()
-                    .distinct()
-                    .max(Comparator.comparingInt((Scale scale) -> Collections.frequency(scales, scale))
-                            .thenComparingInt(scale -> -scales.indexOf(scale)))
-                    .ifPresent(scale -> common.put(dimension, scale));
-        }
-        return new Show(system, common);
+    /** The same units, with what pieces take of the vacuum in Pa or inches of water however much it is. */
+    public Show losses() {
+        return new Show(system, Map.of(Dimension.PRESSURE_DIFFERENCE, loss));
+    }
+
+    /** The same units, with every pressure difference as a vacuum: in kPa or inches of mercury however small it is. */
+    public Show vacua() {
+        return new Show(system, Map.of(Dimension.PRESSURE_DIFFERENCE, column(Dimension.PRESSURE_DIFFERENCE)));
     }
 
     /**

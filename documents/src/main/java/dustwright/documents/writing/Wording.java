@@ -12,7 +12,6 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.Sheet;
-import java.util.stream.Stream;
 
 /** Sentences about the plant: present tense, the plant is the subject, number and place in the sentence. */
 public final class Wording {
@@ -69,6 +68,7 @@ public final class Wording {
             case PRODUCER_TEMPERATURE -> "Cool enough:";
             case PRODUCER_SPEED -> "Speed in range at";
             case PRODUCER_SHUT -> "Check valve open at";
+            case CURVE_TAKEN -> "Known how its curve was taken:";
             case SEAL_WATER -> "Seal water no warmer than its curve's at";
             case CURVE_FREE_END -> "Not shallower than its curve was measured:";
             case CURVE_DEEP_END -> "Not deeper than its curve was measured:";
@@ -138,6 +138,7 @@ public final class Wording {
             case BAG_STATIC -> "Bag type permitted by the ignition energies entered:";
             case LINER_STATIC -> "Liner goes with the bag:";
             case PANEL_AREA -> "Enclosure type goes with the area of";
+            case PANEL_HEAT -> "Cool enough at its hottest:";
             case PANEL_EXPOSURE -> "Enclosure type keeps out what reaches";
             case BALANCE -> "In balance:";
         };
@@ -160,6 +161,7 @@ public final class Wording {
             case PRODUCER_TEMPERATURE -> "Too hot:";
             case PRODUCER_SPEED -> "Speed out of range at";
             case PRODUCER_SHUT -> "Check valve stays shut at";
+            case CURVE_TAKEN -> "Not known how its curve was taken:";
             case SEAL_WATER -> "Seal water warmer than its curve's at";
             case CURVE_FREE_END -> "Shallower than its curve was measured:";
             case CURVE_DEEP_END -> "Deeper than its curve was measured:";
@@ -229,6 +231,7 @@ public final class Wording {
             case BAG_STATIC -> "Bag type not permitted for a dust in";
             case LINER_STATIC -> "Liner cancels the rating of";
             case PANEL_AREA -> "Enclosure not for its area:";
+            case PANEL_HEAT -> "Gets too hot:";
             case PANEL_EXPOSURE -> "Enclosure not made for what reaches";
             case BALANCE -> "Balance does not close in";
         };
@@ -285,12 +288,12 @@ public final class Wording {
         return answer instanceof Answer.Words words ? words.text() : "not known. " + ((Answer.Unknown) answer).why();
     }
 
-    /** What a sheet of equipment is shown in: one unit for each kind of figure across it. */
+    /** What a sheet of equipment is shown in: one unit for each kind of figure, the same for every plant. */
     public static Show across(Sheet sheet, Show show) {
-        return show.across(sheet.entries().stream()
-                .flatMap(entry ->
-                        entry.answer() instanceof Answer.Known known ? Stream.of(known.value()) : Stream.empty())
-                .toList());
+        return switch (sheet.about().kind()) {
+            case FILTER, SAFETY_FILTER, SILENCER, CONTAINER -> show.losses();
+            default -> show.vacua();
+        };
     }
 
     /** True for a figure or a few words, which stand in a column; longer answers are sentences of their own. */

@@ -196,15 +196,21 @@ final class DeviceAudit {
         return loss.loss().pascals() * thinner * share * share;
     }
 
-    private static double relief(ReliefValve valve, double vacuum_Pa) {
+    /** With the nozzle above full opening in its own arithmetic: w² ~ r^1.4286 − r^1.7143 at γ = 1.4, no more below r = 0.528282. */
+    private double relief(ReliefValve valve, double vacuum_Pa) {
         double rated = valve.rated().cubicMetresPerSecond() * FreeAirFlow.REFERENCE_DENSITY_kgPerM3;
         double full_Pa = valve.set().pascals() + valve.accumulation().pascals();
         if (vacuum_Pa > full_Pa) {
-            return rated * Math.sqrt(vacuum_Pa / full_Pa);
+            return rated * Math.sqrt(opened(vacuum_Pa) / opened(full_Pa));
         }
         return rated
                 * Math.max(0, vacuum_Pa - valve.set().pascals())
                 / valve.accumulation().pascals();
+    }
+
+    private double opened(double vacuum_Pa) {
+        double r = Math.max(1 - vacuum_Pa / ambient_Pa, 0.5282817877);
+        return Math.pow(r, 10.0 / 7) - Math.pow(r, 12.0 / 7);
     }
 
     private void producer(VacuumProducer producer, ProducerResult result, double suction_Pa, List<Discrepancy> found) {

@@ -61,11 +61,13 @@ final class SolidsAudit {
         double gas = held
                 ? stream.drop().orElseThrow().leastDropVelocity().orElseThrow().metresPerSecond()
                 : actual;
-        double level = gas
-                * (1
-                        - 0.0638
+        double byLaw = 1
+                - Math.min(
+                        0.75,
+                        0.0638
                                 * Math.pow(particle.size().metres(), 0.3)
                                 * Math.pow(particle.density().kgPerCubicMetre(), 0.5));
+        double level = gas * particle.levelSpeed().map(speed -> speed.value()).orElse(byLaw);
         double sum_Pa = 0;
         double rising = gas - falling_mPerS(particle);
         sum_Pa += leg.kind() == LegResult.Kind.HOSE ? flux * level : 0;

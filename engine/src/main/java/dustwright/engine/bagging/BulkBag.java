@@ -5,6 +5,7 @@ import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
+import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Volume;
@@ -90,8 +91,24 @@ public record BulkBag(
      *
      * @param flow at the barometer
      * @param pressure it can make; absent where not known
+     * @param byCompressedAir by the plant's compressed air, else by a fan
+     * @param motor nameplate of the fan's motor; absent where not known
      */
-    public record Inflation(ActualVolumeFlow flow, Optional<PressureDifference> pressure) {}
+    public record Inflation(
+            ActualVolumeFlow flow,
+            Optional<PressureDifference> pressure,
+            boolean byCompressedAir,
+            Optional<Power> motor) {
+        /** Whether a fan blows and nobody says how strong its motor is. */
+        public boolean motorMissing() {
+            return !byCompressedAir && motor.isEmpty();
+        }
+    }
+
+    /** Fan that opens it first; absent where nothing does, or compressed air. */
+    public Optional<Inflation> fan() {
+        return stand.inflation().filter(inflation -> !inflation.byCompressedAir());
+    }
 
     /** Whether it is not inflated before filling and nobody says which share of its volume then fills. */
     public boolean fillsByUnknownShare() {

@@ -85,4 +85,9 @@ public record Dust(
                 HopperDust.UNKNOWN,
                 DustCard.UNKNOWN);
     }
+
+    /** Whether what it costs to carry is known: particles are stated, and how fast they move in level tubes is measured or within CON-30. */
+    public boolean lossKnown() {
+        return particle.filter(SolidsFriction::known).isPresent();
+    }
 }

@@ -28,9 +28,21 @@ public final class SolidsFriction {
         return LAG.check(share(size_m, particleDensity_kgPerM3));
     }
 
-    /** Whether CON-30 holds for this particle. */
-    public static boolean moves(Particle particle) {
-        return share(particle.size().metres(), particle.density().kgPerCubicMetre()) <= LAG.most();
+    /**
+     * The same of a particle: as measured where its velocity in level tubes is stated, else by CON-30. Beyond its range 0.75 is taken, and
+     * {@link #known} says that nobody knows.
+     */
+    public static double lag(Particle particle) {
+        return particle.levelSpeed()
+                .map(speed -> 1 - speed.value())
+                .orElseGet(() -> Math.min(
+                        share(particle.size().metres(), particle.density().kgPerCubicMetre()), LAG.most()));
+    }
+
+    /** Whether its velocity in level tubes is measured, or CON-30 holds for it. */
+    public static boolean known(Particle particle) {
+        return particle.levelSpeed().isPresent()
+                || share(particle.size().metres(), particle.density().kgPerCubicMetre()) <= LAG.most();
     }
 
     private static double share(double size_m, double particleDensity_kgPerM3) {

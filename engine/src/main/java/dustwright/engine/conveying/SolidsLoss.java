@@ -93,7 +93,6 @@ public final class SolidsLoss {
      * Prepares a leg.
      *
      * @param air of the site; made for densities from half the site's to all of it
-     * @throws dustwright.engine.quantity.OutOfRangeException when particles are too coarse and heavy for CON-30
      */
     public SolidsLoss(
             SolidsPath path, Length bore, Particle particle, Air air, AirLoss airLoss, LevelFriction friction) {
@@ -105,7 +104,7 @@ public final class SolidsLoss {
         this.airLoss = airLoss;
         rises = path.lift_m() > 0;
         area_m2 = bore.circle().squareMetres();
-        lag = SolidsFriction.lag(size_m, heavy);
+        lag = SolidsFriction.lag(particle);
         startsAndBendsRising = path.startRising() + path.bendsRising();
         startsAndBends = (path.startLevel() + path.bendsLevel()) * (1 - lag) + startsAndBendsRising;
         slipReynoldsPerMassFlux = lag * size_m / air.viscosity_PaS();

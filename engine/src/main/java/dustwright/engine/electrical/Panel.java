@@ -2,6 +2,7 @@ package dustwright.engine.electrical;
 
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
+import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Temperature;
@@ -21,6 +22,8 @@ import java.util.Optional;
  * @param surface of the walls that stand free
  * @param drivesInside whether variable-frequency drives sit in the panel
  * @param powerPathHeat heat of contactors, overloads, fuses and transformers, by their makers' sheets
+ * @param cooler heat its closed cooler carries off at the temperatures inside and around it
+ * @param coolingAir air that a fan leads through it
  */
 public record Panel(
         Optional<AreaClass> area,
@@ -32,7 +35,9 @@ public record Panel(
         Temperature inside,
         Optional<Area> surface,
         boolean drivesInside,
-        Optional<Power> powerPathHeat) {
+        Optional<Power> powerPathHeat,
+        Optional<Power> cooler,
+        Optional<ActualVolumeFlow> coolingAir) {
     /** Control supply. */
     public enum Control {
         DC_24("24 V DC", 24),

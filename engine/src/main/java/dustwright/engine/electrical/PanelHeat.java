@@ -17,6 +17,8 @@ public final class PanelHeat {
     private static final Range SURFACE = new Range("panel heat", "k", "W/(m² K)", 1, 20);
     private static final Range DENSITY = new Range("panel heat", "ρ", "kg/m³", 0.5, 1.5);
 
+    private static final Range FLOW = new Range("panel heat", "Q", "m³/s", 0, 10);
+
     private PanelHeat() {}
 
     /**
@@ -70,5 +72,25 @@ public final class PanelHeat {
     public static double coolingAir_m3PerS(double heat_W, double walls_W, double rise_K, double density_kgPerM3) {
         return Math.max(0, POWER.check(heat_W) - POWER.check(walls_W))
                 / (DENSITY.check(density_kgPerM3) * SPECIFIC_HEAT_JPerKgK * RISE.check(rise_K));
+    }
+
+    /**
+     * Heat that air led through a panel carries off [W] (equation ELE-44); below zero it brings heat in.
+     *
+     * <pre>
+     * P_air = ρ cp Q ΔT
+     * </pre>
+     *
+     * @param flow_m3PerS Q [m³/s]
+     * @param rise_K ΔT inside over ambient [K]
+     * @param density_kgPerM3 ρ of the site's air [kg/m³]
+     * @source energy balance, cp 1005 J/(kg K)
+     * @example byAir_W(0.028192, 10, 1.2) = 340
+     */
+    public static double byAir_W(double flow_m3PerS, double rise_K, double density_kgPerM3) {
+        return DENSITY.check(density_kgPerM3)
+                * SPECIFIC_HEAT_JPerKgK
+                * FLOW.check(flow_m3PerS)
+                * DIFFERENCE.check(rise_K);
     }
 }

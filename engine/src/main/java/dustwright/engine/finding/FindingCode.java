@@ -32,7 +32,7 @@ public enum FindingCode {
             "Loss by dust",
             "This dust is fed and slows the air by an amount that is not known: pressures, flows and velocities of this set are those of air"
                     + " alone, and what holds for air alone is not shown to hold.",
-            "Enter \"particle size\" and \"particle density\" of this dust."),
+            "Enter \"particle size\" and \"particle density\" of this dust, of heavy shot \"level speed\" too."),
     LUMP(
             "Room for the largest piece",
             "The largest piece of this dust is wider than the bore: it stops here and plugs the way.",
@@ -68,6 +68,11 @@ public enum FindingCode {
             "This producer runs while its check valve stays shut: at its speed it does not reach the vacuum that stands at its station. It moves"
                     + " no air and heats up on what it holds.",
             "Stop it, raise its speed, or match it to the producers beside it; let the second one start only when it is needed."),
+    CURVE_TAKEN(
+            "How the curve was taken",
+            "A dynamic machine's curve means one thing where all its points had air of one density at the inlet, another where the inlet stood under"
+                    + " its own vacuum: deep down flow and power differ by a third.",
+            "Ask the machine's maker and enter \"curve taken\"."),
     SEAL_WATER(
             "Seal water against the curve's",
             "The pump's curve was taken with cooler seal water than it gets, or nobody says how warm it gets: the warmer the water, the more of"
@@ -384,6 +389,10 @@ public enum FindingCode {
             "Panel against dust and water",
             "The panel's enclosure is not made to keep out what reaches it where it stands.",
             "Use an enclosure of the usual type for this exposure, see the panel's sheet, or keep dust and water from it."),
+    PANEL_HEAT(
+            "Heat of the panel",
+            "With the hottest air around it less heat leaves the panel than is made in it: its parts get hotter than they may stand.",
+            "Fit a closed cooler for what the panel's sheet leaves to it, use a larger panel, put drives outside, or stand it where it is cooler."),
     BALANCE(
             "Balance check",
             "An independent check of mass balance and leg laws does not agree with the solver's result.",

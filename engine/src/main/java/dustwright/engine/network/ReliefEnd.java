@@ -1,12 +1,13 @@
 package dustwright.engine.network;
 
 import dustwright.engine.producer.ReliefValve;
+import dustwright.engine.tubing.Nozzle;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A relief valve as the solver meets it: three smooth stretches, of which one is taken for the whole of a solve, so that no Newton step
- * ever meets the kink between two. {@link #move} says afterwards whether the stretch was right. The air it passes rises with the
- * vacuum on all three, hence a wrong stretch always points to its right neighbour.
+ * ever meets the kink between two. {@link #move} says afterwards whether the stretch was right. The air it passes never falls with the
+ * vacuum on any of them, hence a wrong stretch always points to its right neighbour.
  */
 final class ReliefEnd {
     /** A vacuum counts as on the edge of two stretches within this share of itself [-]. */
@@ -22,9 +23,11 @@ final class ReliefEnd {
     private final double set_Pa;
     private final double accumulation_Pa;
     private final double rated_kgPerS;
+    private final double ambient_Pa;
     private Stretch stretch = Stretch.SHUT;
 
-    ReliefEnd(@Nullable ReliefValve valve) {
+    ReliefEnd(@Nullable ReliefValve valve, double ambient_Pa) {
+        this.ambient_Pa = ambient_Pa;
         present = valve != null;
         set_Pa = valve == null ? 0 : valve.set().pascals();
         accumulation_Pa = valve == null ? 1 : valve.accumulation().pascals();
@@ -44,8 +47,8 @@ final class ReliefEnd {
             case OPENING -> rated_kgPerS * (vacuum_Pa - set_Pa) / accumulation_Pa;
             case FULL ->
                 vacuum_Pa < full_Pa
-                        ? rated_kgPerS * (vacuum_Pa + full_Pa) / (2 * full_Pa)
-                        : rated_kgPerS * Math.sqrt(vacuum_Pa / full_Pa);
+                        ? rated_kgPerS - fullSlope_kgPerSPa(full_Pa) * (full_Pa - vacuum_Pa)
+                        : rated_kgPerS * ReliefValve.aboveFull(vacuum_Pa, full_Pa, ambient_Pa);
         };
     }
 
@@ -55,8 +58,14 @@ final class ReliefEnd {
         return switch (stretch) {
             case SHUT -> 0;
             case OPENING -> rated_kgPerS / accumulation_Pa;
-            case FULL -> rated_kgPerS / (2 * Math.sqrt(full_Pa * Math.max(vacuum_Pa, full_Pa)));
+            case FULL -> fullSlope_kgPerSPa(Math.max(vacuum_Pa, full_Pa));
         };
+    }
+
+    private double fullSlope_kgPerSPa(double vacuum_Pa) {
+        return rated_kgPerS
+                * Nozzle.slope_kgPerSPa(1, ambient_Pa, ambient_Pa - vacuum_Pa, 1)
+                / Nozzle.massFlow_kgPerS(1, ambient_Pa, ambient_Pa - set_Pa - accumulation_Pa, 1);
     }
 
     /** Takes the neighbouring stretch when the solved vacuum lies beyond the present one; whether it did. */

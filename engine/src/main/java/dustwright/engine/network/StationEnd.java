@@ -53,7 +53,7 @@ final class StationEnd {
 
     StationEnd(Network net, StationParts station) {
         ambient_Pa = net.ambient_Pa;
-        relief = new ReliefEnd(station.relief());
+        relief = new ReliefEnd(station.relief(), ambient_Pa);
         station.producers().stream()
                 .sorted(Comparator.comparing(VacuumProducer::id))
                 .forEach(p -> units.add(Unit.of(p, new ProducerLaw(p, net.air))));

@@ -121,7 +121,7 @@ public record Plant(
     /** Whether an inlet feeds a dust of which nobody knows what it costs to carry. */
     public boolean feedsUnknownLoss(Inlet inlet) {
         return inlet.feed().kgPerSecond() > 0
-                && inlet.dust().filter(id -> dust(id).particle().isEmpty()).isPresent();
+                && inlet.dust().filter(id -> !dust(id).lossKnown()).isPresent();
     }
 
     public Run run(String id) {

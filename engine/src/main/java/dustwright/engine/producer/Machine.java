@@ -120,13 +120,55 @@ public sealed interface Machine {
      * @param ratedDensity density at the machine's inlet at which the curve was taken
      * @param dynamic true for centrifugal and side-channel machines, whose vacuum follows speed² and inlet density; false for
      *     displacement machines, whose flow follows speed
-     * @param points flow falling, vacuum rising
+     * @param taken how a dynamic machine's curve was taken
+     * @param points flow falling, vacuum rising; of a dynamic machine brought to the rated density at the inlet
      */
     record CurveMachine(
-            String kind, RotationalSpeed ratedSpeed, Density ratedDensity, boolean dynamic, List<CurvePoint> points)
+            String kind,
+            RotationalSpeed ratedSpeed,
+            Density ratedDensity,
+            boolean dynamic,
+            Taken taken,
+            List<CurvePoint> points)
             implements Machine {
         public CurveMachine {
             points = List.copyOf(points);
+        }
+
+        /** One whose curve is known to hold at one density at its inlet. */
+        public CurveMachine(
+                String kind,
+                RotationalSpeed ratedSpeed,
+                Density ratedDensity,
+                boolean dynamic,
+                List<CurvePoint> points) {
+            this(kind, ratedSpeed, ratedDensity, dynamic, Taken.AT_RATED_DENSITY, points);
+        }
+
+        /** How a dynamic machine's curve was taken. */
+        public enum Taken {
+            /** Every point with air of the rated density at the inlet. */
+            AT_RATED_DENSITY("at rated density"),
+            /** The inlet under the vacuum of the point, still air of 101 325 Pa behind the machine, rated density with the inlet open. */
+            UNDER_ITS_VACUUM("under its own vacuum"),
+            /** Nobody says, and it is read as taken at one density. */
+            NOT_STATED("");
+
+            private final String words;
+
+            Taken(String words) {
+                this.words = words;
+            }
+
+            /** As the plant file says it. */
+            public String words() {
+                return words;
+            }
+        }
+
+        /** Whether nobody says how the curve of this dynamic machine was taken. */
+        public boolean readingOpen() {
+            return dynamic && taken == Taken.NOT_STATED;
         }
 
         @Override
@@ -167,5 +209,20 @@ public sealed interface Machine {
     }
 
     /** One point of a producer's curve: inlet volume flow, vacuum made and shaft power. */
-    record CurvePoint(ActualVolumeFlow flow, PressureDifference vacuum, Power power) {}
+    record CurvePoint(ActualVolumeFlow flow, PressureDifference vacuum, Power power) {
+        /**
+         * The point of a dynamic machine taken under its own vacuum, brought to the density it has with its inlet open (equation PRD-37).
+         *
+         * <pre>
+         * Q0 = Q,  Δp0 = v / (1 − v/p_0),  P0 = P / (1 − v/p_0),  p_0 = 101 325 Pa
+         * </pre>
+         *
+         * @source affinity of a dynamic machine (PRD-4) with the density of its inlet, ρ = ρ0 (1 − v/p_0)
+         */
+        public CurvePoint atRatedDensity() {
+            double density = 1 - vacuum.pascals() / StandardAtmosphere.SEA_LEVEL_Pa;
+            return new CurvePoint(
+                    flow, new PressureDifference(vacuum.pascals() / density), new Power(power.watts() / density));
+        }
+    }
 }

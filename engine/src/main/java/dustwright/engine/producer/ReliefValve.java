@@ -13,7 +13,7 @@ import java.util.Optional;
  * <pre>
  * v ≤ set              w = 0
  * v ≤ set + acc        w = w_rated (v − set) / acc
- * above                w = w_rated √( v / (set + acc) )             (equation VLV-1)
+ * above                w = w_rated w_nozzle(v) / w_nozzle(set + acc)      (equation VLV-1; TUB-21, which chokes)
  * </pre>
  *
  * @param set vacuum at which it opens
@@ -64,8 +64,13 @@ public record ReliefValve(
         return here / there;
     }
 
-    /** Air it admits [kg/s] at a vacuum at its place [Pa]. */
-    public double massFlow_kgPerS(double vacuum_Pa) {
+    /**
+     * Air it admits [kg/s] (equation VLV-1).
+     *
+     * @param vacuum_Pa at its place [Pa]
+     * @param barometer_Pa where it breathes [Pa]
+     */
+    public double massFlow_kgPerS(double vacuum_Pa, double barometer_Pa) {
         double above_Pa = vacuum_Pa - set.pascals();
         if (above_Pa <= 0) {
             return 0;
@@ -74,6 +79,18 @@ public record ReliefValve(
         double opening_Pa = accumulation.pascals();
         return above_Pa <= opening_Pa
                 ? rated_kgPerS * above_Pa / opening_Pa
-                : rated_kgPerS * Math.sqrt(vacuum_Pa / (set.pascals() + opening_Pa));
+                : rated_kgPerS * aboveFull(vacuum_Pa, set.pascals() + opening_Pa, barometer_Pa);
+    }
+
+    /**
+     * Flow through the full opening at a vacuum, over that at its rated vacuum [-]: an isentropic nozzle, which passes no more once the
+     * pressure behind it is 0.528282 of the barometer.
+     *
+     * @param vacuum_Pa at least the rated one [Pa]
+     * @param full_Pa vacuum of the rated flow [Pa]
+     */
+    public static double aboveFull(double vacuum_Pa, double full_Pa, double barometer_Pa) {
+        return Nozzle.massFlow_kgPerS(1, barometer_Pa, barometer_Pa - vacuum_Pa, 1)
+                / Nozzle.massFlow_kgPerS(1, barometer_Pa, barometer_Pa - full_Pa, 1);
     }
 }

@@ -40,14 +40,14 @@ public record Receiver(
      * where one of its measures is not known.
      */
     public Optional<Volume> workingVolume() {
-        return highestLevel()
-                .flatMap(height -> diameter.flatMap(d -> hopper.map(cone -> cone.volumeUpTo(height, d))));
+        return highestLevel().flatMap(height -> diameter.flatMap(d -> hopper.map(cone -> cone.volumeUpTo(height, d))));
     }
 
     /** Height above the outlet up to which dust may stand: the probe's, or that of elements or inlet where they are known to reach lower. */
     public Optional<Length> highestLevel() {
         return probe.flatMap(LevelProbe::height)
-                .map(height -> lowestAbove().filter(low -> low.compareTo(height) < 0).orElse(height));
+                .map(height ->
+                        lowestAbove().filter(low -> low.compareTo(height) < 0).orElse(height));
     }
 
     /** The lower of what is known of elements and inlet. */
@@ -58,7 +58,8 @@ public record Receiver(
 
     /** Whether both elements and inlet are known to begin at some height. */
     public boolean knownAbove() {
-        return elementsDownTo.isPresent() && inlet.flatMap(ReceiverInlet::lowEdge).isPresent();
+        return elementsDownTo.isPresent()
+                && inlet.flatMap(ReceiverInlet::lowEdge).isPresent();
     }
 
     /** A receiver of which no more than this is known. */

@@ -105,7 +105,8 @@ final class StationLines {
                         place,
                         FindingCode.LEVEL_PROBE_HEIGHT,
                         FindingCode.HOLD_UP,
-                        FindingCode.HOPPER_OUTLET, FindingCode.VALVE_CAPACITY)
+                        FindingCode.HOPPER_OUTLET,
+                        FindingCode.VALVE_CAPACITY)
                 .interlock("receiver", "no stop by the receiver's high level")
                 .interlock("blocked", "no alarm for a receiver that stays high")
                 .design(station.receiver().probe().isPresent(), "level probe is drawn", "no level probe is drawn");

@@ -29,7 +29,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Compressed air of a station as free air: pulses of its filter, and the seal at a bag's neck. */
+/** Compressed air of a station as free air: pulses of its filter, the seal at a bag's neck, and the bag where it opens it. */
 final class AirUseSheet {
     private static final Source DEFINITION = Source.published("definition");
     private static final Source EPA =
@@ -63,7 +63,9 @@ final class AirUseSheet {
                 .flatMap(sheet::pulsesOfWeek)
                 .map(AirUseSheet::result_m3)
                 .orElse(0.0);
-        return pulses_m3 + sheet.sealsOfWeek().map(AirUseSheet::result_m3).orElse(0.0);
+        return pulses_m3
+                + sheet.sealsOfWeek().map(AirUseSheet::result_m3).orElse(0.0)
+                + sheet.inflationsOfWeek().map(AirUseSheet::result_m3).orElse(0.0);
     }
 
     private Sheet sheet(List<DutyPoint> duties) {
@@ -87,6 +89,7 @@ final class AirUseSheet {
                                     "pulse-air-week", "Pulses, a week", "Enter \"shifts\" of the usage."));
         }
         seal();
+        inflation();
         return writing.sheet("compressed-air", "Compressed air", Place.Kind.STATION);
     }
 
@@ -227,5 +230,70 @@ final class AirUseSheet {
                                         "V_free",
                                         "free air each time",
                                         once.result().value()))));
+    }
+
+    // ---- bags opened by compressed air
+
+    private void inflation() {
+        inflationOnce().ifPresent(once -> {
+            writing.known(
+                    "inflation-air", "Opening a bag, each time", once.result().value(), List.of(once));
+            inflationsOfWeek()
+                    .ifPresentOrElse(
+                            steps -> writing.known("inflation-air-week", "Opening bags, a week", result(steps), steps),
+                            () -> writing.unknown(
+                                    "inflation-air-week",
+                                    "Opening bags, a week",
+                                    "How often bags are changed is not known."));
+        });
+    }
+
+    /** The bag's volume at the barometer, where the plant's compressed air opens it. */
+    private Optional<Step> inflationOnce() {
+        return station.container()
+                .filter(container -> container
+                        .bag()
+                        .flatMap(bag -> bag.stand().inflation())
+                        .filter(BulkBag.Inflation::byCompressedAir)
+                        .isPresent())
+                .map(container -> {
+                    Air air = plant.site().air();
+                    double density_kgPerM3 = air.density_kgPerM3(air.ambient().pascals());
+                    double free_m3 =
+                            container.volume().cubicMetres() * density_kgPerM3 / FreeAirFlow.REFERENCE_DENSITY_kgPerM3;
+                    return step(
+                            "CST-29",
+                            "V_free = V ρ_a/ρ_ref",
+                            DEFINITION,
+                            new Term("V_free", "free air to open a bag once", new FreeAirVolume(free_m3)),
+                            new Term("V", "volume of the bag", container.volume()),
+                            new Term("ρ_a", "density of the site's air", new Density(density_kgPerM3)),
+                            new Term(
+                                    "ρ_ref",
+                                    "density of free air, 101 325 Pa, 20 °C, dry",
+                                    new Density(FreeAirFlow.REFERENCE_DENSITY_kgPerM3)));
+                });
+    }
+
+    private Optional<List<Step>> inflationsOfWeek() {
+        return week.flatMap(w -> inflationOnce().map(once -> {
+            double changes = w.changesPerWeek();
+            return List.of(
+                    once,
+                    step(
+                            "CST-29",
+                            "V = N V_free",
+                            DEFINITION,
+                            new Term(
+                                    "V",
+                                    "free air that opens bags in a week",
+                                    new FreeAirVolume(
+                                            changes * once.result().value().si())),
+                            new Term("N", "changes in a week (DIS-6)", new Ratio(changes)),
+                            new Term(
+                                    "V_free",
+                                    "free air each time",
+                                    once.result().value())));
+        }));
     }
 }

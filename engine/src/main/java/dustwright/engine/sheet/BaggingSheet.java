@@ -310,19 +310,17 @@ final class BaggingSheet {
         if (container.kind() == Container.Kind.DRUM) {
             return;
         }
-        Ratio drums = new Ratio(BagFill.drumsPerBag(
-                container.fills().cubicMetres(), 1, BagFill.DRUM_55_GALLON_m3, BagFill.USUAL_DRUM_FILL));
+        Ratio drums = new Ratio(BagFill.drumsPerBag(container.fills().cubicMetres(), 1, BagFill.DRUM_55_GALLON_m3, 1));
         writing.known(
                 "drums",
                 "55-gallon drums it replaces",
                 drums,
                 List.of(step(
                         "BAG-11",
-                        "N = V_bag / (V_drum fill)",
+                        "N = V_bag / V_drum",
                         Source.published("geometry; a US gallon is 231 in³"),
-                        new Term("N", "drums, filled to nine tenths as usual", drums),
+                        new Term("N", "drums, as full as the bag", drums),
                         new Term("V_bag", "volume that fills", container.fills()),
-                        new Term("V_drum", "55 US gallons", new Volume(BagFill.DRUM_55_GALLON_m3)),
-                        new Term("fill", "usual fill of a drum", new Ratio(BagFill.USUAL_DRUM_FILL)))));
+                        new Term("V_drum", "55 US gallons", new Volume(BagFill.DRUM_55_GALLON_m3)))));
     }
 }

@@ -131,7 +131,9 @@ final class BlockedVacuum {
     }
 
     private double passed_kgPerS(double vacuum_Pa) {
-        return relief.map(valve -> valve.massFlow_kgPerS(vacuum_Pa)).orElse(0.0);
+        return relief.map(
+                        valve -> valve.massFlow_kgPerS(vacuum_Pa, air.ambient().pascals()))
+                .orElse(0.0);
     }
 
     List<Step> steps() {
@@ -141,12 +143,13 @@ final class BlockedVacuum {
         List<Step> steps = new ArrayList<>();
         relief.ifPresent(valve -> steps.add(step(
                 "VLV-1",
-                "w = w_rated (v − set)/acc up to set + acc, above it w_rated √(v/(set + acc))",
+                "w = w_rated (v − set)/acc up to set + acc, above it w_rated w_nozzle(v)/w_nozzle(set + acc) by TUB-21",
                 Source.commonPractice(),
                 passed,
                 new Term("w_rated", "its rated flow", valve.rated().mass()),
                 new Term("set", "vacuum at which it opens", valve.set()),
                 new Term("acc", "further vacuum to rated flow", valve.accumulation()),
+                new Term("p_a", "barometer, of which air chokes at 0.528282 behind the opening", air.ambient()),
                 found)));
         List<Term> inputs = new ArrayList<>();
         relief.ifPresent(valve -> inputs.add(passed));

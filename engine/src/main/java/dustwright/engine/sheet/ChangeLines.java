@@ -150,7 +150,7 @@ final class ChangeLines {
                 MASS_BALANCE,
                 new Term("t", "mean time from change to change, weeks worked", life),
                 new Term("N", "changes", changes())));
-        writing.known("life", "Time from change to change", life, steps);
+        writing.known("life", "Time from change to change, weeks worked", life, steps);
         plant.operation().asked().containerLife().ifPresent(limit -> asked(life, limit, steps));
     }
 
@@ -247,10 +247,7 @@ final class ChangeLines {
                             + " hopper and the height of its level probe.");
             return;
         }
-        double rate_kgPerS = dust.week().stretches().stream()
-                .mapToDouble(WorkWeek.Stretch::feed_kgPerS)
-                .max()
-                .orElse(0);
+        double rate_kgPerS = dust.largest().kgPerSecond();
         if (rate_kgPerS <= 0 || dust.line().hopper_kg() <= 0) {
             return;
         }

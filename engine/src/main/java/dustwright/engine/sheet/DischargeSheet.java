@@ -71,6 +71,13 @@ final class DischargeSheet {
         loose_kgPerM3.ifPresent(this::rates);
         Optional<Shifts> shifts = plant.operation().shifts();
         shifts.filter(s -> load.cleaning_s().isPresent()).ifPresent(s -> cleaning(s, week.map(DustWeek::flow)));
+        shifts.filter(s -> !load.pickingUp().withoutFeed().isEmpty())
+                .ifPresent(s -> writing.unjudged(
+                        FindingCode.CLEANING_TIME,
+                        Place.Kind.USAGE,
+                        Side.AT_MOST,
+                        new Limit<>(s.length(), Source.entered()),
+                        load.whyNothing()));
         if (shifts.isPresent() && week.isPresent()) {
             new ChangeLines(plant, station.container().orElseThrow(), week.get(), writing).write();
         } else {
@@ -98,6 +105,9 @@ final class DischargeSheet {
         }
         if (!station.rotaryValve().stream().allMatch(RotaryValve::fillKnown)) {
             return RotaryValveSheet.TOO_FAST;
+        }
+        if (!load.pickingUp().withoutFeed().isEmpty()) {
+            return load.whyNothing();
         }
         return load.rate_kgPerS() > 0 ? "Enter the \"bulk density\" of every dust that comes here." : load.whyNothing();
     }
@@ -222,11 +232,13 @@ final class DischargeSheet {
                 new Term("t", "cleaning in each shift, nobody waiting", needed),
                 new Term("m", "picked up in each shift", picked),
                 new Term("ṁ", "largest rate", new MassFlow(load.rate_kgPerS())));
-        writing.known("cleaning", "Cleaning in each shift, nobody waiting", needed, List.of(byRate));
+        List<Step> cleaning =
+                load.slowerThanItsRate() ? List.of(load.pickingUp().least().orElseThrow()) : List.of(byRate);
+        writing.known("cleaning", "Cleaning in each shift, nobody waiting", needed, cleaning);
         Duration longest = new Duration(
                 needed.seconds() + flow.map(DustFlow::longestWait_s).orElse(0.0));
-        List<Step> steps =
-                flow.map(f -> List.of(byRate, longest(longest, needed, f))).orElse(List.of(byRate));
+        List<Step> steps = flow.map(f -> List.of(cleaning.get(0), longest(longest, needed, f)))
+                .orElse(cleaning);
         flow.ifPresent(f -> cleaningWithWaits(longest, steps, f));
         writing.asked(
                 FindingCode.CLEANING_TIME,

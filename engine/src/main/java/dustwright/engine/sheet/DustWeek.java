@@ -10,6 +10,7 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Volume;
 import dustwright.engine.rotaryvalve.RotaryValve;
 import dustwright.engine.rotaryvalve.ValveCapacity;
@@ -21,6 +22,7 @@ import java.util.OptionalDouble;
  * A year of ordinary weeks at one station, from inlets to bags.
  *
  * @param governing set with the largest rate of dust, which is picked up while anybody cleans
+ * @param largest rate of dust in that set
  * @param loose bulk density of the dusts as they come together
  * @param holdUp volume of the receiver up to its high level; absent where not known, and then users wait while a container is changed
  * @param flow of all working weeks of a year, the course of the first one kept
@@ -28,6 +30,7 @@ import java.util.OptionalDouble;
 public record DustWeek(
         String station,
         DesignSet governing,
+        MassFlow largest,
         Density loose,
         Optional<Volume> holdUp,
         DischargeLine line,
@@ -65,6 +68,7 @@ public record DustWeek(
         return Optional.of(new DustWeek(
                 station.id(),
                 load.governing().orElseThrow(),
+                new MassFlow(load.rate_kgPerS()),
                 new Density(loose_kgPerM3.get()),
                 holdUp(station),
                 line,
@@ -99,7 +103,8 @@ public record DustWeek(
     private static WorkWeek week(Shifts shifts, StationDust load) {
         double shift_s = shifts.length().seconds();
         if (shifts.cleaning() instanceof Shifts.Cleaning.PickedUp) {
-            return WorkWeek.ofPickUps(shifts.daysPerWeek(), shifts.perDay(), shift_s, load.mixed(), load.rate_kgPerS());
+            return WorkWeek.ofPickUps(
+                    shifts.daysPerWeek(), shifts.perDay(), shift_s, load.mixed(), load.cleaningRate_kgPerS());
         }
         return WorkWeek.ofShifts(
                 shifts.daysPerWeek(),

@@ -240,7 +240,7 @@ final class HazardSheet {
         words(
                 "velocity-always",
                 "Velocity that carries",
-                "held with one user alone as with all: the checks of every set and of every single user say where it is not",
+                "is to be kept with one user alone as with all: whether it is, the checks of every set and of every single user say",
                 central());
         words(
                 "hoses",

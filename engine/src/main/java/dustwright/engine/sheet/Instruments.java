@@ -1,40 +1,55 @@
 package dustwright.engine.sheet;
 
+import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.bagging.Container;
+import dustwright.engine.electrical.ControlSupply.Load;
 import dustwright.engine.electrical.Instrument;
+import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.BagType;
+import dustwright.engine.interlock.DefaultSequence;
+import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.Sequence;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.VacuumProducer;
-import dustwright.engine.tubing.Bleed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
-/** Instruments that go with what a plant really has, numbered by station in hundreds. */
+/**
+ * Instruments and signals of a station: what its default sequence wires, by the tags of that sequence, then what it measures and what a
+ * bag's stand, further producers and bleeds bring.
+ */
 final class Instruments {
-    private static final int LOOPS_PER_STATION = 100;
+    private static final Source SEQUENCE = new Source(
+            "as the station's default sequence wires it; common practice, no source", Confidence.COMMON_PRACTICE);
+    /** Producers a default sequence knows; their loops are 120 and 130. */
+    private static final int IN_SEQUENCE = 2;
 
     private final List<Tagged> list = new ArrayList<>();
-    private int loop;
+    private final Station station;
 
-    private Instruments(int station) {
-        this.loop = LOOPS_PER_STATION * station;
+    private Instruments(Station station) {
+        this.station = station;
     }
 
     /**
-     * One instrument.
+     * One instrument or signal.
      *
      * @param service where it sits and what for
      * @param source the plant file where it describes this very thing; practice where the trade fits it to what is described
+     * @param load what it puts on the control supply; none where no wire leads to it
      */
-    record Tagged(Instrument instrument, String tag, String service, Source source) {
+    record Tagged(Instrument instrument, String tag, String service, Source source, Optional<Load> load) {
         Instrument.Signal signal() {
             return instrument.signal();
         }
     }
 
-    /** All of the plant, station by station. */
+    /** All of the plant, station by station; tags count within a station. */
     static List<Tagged> of(Plant plant) {
         List<Tagged> all = new ArrayList<>();
         for (int n = 0; n < plant.stations().size(); n++) {
@@ -45,70 +60,109 @@ final class Instruments {
 
     /** Those of one station, by its place among the stations; far-end bleeds go with the first. */
     static List<Tagged> of(Plant plant, int index) {
-        Instruments instruments = new Instruments(index + 1);
         Station station = plant.stations().get(index);
-        instruments.receiver(station);
-        station.producers().forEach(instruments::producer);
+        Instruments instruments = new Instruments(station);
+        instruments.sequence(DefaultSequence.of(station.id(), Options.of(station, Set.of())));
+        instruments.receiver();
+        instruments.producers();
+        station.container().ifPresent(instruments::container);
         if (index == 0) {
-            plant.bleeds().forEach(instruments::bleed);
+            for (int n = 0; n < plant.bleeds().size(); n++) {
+                String id = plant.bleeds().get(n).id();
+                instruments.described("HV-" + (140 + n), "far-end bleed " + id + ", by hand");
+            }
         }
         return List.copyOf(instruments.list);
     }
 
-    private void receiver(Station station) {
-        String at = "receiver " + station.id();
-        usual(at + ": filter differential", "PDIT");
-        String level = at + ": hopper high level";
-        station.receiver().probe().ifPresentOrElse(probe -> described(level, "LSH"), () -> usual(level, "LSH"));
-        station.safetyFilter()
-                .ifPresent(f -> usual("safety filter of " + station.id() + ": dust behind the filter", "PDSH"));
-        usual("suction of " + station.id() + ": header vacuum", "PT");
-        usual("suction of " + station.id() + ": vacuum gauge", "PI");
-        station.relief().ifPresent(r -> described("suction of " + station.id() + ": vacuum relief valve", "PSV"));
-        station.vent().ifPresent(v -> {
-            described("vent valve of " + station.id() + ", spring-open", "XV");
-            same("vent valve of " + station.id() + " proved open", "ZSO");
-        });
-        station.rotaryValve()
-                .ifPresent(v -> usual("rotary valve of " + station.id() + ": rotor turns, on the rotor", "SSL"));
-        station.container().ifPresent(c -> {
-            boolean scale = c.stop() == Container.Stop.SCALE;
-            usual("container of " + station.id() + ": full, by " + c.stop().words(), scale ? "WSH" : "LSH");
-        });
-        usual("panel, " + station.id() + ": start and stop", "HS");
-        usual("panel, " + station.id() + ": running lamp", "YL");
-        usual("pulse air of " + station.id() + ": supply lost", "PSL");
+    private void sequence(Sequence sequence) {
+        sequence.inputs().forEach(i -> add(i.tag(), i.words() + ": " + i.good() + " or " + i.bad(), SEQUENCE));
+        sequence.buttons().forEach(b -> add(b.tag(), "push button " + b.words(), SEQUENCE));
+        sequence.outputs().forEach(o -> add(o.tag(), o.words() + ": " + o.on() + " or " + o.off(), SEQUENCE));
+        sequence.lamps().forEach(l -> add(l.tag(), "lamp " + l.words(), SEQUENCE));
     }
 
-    private void producer(VacuumProducer producer) {
-        usual("discharge of " + producer.id() + ": too hot", "TSH");
-        usual("motor of " + producer.id() + ": current", "II");
-        if (producer.drive() instanceof Drive.Holding) {
-            described("drive of " + producer.id() + ": speed", "ST");
+    private void receiver() {
+        usual("PDIT-101", "filter differential, shown and kept");
+        usual("PT-106", "header vacuum, shown and kept");
+        usual("PI-106", "vacuum gauge at the suction");
+        if (list.stream().noneMatch(t -> t.tag().equals("LSH-101"))) {
+            station.receiver().probe().ifPresent(p -> described("LSH-101", "receiver level probe"));
+        }
+        station.relief().ifPresent(r -> described("PSV-108", "vacuum relief valve"));
+    }
+
+    private void producers() {
+        for (int p = 0; p < station.producers().size(); p++) {
+            VacuumProducer producer = station.producers().get(p);
+            boolean sequenced = p < IN_SEQUENCE;
+            int loop = sequenced ? 120 + 10 * p : 300 + 10 * p;
+            String of = "producer " + producer.id();
+            if (!sequenced) {
+                usual("XY-" + loop, of + " motor");
+                usual("ISH-" + loop, of + " motor overload");
+                usual("TSH-" + (loop + 1), of + " motor winding");
+                usual("TSH-" + (loop + 2), of + " discharge air");
+            }
+            usual("II-" + loop, of + " motor current");
+            if (producer.drive() instanceof Drive.Holding) {
+                described("ST-" + (loop + 3), of + " speed of the drive");
+            }
         }
     }
 
-    private void bleed(Bleed bleed) {
-        described("far-end bleed " + bleed.id() + ", by hand", "HV");
+    private void container(Container container) {
+        if (container.stop() == Container.Stop.SCALE) {
+            described("WSH-111", "container full, by scale");
+        }
+        container.bag().ifPresent(this::bag);
     }
 
-    private void usual(String service, String letters) {
-        loop++;
-        add(service, letters, Source.commonPractice());
+    /** What a bag asks of its stand: ground for type C, and air for seal and inflation. */
+    private void bag(BulkBag bag) {
+        if (bag.type().filter(type -> type == BagType.C).isPresent()) {
+            add("YS-113", "ground of the bag proved, before and while it fills", BagType.SOURCE);
+        }
+        bag.stand().seal().ifPresent(seal -> {
+            described("XV-114", "air of the neck seal");
+            usual("PSL-114", "neck seal: inflated or slack");
+        });
+        bag.stand().inflation().ifPresent(inflation -> {
+            if (inflation.byCompressedAir()) {
+                described("XV-115", "air that opens the bag");
+            } else {
+                described("XY-115", "fan that opens the bag");
+                usual("ISH-115", "motor overload of the fan that opens the bag");
+            }
+        });
     }
 
-    private void described(String service, String letters) {
-        loop++;
-        add(service, letters, Source.entered());
+    private void usual(String tag, String service) {
+        add(tag, service, Source.commonPractice());
     }
 
-    /** A further instrument of the loop before. */
-    private void same(String service, String letters) {
-        add(service, letters, Source.commonPractice());
+    private void described(String tag, String service) {
+        add(tag, service, Source.entered());
     }
 
-    private void add(String service, String letters, Source source) {
-        Instrument instrument = Instrument.of(letters);
-        list.add(new Tagged(instrument, instrument.tag(loop), service, source));
+    private void add(String tag, String service, Source source) {
+        Instrument instrument = Instrument.of(tag.substring(0, tag.indexOf('-')));
+        list.add(new Tagged(instrument, tag, service, source, load(instrument, tag)));
+    }
+
+    /** Pulse valves and automated valves are solenoids, other relays switch motors, and the horn is one with the lamps. */
+    private static Optional<Load> load(Instrument instrument, String tag) {
+        return switch (instrument.signal()) {
+            case DIGITAL_INPUT -> Optional.of(Load.DIGITAL_INPUT);
+            case ANALOGUE_INPUT -> Optional.of(Load.ANALOGUE_INPUT);
+            case NO_WIRE -> Optional.empty();
+            case DIGITAL_OUTPUT ->
+                Optional.of(
+                        instrument.letters().equals("YL") || tag.equals("XY-200")
+                                ? Load.LAMP
+                                : instrument.letters().equals("XV") || tag.equals("XY-101")
+                                        ? Load.SOLENOID_VALVE
+                                        : Load.MOTOR_RELAY);
+        };
     }
 }

@@ -66,7 +66,9 @@ final class MotorSheet {
                     FindingCode.DRIVE_INPUT_CURRENT, "drive input", use.motor().driveInput());
             sheet.excess();
         }
-        String title = use.turnsProducer() ? "Motor circuit" : "Motor circuit of rotary valve";
+        String title = use.turnsProducer()
+                ? "Motor circuit"
+                : use.blowsBagOpen() ? "Motor circuit of inflation fan" : "Motor circuit of rotary valve";
         return new Sheet("motor/" + use.id(), title, use.place(), sheet.entries, sheet.findings);
     }
 
@@ -363,7 +365,9 @@ final class MotorSheet {
                     id,
                     name,
                     "Sized on the nameplate current, not on a table's: "
-                            + (use.turnsProducer() ? "enter \"nameplate current\"." : "read it from the gearmotor.")));
+                            + (use.turnsProducer()
+                                    ? "enter \"nameplate current\"."
+                                    : "read it from the motor itself.")));
         } else {
             ElectricCurrent trip = new ElectricCurrent(MotorCircuit.overloadTrip_A(
                     nameplate.get().amperes(), use.motor().serviceFactor(), Optional.empty(), false));

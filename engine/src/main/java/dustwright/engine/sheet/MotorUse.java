@@ -1,5 +1,7 @@
 package dustwright.engine.sheet;
 
+import dustwright.engine.bagging.BulkBag;
+import dustwright.engine.bagging.Container;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
@@ -32,11 +34,20 @@ record MotorUse(String id, Place place, Motor motor, Source power, Source factor
                 producer.driven());
     }
 
-    /** The gearmotor of a rotary valve: small, so it is started direct on line. */
+    /** The gearmotor of a rotary valve: small, so it is started direct on line, as a fan's is. */
     private static MotorUse ofValve(Station station, Power nameplate) {
+        return direct("valve/" + station.id(), new Place(Place.Kind.ROTARY_VALVE, station.id()), nameplate);
+    }
+
+    /** The fan that opens a bag before it fills. */
+    private static MotorUse ofFan(Station station, Power nameplate) {
+        return direct("fan/" + station.id(), new Place(Place.Kind.CONTAINER, station.id()), nameplate);
+    }
+
+    private static MotorUse direct(String id, Place place, Power nameplate) {
         return new MotorUse(
-                "valve/" + station.id(),
-                new Place(Place.Kind.ROTARY_VALVE, station.id()),
+                id,
+                place,
                 new Motor(
                         nameplate,
                         1,
@@ -56,9 +67,17 @@ record MotorUse(String id, Place place, Motor motor, Source power, Source factor
         return place.kind() == Place.Kind.PRODUCER;
     }
 
+    /** Whether it turns the fan that opens a bag. */
+    boolean blowsBagOpen() {
+        return place.kind() == Place.Kind.CONTAINER;
+    }
+
     /** What it turns, in words. */
     String turned() {
-        return turnsProducer() ? id : "rotary valve " + place.id();
+        if (turnsProducer()) {
+            return id;
+        }
+        return (blowsBagOpen() ? "inflation fan " : "rotary valve ") + place.id();
     }
 
     /** Every motor of the plant, those that stand by included. */
@@ -69,7 +88,24 @@ record MotorUse(String id, Place place, Motor motor, Source power, Source factor
             station.rotaryValve()
                     .flatMap(valve -> valve.build().motor())
                     .ifPresent(nameplate -> all.add(ofValve(station, nameplate)));
+            station.container()
+                    .flatMap(Container::bag)
+                    .flatMap(BulkBag::fan)
+                    .flatMap(BulkBag.Inflation::motor)
+                    .ifPresent(nameplate -> all.add(ofFan(station, nameplate)));
         }
         return all;
+    }
+
+    /** Stations whose inflation fan has a motor nobody describes: what all motors take together is then not known. */
+    static List<String> fansWithoutMotor(Plant plant) {
+        return plant.stations().stream()
+                .filter(station -> station.container()
+                        .flatMap(Container::bag)
+                        .flatMap(bag -> bag.stand().inflation())
+                        .filter(BulkBag.Inflation::motorMissing)
+                        .isPresent())
+                .map(Station::id)
+                .toList();
     }
 }

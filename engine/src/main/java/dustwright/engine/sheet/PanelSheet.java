@@ -7,7 +7,6 @@ import dustwright.engine.electrical.Enclosure;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Instrument.Signal;
 import dustwright.engine.electrical.Panel;
-import dustwright.engine.electrical.PanelHeat;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
@@ -16,14 +15,12 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Plant;
-import dustwright.engine.quantity.ActualVolumeFlow;
-import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.ElectricCurrent;
 import dustwright.engine.quantity.ElectricPower;
 import dustwright.engine.quantity.Ratio;
-import dustwright.engine.quantity.TemperatureRise;
 import dustwright.engine.quantity.Voltage;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -32,20 +29,15 @@ import java.util.stream.Collectors;
 /** The panel: signals, control supply, enclosure by area class, heat. A starting point; the owner classifies, a licensed person designs. */
 final class PanelSheet {
     private static final double SPARE = 0.25;
-    private static final double DRIVE_EFFICIENCY = 0.97;
-    private static final Source ENERGY = Source.published("energy balance");
-    private static final Source WALLS = Source.commonPractice();
 
     private final Plant plant;
     private final Panel panel;
-    private final List<MotorUse> motors;
     private final List<Entry> entries = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
     private PanelSheet(Plant plant, Panel panel) {
         this.plant = plant;
         this.panel = panel;
-        this.motors = MotorUse.all(plant);
     }
 
     static Sheet of(Plant plant) {
@@ -68,8 +60,9 @@ final class PanelSheet {
     private Sheet sheet() {
         ratings();
         enclosure();
-        ElectricPower control = control();
-        heat(control);
+        Sheet heat = PanelCooling.of(plant, panel, control());
+        entries.addAll(heat.entries());
+        findings.addAll(heat.findings());
         return new Sheet("panel", "Panel", new Place(Place.Kind.PANEL, ""), entries, findings);
     }
 
@@ -259,7 +252,7 @@ final class PanelSheet {
     }
 
     /** The division an area counts as; empty where it is unclassified. */
-    private static Optional<Integer> division(AreaClass area) {
+    static Optional<Integer> division(AreaClass area) {
         return switch (area) {
             case CLASS_II_DIVISION_1, CLASS_II_GROUP_E, ZONE_20, ZONE_21 -> Optional.of(1);
             case CLASS_II_DIVISION_2, ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> Optional.of(2);
@@ -314,36 +307,33 @@ final class PanelSheet {
 
     private record Count(Load load, int number) {}
 
-    private List<Count> counts() {
-        List<Instruments.Tagged> instruments = Instruments.of(plant);
-        int motorSignals = motors.size();
-        int digital = number(instruments, Signal.DIGITAL_INPUT) + 2 * motorSignals;
-        int lamps = (int) instruments.stream()
-                .filter(i -> i.instrument().letters().equals("YL"))
-                .count();
-        int valves = number(instruments, Signal.DIGITAL_OUTPUT) - lamps;
-        return List.of(
-                new Count(Load.DIGITAL_INPUT, digital),
-                new Count(Load.ANALOGUE_INPUT, number(instruments, Signal.ANALOGUE_INPUT)),
-                new Count(Load.SOLENOID_VALVE, valves),
-                new Count(Load.LAMP, lamps),
-                new Count(Load.MOTOR_RELAY, motorSignals),
-                new Count(Load.CONTROLLER, 1));
+    /** What hangs on the control supply: the signals of all stations, and the controller. */
+    private static List<Count> counts(List<Instruments.Tagged> instruments) {
+        return Arrays.stream(Load.values())
+                .map(load -> new Count(
+                        load,
+                        load == Load.CONTROLLER
+                                ? 1
+                                : (int) instruments.stream()
+                                        .filter(i ->
+                                                i.load().filter(load::equals).isPresent())
+                                        .count()))
+                .toList();
     }
 
-    private static int number(List<Instruments.Tagged> instruments, Signal signal) {
-        return (int) instruments.stream().filter(i -> i.signal() == signal).count();
+    private static long number(List<Instruments.Tagged> instruments, Signal signal) {
+        return instruments.stream().filter(i -> i.signal() == signal).count();
     }
 
     private ElectricPower control() {
-        List<Count> counts = counts();
-        int outputs =
-                counts.get(2).number() + counts.get(3).number() + counts.get(4).number();
+        List<Instruments.Tagged> instruments = Instruments.of(plant);
+        List<Count> counts = counts(instruments);
         entries.add(Entry.words(
                 "signals",
-                "Signals, motors included",
-                counts.get(0).number() + " digital in, " + counts.get(1).number() + " analogue in, " + outputs
-                        + " digital out; spare not counted",
+                "Signals of all stations, as their lists of instruments",
+                number(instruments, Signal.DIGITAL_INPUT) + " digital in, "
+                        + number(instruments, Signal.ANALOGUE_INPUT) + " analogue in, "
+                        + number(instruments, Signal.DIGITAL_OUTPUT) + " digital out; spare not counted",
                 List.of(),
                 Source.commonPractice()));
         List<Term> terms = counts.stream()
@@ -377,128 +367,5 @@ final class PanelSheet {
                 current,
                 List.of(sum, step)));
         return load;
-    }
-
-    private void heat(ElectricPower control) {
-        List<Step> steps = new ArrayList<>();
-        List<Term> parts = new ArrayList<>();
-        parts.add(new Term("P_control", "control load", control));
-        for (MotorUse use : motors) {
-            if (use.driven() && panel.drivesInside()) {
-                ElectricPower loss = new ElectricPower(
-                        PanelHeat.driveLoss_W(use.motor().nameplate().watts(), DRIVE_EFFICIENCY));
-                Term left = new Term("P_loss(" + use.id() + ")", "left in the panel by its drive", loss);
-                parts.add(left);
-                steps.add(new Step(
-                        "ELE-19",
-                        "P_loss = P (1/η − 1)",
-                        List.of(
-                                new Term(
-                                        "P",
-                                        "nameplate of " + use.id(),
-                                        use.motor().nameplate()),
-                                new Term("η", "efficiency of its drive", new Ratio(DRIVE_EFFICIENCY))),
-                        left,
-                        Source.commonPractice()));
-            }
-        }
-        panel.powerPathHeat()
-                .ifPresent(stated -> parts.add(new Term(
-                        "P_path",
-                        "contactors, overloads, fuses and transformers, as stated",
-                        new ElectricPower(stated.watts()))));
-        ElectricPower heat = new ElectricPower(
-                parts.stream().mapToDouble(t -> t.value().si()).sum());
-        steps.add(
-                new Step("ELE-24", "P = P_control + Σ P_loss", parts, new Term("P", "heat made inside", heat), ENERGY));
-        boolean all = panel.powerPathHeat().isPresent();
-        entries.add(Entry.known(
-                "panel-heat",
-                all ? "Heat made inside" : "Heat made inside, contactors, overloads and fuses not counted",
-                heat,
-                steps));
-        if (!all) {
-            entries.add(
-                    Entry.unknown(
-                            "panel-heat-path",
-                            "Heat of contactors, overloads, fuses",
-                            "Sum it from their makers' sheets and enter \"power path heat\" of the panel; what follows for cooling is the least."));
-        }
-        cooling(heat, steps);
-    }
-
-    /** What a closed cooler must carry: the heat less what the walls pass. */
-    private void cooler(ElectricPower heat, ElectricPower walls, List<Step> before) {
-        ElectricPower rest = new ElectricPower(Math.max(0, heat.watts() - walls.watts()));
-        List<Step> steps = new ArrayList<>(before);
-        steps.add(new Step(
-                "ELE-26",
-                "P_cooler = max(0, P − P_walls)",
-                List.of(new Term("P", "heat made inside", heat), new Term("P_walls", "passed by the walls", walls)),
-                new Term("P_cooler", "left for a closed cooler", rest),
-                ENERGY));
-        entries.add(Entry.known("panel-cooler", "Left for a closed cooler", rest, steps));
-    }
-
-    private void cooling(ElectricPower heat, List<Step> heatSteps) {
-        String id = "panel-cooling";
-        String name = "Air the panel needs to stay cool";
-        if (panel.ambient().isEmpty() || panel.surface().isEmpty()) {
-            entries.add(Entry.unknown(id, name, "Enter \"ambient\" and \"surface\" of the panel."));
-            return;
-        }
-        TemperatureRise rise = new TemperatureRise(
-                panel.inside().kelvin() - panel.ambient().get().kelvin());
-        boolean hotOutside = !(rise.kelvin() >= 1);
-        ElectricPower walls = new ElectricPower(PanelHeat.throughWalls_W(
-                PanelHeat.PAINTED_STEEL_WPerM2K, panel.surface().get().squareMetres(), rise.kelvin()));
-        List<Step> steps = new ArrayList<>(heatSteps);
-        steps.add(new Step(
-                "ELE-20",
-                "P_walls = k A ΔT, k 5.5 W/(m² K)",
-                List.of(
-                        new Term("A", "walls that stand free", panel.surface().get()),
-                        new Term("ΔT", "inside over ambient", rise)),
-                new Term("P_walls", "passed by the walls", walls),
-                WALLS));
-        cooler(heat, walls, steps);
-        if (hotOutside) {
-            entries.add(Entry.unknown(
-                    id,
-                    name,
-                    "The air around it is as hot as its parts may stand in, so none cools it: a closed cooler carries what is made inside and"
-                            + " what comes in through the walls."));
-            return;
-        }
-        if (panel.area().filter(area -> division(area).isPresent()).isPresent()) {
-            entries.add(Entry.words(
-                    id, name, "none may pass a panel in a classified area: a closed cooler", List.of(), WALLS));
-            return;
-        }
-        Density density = new Density(
-                plant.site().air().density_kgPerM3(plant.site().air().ambient().pascals()));
-        ActualVolumeFlow air = new ActualVolumeFlow(
-                PanelHeat.coolingAir_m3PerS(heat.watts(), walls.watts(), rise.kelvin(), density.kgPerCubicMetre()));
-        steps.add(new Step(
-                "ELE-21",
-                "Q = max(0, P − P_walls) / (ρ cp ΔT), cp 1005 J/(kg K)",
-                List.of(
-                        new Term("P", "heat made inside", heat),
-                        new Term("P_walls", "passed by the walls", walls),
-                        new Term("ρ", "density of the site's air", density),
-                        new Term("ΔT", "inside over ambient", rise)),
-                new Term("Q", "air through the panel", air),
-                ENERGY));
-        entries.add(
-                air.cubicMetresPerSecond() > 0
-                        ? Entry.known(id, name + "; a closed cooler keeps the dust out", air, steps)
-                        : Entry.words(
-                                id,
-                                name,
-                                panel.powerPathHeat().isPresent()
-                                        ? "none: its walls pass the heat"
-                                        : "none for the heat that is counted: its walls pass that",
-                                steps,
-                                ENERGY));
     }
 }

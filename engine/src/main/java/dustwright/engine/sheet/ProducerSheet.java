@@ -19,6 +19,7 @@ import dustwright.engine.producer.LiquidRing;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
+import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Temperature;
@@ -61,9 +62,8 @@ final class ProducerSheet {
         }
     }
 
-    static Sheet of(Plant plant, VacuumProducer producer, List<DutyPoint> duties, Optional<DutyPoint> shut) {
-        return new ProducerSheet(plant, producer)
-                .sheet(runs(producer, duties), runs(producer, shut.stream().toList()));
+    static Sheet of(Plant plant, VacuumProducer producer, List<DutyPoint> duties, List<DutyPoint> pauses) {
+        return new ProducerSheet(plant, producer).sheet(runs(producer, duties), runs(producer, pauses));
     }
 
     private static List<Run> runs(VacuumProducer producer, List<DutyPoint> duties) {
@@ -78,9 +78,9 @@ final class ProducerSheet {
 
     /**
      * @param runs in the sets asked
-     * @param shut with all inlets shut, the load of every pause
+     * @param pauses with all inlets shut and with the vent valve open, which come every day
      */
-    private Sheet sheet(List<Run> runs, List<Run> shut) {
+    private Sheet sheet(List<Run> runs, List<Run> pauses) {
         producer.model()
                 .ifPresent(model -> entries.add(Entry.words(
                         id("model"),
@@ -89,6 +89,7 @@ final class ProducerSheet {
                         List.of(),
                         model.source())));
         limits();
+        curveTaken();
         TurningLines turning = new TurningLines(producer, plant.electrical().supply());
         turning.write();
         entries.addAll(turning.entries());
@@ -97,17 +98,33 @@ final class ProducerSheet {
             entries.add(Entry.unknown(id("motor-load"), "Motor load", "It runs in none of the sets asked."));
         } else {
             List<Run> all = new ArrayList<>(runs);
-            all.addAll(shut);
+            all.addAll(pauses);
             Run worst = greatest(all, r -> r.result().shaftPower().watts());
             motorLoad(worst);
             motorAsked(runs, worst);
-            heat(runs);
+            heat(all);
             sealWater(runs);
             torque(runs);
             turndown(runs, turning);
         }
         return new Sheet(
                 id("producer"), "Vacuum producer", new Place(Place.Kind.PRODUCER, producer.id()), entries, findings);
+    }
+
+    /** A curve read as it was not taken shows neither flow nor power. */
+    private void curveTaken() {
+        if (producer.machine() instanceof Machine.CurveMachine curve && curve.readingOpen()) {
+            findings.add(
+                    Finding.unjudged(
+                            FindingCode.CURVE_TAKEN,
+                            new Place(Place.Kind.PRODUCER, producer.id()),
+                            Sheet.ANY_SET,
+                            Side.AT_MOST,
+                            new Count(0),
+                            DEFINITION,
+                            "Its points are read as taken with air of the rated density at the inlet; a curve printed over the vacuum at its inlet is"
+                                    + " mostly taken under that vacuum, and then flow and power are greater: enter \"curve taken\"."));
+        }
     }
 
     private static Run greatest(List<Run> runs, java.util.function.ToDoubleFunction<Run> figure) {
@@ -272,7 +289,7 @@ final class ProducerSheet {
 
     private void heat(List<Run> runs) {
         String id = id("discharge-temperature");
-        String name = "Air leaving it, hottest set";
+        String name = "Air leaving it, at its hottest";
         if (producer.machine().sealWaterTakesTheHeat()) {
             entries.add(Entry.words(
                     id, name, "near its seal water, which takes the heat", List.of(), Source.commonPractice()));
@@ -281,7 +298,7 @@ final class ProducerSheet {
         List<Run> passing =
                 runs.stream().filter(r -> !r.result().checkValveShut()).toList();
         if (passing.isEmpty()) {
-            entries.add(Entry.unknown(id, name, "It passes air in none of the sets asked."));
+            entries.add(Entry.unknown(id, name, "It passes air neither in the sets asked nor in a pause."));
             return;
         }
         Run hottest = greatest(passing, r -> r.result().rise().kelvin());
@@ -289,7 +306,7 @@ final class ProducerSheet {
         Temperature leaving = new Temperature(plant.site().air().temperature().kelvin() + rise.kelvin());
         entries.add(Entry.known(
                 id,
-                name,
+                name + ", " + hottest.words(),
                 leaving,
                 List.of(new Step(
                         "PRD-23",
@@ -299,7 +316,7 @@ final class ProducerSheet {
                                         "T",
                                         "air of the site",
                                         plant.site().air().temperature()),
-                                new Term("ΔT", "rise in set " + hottest.set(), rise)),
+                                new Term("ΔT", "rise, " + hottest.words(), rise)),
                         new Term("T_out", "air leaving the producer", leaving),
                         FIRST_LAW))));
         station(producer)
@@ -339,7 +356,7 @@ final class ProducerSheet {
         Temperature leaving = new Temperature(site.kelvin() + rise.kelvin());
         entries.add(Entry.known(
                 id("discharge-temperature-most"),
-                "If its mechanical loss heated the air too, in that set",
+                "If its mechanical loss heated the air too, in that state",
                 leaving,
                 List.of(
                         new Step(
@@ -376,7 +393,7 @@ final class ProducerSheet {
                 / (lobe.displacement().cubicMetres() * result.speed().revolutionsPerSecond()));
         entries.add(Entry.known(
                 id("volumetric-efficiency"),
-                "Volumetric efficiency in that set",
+                "Volumetric efficiency in that state",
                 efficiency,
                 List.of(new Step(
                         "PRD-24",

@@ -243,12 +243,7 @@ final class ReceiverSheet {
                 value -> plant.requirements().receiver().holdUp().ifPresent(limit -> {
                     if (receiver.knownAbove() || value.si() < limit.value().si()) {
                         writing.asked(
-                                FindingCode.HOLD_UP,
-                                Place.Kind.RECEIVER,
-                                arrival.state(),
-                                Side.AT_LEAST,
-                                value,
-                                limit);
+                                FindingCode.HOLD_UP, Place.Kind.RECEIVER, arrival.state(), Side.AT_LEAST, value, limit);
                     } else {
                         holdUpNotKnown(arrival.state(), ABOVE);
                     }
@@ -268,7 +263,8 @@ final class ReceiverSheet {
         Optional<Length> height = receiver.highestLevel();
         boolean byProbe = height.equals(receiver.probe().flatMap(LevelProbe::height));
         String name = byProbe
-                ? "Working volume up to the probe" + (receiver.knownAbove() ? "" : ", if elements and inlet end above it")
+                ? "Working volume up to the probe"
+                        + (receiver.knownAbove() ? "" : ", if elements and inlet end above it")
                 : "Working volume, up to elements or inlet below the probe";
         if (receiver.diameter().isEmpty() || receiver.hopper().isEmpty() || height.isEmpty()) {
             writing.unknown("working-volume", name, PROBE);

@@ -89,14 +89,33 @@ final class RunningCostSheet {
             Quantity energy = steps.get(steps.size() - 1).result().value();
             writing.known(what, name, energy, steps);
             all.add(new Term("E(" + station.id() + ")", "energy of a year", energy));
+            fan(station).ifPresent(all::add);
         }
         double total_J = all.stream().mapToDouble(t -> t.value().si()).sum();
         return Optional.of(new Step(
                 "CST-11",
                 "E = Σ E",
                 all,
-                new Term("E", "energy of all stations, a year", new ElectricalEnergy(total_J)),
+                new Term("E", "energy of all stations and fans, a year", new ElectricalEnergy(total_J)),
                 DEFINITION));
+    }
+
+    private Optional<Term> fan(Station station) {
+        String what = "fan-energy-" + station.id();
+        String name = "Inflation fan of " + station.id() + ", a year";
+        return FanEnergy.ofYear(station, weeks)
+                .flatMap(outcome -> outcome.match(
+                        step -> {
+                            writing.known(what, name, step.result().value(), List.of(step));
+                            return Optional.of(new Term(
+                                    "E(fan " + station.id() + ")",
+                                    "inflation fan, a year",
+                                    step.result().value()));
+                        },
+                        why -> {
+                            notCounted(what, name, why);
+                            return Optional.empty();
+                        }));
     }
 
     private void energyCost(Optional<Step> energy) {
@@ -138,7 +157,7 @@ final class RunningCostSheet {
         List<Term> perWeek = plant.stations().stream()
                 .map(s -> new Term(
                         "V(" + s.id() + ")",
-                        "free air of pulses and seals in a week",
+                        "free air of pulses, seals and bags in a week",
                         new FreeAirVolume(AirUseSheet.perWeek_m3(plant, s, duties, ways, weeks))))
                 .toList();
         double year_m3 =
@@ -149,7 +168,7 @@ final class RunningCostSheet {
                 "CST-16",
                 "V = n Σ V",
                 inputs,
-                new Term("V", "free air of pulses and seals, a year", new FreeAirVolume(year_m3)),
+                new Term("V", "free air of pulses, seals and bags, a year", new FreeAirVolume(year_m3)),
                 DEFINITION);
         Money cost = new Money(year_m3 * price.si(), price.currency());
         amount(
@@ -399,6 +418,9 @@ final class RunningCostSheet {
         }
         if (weeks.stream().anyMatch(DustWeek::leaves)) {
             names.add("picking up what the wait leaves on the floor");
+        }
+        if (plant.stations().stream().anyMatch(s -> s.rotaryValve().isPresent())) {
+            names.add("energy of the rotary valve's motor");
         }
         if (!names.isEmpty()) {
             writing.words("left-out", "Not in these sums", String.join("; ", names), List.of(), DEFINITION);

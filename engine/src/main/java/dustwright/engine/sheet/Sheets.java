@@ -6,6 +6,7 @@ import dustwright.engine.plant.Station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** All sheets of a plant, in the order in which the dust meets what they are about. */
 public final class Sheets {
@@ -17,13 +18,19 @@ public final class Sheets {
      * @param duties the solved states that sheets may look into for the governing one
      * @param weeks the dust's way over the week, by station
      * @param shut the state with all inlets shut, which equipment has to bear as well; absent where it has no answer
+     * @param vented the state with the vent valves open, which producers have to bear as well; absent where there is none
      */
     public static List<Sheet> of(
-            Plant plant, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks, Optional<DutyPoint> shut) {
+            Plant plant,
+            List<DutyPoint> duties,
+            DustWays ways,
+            List<DustWeek> weeks,
+            Optional<DutyPoint> shut,
+            Optional<DutyPoint> vented) {
         List<Sheet> sheets = new ArrayList<>();
         plant.dusts().forEach(dust -> sheets.add(DustCardSheet.of(plant, dust)));
         sheets.addAll(plant.stations().parallelStream()
-                .flatMap(station -> ofStation(plant, station, duties, ways, weeks, shut).stream())
+                .flatMap(station -> ofStation(plant, station, duties, ways, weeks, shut, vented).stream())
                 .toList());
         Collecting.all(plant).forEach(here -> HazardSheet.of(plant, here).ifPresent(sheets::add));
         MotorUse.all(plant).forEach(use -> sheets.add(MotorSheet.of(plant, use)));
@@ -44,7 +51,8 @@ public final class Sheets {
             List<DutyPoint> duties,
             DustWays ways,
             List<DustWeek> weeks,
-            Optional<DutyPoint> shut) {
+            Optional<DutyPoint> shut,
+            Optional<DutyPoint> vented) {
         List<Sheet> sheets = new ArrayList<>();
         Arrivals arrivals = Arrivals.of(plant, station, duties);
         sheets.add(ReceiverSheet.of(arrivals));
@@ -56,7 +64,9 @@ public final class Sheets {
         sheets.add(DischargeSheet.of(plant, station, ways, weeks));
         sheets.add(AirUseSheet.of(plant, station, duties, ways, weeks));
         NoiseSheet.of(plant, station).ifPresent(sheets::add);
-        station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties, shut)));
+        List<DutyPoint> pauses =
+                Stream.of(shut, vented).flatMap(Optional::stream).toList();
+        station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties, pauses)));
         return sheets;
     }
 }

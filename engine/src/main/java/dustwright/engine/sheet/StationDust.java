@@ -5,7 +5,6 @@ import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
-import dustwright.engine.tubing.Inlet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,15 +17,18 @@ import java.util.TreeMap;
  * @param governing the set of open inlets with the largest rate; empty where no set has an answer
  * @param rates rate of each dust in that set [kg/s], by dust id
  * @param shiftMix dust of a shift [kg] by dust id, or the rates of the set [kg/s] where no shift is stated
- * @param cleaning_s time of cleaning in a shift; empty where no shifts are stated or nothing is picked up
+ * @param cleaning_s time of cleaning in a shift; empty where no shifts are stated or nothing is picked up, or one of it has no feed
+ * @param pickingUp least time in which users pick up what a shift brings
  */
 record StationDust(
         Optional<DesignSet> governing,
         Map<String, Double> rates,
         Map<String, Double> shiftMix,
-        Optional<Double> cleaning_s) {
+        Optional<Double> cleaning_s,
+        PickingUp pickingUp) {
     /** No dust comes, as far as is known. */
-    static final StationDust NONE = new StationDust(Optional.empty(), Map.of(), Map.of(), Optional.empty());
+    static final StationDust NONE =
+            new StationDust(Optional.empty(), Map.of(), Map.of(), Optional.empty(), PickingUp.NOTHING);
 
     /** Two rates closer than this are the same, and the earlier set is named. */
     private static final double SAME = 1 + 1e-12;
@@ -48,14 +50,32 @@ record StationDust(
             Plant plant, Station station, DustWays ways, Optional<DesignSet> set, Map<String, Double> rates) {
         double rate_kgPerS = sum(rates);
         Optional<Shifts> shifts = plant.operation().shifts();
-        Map<String, Double> mix = shifts.filter(s -> s.cleaning() instanceof Shifts.Cleaning.PickedUp)
-                .map(s -> pickedUp(plant, (Shifts.Cleaning.PickedUp) s.cleaning(), station, ways))
-                .orElse(rates);
+        Optional<Shifts.Cleaning.PickedUp> picked = shifts.filter(s -> s.cleaning() instanceof Shifts.Cleaning.PickedUp)
+                .map(s -> (Shifts.Cleaning.PickedUp) s.cleaning());
+        Map<String, Double> mix =
+                picked.map(p -> pickedUp(plant, p, station, ways)).orElse(rates);
+        PickingUp pickingUp =
+                picked.map(p -> PickingUp.of(plant, p, station, ways)).orElse(PickingUp.NOTHING);
         Optional<Double> cleaning_s = shifts.filter(s -> rate_kgPerS > 0)
+                .filter(s -> pickingUp.withoutFeed().isEmpty())
                 .map(s -> s.cleaning() instanceof Shifts.Cleaning.Minutes minutes
                         ? minutes.each().seconds()
-                        : sum(mix) / rate_kgPerS);
-        return new StationDust(set, rates, mix, cleaning_s);
+                        : Math.max(sum(mix) / rate_kgPerS, least_s(pickingUp)));
+        return new StationDust(set, rates, mix, cleaning_s, pickingUp);
+    }
+
+    private static double least_s(PickingUp pickingUp) {
+        return pickingUp.least().map(step -> step.result().value().si()).orElse(0.0);
+    }
+
+    /** Whether users and inlets, not the rate of the dustiest set, say how long a stated mass takes. */
+    boolean slowerThanItsRate() {
+        return cleaning_s.filter(time_s -> time_s > mixed() / rate_kgPerS()).isPresent();
+    }
+
+    /** Rate of dust while users clean [kg/s]: that of the dustiest set, or less where a stated mass takes longer. */
+    double cleaningRate_kgPerS() {
+        return slowerThanItsRate() ? mixed() / cleaning_s.orElseThrow() : rate_kgPerS();
     }
 
     /** Name of the set with the largest rate; empty where no set has an answer. */
@@ -65,6 +85,10 @@ record StationDust(
 
     /** Why no rate is known. */
     String whyNothing() {
+        if (!pickingUp.withoutFeed().isEmpty()) {
+            return "Enter \"feed\" of the inlets that pick up " + String.join(", ", pickingUp.withoutFeed())
+                    + ": how long a shift cleans is not known.";
+        }
         return governing.isEmpty()
                 ? "No design set has an answer, so nobody knows where its dust goes."
                 : "No dust is fed here: enter \"feed\" of the inlets.";
@@ -121,14 +145,7 @@ record StationDust(
             Plant plant, Shifts.Cleaning.PickedUp pickedUp, Station station, DustWays ways) {
         Map<String, Double> masses = new TreeMap<>();
         for (Shifts.PickUp pickUp : pickedUp.dusts()) {
-            List<Inlet> where = plant.inlets().stream()
-                    .filter(i -> i.dust().filter(pickUp.dust()::equals).isPresent())
-                    .filter(i -> pickUp.zone().map(i.zone()::equals).orElse(true))
-                    .toList();
-            double share = where.stream()
-                    .mapToDouble(inlet -> ways.shareAlone(inlet, station))
-                    .average()
-                    .orElse(0);
+            double share = PickingUp.share(PickingUp.where(plant, pickUp), station, ways);
             masses.merge(pickUp.dust(), share * pickUp.perShift().kilograms(), Double::sum);
         }
         return masses;

@@ -77,6 +77,12 @@ final class SupplySheet {
     private void loads() {
         List<MotorUse> motors = MotorUse.all(plant);
         List<Term> terms = new ArrayList<>();
+        List<String> fans = MotorUse.fansWithoutMotor(plant);
+        if (!fans.isEmpty()) {
+            notKnown("The inflation fan of " + String.join(", ", fans)
+                    + " hangs on it too: enter \"motor\" of its \"inflation\", or \"by: compressed air\".");
+            return;
+        }
         for (MotorUse use : motors) {
             Optional<ElectricCurrent> input = use.driven() ? use.motor().driveInput() : Optional.empty();
             Optional<ElectricCurrent> current =

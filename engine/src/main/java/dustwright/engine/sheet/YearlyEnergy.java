@@ -10,7 +10,7 @@ import dustwright.engine.quantity.ElectricalEnergy;
 import java.util.List;
 import java.util.Optional;
 
-/** Electrical energy of all producers over a year, as the running-cost sheet has it. */
+/** Electrical energy of all producers and inflation fans over a year, as the running-cost sheet has it. */
 public final class YearlyEnergy {
     private YearlyEnergy() {}
 
@@ -31,6 +31,9 @@ public final class YearlyEnergy {
             }
             List<Step> last = steps.value();
             total_J += last.get(last.size() - 1).result().value().si();
+            total_J += FanEnergy.ofYear(station, weeks)
+                    .map(fan -> fan.match(step -> step.result().value().si(), why -> 0.0))
+                    .orElse(0.0);
         }
         return Optional.of(new ElectricalEnergy(total_J));
     }

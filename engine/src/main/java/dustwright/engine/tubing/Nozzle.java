@@ -41,6 +41,30 @@ public final class Nozzle {
         return Math.min(upstream_Pa, downstream_Pa) <= CRITICAL_RATIO * Math.max(upstream_Pa, downstream_Pa);
     }
 
+    /**
+     * Growth of the flow from still air per further vacuum [kg/(s Pa)], the derivative of {@link #massFlow_kgPerS}; zero once choked.
+     *
+     * <pre>
+     * dw/dv = w (−s')/(2 s p0),   s = r^(2/γ) − r^((γ+1)/γ),   s' = ds/dr
+     * </pre>
+     *
+     * @param downstream_Pa p, below p0
+     */
+    public static double slope_kgPerSPa(
+            double effectiveArea_m2, double upstream_Pa, double downstream_Pa, double rt_JPerKg) {
+        if (choked(upstream_Pa, downstream_Pa)) {
+            return 0;
+        }
+        double r = downstream_Pa / upstream_Pa;
+        double a = 2 / Air.GAMMA;
+        double b = (Air.GAMMA + 1) / Air.GAMMA;
+        double shape = Math.pow(r, a) - Math.pow(r, b);
+        double shapeSlope = a * Math.pow(r, a - 1) - b * Math.pow(r, b - 1);
+        return outward(effectiveArea_m2, upstream_Pa, downstream_Pa, rt_JPerKg)
+                * -shapeSlope
+                / (2 * shape * upstream_Pa);
+    }
+
     private static double outward(double effectiveArea_m2, double from_Pa, double to_Pa, double rt_JPerKg) {
         double r = Math.max(to_Pa / from_Pa, CRITICAL_RATIO);
         // r^(2/γ) − r^((γ+1)/γ) = r^(2/γ) · (1 − r^((γ−1)/γ)); the second factor by expm1 keeps its digits near r = 1

@@ -314,4 +314,15 @@ class VacuumProducerTest {
     void no_temperature_is_said_without_flow() {
         assertThatThrownBy(() -> law(LOBE).rise_K(80_000, 0, 30)).hasMessageContaining("without flow");
     }
+
+    /** By hand: at 18 kPa the inlet has 0.82235 of the density with the inlet open, so 18 kPa and 10 kW there are 21.888 kPa and 12.160 kW. */
+    @Test
+    void a_point_taken_under_its_own_vacuum_is_brought_to_the_density_of_the_open_inlet() {
+        Machine.CurvePoint point = new Machine.CurvePoint(
+                        new ActualVolumeFlow(0.25), new PressureDifference(18_000), new Power(10_000))
+                .atRatedDensity();
+        assertClose("flow", point.flow().cubicMetresPerSecond(), 0.25, 1e-12);
+        assertClose("vacuum", point.vacuum().pascals(), 21_888.4, 1e-5);
+        assertClose("power", point.power().watts(), 12_160.2, 1e-5);
+    }
 }

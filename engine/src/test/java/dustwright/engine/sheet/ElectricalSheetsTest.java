@@ -6,18 +6,23 @@ import static org.assertj.core.api.Assertions.within;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
+import dustwright.engine.electrical.Instrument.Signal;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.electrical.Panel;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.interlock.DefaultSequence;
+import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.Sequence;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Coupling;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ElectricCurrent;
 import dustwright.engine.quantity.Length;
@@ -94,6 +99,8 @@ class ElectricalSheetsTest {
                 new Temperature(323.15),
                 surface,
                 true,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -397,7 +404,9 @@ class ElectricalSheetsTest {
                 bare.inside(),
                 bare.surface(),
                 bare.drivesInside(),
-                bare.powerPathHeat());
+                bare.powerPathHeat(),
+                bare.cooler(),
+                bare.coolingAir());
         Plant plant = direct(15, nec(480)).withElectrical(new Electrical(Optional.of(nec(480)), Optional.of(panel)));
         return EquipmentSketch.sheets(plant, List.of()).stream()
                 .flatMap(s -> s.findings().stream())
@@ -450,10 +459,123 @@ class ElectricalSheetsTest {
         Plant plant = direct(15, nec(480));
         List<String> tags =
                 Instruments.of(plant).stream().map(Instruments.Tagged::tag).toList();
-        assertThat(tags).anyMatch(t -> t.startsWith("SSL")).noneMatch(t -> t.startsWith("XV"));
+        assertThat(tags).anyMatch(t -> t.startsWith("SSL"));
         assertThat(tags).hasSameSizeAs(Set.copyOf(tags));
-        Plant bare = plant.withStation(plant.station("REC").withoutRotaryValve());
-        assertThat(Instruments.of(bare)).noneMatch(t -> t.tag().startsWith("SSL"));
+    }
+
+    private static List<String> tags(Plant plant, Signal signal) {
+        return Instruments.of(plant).stream()
+                .filter(tagged -> tagged.signal() == signal)
+                .map(Instruments.Tagged::tag)
+                .toList();
+    }
+
+    /** The list and the papers of the sequence are of one panel: all that is wired there stands here, by the same tags. */
+    @Test
+    void all_that_the_default_sequence_wires_stands_in_the_list_of_instruments() {
+        Plant one = direct(15, nec(480));
+        Station station = one.station("REC");
+        VacuumProducer p = station.producers().get(0);
+        Plant three =
+                one.withStation(station.withProducers(List.of(p, named(p, "P2"), named(p, "P3")), Optional.empty()));
+        for (Plant plant : List.of(one, three)) {
+            Sequence sequence = DefaultSequence.of("", Options.of(plant.station("REC"), Set.of()));
+            assertThat(tags(plant, Signal.DIGITAL_INPUT))
+                    .doesNotHaveDuplicates()
+                    .containsAll(
+                            sequence.inputs().stream().map(Sequence.Input::tag).toList())
+                    .containsAll(sequence.buttons().stream()
+                            .map(Sequence.Button::tag)
+                            .toList());
+            assertThat(tags(plant, Signal.DIGITAL_OUTPUT))
+                    .doesNotHaveDuplicates()
+                    .contains("XY-101", "XV-106")
+                    .containsAll(sequence.outputs().stream()
+                            .map(Sequence.Output::tag)
+                            .toList())
+                    .containsAll(
+                            sequence.lamps().stream().map(Sequence.Lamp::tag).toList());
+        }
+        assertThat(tags(three, Signal.DIGITAL_OUTPUT)).contains("XY-120", "XY-130", "XY-320");
+    }
+
+    private static VacuumProducer named(VacuumProducer p, String id) {
+        return new VacuumProducer(
+                id,
+                p.machine(),
+                p.drive(),
+                p.motor(),
+                p.deepestVacuum(),
+                p.greatestRise(),
+                p.leastSpeed(),
+                p.greatestSpeed(),
+                p.silencer(),
+                false,
+                Optional.empty(),
+                p.coupling(),
+                Optional.empty(),
+                VacuumProducer.Sound.UNKNOWN);
+    }
+
+    private static Finding heat(Panel panel) {
+        Plant plant = direct(15, nec(480)).withElectrical(new Electrical(Optional.of(nec(480)), Optional.of(panel)));
+        return EquipmentSketch.sheets(plant, List.of()).stream()
+                .flatMap(s -> s.findings().stream())
+                .filter(f -> f.code() == FindingCode.PANEL_HEAT)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Panel panel(
+            double ambient_C, Optional<Double> path_W, double cooler_W, double air_m3PerS, AreaClass area) {
+        Panel bare = panel(Optional.of(area), Optional.of("owner"), Optional.of(new Area(2)));
+        return new Panel(
+                bare.area(),
+                bare.classifiedBy(),
+                bare.enclosure(),
+                bare.exposure(),
+                bare.control(),
+                Optional.of(new Temperature(273.15 + ambient_C)),
+                bare.inside(),
+                bare.surface(),
+                bare.drivesInside(),
+                path_W.map(Power::new),
+                cooler_W > 0 ? Optional.of(new Power(cooler_W)) : Optional.empty(),
+                air_m3PerS > 0 ? Optional.of(new ActualVolumeFlow(air_m3PerS)) : Optional.empty());
+    }
+
+    /** By hand: walls of 2 m² pass 5.5 · 2 · 15 = 165 W at 35 °C around and 50 °C inside, and let in 55 W at 55 °C. */
+    @Test
+    void a_panel_that_gets_hotter_than_its_parts_may_stand_fails_until_a_cooler_carries_what_is_left() {
+        AreaClass dusty = AreaClass.UNCLASSIFIED_DUSTY_INDOOR;
+        Finding cool = heat(panel(35, Optional.of(20.0), 0, 0, dusty));
+        assertThat(cool.value().si()).isCloseTo(165, within(1e-9));
+        double made_W = cool.limit().si();
+        assertThat(heat(panel(55, Optional.of(20.0), 0, 0, dusty)).fails()).isTrue();
+        assertThat(heat(panel(55, Optional.empty(), 0, 0, dusty)).fails())
+                .as("even of what is known")
+                .isTrue();
+        assertThat(heat(panel(55, Optional.of(20.0), made_W + 54, 0, dusty)).fails())
+                .isTrue();
+        assertThat(heat(panel(55, Optional.of(20.0), made_W + 56, 0, dusty)).holds())
+                .isTrue();
+        // by hand: 0.02 m³/s carry 1.2041 · 1005 · 0.02 · 15 = 363 W, in a classified area none may pass
+        assertThat(heat(panel(35, Optional.of(480.0), 0, 0, dusty)).fails()).isTrue();
+        assertThat(heat(panel(35, Optional.of(380.0), 0, 0.02, dusty)).value().si())
+                .isCloseTo(165 + 363.0, within(0.1));
+        assertThat(heat(panel(35, Optional.of(380.0), 0, 0.02, AreaClass.CLASS_II_DIVISION_2))
+                        .fails())
+                .isTrue();
+    }
+
+    @Test
+    void a_panel_whose_heat_or_ambient_is_not_stated_is_not_said_to_stay_cool() {
+        Finding path = heat(panel(20, Optional.empty(), 0, 0, AreaClass.UNCLASSIFIED_DUSTY_INDOOR));
+        assertThat(path.unjudged()).isTrue();
+        assertThat(path.derivation().steps().get(0).formula()).contains("power path heat");
+        Finding walls = heat(panel(Optional.empty(), Optional.empty(), Optional.empty()));
+        assertThat(walls.unjudged()).isTrue();
+        assertThat(walls.derivation().steps().get(0).formula()).contains("surface");
     }
 
     @Test

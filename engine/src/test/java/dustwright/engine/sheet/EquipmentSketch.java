@@ -217,7 +217,8 @@ final class EquipmentSketch {
                 duties,
                 DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked")),
                 List.of(),
-                java.util.Optional.empty());
+                Optional.empty(),
+                Optional.empty());
     }
 
     static Answer answer(List<Sheet> sheets, String id) {

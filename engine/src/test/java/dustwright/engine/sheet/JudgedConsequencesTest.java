@@ -318,6 +318,8 @@ class JudgedConsequencesTest {
                 new Temperature(323.15),
                 Optional.empty(),
                 true,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
         List<Sheet> sheets = EquipmentSketch.sheets(
                 plant.withElectrical(new Electrical(Optional.empty(), Optional.of(panel))), List.of());

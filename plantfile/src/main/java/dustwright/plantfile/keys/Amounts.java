@@ -25,6 +25,7 @@ final class Amounts {
     static final Amount PARTICLE_SIZE = amount(Dimension.LENGTH, "0.001 mm", "20 mm", "0.06 mm");
     static final Amount PARTICLE_DENSITY = amount(Dimension.DENSITY, "50 kg/m3", "25000 kg/m3", "1450 kg/m3");
     static final Amount RISE_HEIGHT = amount(Dimension.LENGTH, "-200 m", "200 m", "5 m");
+    static final Amount LEVEL_SPEED = amount(Dimension.RATIO, "5 %", "100 %", "40 %");
     static final Amount LOADING = amount(Dimension.RATIO, "0.01", "30", "1");
     static final Amount SALTATION_FACTOR = amount(Dimension.RATIO, "1", "5", "1.5");
     static final Amount AIR_DENSITY = amount(Dimension.DENSITY, "0.2 kg/m3", "2 kg/m3", "1.2 kg/m3");
@@ -65,6 +66,7 @@ final class Amounts {
     static final Amount ROTATION = amount(Dimension.ROTATIONAL_SPEED, "10 rpm", "60000 rpm", "1860 rpm");
     static final Amount SLIP = amount(Dimension.ROTATIONAL_SPEED, "0 rpm", "2000 rpm", "130 rpm");
     static final Amount MOTOR = amount(Dimension.POWER, "0.1 kW", "1000 kW", "15 hp");
+    static final Amount SMALL_MOTOR = amount(Dimension.POWER, "10 W", "20 kW", "1/2 hp");
     static final Amount IDLE = amount(Dimension.POWER, "0 kW", "1000 kW", "0.4 hp");
     static final Amount RISE = amount(Dimension.TEMPERATURE_RISE, "1 K", "400 K", "130 K");
     static final Amount SHEAVE = amount(Dimension.LENGTH, "30 mm", "2 m", "8 in");
@@ -77,6 +79,7 @@ final class Amounts {
     static final Amount VOLTS = amount(Dimension.VOLTAGE, "100 V", "15 kV", "480 V");
     static final Amount HERTZ = amount(Dimension.SUPPLY_FREQUENCY, "50 Hz", "60 Hz", "60 Hz");
     static final Amount PANEL_INSIDE = amount(Dimension.TEMPERATURE, "30 degC", "70 degC", "50 degC");
+    static final Amount PANEL_AIR = amount(Dimension.ACTUAL_FLOW, "1 m3/h", "10000 m3/h", "60 m3/h");
     static final Amount PANEL_HEAT = amount(Dimension.POWER, "1 W", "20 kW", "60 W");
     static final Amount PANEL_SURFACE = amount(Dimension.AREA, "0.1 m2", "50 m2", "3 m2");
     static final Amount SEAL_WATER = amount(Dimension.TEMPERATURE, "2 degC", "60 degC", "25 degC");

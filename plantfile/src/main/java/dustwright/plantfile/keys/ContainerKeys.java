@@ -73,7 +73,17 @@ final class ContainerKeys {
             Place.Kind.CONTAINER,
             List.of(
                     Key.required("flow", ACTUAL_FLOW, "Flow of fan or air supply into the bag, at the barometer."),
-                    Key.optional("pressure", LOSS_PRESSURE, "Pressure it can make.")),
+                    Key.optional("pressure", LOSS_PRESSURE, "Pressure it can make."),
+                    Key.otherwise(
+                            "by",
+                            new Word(List.of("fan", "compressed air")),
+                            "fan",
+                            PRACTICE,
+                            "What blows: a fan of its own, or the plant's compressed air."),
+                    Key.optional(
+                            "motor",
+                            SMALL_MOTOR,
+                            "Nameplate power of the fan's motor, for its circuit, the feeder and the energy.")),
             List.of());
 
     static final Group STAND = new Group(

@@ -73,7 +73,15 @@ final class ElectricalKeys {
                             "power path heat",
                             PANEL_HEAT,
                             "Heat of contactors, overloads, fuses and transformers inside, drives and control load apart, by their makers'"
-                                    + " sheets.")),
+                                    + " sheets."),
+                    Key.optional(
+                            "cooler",
+                            PANEL_HEAT,
+                            "Heat that the closed cooler fitted or offered carries off at `inside` and `ambient`, by its maker's sheet."),
+                    Key.optional(
+                            "cooling air",
+                            PANEL_AIR,
+                            "Flow of a fan that leads air of the room through the panel; counts for nothing in a classified area.")),
             List.of());
 
     private static <T> Word words(T[] values, Function<T, String> words) {

@@ -97,6 +97,11 @@ public final class PlantKeys {
                             PARTICLE_DENSITY,
                             "Density of the particles themselves, not of the heap."),
                     Key.optional(
+                            "level speed",
+                            LEVEL_SPEED,
+                            "Velocity of its particles in level tubes over that of the air, measured, instead of CON-30; asked for where that law"
+                                    + " does not reach, as of steel shot above about 1 mm."),
+                    Key.optional(
                             "carrying velocity",
                             VELOCITY,
                             "Least velocity that keeps it from settling and from choking a riser, measured in the widest tube at the greatest"
@@ -283,7 +288,7 @@ public final class PlantKeys {
                             new Shape.YesNo(),
                             "yes",
                             Source.ownReading("every run may carry dust unless it says `dust: no`"),
-                            "`no` where only clean air passes, so that no transport velocity is asked.")),
+                            "`no` where only clean air passes, so that no transport velocity is asked; refused where an inlet with a dust leads through it.")),
             List.of(
                     Choice.atMostOne(List.of(List.of("via"), List.of("length"))),
                     Choice.atMostOne(List.of(List.of("bend radius"), List.of("length"))),

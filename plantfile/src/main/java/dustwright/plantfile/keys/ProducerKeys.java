@@ -5,6 +5,7 @@ import static dustwright.plantfile.keys.Amounts.*;
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.producer.Machine.CurveMachine.Taken;
 import dustwright.engine.producer.StatedLoss;
 import dustwright.plantfile.keys.Group.Choice;
 import dustwright.plantfile.keys.Shape.Keys;
@@ -181,7 +182,13 @@ final class ProducerKeys {
                     AIR_DENSITY,
                     "1.2 kg/m3",
                     PRACTICE,
-                    "Density at the machine's inlet at which the curve was taken."),
+                    "Density at the machine's inlet at which the curve was taken; where it was taken under its own vacuum, that with the inlet"
+                            + " open."),
+            Key.optional(
+                    "curve taken",
+                    new Word(List.of(Taken.AT_RATED_DENSITY.words(), Taken.UNDER_ITS_VACUUM.words())),
+                    "How a dynamic machine's curve was taken: every point at `rated density`, or `under its own vacuum` with 101 325 Pa behind"
+                            + " it, as curves over inlet vacuum mostly are. Without it nothing is said to hold."),
             Key.optional("seal water", SEAL_WATER, "Temperature of a liquid-ring pump's seal water, at its hottest."),
             Key.derived(
                     "speed",
@@ -221,7 +228,10 @@ final class ProducerKeys {
     /** A producer of a catalogue: every figure that a plant could leave to a default is stated. */
     static final Shape.Kinds CATALOGUE_PRODUCER = new Shape.Kinds(List.of(
             inCatalogue("a lobe pump of the catalogue", LOBE_MACHINE, Set.of()),
-            inCatalogue("a machine of the catalogue", CURVE_MACHINE, Set.of("dynamic", "seal water", "speed"))));
+            inCatalogue(
+                    "a machine of the catalogue",
+                    CURVE_MACHINE,
+                    Set.of("dynamic", "curve taken", "seal water", "speed"))));
 
     private static Group byModel(Group group, String words) {
         List<Key> keys = new ArrayList<>();

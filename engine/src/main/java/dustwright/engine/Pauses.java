@@ -1,0 +1,253 @@
+package dustwright.engine;
+
+import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Outcome;
+import dustwright.engine.finding.Place;
+import dustwright.engine.finding.Side;
+import dustwright.engine.finding.Source;
+import dustwright.engine.finding.Step;
+import dustwright.engine.finding.Term;
+import dustwright.engine.network.DutyPoint;
+import dustwright.engine.network.DutyPointSolver;
+import dustwright.engine.network.Network;
+import dustwright.engine.network.ProducerResult;
+import dustwright.engine.network.State;
+import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.ReliefValve;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.Ratio;
+import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.sheet.Entry;
+import dustwright.engine.sheet.ProducerSteps;
+import dustwright.engine.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Pauses: every user has shut his inlet, or the tubing is blocked, and the producers turn on. Only what leaks in, the rotary valve and the
+ * relief valve bring them air, or the open vent valve more than they ever get from users. That is no set of users, and it comes every
+ * day. What is asked of a producer in a set is asked of it there.
+ */
+final class Pauses {
+    /** All inlets shut, and what is asked then. */
+    private static final Kind SHUT = new Kind(
+            "all inlets shut",
+            "shut",
+            "shut-inlets/",
+            "All inlets shut",
+            Set.of(
+                    FindingCode.PRODUCER_VACUUM,
+                    FindingCode.PRODUCER_POWER,
+                    FindingCode.PRODUCER_TORQUE,
+                    FindingCode.PRODUCER_TEMPERATURE,
+                    FindingCode.CURVE_DEEP_END),
+            Source.ownReading(
+                    "all inlets shut, vent valve shut, every producer that does not stand by runs; leaks, rotary valve, bleeds and relief"
+                            + " valve bring its air"));
+
+    /** The vent valve open, as at every start, and what is asked then: dynamic machines take most power where they pass most air. */
+    private static final Kind VENTED = new Kind(
+            "vent valve open",
+            "vented",
+            "vent-open/",
+            "Vent valve open",
+            Set.of(FindingCode.PRODUCER_POWER, FindingCode.PRODUCER_TORQUE),
+            Source.ownReading("all inlets shut, vent valves open, every producer that does not stand by runs"));
+
+    /**
+     * A pause.
+     *
+     * @param state its name
+     * @param id how its figures begin
+     */
+    private record Kind(String state, String id, String sheet, String title, Set<FindingCode> asked, Source reading) {}
+
+    private final Plant plant;
+    private final DutyPoint duty;
+    private final Kind kind;
+
+    private Pauses(Plant plant, DutyPoint duty, Kind kind) {
+        this.plant = plant;
+        this.duty = duty;
+        this.kind = kind;
+    }
+
+    /** One sheet for each station whose producers run, of the state with all inlets shut. */
+    static List<Sheet> shut(Plant plant, Outcome<DutyPoint> solved) {
+        return sheets(plant, running(plant), solved, SHUT);
+    }
+
+    /** One sheet for each such station that has a vent valve, of the state in which it is open. */
+    static List<Sheet> vented(Plant plant, Outcome<DutyPoint> solved) {
+        return sheets(
+                plant, running(plant).stream().filter(s -> s.vent().isPresent()).toList(), solved, VENTED);
+    }
+
+    private static List<Station> running(Plant plant) {
+        return plant.stations().stream()
+                .filter(station -> !station.producers().stream().allMatch(VacuumProducer::standby))
+                .toList();
+    }
+
+    private static List<Sheet> sheets(Plant plant, List<Station> stations, Outcome<DutyPoint> solved, Kind kind) {
+        return solved.match(
+                duty -> stations.stream()
+                        .map(new Pauses(plant, duty, kind)::sheet)
+                        .toList(),
+                why -> stations.stream()
+                        .map(station -> notSolved(station, why, kind))
+                        .toList());
+    }
+
+    /** The state with all inlets shut; not solved where no station has a producer that runs. */
+    static Outcome<DutyPoint> solvedShut(Plant plant) {
+        return solved(plant, Set.of(), SHUT);
+    }
+
+    /** The state with every vent valve open; not solved where no producer runs or there is none. */
+    static Outcome<DutyPoint> solvedVented(Plant plant) {
+        Set<String> vented = plant.stations().stream()
+                .filter(station -> station.vent().isPresent())
+                .map(Station::id)
+                .collect(Collectors.toSet());
+        return vented.isEmpty() ? new Outcome.NotSolved<>("no vent valve") : solved(plant, vented, VENTED);
+    }
+
+    private static Outcome<DutyPoint> solved(Plant plant, Set<String> vented, Kind kind) {
+        if (running(plant).isEmpty()) {
+            return new Outcome.NotSolved<>("no producer runs");
+        }
+        State shut = States.open(plant, List.of(), FilterCondition.CLEAN);
+        State named =
+                new State(kind.state(), List.of(), shut.filter(), shut.openBleeds(), vented, shut.runningProducers());
+        try {
+            return new DutyPointSolver(Network.compile(plant)).solve(named);
+        } catch (IllegalArgumentException outsideFormula) {
+            return new Outcome.NotSolved<>(String.valueOf(outsideFormula.getMessage()));
+        }
+    }
+
+    private static Sheet sheet(Station station, Kind kind, List<Entry> entries, List<Finding> findings) {
+        return new Sheet(
+                kind.sheet() + station.id(),
+                kind.title(),
+                new Place(Place.Kind.STATION, station.id()),
+                entries,
+                findings);
+    }
+
+    private static Sheet notSolved(Station station, String why, Kind kind) {
+        List<Finding> findings = station.producers().stream()
+                .filter(producer -> !producer.standby())
+                .map(producer -> Finding.unjudged(
+                        FindingCode.PRODUCER_POWER,
+                        new Place(Place.Kind.PRODUCER, producer.id()),
+                        kind.state(),
+                        Side.AT_MOST,
+                        producer.nameplate(),
+                        kind.reading(),
+                        "This state has no solution: " + why))
+                .toList();
+        return sheet(
+                station,
+                kind,
+                List.of(Entry.unknown(
+                        kind.id() + "-vacuum/" + station.id(), "Vacuum at the producers, " + kind.state(), why)),
+                findings);
+    }
+
+    private Sheet sheet(Station station) {
+        StationResult result = duty.stations().stream()
+                .filter(r -> r.id().equals(station.id()))
+                .findFirst()
+                .orElseThrow();
+        List<Entry> entries = new ArrayList<>();
+        Workings vacuum = new Workings(plant);
+        vacuum.vacuum(result.suction(), "at the producers, " + kind.state());
+        entries.add(Entry.known(
+                kind.id() + "-vacuum/" + station.id(),
+                "Vacuum at the producers, " + kind.state(),
+                vacuum.steps().get(vacuum.steps().size() - 1).result().value(),
+                vacuum.steps()));
+        station.relief()
+                .filter(valve -> kind == SHUT)
+                .ifPresent(valve -> entries.add(relieved(station, valve, result)));
+        Set<String> producers =
+                station.producers().stream().map(VacuumProducer::id).collect(Collectors.toSet());
+        result.producers().stream().filter(ProducerResult::running).forEach(p -> entries.add(load(station, p)));
+        List<Finding> findings = StationChecks.of(plant, duty).stream()
+                .filter(f -> f.where().kind() == Place.Kind.PRODUCER
+                        && producers.contains(f.where().id()))
+                .filter(f -> kind.asked().contains(f.code()))
+                .map(f -> ofMeasured(f, result))
+                .toList();
+        return sheet(station, kind, entries, findings);
+    }
+
+    /** A motor that holds by a power its machine's curve was not measured at: not known. */
+    private Finding ofMeasured(Finding finding, StationResult result) {
+        boolean beyond = kind == VENTED
+                && result.producers().stream()
+                        .anyMatch(p -> p.id().equals(finding.where().id()) && p.beyondPoints());
+        return !beyond || !finding.holds()
+                ? finding
+                : Finding.unjudged(
+                        finding.code(),
+                        finding.where(),
+                        finding.state(),
+                        finding.side(),
+                        finding.limit(),
+                        kind.reading(),
+                        "With the vent valve open it runs before the first point of its curve, so its power there is not measured: enter points of"
+                                + " the curve down to that vacuum.");
+    }
+
+    private Entry relieved(Station station, ReliefValve valve, StationResult result) {
+        FreeAirFlow passed = FreeAirFlow.of(result.relief());
+        Step step = new Step(
+                "VLV-1",
+                "Q = Q_rated (v − set)/acc up to set + acc, above it Q_rated w_nozzle(v)/w_nozzle(set + acc) by TUB-21",
+                List.of(
+                        new Term("Q_rated", "its rated flow", valve.rated()),
+                        new Term("set", "vacuum at which it opens", valve.set()),
+                        new Term("acc", "further vacuum to rated flow", valve.accumulation()),
+                        new Term(
+                                "p_a",
+                                "barometer, of which air chokes at 0.528282 behind the opening",
+                                plant.site().air().ambient()),
+                        new Term(
+                                "v",
+                                "vacuum at the producers, " + kind.state(),
+                                plant.site().air().ambient().above(result.suction()))),
+                new Term("Q", "free air through the relief valve", passed),
+                Source.commonPractice());
+        return Entry.known("shut-relief/" + station.id(), "Air through the relief valve", passed, List.of(step));
+    }
+
+    private Entry load(Station station, ProducerResult result) {
+        VacuumProducer producer = station.producers().stream()
+                .filter(p -> p.id().equals(result.id()))
+                .findFirst()
+                .orElseThrow();
+        Ratio load = new Ratio(MotorRating.load(
+                result.shaftPower().watts(), producer.nameplate().watts()));
+        List<Step> steps =
+                new ArrayList<>(ProducerSteps.power(producer, plant.site().air(), result));
+        steps.add(new Step(
+                "ELE-2",
+                "load = P_shaft / P_nameplate",
+                List.of(
+                        new Term("P_shaft", "shaft power, " + kind.state(), result.shaftPower()),
+                        new Term("P_nameplate", "nameplate", producer.nameplate())),
+                new Term("load", "load of the motor", load),
+                Source.published("definition")));
+        return Entry.known(kind.id() + "-load/" + producer.id(), "Motor load of " + producer.id(), load, steps);
+    }
+}
