@@ -148,13 +148,7 @@ class PausesAndYearsTest {
     /** Own curve of a multistage exhauster: its power rises with its flow, and nothing brings it more air than the open vent valve. */
     @Test
     void a_motor_is_held_to_the_power_that_a_dynamic_machine_takes_with_the_vent_valve_open() {
-        String turbo = bakery.replaceFirst(
-                "P1: \\{model: DL-15, speed: 2155 rpm,[^\n]*\n[^\n]*\n[^\n]*\n",
-                "P1: {kind: multistage centrifugal, rated speed: 3550 rpm, curve taken: at rated density, deepest vacuum: 38 kPa, greatest rise: 150 K, motor: 11 kW, start: direct,\n"
-                        + "           curve: [{flow: 1600 m3/h, vacuum: 0.1 kPa, power: 15.5 kW}, {flow: 1000 m3/h, vacuum: 20 kPa, power: 9.5 kW},"
-                        + " {flow: 300 m3/h, vacuum: 38 kPa, power: 5 kW}]}\n");
-        assertThat(turbo).isNotEqualTo(bakery);
-        Study study = study(turbo);
+        Study study = study(turbo());
         Finding vented = study.sheets().stream()
                 .filter(sheet -> sheet.id().equals("vent-open/REC"))
                 .flatMap(sheet -> sheet.findings().stream())
@@ -189,5 +183,26 @@ class PausesAndYearsTest {
                 "size: [0.8 m, 0.8 m, 0.8 m]",
                 "size: [1.2 m, 1.2 m, 1.8 m]");
         assertThat(figure(study(usual), "drums/REC")).isBetween(7.0, 9.0);
+    }
+
+    private static String turbo() {
+        String turbo = bakery.replaceFirst(
+                "P1: \\{model: DL-15, speed: 2155 rpm,[^\n]*\n[^\n]*\n[^\n]*\n",
+                "P1: {kind: multistage centrifugal, rated speed: 3550 rpm, curve taken: at rated density, deepest vacuum: 38 kPa, greatest rise: 150 K, motor: 11 kW, start: direct,\n"
+                        + "           curve: [{flow: 1600 m3/h, vacuum: 0.1 kPa, power: 15.5 kW}, {flow: 1000 m3/h, vacuum: 20 kPa, power: 9.5 kW},"
+                        + " {flow: 300 m3/h, vacuum: 38 kPa, power: 5 kW}]}\n");
+        assertThat(turbo).isNotEqualTo(bakery);
+        return turbo;
+    }
+
+    /** At 20 kPa and a fifth less density the same printed point stands for a quarter more vacuum and power. */
+    @Test
+    void a_curve_that_may_have_been_taken_under_its_own_vacuum_is_asked_for_and_takes_more_power_if_it_was() {
+        String under = with(turbo(), "curve taken: at rated density", "curve taken: under its own vacuum");
+        assertThat(figure(study(under), "shut-load/P1")).isGreaterThan(figure(study(turbo()), "shut-load/P1"));
+        assertThat(study(under).worstPerPlace()).noneMatch(f -> f.code() == FindingCode.CURVE_TAKEN);
+        Finding open = worst(study(with(turbo(), "curve taken: at rated density, ", "")), FindingCode.CURVE_TAKEN);
+        assertThat(open.unjudged()).isTrue();
+        assertThat(open.derivation().steps().get(0).formula()).contains("curve taken");
     }
 }

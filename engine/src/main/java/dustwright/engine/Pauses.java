@@ -177,7 +177,7 @@ final class Pauses {
                 vacuum.steps().get(vacuum.steps().size() - 1).result().value(),
                 vacuum.steps()));
         station.relief()
-                .filter(valve -> kind == SHUT)
+                .filter(valve -> kind.equals(SHUT))
                 .ifPresent(valve -> entries.add(relieved(station, valve, result)));
         Set<String> producers =
                 station.producers().stream().map(VacuumProducer::id).collect(Collectors.toSet());
@@ -193,7 +193,7 @@ final class Pauses {
 
     /** A motor that holds by a power its machine's curve was not measured at: not known. */
     private Finding ofMeasured(Finding finding, StationResult result) {
-        boolean beyond = kind == VENTED
+        boolean beyond = kind.equals(VENTED)
                 && result.producers().stream()
                         .anyMatch(p -> p.id().equals(finding.where().id()) && p.beyondPoints());
         return !beyond || !finding.holds()

@@ -35,6 +35,9 @@ final class TubeChecks {
     /** Air for which the velocities of dust classes are stated, near the atmosphere's [kg/m³]. */
     private static final double CLASS_AIR_kgPerM3 = 1.2;
 
+    /** Dust over air beyond which there is as good as no air [kg/kg]. */
+    private static final double NO_AIR = 1e6;
+
     private final Plant plant;
     private final DutyPoint duty;
     private final DustPaths paths;
@@ -168,14 +171,30 @@ final class TubeChecks {
         return plant.requirements()
                 .loadingRatio()
                 .filter(limit -> leg.dust().kgPerSecond() > 0)
-                .map(limit -> Finding.of(
-                        FindingCode.LOADING_RATIO,
-                        place(leg),
-                        duty.state().name(),
-                        Side.AT_MOST,
-                        new Ratio(leg.loading()),
-                        limit.value(),
-                        new Derivation(() -> loadingSteps(leg), limit.source())));
+                .map(limit -> leg.loading() > NO_AIR ? becalmed(leg, limit) : loading(leg, limit));
+    }
+
+    /** No share of nothing: dust is fed, and as good as no air passes. */
+    private Finding becalmed(LegResult leg, Limit<Ratio> limit) {
+        return Finding.unjudged(
+                FindingCode.LOADING_RATIO,
+                place(leg),
+                duty.state().name(),
+                Side.AT_MOST,
+                limit.value(),
+                limit.source(),
+                "Dust is fed here and no air passes: no producer runs in this set, or none draws from here.");
+    }
+
+    private Finding loading(LegResult leg, Limit<Ratio> limit) {
+        return Finding.of(
+                FindingCode.LOADING_RATIO,
+                place(leg),
+                duty.state().name(),
+                Side.AT_MOST,
+                new Ratio(leg.loading()),
+                limit.value(),
+                new Derivation(() -> loadingSteps(leg), limit.source()));
     }
 
     private List<Step> loadingSteps(LegResult leg) {

@@ -193,7 +193,7 @@ final class ReceiverSheet {
                 .ifPresent(edge -> writing.given("inlet-edge", "Lower edge of the inlet", edge));
         boolean above = height.isPresent()
                 && lowest.filter(low -> low.compareTo(height.get()) < 0).isPresent();
-        if (above || height.isPresent() && receiver.knownAbove()) {
+        if (above || (height.isPresent() && receiver.knownAbove())) {
             writing.asked(
                     FindingCode.LEVEL_PROBE_HEIGHT,
                     Place.Kind.RECEIVER,
