@@ -69,7 +69,7 @@ class ArchitectureTest {
                 .whereLayer("review")
                 .mayNotBeAccessedByAnyLayer()
                 .whereLayer("interlock")
-                .mayOnlyBeAccessedByLayers("rehearsal", "review")
+                .mayOnlyBeAccessedByLayers("rehearsal", "review", "sheet")
                 .whereLayer("audit")
                 .mayOnlyBeAccessedByLayers("study")
                 .whereLayer("sizing")
