@@ -8,8 +8,10 @@ import dustwright.studio.Studio;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.CharacterCodingException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
@@ -38,6 +40,7 @@ import picocli.CommandLine.Spec;
             "",
             "  dustwright studio",
             "  dustwright studio examples/bakery/plant.yaml",
+            "  dustwright studio --new mill.yaml",
             "  dustwright studio --person \"A. Engineer\" --role designer",
             "  dustwright studio --listen 192.0.2.10 plants/mill.yaml plants/bakery.yaml",
             "  dustwright studio --backup kept-2026-03.db",
@@ -56,6 +59,11 @@ final class StudioCommand implements Callable<Integer> {
             description =
                     "The plant files (YAML), each with a page of its own. Default: a copy of an invented demo plant.")
     private List<Path> plantFiles = List.of();
+
+    @Option(
+            names = "--new",
+            description = "Begin PLANT, which is not there yet, with a small plant whose every figure is invented.")
+    private boolean begin;
 
     @Option(
             names = "--backup",
@@ -194,6 +202,9 @@ final class StudioCommand implements Callable<Integer> {
     }
 
     private int serve(List<Path> files, boolean demo) throws InterruptedException {
+        if (begin) {
+            files.forEach(StudioCommand::begun);
+        }
         files.forEach(StudioCommand::readable);
         if (called != null && files.size() > 1) {
             throw new BadInput("--as names one plant; give one.");
@@ -223,6 +234,16 @@ final class StudioCommand implements Callable<Integer> {
         return ExitCode.HOLDS;
     }
 
+    private static void begun(Path file) {
+        try {
+            Files.writeString(file, Studio.starter(), StandardOpenOption.CREATE_NEW);
+        } catch (FileAlreadyExistsException there) {
+            throw new BadInput(file + " is there already. Leave --new out to work on it, or give another path.");
+        } catch (IOException fault) {
+            throw new BadInput(file + " could not be written: " + fault.getMessage());
+        }
+    }
+
     private static Certificate certificate(Path file) {
         char[] password = Optional.ofNullable(System.getenv("DUSTWRIGHT_CERTIFICATE"))
                 .map(String::toCharArray)
@@ -236,8 +257,9 @@ final class StudioCommand implements Callable<Integer> {
 
     private static void readable(Path file) {
         if (!Files.isRegularFile(file)) {
-            throw new BadInput("There is no file " + file
-                    + ". Give the path of a plant file, such as examples/bakery/plant.yaml.");
+            throw new BadInput(
+                    "There is no file " + file
+                            + ". Give the path of a plant file, such as examples/bakery/plant.yaml, or begin one there with --new.");
         }
         try {
             if (Files.size(file) > PlantReader.LARGEST_bytes) {

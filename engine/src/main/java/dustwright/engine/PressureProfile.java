@@ -69,17 +69,33 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
                         why -> List.of());
     }
 
+    /** The profile of the way through a place that has the smallest margin; that of the whole state where no air goes through the place. */
+    public static List<PressureProfile> through(Plant plant, StateAnswer answer, Place place) {
+        return answer.duty()
+                .match(
+                        duty -> duty.state().open().stream()
+                                .flatMap(inlet -> ways(duty, inlet, run(duty, place.id())))
+                                .filter(way -> way.passes(place))
+                                .min(Comparator.comparingDouble(way -> leastMarginOn(answer, way)))
+                                .map(way -> List.of(of(plant, duty, way)))
+                                .orElseGet(() -> of(plant, answer)),
+                        why -> List.of());
+    }
+
     /** From every open inlet along the largest flow, and by way of the run with the smallest margin where some of its air goes there. */
     private static Stream<Way> ways(StateAnswer answer, DutyPoint duty) {
         Optional<LegResult> worst = answer.findings().stream()
                 .filter(f -> f.where().kind() == Place.Kind.RUN)
                 .min(Comparator.comparingDouble(Finding::margin))
                 .flatMap(f -> run(duty, f.where().id()));
-        return duty.state().open().stream()
-                .flatMap(inlet -> Stream.concat(
-                                Stream.of(FlowPath.downstream(duty, inlet)),
-                                worst.stream().map(run -> FlowPath.through(duty, inlet, run)))
-                        .map(path -> new Way(inlet, path)));
+        return duty.state().open().stream().flatMap(inlet -> ways(duty, inlet, worst));
+    }
+
+    private static Stream<Way> ways(DutyPoint duty, String inlet, Optional<LegResult> by) {
+        return Stream.concat(
+                        Stream.of(FlowPath.downstream(duty, inlet)),
+                        by.stream().map(run -> FlowPath.through(duty, inlet, run)))
+                .map(path -> new Way(inlet, path));
     }
 
     private static Optional<LegResult> run(DutyPoint duty, String id) {

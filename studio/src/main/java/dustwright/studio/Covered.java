@@ -91,6 +91,13 @@ final class Covered implements AutoCloseable {
                 .orElseGet(() -> new Progress(version, now.share(), !now.why().isEmpty(), now.why(), "", List.of()));
     }
 
+    /** Ends the work on a version; the next change begins it anew. */
+    synchronized void stop(long version) {
+        if (work.version() == version && work.coverage().isEmpty() && work.why().isEmpty()) {
+            work = Work.without(version, "Covering every set was stopped; the next change begins it anew.");
+        }
+    }
+
     private void cover(long version, Plant plant) {
         if (work.version() != version) {
             return;
@@ -108,7 +115,7 @@ final class Covered implements AutoCloseable {
                 false,
                 () -> {
                     Turns.giveWay();
-                    return work.version() != version;
+                    return work.version() != version || !work.why().isEmpty();
                 },
                 share -> told(version, share),
                 List.of());
@@ -121,13 +128,13 @@ final class Covered implements AutoCloseable {
     }
 
     private synchronized void done(Work done) {
-        if (work.version() == done.version()) {
+        if (work.version() == done.version() && work.why().isEmpty()) {
             work = done;
         }
     }
 
     private synchronized void told(long version, double share) {
-        if (work.version() == version && work.coverage().isEmpty()) {
+        if (work.version() == version && work.coverage().isEmpty() && work.why().isEmpty() && share > work.share()) {
             work = new Work(version, share, Optional.empty(), "");
         }
     }

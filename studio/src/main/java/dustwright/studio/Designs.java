@@ -156,7 +156,7 @@ final class Designs {
                 .filter(a -> !(a.duty() instanceof Outcome.Solved))
                 .count();
         String verdict = study.holds()
-                ? "Every requirement asked holds in every set looked at."
+                ? "Every requirement holds in the sets compared; not every set there is was looked at."
                 : Wording.counted(fails, "requirement does not hold", "requirements do not hold")
                         + (open == 0 ? "" : ", " + Wording.counted(open, "is not known", "are not known"))
                         + (unsolved == 0 ? "" : ", no answer for " + Wording.counted(unsolved, "set", "sets"))

@@ -98,10 +98,24 @@ final class Desk implements AutoCloseable {
         return folder;
     }
 
-    /** Replaces the value at a path of the plant file; {@code plain} where it is one text, not a list or a mapping. */
-    synchronized Changed set(long version, String path, String value, boolean plain) {
+    /**
+     * Replaces the value at a path of the plant file.
+     *
+     * @param was what a page showed when one began to type; another value there by now is not overwritten
+     * @param plain where it is one text, not a list or a mapping
+     */
+    synchronized Changed set(long version, String path, Optional<String> was, String value, boolean plain) {
         if (version != copy().version()) {
             return stale();
+        }
+        Optional<String> now = written(path);
+        if (was.isPresent() && now.isPresent() && !was.equals(now)) {
+            return new Changed(
+                    copy,
+                    Optional.of(
+                            "Somebody set this to " + now.get()
+                                    + " in the meantime. Nothing was overwritten: Enter again puts yours in its place, Esc leaves it."),
+                    true);
         }
         PlantEditor.Edit edit = PlantEditor.set(
                 copy.text(), path, plain ? new PlantEditor.Value.Plain(value) : new PlantEditor.Value.Flow(value));
@@ -109,6 +123,13 @@ final class Desk implements AutoCloseable {
             return refused(path + ": " + refused.why());
         }
         return checked(path + ": " + value, ((PlantEditor.Edit.Done) edit).text());
+    }
+
+    private Optional<String> written(String path) {
+        return PlantEditor.values(copy.text(), path.substring(0, Math.max(0, path.lastIndexOf('.')))).stream()
+                .filter(value -> value.path().equals(path))
+                .map(PlantEditor.Written::text)
+                .findFirst();
     }
 
     /** What a hand draws: all its edits are one step. */
@@ -172,9 +193,21 @@ final class Desk implements AutoCloseable {
         return new Changed(copy, Optional.empty(), false);
     }
 
+    /** Why the working copy can be no revision as it stands; empty where it can. */
+    synchronized String unacceptable() {
+        if (!copy().faults().isEmpty()) {
+            return "The text has faults: mend them first.";
+        }
+        return revisions().stream()
+                .findFirst()
+                .filter(last -> last.text().equals(copy.text()))
+                .map(last -> "This is revision " + last.number() + " already: nothing was changed since.")
+                .orElse("");
+    }
+
     /** Makes the working copy a revision that nobody changes any more. */
     synchronized Optional<Revision> accept(long version, String author, String note) {
-        if (version != copy().version() || !copy.faults().isEmpty()) {
+        if (version != copy().version() || !unacceptable().isEmpty()) {
             return Optional.empty();
         }
         return kept.accept(version, now(), author, note, copy.text());

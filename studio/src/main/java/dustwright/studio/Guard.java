@@ -29,7 +29,8 @@ final class Guard {
             "/api/panel/begin",
             "/api/panel/go",
             "/api/sequence/prove",
-            "/api/papers/make");
+            "/api/papers/make",
+            "/api/coverage/stop");
 
     static final String SIGN = "/api/sign";
     static final String SIGN_IN = "/api/session";

@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Lays and takes away tubing as a fitter would: a new inlet goes straight up, over to the nearest header and into it from above its
@@ -195,8 +197,28 @@ final class Laying {
             pencil.remove("runs." + run.id() + ".wye");
         }
         pencil.corners(run.id(), corners.subList(0, segment - 1));
-        pencil.add("runs", Pencil.free(run.id() + "b", runIds(plant)), rest);
+        String downstream = Pencil.free(run.id() + "b", runIds(plant));
+        pencil.add("runs", downstream, rest);
+        renameMain(run, downstream);
         return point;
+    }
+
+    /** A main that a station's isolation names is the piece that ends there. */
+    private void renameMain(Run before, String downstream) {
+        String path = "stations." + before.to() + ".receiver.explosion";
+        Optional.ofNullable(pencil.values(path).get("isolated mains"))
+                .filter(mains -> names(mains).contains(before.id()))
+                .ifPresent(mains -> pencil.setFlow(
+                        path + ".isolated mains",
+                        names(mains).stream()
+                                .map(name -> name.equals(before.id()) ? downstream : name)
+                                .collect(Collectors.joining(", ", "[", "]"))));
+    }
+
+    private static List<String> names(String list) {
+        return Stream.of(list.replaceAll("[\\[\\]\"']", "").split(",", -1))
+                .map(String::strip)
+                .toList();
     }
 
     /** Splits a run in the middle of its longest straight; gives the new point. */
@@ -299,6 +321,14 @@ final class Laying {
     /** Lays a tube from an inlet or a point over corners to a point or station, or into the nearest place of a run; gives the run. */
     String tube(String from, List<Position> corners, String to, String size) {
         Plant plant = pencil.plant();
+        boolean inlet = plant.inlets().stream().anyMatch(i -> i.id().equals(from));
+        plant.runs().stream()
+                .filter(r -> inlet && r.from().equals(from))
+                .findFirst()
+                .ifPresent(tube -> {
+                    throw new Cannot("inlet " + from + " has its tube already, " + tube.id()
+                            + ": a second one would draw through the closed inlet; begin at a point of the tubing");
+                });
         boolean intoRun = runIds(plant).contains(to);
         Map<String, String> values = new LinkedHashMap<>();
         values.put("from", from);

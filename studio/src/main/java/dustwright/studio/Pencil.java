@@ -60,6 +60,11 @@ final class Pencil {
         done(PlantEditor.set(text, path, new PlantEditor.Value.Plain(value)));
     }
 
+    /** Puts a list or mapping in the place of one that is there. */
+    void setFlow(String path, String flow) {
+        done(PlantEditor.set(text, path, new PlantEditor.Value.Flow(flow)));
+    }
+
     void remove(String path) {
         done(PlantEditor.remove(text, path));
     }
@@ -108,9 +113,9 @@ final class Pencil {
                 remove(path + ".via");
             }
         } else if (there) {
-            done(PlantEditor.set(text, path + ".via", new PlantEditor.Value.Flow(list(corners))));
+            setFlow(path + ".via", list(corners));
         } else {
-            done(PlantEditor.add(text, path, "via", new PlantEditor.Value.Flow(list(corners))));
+            addFlow(path, "via", list(corners));
         }
     }
 

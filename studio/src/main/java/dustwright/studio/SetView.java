@@ -15,6 +15,7 @@ import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Outcome;
+import dustwright.engine.finding.Place;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.State;
 import dustwright.engine.network.StationResult;
@@ -51,6 +52,7 @@ final class SetView {
             String drawing,
             SheetScale sheet,
             String profile,
+            Readings readings,
             List<Row> findings,
             List<Cell> block) {}
 
@@ -138,7 +140,8 @@ final class SetView {
                 duty.match(d -> "", why -> why),
                 duty.match(d -> drawing(d, letters), why -> ""),
                 SheetScale.of(layout()),
-                profile(),
+                profile(PressureProfile.of(plant, answer)),
+                duty.match(d -> Readings.of(plant, d, findings, asked.show()), why -> Readings.NONE),
                 rows(letters),
                 duty.match(
                         this::block,
@@ -174,8 +177,14 @@ final class SetView {
                 .markup();
     }
 
-    private String profile() {
-        return PressureProfile.of(plant, answer).stream()
+    /** The profile of a set along the way through a piece. */
+    static String profile(Plant plant, Asked asked, Place along) {
+        SetView view = solve(plant, asked);
+        return view.profile(PressureProfile.through(plant, view.answer, along));
+    }
+
+    private String profile(List<PressureProfile> profiles) {
+        return profiles.stream()
                 .findFirst()
                 .map(profile -> ProfileChart.of(profile, asked.show()).svg().markup())
                 .orElse("");

@@ -6,10 +6,15 @@ import static dustwright.studio.Exchange.show;
 import static dustwright.studio.Exchange.text;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.finding.Place;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
+import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
+import dustwright.engine.tubing.Tool;
+import dustwright.engine.tubing.Tube;
 import dustwright.plantfile.PlantEditor;
 import dustwright.plantfile.Reading;
 import io.javalin.Javalin;
@@ -22,6 +27,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -197,8 +203,16 @@ public final class Studio implements AutoCloseable {
                 "/api/openapi.yaml", request -> asset(request, "openapi.yaml", "application/yaml; charset=utf-8"));
         config.routes.get("/api/plant", request -> answer(request, plant()));
         config.routes.get("/api/set", this::set);
+        config.routes.get("/api/profile", this::profile);
+        config.routes.get(
+                "/api/starter",
+                request -> request.contentType("text/plain; charset=utf-8").result(starter()));
         config.routes.get("/api/sets", this::sets);
         config.routes.get("/api/coverage", this::coverage);
+        config.routes.post("/api/coverage/stop", request -> {
+            covered.stop(version(body(request)));
+            answer(request, Map.of("why", ""));
+        });
         config.routes.get("/api/derivation", this::derivation);
         config.routes.get("/api/part", this::part);
         config.routes.get("/api/places", this::places);
@@ -216,6 +230,7 @@ public final class Studio implements AutoCloseable {
                     desk.set(
                             version(body),
                             text(body, "path"),
+                            Optional.ofNullable(body.get("was")).map(JsonNode::asText),
                             text(body, "value"),
                             body.path("plain").asBoolean(true)));
         });
@@ -272,6 +287,7 @@ public final class Studio implements AutoCloseable {
             int assumptions,
             int overrides,
             boolean demo,
+            boolean known,
             List<FaultLine> faults) {}
 
     /** A plant after something was drawn, and the pieces that are new. */
@@ -299,6 +315,7 @@ public final class Studio implements AutoCloseable {
                 plant.map(p -> p.assumptions().size()).orElse(0),
                 plant.map(p -> p.overrides().size()).orElse(0),
                 opening.demo(),
+                plant.isPresent(),
                 copy.faults().stream()
                         .map(f -> new FaultLine(f.line(), f.text()))
                         .toList());
@@ -335,13 +352,64 @@ public final class Studio implements AutoCloseable {
         answer(request, covered.of(copy.version(), known(copy), show(request)));
     }
 
-    private record Part(String path, List<PlantEditor.Written> values) {}
+    private record Part(String path, List<Line> values) {}
+
+    /** One value; {@code choices} are the names that may stand there. */
+    private record Line(String path, String key, String text, boolean plain, List<String> choices) {}
 
     private void part(Context request) {
         String kind = "run".equals(request.queryParam("kind")) ? "runs" : "inlets";
         String id = Optional.ofNullable(request.queryParam("id")).orElse("");
         String path = kind + "." + id;
-        answer(request, new Part(path, PlantEditor.values(desk.copy().text(), path)));
+        Desk.Copy copy = desk.copy();
+        List<Line> lines = PlantEditor.values(copy.text(), path).stream()
+                .map(v -> new Line(v.path(), v.key(), v.text(), v.plain(), choices(copy, v.key())))
+                .toList();
+        answer(request, new Part(path, lines));
+    }
+
+    private static List<String> choices(Desk.Copy copy, String key) {
+        Optional<Plant> plant = copy.plant();
+        return switch (key) {
+            case "hose" ->
+                plant.map(p -> p.hoses().stream().map(Hose::id).toList()).orElse(List.of());
+            case "tool" ->
+                plant.map(p -> p.tools().stream().map(Tool::id).toList()).orElse(List.of());
+            case "tube" ->
+                plant.map(p -> p.tubes().stream().map(Tube::id).toList()).orElse(List.of());
+            case "dust" ->
+                plant.map(p -> p.dusts().stream().map(Dust::id).toList()).orElse(List.of());
+            case "zone" ->
+                plant.map(p -> p.inlets().stream()
+                                .map(Inlet::zone)
+                                .filter(zone -> !zone.isEmpty())
+                                .distinct()
+                                .toList())
+                        .orElse(List.of());
+            default -> List.of();
+        };
+    }
+
+    /** The profile along the way through a piece; of the tightest way where the piece has none. */
+    private void profile(Context request) {
+        Desk.Copy copy = desk.copy();
+        Place.Kind kind = "run".equals(request.queryParam("kind")) ? Place.Kind.RUN : Place.Kind.INLET;
+        Place along =
+                new Place(kind, Optional.ofNullable(request.queryParam("id")).orElse(""));
+        request.contentType("image/svg+xml; charset=utf-8")
+                .result(SetView.profile(known(copy), asked(request, known(copy)), along));
+    }
+
+    /** A plant to begin with. */
+    public static String starter() {
+        try (InputStream in = Studio.class.getResourceAsStream("starter.yaml")) {
+            if (in == null) {
+                throw new IllegalStateException("the starter plant is missing from the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException fault) {
+            throw new UncheckedIOException(fault);
+        }
     }
 
     private void places(Context request) {
@@ -390,12 +458,18 @@ public final class Studio implements AutoCloseable {
                             "A revision carries the name of who accepts it, up to 80 letters, and a note up to 500."));
             return;
         }
+        String unacceptable = desk.unacceptable();
+        if (!unacceptable.isEmpty()) {
+            request.status(422);
+            answer(request, Map.of("why", "Nothing was accepted. " + unacceptable));
+            return;
+        }
         Optional<Kept.Revision> revision = desk.accept(version(body), author, text(body, "note"));
         if (revision.isEmpty()) {
             request.status(409);
             answer(
                     request,
-                    Map.of("why", "Nothing was accepted: the plant changed in the meantime, or its text has faults."));
+                    Map.of("why", "Nothing was accepted: the plant changed in the meantime. This page now shows it."));
             return;
         }
         answer(request, revision.get());

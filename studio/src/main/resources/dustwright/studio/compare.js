@@ -64,7 +64,7 @@ export class Compare {
     const side = (one, id) => element('figure', {}, element('figcaption', {}, element('b', {}, at(id).selectedOptions[0].textContent), element('span', {}, ` ${one.verdict}`)), this.drawing(one));
     at('differences').replaceChildren(
       element('div', {class: 'pair'}, side(both.before, 'before'), side(both.after, 'after')),
-      element('h3', {}, 'Requirements'), this.requirements(both), element('h3', {}, 'Figures'), this.figures(both));
+      element('h3', {}, 'Cost, energy and other figures'), this.figures(both), element('h3', {}, 'Requirements'), this.requirements(both));
   }
 
   drawing(one) {

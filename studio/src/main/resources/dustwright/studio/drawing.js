@@ -108,6 +108,32 @@ export class Drawing {
     return best?.piece;
   }
 
+  // Moves the sheet so that a piece is in sight; leaves it where it is.
+  inSight(kind, id) {
+    const piece = this.find(kind, id);
+    if (!piece || !this.box) return;
+    const {x, y} = this.middle(piece);
+    const [left, top, wide, high] = this.box;
+    if (x > left + 0.08 * wide && x < left + 0.92 * wide && y > top + 0.08 * high && y < top + 0.92 * high) return;
+    this.look([x - wide / 2, y - high / 2, wide, high]);
+  }
+
+  // A piece large and in the middle.
+  to(kind, id) {
+    const piece = this.find(kind, id);
+    if (!piece) return;
+    const {x, y} = this.middle(piece);
+    const [, , wide, high] = this.home.split(' ').map(Number);
+    this.look([x - wide / 8, y - high / 8, wide / 4, high / 4]);
+  }
+
+  look(box) {
+    this.box = box;
+    this.svg.setAttribute('viewBox', box.join(' '));
+    this.hand?.overlay();
+    this.under?.draw();
+  }
+
   now() { return this.box ?? this.svg.getAttribute('viewBox').split(' ').map(Number); }
 
   zoom(factor, x, y) {
@@ -118,10 +144,7 @@ export class Drawing {
     const share = next / wide;
     x ??= left + wide / 2;
     y ??= top + high / 2;
-    this.box = [x - (x - left) * share, y - (y - top) * share, next, high * share];
-    this.svg.setAttribute('viewBox', this.box.join(' '));
-    this.hand?.overlay();
-    this.under?.draw();
+    this.look([x - (x - left) * share, y - (y - top) * share, next, high * share]);
   }
 
   all() {
@@ -139,7 +162,8 @@ export class Drawing {
   wheel(event) {
     if (!this.svg) return;
     event.preventDefault();
-    this.zoom(event.deltaY < 0 ? 1.2 : 1 / 1.2, ...this.onSheet(event));
+    const pixels = event.deltaY * (event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1);
+    this.zoom(Math.exp(-Math.max(-100, Math.min(100, pixels)) / 550), ...this.onSheet(event));
   }
 
   down(event) {

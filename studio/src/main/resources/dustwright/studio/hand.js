@@ -252,12 +252,18 @@ export class Hand {
     return inlets.find(one => one.id === chosen) ?? nearest;
   }
 
+  // Walls are drawn where they stand on their floor: the highest floor that is not above a place.
+  floor(z) {
+    const floors = this.places.walls.flatMap(wall => wall.corners.map(corner => corner.z_m)).filter(height => height <= z + 0.01);
+    return floors.length ? Math.max(...floors) : z;
+  }
+
   async inlet(at) {
     const like = this.model(at);
     if (!like) { this.page.say('There is no inlet to lay another one like it: write the first one in Text.'); return; }
     const place = this.inBuilding(at, like.z);
     const round = metres => Math.round(metres / this.snap) * this.snap;
-    const {x, y} = this.onWall(place) ?? {x: round(place.x), y: round(place.y)};
+    const {x, y} = this.onWall(this.inBuilding(at, this.floor(like.z))) ?? {x: round(place.x), y: round(place.y)};
     const laid = await this.act({what: 'inlet', like: like.id, x, y, z: like.z},
       ids => `Inlet ${ids[0]} is laid like ${like.id}.`);
     if (laid) this.page.choose('inlet', laid[0]);
@@ -342,13 +348,18 @@ export class Hand {
     this.page.choose('run', laid[0]);
   }
 
+  // Between the places that are pointed at, in their true positions: a plan leans by height. Elsewhere at the height of the other end, or of the floor.
   measure(at) {
-    if (!this.first) { this.first = at; this.panel(); return; }
-    const [ax, ay] = this.first;
-    const {scale} = this.drawing.sheet;
-    const east = (at[0] - ax) / scale;
-    const north = (ay - at[1]) / scale;
-    this.page.say(`${this.length(Math.hypot(east, north))} in the plan: ${this.length(Math.abs(east))} ${east < 0 ? 'west' : 'east'}, ${this.length(Math.abs(north))} ${north < 0 ? 'south' : 'north'}.`, 0);
+    const place = this.nearest(at, ['inlet', 'point', 'station', 'corner']);
+    if (!this.first) { this.first = at; this.firstPlace = place; this.panel(); return; }
+    const height = (place ?? this.firstPlace)?.z ?? 0;
+    const from = this.firstPlace ?? this.inBuilding(this.first, height);
+    const to = place ?? this.inBuilding(at, from.z);
+    const east = to.x - from.x;
+    const north = to.y - from.y;
+    const up = to.z - from.z;
+    const names = [this.firstPlace, place].map(one => !one ? 'the floor or level' : one.kind === 'corner' ? `corner ${one.corner + 1} of ${one.id}` : one.id);
+    this.page.say(`${names[0]} to ${names[1]}: ${this.length(Math.hypot(east, north))} in the plan, ${this.length(Math.abs(east))} ${east < 0 ? 'west' : 'east'} and ${this.length(Math.abs(north))} ${north < 0 ? 'south' : 'north'}${Math.abs(up) > 0.005 ? `, ${this.length(Math.abs(up))} ${up < 0 ? 'down' : 'up'}, ${this.length(Math.hypot(east, north, up))} in all` : ''}.`, 0);
     this.first = null;
     this.overlay(); this.panel();
   }

@@ -61,10 +61,13 @@ async function adopt(plant) {
   at('name').textContent = plant.name;
   at('name').title = plant.note;
   document.title = `${plant.name}: studio`;
-  at('kept').textContent = `${plant.file}, step ${plant.step}, kept · rests on ${plant.assumptions} assumptions, ${plant.overrides} overrides`;
+  at('kept').textContent = plant.faults.length ? `${plant.file}, step ${plant.step}, kept with ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: what is shown is of the plant before` : `${plant.file}, step ${plant.step}, kept · rests on ${plant.assumptions} assumptions, ${plant.overrides} overrides`;
   at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
   text.faults(plant.faults);
+  at('begin').hidden = plant.known;
+  at('scale').classList.add('stale');
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
+  if (!plant.known) { at('judged').textContent = at('worstof').textContent = ''; at('scale').replaceChildren(); at('scale').classList.remove('stale'); if (state.place === 'text') await text.load(); return; }
   await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'papers' ? papersMade.load() : null]);
   if (first) tour.first(plant.demo);
 }
@@ -95,6 +98,7 @@ function draw(set) {
   drawing.mark(state.kind, state.id);
   hand.overlay();
   at('profile').innerHTML = set.profile;
+  if (state.kind) profile();
   at('setname').textContent = set.set;
   if (state.place !== 'panel') block(set.block);
   findings(set);
@@ -105,7 +109,22 @@ function draw(set) {
 }
 
 function block(cells) {
+  if (state.plant?.faults.length) cells = cells.map(cell => cell.name === 'State' ? {name: 'State', value: 'of the plant before the faults in its text'} : cell);
   at('block').replaceChildren(...cells.map(cell => element('div', {}, element('small', {}, cell.name), cell.value)));
+}
+
+// Along the way through what is chosen.
+async function profile() {
+  if (!state.set?.solved) return;
+  const drawn = state.kind ? await ask('profile', '/api/profile', {...state.how, kind: state.kind, id: state.id}) : state.set.profile;
+  if (drawn !== null) at('profile').innerHTML = drawn;
+}
+
+// What the air does in a piece of the set shown.
+function reading(kind, id) {
+  const all = state.set?.readings;
+  if (!all) return '';
+  return (kind === 'run' ? all.runs[id] : all.inlets[id]) ?? (kind === 'run' ? 'hardly any air in this set' : '');
 }
 
 function pressed(what, key) {
@@ -122,7 +141,7 @@ function choose(kind, id) {
   state.kind = kind;
   state.id = id;
   drawing.mark(kind, id);
-  if (kind === 'inlet' && hand.mode === 'look') toggle(id);
+  if (kind === 'inlet' && hand.mode === 'look') toggle(id); else profile();
   piece();
   toAddress();
 }
@@ -147,7 +166,7 @@ function go(n) {
   [...at('findings').children].forEach((child, i) => child.setAttribute('aria-current', String(i === state.finding)));
   at('findings').children[state.finding]?.scrollIntoView({block: 'nearest'});
   const kind = one.kind === 'run' ? 'run' : one.kind === 'inlet' || one.kind === 'hose' ? 'inlet' : '';
-  if (kind) { state.kind = kind; state.id = one.place.replace(/\/hose$/, ''); drawing.mark(kind, state.id); piece(); }
+  if (kind) { state.kind = kind; state.id = one.place.replace(/\/hose$/, ''); drawing.mark(kind, state.id); drawing.inSight(kind, state.id); piece(); profile(); }
 }
 
 async function derive() {
@@ -167,6 +186,7 @@ function underive() { at('steps').hidden = true; at('drawing').focus(); }
 
 async function piece() {
   const box = at('piece');
+  at('reading').textContent = state.kind ? reading(state.kind, state.id) : '';
   if (!state.kind) { box.hidden = true; box.dataset.shown = ''; return; }
   const part = await ask('part', '/api/part', {kind: state.kind, id: state.id});
   if (!part) return;
@@ -175,31 +195,41 @@ async function piece() {
   if (box.dataset.shown === shown) { fields.forEach((one, i) => one.renew(part.values[i])); return; }
   box.dataset.shown = shown;
   const head = element('div', {class: 'headline'}, element('h2', {}, `${state.kind === 'run' ? 'Tube' : 'Inlet'} ${state.id}`),
+    element('button', {type: 'button', title: 'z', on: () => drawing.to(state.kind, state.id)}, 'Show it'),
     element('button', {type: 'button', on: () => { state.kind = ''; drawing.mark(); piece(); toAddress(); }}, 'Done'));
   fields = part.values.map(value => field(value));
-  box.replaceChildren(head, ...fields.map(one => one.row));
+  box.replaceChildren(head, at('reading'), ...fields.map(one => one.row));
 }
 
 // One line of the chosen piece. A newer answer renews it where it stands: what is being typed, or was refused, stays.
 let fields = [];
 function field(value) {
-  const input = element('input', {value: value.text, 'aria-label': value.key, autocomplete: 'off'});
+  const list = value.choices?.length ? element('datalist', {id: `choices-${value.key}`}, ...value.choices.map(one => element('option', {value: one}))) : null;
+  const input = element('input', {value: value.text, 'aria-label': value.key, autocomplete: 'off', ...(list ? {list: list.id} : {})});
   const why = element('span', {class: 'why', role: 'alert'});
-  const renew = newer => { if (input.value === value.text) input.value = newer.text; value = newer; };
+  // What is being typed goes on standing on the value it began with, so that another one is noticed.
+  const renew = newer => {
+    if (input.value === value.text) { input.value = newer.text; value = newer; return; }
+    if (newer.text !== value.text) why.textContent = `It is ${newer.text} by now.`;
+  };
   input.addEventListener('change', async () => {
     const typed = input.value;
-    const result = await change('/api/value', {version: state.plant.version, path: value.path, value: typed, plain: value.plain});
+    const result = await change('/api/value', {version: state.plant.version, path: value.path, was: value.text, value: typed, plain: value.plain});
     if (result.ok) { why.textContent = ''; value = {...value, text: typed}; await adopt(result.content); return; }
     why.textContent = result.content.why;
-    if (result.stale) load();
+    if (!result.stale) return;
+    const now = await ask('part', '/api/part', {kind: state.kind, id: state.id});
+    value = now?.values.find(one => one.path === value.path) ?? value;
+    load();
   });
   input.addEventListener('keydown', event => { if (event.key === 'Escape') { input.value = value.text; why.textContent = ''; input.blur(); } });
-  return {row: element('label', {class: 'row'}, value.key, input, why), renew};
+  return {row: element('label', {class: 'row'}, value.key, input, ...(list ? [list] : []), why), renew};
 }
 
 // ------------------------------------------------------------------ the hand
 
 async function take(mode) {
+  if (state.plant && !state.plant.known) mode = 'look';
   await hand.set(mode);
   for (const button of document.querySelectorAll('[data-hand]')) if (button.tagName === 'BUTTON') button.setAttribute('aria-pressed', String(button.dataset.hand === hand.mode));
 }
@@ -237,6 +267,7 @@ async function sets() {
   const progress = await ask('sets', '/api/sets');
   if (!progress) return;
   const done = progress.scale.length > 0 || progress.all === 0;
+  if (!done) at('worstof').textContent = 'of the plant before';
   at('judged').textContent = done ? `${progress.done} of ${progress.all} sets solved: those the plant file names and every single user.` : `solving, ${progress.done} of ${progress.all} sets`;
   if (!done) { setTimeout(sets, 250); return; }
   at('worstof').textContent = 'worst of the sets asked';
@@ -244,10 +275,13 @@ async function sets() {
   covered();
 }
 
+at('coverstop').addEventListener('click', () => change('/api/coverage/stop', {version: state.plant.version}));
+
 // Every set, behind the page; the scale is that of all sets once they are covered.
 async function covered() {
   const progress = await ask('coverage', '/api/coverage', {units: state.units});
   if (!progress || progress.version !== state.plant.version) return;
+  at('coverstop').hidden = progress.done;
   if (!progress.done) {
     at('judged').textContent = `covering every set, ${Math.floor(100 * progress.share)} % done; shown are those the plant file names and every single user`;
     setTimeout(covered, 400);
@@ -261,6 +295,7 @@ async function covered() {
 
 function scale(stations) {
   state.scale = stations;
+  at('scale').classList.remove('stale');
   at('scale').replaceChildren(...stations.map(station => element('button',
     {type: 'button', role: 'radio', 'aria-checked': String(station.users === state.users), on: () => users(station.users)},
     station.users === 0 ? 'All closed' : station.users === 1 ? '1 user' : `${station.users} users`,
@@ -326,8 +361,9 @@ let walked = Promise.resolve();
 function walk(steps) { walked = walked.then(() => step(steps)).catch(why => say(`No answer: ${why.message}`)); }
 
 async function step(steps) {
+  if (text.typed) { place('text'); say('Something is typed here and not taken. Take it or let go of it, then walk on.', 12000); return; }
   const result = await change('/api/walk', {version: state.plant.version, steps});
-  if (result.ok) { text.typed = false; await adopt(result.content); say(steps < 0 ? 'One step back.' : 'One step forth.'); } else { say(result.content.why); if (result.stale) load(); }
+  if (result.ok) { await adopt(result.content); say(steps < 0 ? 'One step back.' : 'One step forth.'); } else { say(result.content.why); if (result.stale) load(); }
 }
 
 function toAddress() {
@@ -368,6 +404,7 @@ const keys = {
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
   l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), w: () => take('wall'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
   ' ': () => { if (state.place === 'panel') panel.run(!panel.running); }, e: () => { if (state.place === 'panel') panel.next(); },
+  z: () => { if (state.kind) drawing.to(state.kind, state.id); else say('Choose a piece or a finding first.'); },
   v: () => { help(true); at('termsearch').focus(); },
   Escape: () => { if (terms.close() || hand.back()) return; if (!at('help').hidden) help(false); else if (state.place === 'machines') machines.back(); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };
@@ -423,14 +460,18 @@ at('find').addEventListener('input', () => {
   at('pieces').replaceChildren(...[...new Set(wanted)].sort().map(id => element('option', {value: id})));
 });
 at('find').addEventListener('change', () => {
-  const id = at('find').value.trim();
-  const kind = ['inlet', 'run'].find(one => drawing.find(one, id));
+  const wanted = at('find').value.trim().toLowerCase();
+  const found = drawing.pieces().find(one => (one.dataset.inlet ?? one.dataset.run).toLowerCase() === wanted);
+  const id = found?.dataset.inlet ?? found?.dataset.run ?? at('find').value.trim();
+  const kind = found && (found.dataset.inlet ? 'inlet' : 'run');
   if (!kind) { say(`No inlet and no tube is called ${id}.`); return; }
   state.kind = kind; state.id = id;
   drawing.mark(kind, id);
+  drawing.inSight(kind, id);
   at('find').value = '';
   at('drawing').focus();
   piece();
+  profile();
 });
 at('accept').addEventListener('submit', async event => {
   event.preventDefault();
@@ -440,7 +481,24 @@ at('accept').addEventListener('submit', async event => {
   if (result.ok) { at('note').value = ''; papers(); } else if (result.stale) load();
 });
 
-addEventListener('unhandledrejection', event => say(`No answer: ${event.reason?.message ?? event.reason}. What was typed stays in its field.`));
+addEventListener('unhandledrejection', event => say(`No answer: ${String(event.reason?.message ?? event.reason).replace(/\.$/, '')}.`));
+
+at('starter').addEventListener('click', async () => {
+  const starter = await ask('starter', '/api/starter');
+  const result = await change('/api/text', {version: state.plant.version, text: starter});
+  if (!result.ok) { say(result.content.why); return; }
+  text.typed = false;
+  await adopt(result.content);
+  say('A plant to begin with: every figure in it is invented. Move its pieces, lay inlets like the first ones, put your own figures in their place.', 15000);
+});
+
+// What is pointed at says what its air does.
+drawing.place.addEventListener('pointerover', event => {
+  const piece = event.target.closest('[data-run], [data-inlet]');
+  const kind = piece?.dataset.inlet ? 'inlet' : 'run';
+  at('pointed').textContent = piece ? `${kind === 'run' ? 'Tube' : 'Inlet'} ${piece.dataset[kind]}: ${reading(kind, piece.dataset[kind])}` : '';
+});
+drawing.place.addEventListener('pointerleave', () => { at('pointed').textContent = ''; });
 
 let lost = false;
 onVersion(version => {

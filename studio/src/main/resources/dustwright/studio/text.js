@@ -22,9 +22,27 @@ export class Text {
     this.source = document.getElementById('source');
     this.hint = document.getElementById('texthint');
     this.typed = false;
-    this.source.addEventListener('input', () => { this.typed = true; this.hint.textContent = 'typed, not taken yet'; });
+    this.source.addEventListener('input', () => { this.typed = true; document.getElementById('letgo').hidden = false; this.hint.textContent = 'typed, not taken yet'; });
     document.getElementById('take').addEventListener('click', () => this.take());
     document.getElementById('write').addEventListener('click', () => this.write());
+    document.getElementById('mine').addEventListener('click', () => this.take(this.now));
+    document.getElementById('letgo').addEventListener('click', () => this.letGo());
+  }
+
+  // What was typed goes, what is kept comes.
+  letGo() {
+    this.typed = false;
+    this.beside();
+    this.load();
+    this.hint.textContent = 'what was typed is let go';
+  }
+
+  // What somebody else kept meanwhile stands beside what was typed, until one is chosen.
+  beside(kept) {
+    this.now = kept?.version;
+    document.getElementById('theirs').value = kept?.text ?? '';
+    document.getElementById('conflict').hidden = !kept;
+    document.getElementById('letgo').hidden = !this.typed;
   }
 
   async load() {
@@ -38,10 +56,15 @@ export class Text {
     this.source.setSelectionRange(place, place);
   }
 
-  async take() {
-    const result = await change('/api/text', {version: this.version, text: this.source.value});
-    if (!result.ok) { this.hint.textContent = result.content.why; return false; }
+  async take(version = this.version) {
+    const result = await change('/api/text', {version, text: this.source.value});
+    if (!result.ok) {
+      this.hint.textContent = result.stale ? 'not taken: the plant was changed elsewhere since this text was shown' : result.content.why;
+      if (result.stale) this.beside(await ask('theirs', '/api/text'));
+      return false;
+    }
     this.typed = false;
+    this.beside();
     this.version = result.content.version;
     this.hint.textContent = result.content.faults.length ? 'kept, with faults: the drawing shows the plant before them' : 'kept';
     this.taken(result.content);
@@ -50,9 +73,11 @@ export class Text {
 
   async write() {
     if (this.typed && !await this.take()) return;
+    if (this.faulty && !this.sure) { this.sure = true; this.hint.textContent = 'This text has faults. Write to the file once more to write it all the same.'; return; }
+    this.sure = false;
     const result = await change('/api/write', {version: this.version});
     this.hint.textContent = result.ok ? `written to ${result.content.file}` : result.content.why;
   }
 
-  faults(lines) { list(document.getElementById('faults'), this.source, lines); }
+  faults(lines) { this.faulty = lines.length > 0; this.sure = false; list(document.getElementById('faults'), this.source, lines); }
 }

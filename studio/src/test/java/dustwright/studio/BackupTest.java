@@ -39,7 +39,8 @@ class BackupTest {
     }
 
     private static void tube(Desk desk, String tube) {
-        assertThat(desk.set(desk.copy().version(), "runs.DA1.tube", tube, true).why())
+        assertThat(desk.set(desk.copy().version(), "runs.DA1.tube", Optional.empty(), tube, true)
+                        .why())
                 .isEmpty();
     }
 

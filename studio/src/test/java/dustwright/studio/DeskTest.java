@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +37,7 @@ class DeskTest {
     void a_changed_value_is_there_when_the_plant_is_opened_again_and_the_file_is_as_it_was() throws IOException {
         String before = Files.readString(file);
         try (Desk desk = open()) {
-            Desk.Changed changed = desk.set(desk.copy().version(), "runs.DA1.tube", "T25", true);
+            Desk.Changed changed = desk.set(desk.copy().version(), "runs.DA1.tube", Optional.empty(), "T25", true);
             assertThat(changed.why()).isEmpty();
         }
         try (Desk desk = open()) {
@@ -50,7 +51,7 @@ class DeskTest {
     void what_cannot_be_read_is_refused_with_the_place_and_nothing_changes() throws IOException {
         try (Desk desk = open()) {
             Desk.Copy before = desk.copy();
-            Desk.Changed changed = desk.set(before.version(), "inlets.A1.feed", "40", true);
+            Desk.Changed changed = desk.set(before.version(), "inlets.A1.feed", Optional.empty(), "40", true);
             assertThat(changed.why().orElseThrow()).contains("inlets.A1.feed").contains("unit");
             assertThat(desk.copy()).isEqualTo(before);
         }
@@ -75,8 +76,8 @@ class DeskTest {
     void a_change_thought_out_on_an_older_version_overwrites_nobody() throws IOException {
         try (Desk desk = open()) {
             long old = desk.copy().version();
-            desk.set(old, "inlets.A1.feed", "50 kg/h", true);
-            Desk.Changed second = desk.set(old, "inlets.A1.feed", "60 kg/h", true);
+            desk.set(old, "inlets.A1.feed", Optional.empty(), "50 kg/h", true);
+            Desk.Changed second = desk.set(old, "inlets.A1.feed", Optional.empty(), "60 kg/h", true);
             assertThat(second.stale()).isTrue();
             assertThat(desk.copy().text()).contains("50 kg/h").doesNotContain("60 kg/h");
         }
@@ -86,12 +87,12 @@ class DeskTest {
     void one_walks_back_and_forth_and_a_new_change_ends_the_way_forth() throws IOException {
         try (Desk desk = open()) {
             String first = desk.copy().text();
-            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+            desk.set(desk.copy().version(), "inlets.A1.feed", Optional.empty(), "50 kg/h", true);
             String second = desk.copy().text();
             assertThat(desk.walk(desk.copy().version(), -1).copy().text()).isEqualTo(first);
             assertThat(desk.walk(desk.copy().version(), 1).copy().text()).isEqualTo(second);
             desk.walk(desk.copy().version(), -1);
-            desk.set(desk.copy().version(), "inlets.A2.feed", "60 kg/h", true);
+            desk.set(desk.copy().version(), "inlets.A2.feed", Optional.empty(), "60 kg/h", true);
             assertThat(desk.walk(desk.copy().version(), 1).why()).isPresent();
             assertThat(desk.copy().text()).contains("60 kg/h").doesNotContain("50 kg/h");
         }
@@ -100,11 +101,11 @@ class DeskTest {
     @Test
     void versions_are_never_used_twice_so_that_an_old_page_cannot_pass_for_a_new_one() throws IOException {
         try (Desk desk = open()) {
-            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+            desk.set(desk.copy().version(), "inlets.A1.feed", Optional.empty(), "50 kg/h", true);
             long changed = desk.copy().version();
             desk.walk(changed, -1);
             long back = desk.copy().version();
-            desk.set(back, "inlets.A1.feed", "70 kg/h", true);
+            desk.set(back, "inlets.A1.feed", Optional.empty(), "70 kg/h", true);
             assertThat(desk.copy().version()).isGreaterThan(back);
             assertThat(back).isGreaterThan(changed);
         }
@@ -113,7 +114,7 @@ class DeskTest {
     @Test
     void a_file_changed_outside_is_the_next_step_and_ours_is_one_step_back() throws IOException {
         try (Desk desk = open()) {
-            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+            desk.set(desk.copy().version(), "inlets.A1.feed", Optional.empty(), "50 kg/h", true);
         }
         String outside = Files.readString(file).replace("Bakery ingredients room", "Bakery, changed outside");
         Files.writeString(file, outside);
@@ -126,7 +127,7 @@ class DeskTest {
     @Test
     void the_file_is_written_when_told_and_not_over_a_change_from_outside() throws IOException {
         try (Desk desk = open()) {
-            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+            desk.set(desk.copy().version(), "inlets.A1.feed", Optional.empty(), "50 kg/h", true);
             assertThat(desk.write(desk.copy().version())).isEmpty();
             assertThat(Files.readString(file)).isEqualTo(desk.copy().text());
             Files.writeString(file, Files.readString(file) + "# by somebody else\n");
@@ -140,7 +141,7 @@ class DeskTest {
         try (Desk desk = open()) {
             assertThat(desk.accept(desk.copy().version(), "A. Engineer", "as quoted"))
                     .isPresent();
-            desk.set(desk.copy().version(), "inlets.A1.feed", "50 kg/h", true);
+            desk.set(desk.copy().version(), "inlets.A1.feed", Optional.empty(), "50 kg/h", true);
         }
         try (Desk desk = open()) {
             Kept.Revision revision = desk.revisions().get(0);

@@ -27,7 +27,7 @@ abstract class InChromium {
 
     @SuppressWarnings("NullAway.Init")
     @TempDir
-    private Path folder;
+    Path folder;
 
     @SuppressWarnings("NullAway.Init")
     Studio studio;

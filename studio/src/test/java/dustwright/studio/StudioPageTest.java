@@ -53,6 +53,28 @@ class StudioPageTest extends InChromium {
     }
 
     @Test
+    void what_is_pointed_at_says_its_air_and_the_profile_is_that_of_the_chosen_way() {
+        try (Page page = page(1366, 768, "#open=A1,C1,D1&units=us")) {
+            page.locator("[data-run=DA1] .catch").hover(new Locator.HoverOptions().setForce(true));
+            shows(page, "#pointed", "Tube DA1: ");
+            shows(page, "#pointed", "scfm");
+            shows(page, "#pointed", "ft/min");
+            for (String inlet : List.of("A1", "D1")) {
+                page.locator("#find").fill(inlet.toLowerCase(java.util.Locale.ROOT));
+                page.locator("#find").press("Enter");
+                PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText("Inlet " + inlet);
+                shows(page, "#reading", "behind its valve");
+                PlaywrightAssertions.assertThat(page.locator("#profile svg"))
+                        .hasAttribute("aria-label", Pattern.compile(".*" + inlet + ".*"));
+            }
+            page.keyboard().press("z");
+            picture(page, "shown-1366");
+            assertThat(page.locator("#drawing svg").getAttribute("viewBox")).doesNotStartWith("0 0 ");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
     void by_keyboard_alone_one_finds_a_piece_opens_a_derivation_and_comes_back() {
         try (Page page = page(1366, 768, "#open=A1&units=us")) {
             page.keyboard().press("j");

@@ -119,6 +119,7 @@ class TeamTest {
                         "/api/session/end",
                         "/api/panel/begin",
                         "/api/papers/make",
+                        "/api/coverage/stop",
                         "/api/sequence/prove",
                         "/api/panel/go",
                         "/api/alternative/text");

@@ -3,11 +3,15 @@ package dustwright.engine.rehearsal;
 import dustwright.engine.interlock.Controller;
 import dustwright.engine.interlock.Sequence;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -18,7 +22,10 @@ public final class Trainee {
     /** Beyond this nobody is waited for, where a drill does not say how long its people take [s]. */
     private static final double USUAL_WAIT_s = 600;
 
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
+
     private final Set<String> signals;
+    private final Map<String, String> lamps = new HashMap<>();
     private final double change_s;
     private final double longest_s;
     private final List<Answer> answers = new ArrayList<>();
@@ -30,12 +37,14 @@ public final class Trainee {
     private int wrongGuesses;
     private int withHandsInside;
     private int placedTooEarly;
+    private boolean acted;
 
     /** What was asked for, and how long it took; empty where it was not done yet. */
     private record Answer(People.Intention asked, double took_s) {}
 
     Trainee(Sequence sequence, Script drill, double change_s) {
         signals = sequence.names().collect(Collectors.toCollection(HashSet::new));
+        sequence.lamps().forEach(lamp -> lamps.put(lamp.name(), "lamp " + lamp.words()));
         this.change_s = change_s;
         longest_s = drill.people().map(Script.Answering::greatest_s).orElse(USUAL_WAIT_s);
     }
@@ -69,6 +78,7 @@ public final class Trainee {
     }
 
     void pressed(String button, boolean inside, long now_ms) {
+        acted = true;
         if (inside && (button.equals("reset") || button.equals("start"))) {
             withHandsInside++;
         }
@@ -90,6 +100,7 @@ public final class Trainee {
 
     /** Something is looked at and mended; what was not broken was a wrong guess. */
     void mended(PlantFault fault) {
+        acted = true;
         if (!broken.remove(fault)) {
             wrongGuesses++;
         }
@@ -104,13 +115,19 @@ public final class Trainee {
      */
     public record Mark(String asked, String went, boolean met) {}
 
-    /** Marks up to a time, demands of the drill first. */
+    /** Marks up to a time, demands of the drill first. Who has done nothing yet has no point, whatever went right by itself. */
     List<Mark> marks(List<Played.Verdict> verdicts, long now_ms) {
+        return earned(verdicts, now_ms).stream()
+                .map(mark -> acted ? mark : new Mark(mark.asked(), "nothing was done yet", false))
+                .toList();
+    }
+
+    private List<Mark> earned(List<Played.Verdict> verdicts, long now_ms) {
         List<Mark> marks = new ArrayList<>();
         for (Played.Verdict verdict : verdicts) {
             marks.add(new Mark(
                     verdict.must().when().words() + ": "
-                            + verdict.must().condition().text(),
+                            + inWords(verdict.must().condition().text()),
                     verdict.met() ? "so it was" : "it was not so",
                     verdict.met()));
         }
@@ -133,6 +150,13 @@ public final class Trainee {
                 placedTooEarly == 0 ? "never too early" : times(placedTooEarly) + " too early",
                 placedTooEarly == 0));
         return marks;
+    }
+
+    /** A condition as a reader of the panel knows its signals. */
+    private String inWords(String condition) {
+        return NAME.matcher(condition)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        lamps.getOrDefault(found.group(), found.group().replace('_', ' '))));
     }
 
     private Mark answered(long now_ms) {

@@ -1,0 +1,79 @@
+package dustwright.studio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.WaitForSelectorState;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Two browsers on one plant: what one types is never lost, and never lands on what the other did unseen. */
+class TogetherPageTest extends InChromium {
+    TogetherPageTest() {
+        super("bakery");
+    }
+
+    private Page page(String address) {
+        Page page = browser.page(1366, 768);
+        page.navigate(studio.address() + address);
+        page.waitForSelector(
+                "#scale button", new Page.WaitForSelectorOptions().setState(WaitForSelectorState.ATTACHED));
+        return page;
+    }
+
+    private static void shows(Page page, String place, String text) {
+        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
+    }
+
+    private static String kept(Page page) {
+        return String.valueOf(page.evaluate("async () => (await (await fetch('/api/text')).json()).text"));
+    }
+
+    @Test
+    void a_value_typed_on_an_older_one_is_taken_only_once_its_writer_has_seen_the_newer() {
+        try (Page a = page("#inlet=A1&open=A1");
+                Page b = page("#inlet=A1&open=A1")) {
+            Locator mine = b.locator("#piece input[aria-label=feed]");
+            mine.fill("77 kg/h");
+            Locator theirs = a.locator("#piece input[aria-label=feed]");
+            theirs.fill("33 kg/h");
+            theirs.press("Enter");
+            shows(a, "#kept", "step 2, kept");
+            shows(b, "#kept", "step 2, kept");
+            shows(b, "#piece", "It is 33 kg/h by now.");
+            mine.press("Enter");
+            shows(b, "#piece", "Somebody set this to 33 kg/h");
+            assertThat(kept(b)).contains("feed: 33 kg/h");
+            mine.fill("78 kg/h");
+            mine.press("Enter");
+            shows(b, "#kept", "step 3, kept");
+            assertThat(kept(b)).contains("feed: 78 kg/h");
+        }
+    }
+
+    @Test
+    void a_text_typed_while_somebody_else_went_on_stands_beside_theirs_until_its_writer_chooses() {
+        try (Page a = page("#inlet=A1&open=A1");
+                Page b = page("#place=text&open=A1")) {
+            PlaywrightAssertions.assertThat(b.locator("#source")).hasValue(Pattern.compile("dustwright: 1"));
+            b.locator("#source").fill(b.locator("#source").inputValue() + "\n# mine\n");
+            Locator theirs = a.locator("#piece input[aria-label=feed]");
+            theirs.fill("33 kg/h");
+            theirs.press("Enter");
+            shows(b, "#kept", "step 2, kept");
+            b.locator("button:text-is('Back')").click();
+            shows(b, "#say", "typed here and not taken");
+            assertThat(b.locator("#source").inputValue()).endsWith("# mine\n");
+            b.locator("#take").click();
+            shows(b, "#texthint", "changed elsewhere");
+            PlaywrightAssertions.assertThat(b.locator("#theirs")).hasValue(Pattern.compile("feed: 33 kg/h"));
+            picture(b, "conflict-1366");
+            b.locator("#mine").click();
+            shows(b, "#texthint", "kept");
+            PlaywrightAssertions.assertThat(b.locator("#conflict")).isHidden();
+            assertThat(kept(b)).contains("# mine").doesNotContain("feed: 33 kg/h");
+        }
+    }
+}
