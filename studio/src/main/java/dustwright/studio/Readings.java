@@ -65,15 +65,11 @@ record Readings(Map<String, String> runs, Map<String, String> inlets) {
     }
 
     private static String velocity(LegResult leg, Show show) {
-        Velocity slow = slower(leg.velocityFrom(), leg.velocityTo());
-        Velocity fast = slow == leg.velocityFrom() ? leg.velocityTo() : leg.velocityFrom();
-        String from = show.full(slow);
-        String to = show.full(fast);
-        return from.equals(to) ? to : from + " to " + to;
-    }
-
-    private static Velocity slower(Velocity one, Velocity other) {
-        return one.metresPerSecond() <= other.metresPerSecond() ? one : other;
+        double one_mPerS = leg.velocityFrom().metresPerSecond();
+        double other_mPerS = leg.velocityTo().metresPerSecond();
+        String slow = show.full(new Velocity(Math.min(one_mPerS, other_mPerS)));
+        String fast = show.full(new Velocity(Math.max(one_mPerS, other_mPerS)));
+        return slow.equals(fast) ? fast : slow + " to " + fast;
     }
 
     private static String margin(List<Finding> findings, Place.Kind kind, String id) {
