@@ -106,4 +106,17 @@ class UnknownDustTest {
         run("verify", shot("level speed: 30 %, "), "--open", "AS1");
         assertThat(words()).doesNotContain("Loss unknown");
     }
+
+    /** What was measured for the dust needs no particles: 40 m/s is more than any leg of the plant has with one user. */
+    @Test
+    void a_carrying_velocity_that_was_measured_is_asked_without_particles() throws IOException {
+        String file = cement("120 kg/h");
+        Files.writeString(
+                Path.of(file),
+                Files.readString(Path.of(file))
+                        .replaceFirst("tapped density:", "carrying velocity: 40 m/s, tapped density:")
+                        .replaceFirst("requirements:\n", "requirements:\n  saltation factor: 1\n"));
+        run("verify", file, "--open", "AS1");
+        assertThat(words()).contains("Too near saltation or choking in").doesNotContain("or a measured");
+    }
 }

@@ -22,7 +22,7 @@ import java.util.Optional;
 public final class Carrying {
     private Carrying() {}
 
-    /** The laws for each dust; empty where no dust of known particles is carried. */
+    /** The laws for each dust of known particles, and what is stated for one; empty where neither is carried. */
     public static List<CarryingVelocity> of(Plant plant, LegResult leg) {
         Air air = plant.site().air();
         double all_kgPerS = leg.streams().stream()
@@ -31,8 +31,13 @@ public final class Carrying {
                 .sum();
         List<CarryingVelocity> laws = new ArrayList<>();
         for (DustStream stream : leg.streams()) {
+            Dust dust = plant.dust(stream.dust());
+            if (stream.drop().isEmpty() && stream.flow().kgPerSecond() > 0) {
+                // a velocity measured for the dust needs no particles
+                dust.carryingVelocity()
+                        .ifPresent(stated -> laws.add(new CarryingVelocity(dust.id(), Optional.of(stated), List.of())));
+            }
             stream.drop().ifPresent(drop -> {
-                Dust dust = plant.dust(stream.dust());
                 Conveyed conveyed = Conveyed.of(
                         new MassFlow(all_kgPerS),
                         dust.particle().orElseThrow(),

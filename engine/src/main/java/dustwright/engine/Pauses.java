@@ -44,6 +44,7 @@ final class Pauses {
             "All inlets shut",
             Set.of(
                     FindingCode.PRODUCER_VACUUM,
+                    FindingCode.PRODUCER_SHUT,
                     FindingCode.PRODUCER_POWER,
                     FindingCode.PRODUCER_TORQUE,
                     FindingCode.PRODUCER_TEMPERATURE,

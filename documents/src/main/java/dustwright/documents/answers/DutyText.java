@@ -44,7 +44,7 @@ final class DutyText {
             lines.text(
                     "  ",
                     "Mind: there is no dilute flow through " + where
-                            + ": the air is too slow to lift the dust, so this is no valid operating state.");
+                            + ": its air is below the velocity of least drop, where one drop has two flows, so this is no valid operating state.");
         }
         duty.stations().forEach(this::station);
         inlets();

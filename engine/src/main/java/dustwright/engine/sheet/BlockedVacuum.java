@@ -45,8 +45,14 @@ final class BlockedVacuum {
             return law.massFlow_kgPerS(inlet_Pa, speed.revolutionsPerSecond());
         }
 
-        boolean measured(double inlet_Pa) {
-            return law.covers(inlet_Pa, flow_kgPerS(inlet_Pa), speed.revolutionsPerSecond());
+        /** Behind its shut check valve a machine stands where it takes no air any more, less deep than the others draw. */
+        boolean measured(double inlet_Pa, double ambient_Pa) {
+            double turns_perS = speed.revolutionsPerSecond();
+            double flow_kgPerS = flow_kgPerS(inlet_Pa);
+            double at_Pa = flow_kgPerS > 0
+                    ? inlet_Pa
+                    : ambient_Pa - law.vacuumWithoutFlow_Pa(turns_perS, ambient_Pa - inlet_Pa);
+            return law.covers(at_Pa, flow_kgPerS, turns_perS);
         }
     }
 
@@ -85,7 +91,7 @@ final class BlockedVacuum {
     Optional<String> notMeasured() {
         double inlet_Pa = air.ambient().pascals() - vacuum.pascals();
         List<String> beyond = running.stream()
-                .filter(unit -> !unit.measured(inlet_Pa))
+                .filter(unit -> !unit.measured(inlet_Pa, air.ambient().pascals()))
                 .map(unit -> unit.producer().id())
                 .toList();
         return beyond.isEmpty()
@@ -159,7 +165,7 @@ final class BlockedVacuum {
             inputs.add(new Term(
                     "w_" + id,
                     "air " + id + " takes then"
-                            + (unit.measured(inlet.pascals())
+                            + (unit.measured(inlet.pascals(), air.ambient().pascals())
                                     ? ""
                                     : ", its curve carried on straight beyond its points: not measured"),
                     new MassFlow(unit.flow_kgPerS(inlet.pascals()))));

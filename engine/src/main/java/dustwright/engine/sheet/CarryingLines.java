@@ -37,8 +37,8 @@ final class CarryingLines {
         if (takers.stream().noneMatch(inlet -> inlet.feed().kgPerSecond() > 0)) {
             return Optional.of("Enter \"feed\" of the inlets that pick it up.");
         }
-        return dust.particle().isPresent()
+        return dust.particle().isPresent() || dust.carryingVelocity().isPresent()
                 ? Optional.empty()
-                : Optional.of("Enter \"particle size\" and \"particle density\".");
+                : Optional.of("Enter \"particle size\" and \"particle density\", or a measured \"carrying velocity\".");
     }
 }

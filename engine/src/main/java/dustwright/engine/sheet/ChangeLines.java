@@ -151,7 +151,24 @@ final class ChangeLines {
                 new Term("t", "mean time from change to change, weeks worked", life),
                 new Term("N", "changes", changes())));
         writing.known("life", "Time from change to change, weeks worked", life, steps);
+        worked();
         plant.operation().asked().containerLife().ifPresent(limit -> asked(life, limit, steps));
+    }
+
+    /** Nights and days off left out. */
+    private void worked() {
+        Shifts shifts = plant.operation().shifts().orElseThrow();
+        Duration worked = new Duration(shifts.perWeek() * shifts.length().seconds());
+        Duration between = new Duration(worked.seconds() / dust.changesPerWeek());
+        List<Step> steps = new ArrayList<>(changeSteps());
+        steps.add(step(
+                "DIS-6",
+                "t = t_shifts / N",
+                MASS_BALANCE,
+                new Term("t", "shift time from change to change", between),
+                new Term("t_shifts", "shifts of a week, one after another", worked),
+                new Term("N", "changes a week", new Ratio(dust.changesPerWeek()))));
+        writing.known("life-worked", "Shift time from change to change, nights and days off left out", between, steps);
     }
 
     /** What an inflated bag does not reach, one that fills short does not either; that it lasts is known of the inflated one only. */
