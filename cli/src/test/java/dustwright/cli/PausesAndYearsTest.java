@@ -205,4 +205,12 @@ class PausesAndYearsTest {
         assertThat(open.unjudged()).isTrue();
         assertThat(open.derivation().steps().get(0).formula()).contains("curve taken");
     }
+
+    /** 10 mm let in next to nothing: with and without it the users vacuum alike. */
+    @Test
+    void a_vent_valve_that_is_too_small_to_stop_the_pull_fails() {
+        assertThat(worst(study(bakery), FindingCode.VENT_PULL).holds()).isTrue();
+        Study small = study(with(bakery, "vent valve: {diameter: 75 mm", "vent valve: {diameter: 10 mm"));
+        assertThat(worst(small, FindingCode.VENT_PULL).fails()).isTrue();
+    }
 }

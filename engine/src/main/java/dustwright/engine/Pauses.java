@@ -1,6 +1,7 @@
 package dustwright.engine;
 
 import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
@@ -19,16 +20,20 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.ProducerSteps;
 import dustwright.engine.sheet.Sheet;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Pauses: every user has shut his inlet, or the tubing is blocked, and the producers turn on. Only what leaks in, the rotary valve and the
@@ -62,6 +67,12 @@ final class Pauses {
             Set.of(FindingCode.PRODUCER_POWER, FindingCode.PRODUCER_TORQUE),
             Source.ownReading("all inlets shut, vent valves open, every producer that does not stand by runs"));
 
+    /** Share of the vacuum of a set that an open vent valve may leave: flow goes by its root, so users keep less than 58 % of their air [-]. */
+    private static final double PULL_LEFT = 1.0 / 3;
+
+    private static final Source PULL = Source.ownReading(
+            "an open vent valve leaves a trickle, 0.3 to 1 inHg by common practice; above a third of a set's vacuum users still vacuum");
+
     /**
      * A pause.
      *
@@ -86,9 +97,62 @@ final class Pauses {
     }
 
     /** One sheet for each such station that has a vent valve, of the state in which it is open. */
-    static List<Sheet> vented(Plant plant, Outcome<DutyPoint> solved) {
-        return sheets(
-                plant, running(plant).stream().filter(s -> s.vent().isPresent()).toList(), solved, VENTED);
+    static List<Sheet> vented(Plant plant, Outcome<DutyPoint> solved, List<DutyPoint> sets) {
+        List<Station> stations =
+                running(plant).stream().filter(s -> s.vent().isPresent()).toList();
+        List<Sheet> sheets = sheets(plant, stations, solved, VENTED);
+        return solved.match(
+                duty -> IntStream.range(0, sheets.size())
+                        .mapToObj(n -> new Pauses(plant, duty, VENTED).withPull(sheets.get(n), stations.get(n), sets))
+                        .toList(),
+                why -> sheets);
+    }
+
+    /** Whether the open vent valve takes the vacuum off the users, as changes of containers and cleaning off line take for granted. */
+    private Sheet withPull(Sheet sheet, Station station, List<DutyPoint> sets) {
+        AbsolutePressure ambient = plant.site().air().ambient();
+        Optional<DutyPoint> shallowest = sets.stream()
+                .filter(set -> !set.state().open().isEmpty()
+                        && set.state().ventedStations().isEmpty())
+                .filter(set -> ambient.pascals() > suction(set, station).pascals())
+                .max(Comparator.comparing(set -> suction(set, station)));
+        if (shallowest.isEmpty()) {
+            return sheet;
+        }
+        PressureDifference service = ambient.above(suction(shallowest.get(), station));
+        PressureDifference most = new PressureDifference(service.pascals() * PULL_LEFT);
+        PressureDifference left = ambient.above(suction(duty, station));
+        Step step = new Step(
+                "VLV-4",
+                "v_most = v_set / 3",
+                List.of(new Term(
+                        "v_set",
+                        "vacuum at the producers, set "
+                                + shallowest.get().state().name(),
+                        service)),
+                new Term("v_most", "most that the open vent valve may leave", most),
+                PULL);
+        Workings workings = new Workings(plant);
+        workings.addAll(List.of(step));
+        workings.vacuum(suction(duty, station), "at the producers, " + kind.state());
+        List<Finding> findings = new ArrayList<>(sheet.findings());
+        findings.add(Finding.of(
+                FindingCode.VENT_PULL,
+                new Place(Place.Kind.VENT_VALVE, station.id()),
+                kind.state(),
+                Side.AT_MOST,
+                left,
+                most,
+                new Derivation(workings.steps(), PULL)));
+        return new Sheet(sheet.id(), sheet.title(), sheet.about(), sheet.entries(), findings);
+    }
+
+    private static AbsolutePressure suction(DutyPoint duty, Station station) {
+        return duty.stations().stream()
+                .filter(r -> r.id().equals(station.id()))
+                .findFirst()
+                .orElseThrow()
+                .suction();
     }
 
     private static List<Station> running(Plant plant) {

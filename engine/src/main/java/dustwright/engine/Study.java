@@ -156,7 +156,7 @@ public record Study(
                 shut.match(Optional::of, why -> Optional.empty()),
                 vented.match(Optional::of, why -> Optional.empty())));
         all.addAll(Pauses.shut(plant, shut));
-        all.addAll(Pauses.vented(plant, vented));
+        all.addAll(Pauses.vented(plant, vented, solved));
         return new Study(plant, states, oneUser, charts, profiles, trials, all, weeks);
     }
 

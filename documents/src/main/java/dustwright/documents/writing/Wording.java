@@ -68,6 +68,7 @@ public final class Wording {
             case PRODUCER_TEMPERATURE -> "Cool enough:";
             case PRODUCER_SPEED -> "Speed in range at";
             case PRODUCER_SHUT -> "Check valve open at";
+            case VENT_PULL -> "Pull stopped by";
             case CURVE_TAKEN -> "Known how its curve was taken:";
             case SEAL_WATER -> "Seal water no warmer than its curve's at";
             case CURVE_FREE_END -> "Not shallower than its curve was measured:";
@@ -161,6 +162,7 @@ public final class Wording {
             case PRODUCER_TEMPERATURE -> "Too hot:";
             case PRODUCER_SPEED -> "Speed out of range at";
             case PRODUCER_SHUT -> "Check valve stays shut at";
+            case VENT_PULL -> "Pull not stopped by";
             case CURVE_TAKEN -> "Not known how its curve was taken:";
             case SEAL_WATER -> "Seal water warmer than its curve's at";
             case CURVE_FREE_END -> "Shallower than its curve was measured:";

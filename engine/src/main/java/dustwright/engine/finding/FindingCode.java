@@ -68,6 +68,10 @@ public enum FindingCode {
             "This producer runs while its check valve stays shut: at its speed it does not reach the vacuum that stands at its station. It moves"
                     + " no air and heats up on what it holds.",
             "Stop it, raise its speed, or match it to the producers beside it; let the second one start only when it is needed."),
+    VENT_PULL(
+            "Vent valve against the pull",
+            "With its vent valve open the station still pulls on its users: a container is changed and a filter cleaned under vacuum.",
+            "Use a larger vent valve, or a valve that shuts the receiver off."),
     CURVE_TAKEN(
             "How the curve was taken",
             "A dynamic machine's curve means one thing where all its points had air of one density at the inlet, another where the inlet stood under"
