@@ -150,8 +150,7 @@ public record PressureProfile(String state, String inlet, List<Stretch> stretche
         AbsolutePressure ambient = plant.site().air().ambient();
         double factor = plant.requirements().transportFactor().value().value();
         boolean run = leg.kind() == LegResult.Kind.RUN;
-        Optional<Dust> dust =
-                dusts.mostDemanding(leg).filter(d -> !run || plant.run(leg.id()).dust());
+        Optional<Dust> dust = dusts.mostDemanding(leg);
         return new Stretch(
                 name,
                 length,

@@ -20,13 +20,10 @@ import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
-import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.Tool;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -41,13 +38,11 @@ final class TubeChecks {
     private final Plant plant;
     private final DutyPoint duty;
     private final DustPaths paths;
-    private final Map<String, Run> runs = new HashMap<>();
 
     private TubeChecks(Plant plant, DutyPoint duty) {
         this.plant = plant;
         this.duty = duty;
         this.paths = DustPaths.of(plant, duty);
-        plant.runs().forEach(r -> runs.put(r.id(), r));
     }
 
     static List<Finding> of(Plant plant, DutyPoint duty) {
@@ -66,12 +61,9 @@ final class TubeChecks {
         return findings;
     }
 
+    /** Whether dust comes along: followed from the inlets, whatever the plant file says of the run. */
     private boolean carriesDust(LegResult leg) {
-        if (leg.kind() == LegResult.Kind.HOSE) {
-            return paths.mostDemanding(leg).isPresent();
-        }
-        Run run = runs.get(leg.id());
-        return run != null && run.dust() && paths.mostDemanding(leg).isPresent();
+        return paths.mostDemanding(leg).isPresent();
     }
 
     private Optional<Finding> transport(LegResult leg) {

@@ -204,7 +204,7 @@ final class TubingBinder {
 
     private Run.Route measured(Section section) {
         Length rise = section.find("rise", Length.class).orElse(new Length(0));
-        if (!section.has("rise") && section.get("dust", Boolean.class) && DustBinder.anyFed(top)) {
+        if (!section.has("rise") && DustBinder.anyFed(top)) {
             section.derive("rise", "0 m");
         }
         return new Run.Route.Measured(section.get("length", Length.class), section.number("k"), rise);

@@ -355,6 +355,13 @@ class FaultsTest {
                 });
     }
 
+    /** Of two inlets without a dust of their own the tubing may carry clean air. */
+    @Test
+    void clean_air_may_be_said_where_no_dust_comes() {
+        String text = GOOD.replace("dust: flour, feed: 60 kg/h, leak", "leak").replace("D2: {", "D2: {dust: no, ");
+        assertThat(PlantReader.read(text)).isInstanceOf(Reading.Read.class);
+    }
+
     @Test
     void measures_that_just_fit_are_taken() {
         String text = GOOD.replace(

@@ -125,7 +125,7 @@ final class Envelopes {
                 insides.get(tree),
                 draw,
                 elsewhere(tree),
-                new Limits(plant, insides.get(tree).tree, counters),
+                new Limits(plant, counters),
                 question.users().stream().mapToInt(u -> u).toArray(),
                 traced,
                 watch);

@@ -95,7 +95,7 @@ final class RunExtremes {
         bests.fastest.offer(spare, pair.in, pair.out, pair.most, pad);
         bests.fastest.bounded(bound, 1 - (1 - bound) * (1 + pad));
         int[] count = inside.out(pair.node).counts().get(pair.in);
-        if (limits.wears && limits.carries(pair.node) && counters.dusty(count)) {
+        if (limits.wears && counters.dusty(count)) {
             bests.fastestDusty.offer(spare, pair.in, pair.out, pair.most, pad);
             bests.fastestDusty.bounded(bound, 1 - (1 - bound) * (1 + pad));
         }
@@ -118,7 +118,7 @@ final class RunExtremes {
         double velocity_mPerS = Math.sqrt(law.c() * tree.rt_JPerKg() / inlet) * flow;
         double undershoot =
                 meetings.undershoot(pair.drawnFar.least(pair.out), grid.placeOf(inlet), grid.placeOf(shallowInlet));
-        if (limits.carries(pair.node) && counters.dusty(count)) {
+        if (counters.dusty(count)) {
             byClass(count, pair, bests.slowest, velocity_mPerS, undershoot);
         }
         double loaded_kgPerS =

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param to id of a point, an inlet or a station
  * @param tube id of the tube size
  * @param wye angle at which this run enters the run it joins at its downstream end; absent on the straight-through run
- * @param dust false where only clean air passes, so that no transport velocity is asked
+ * @param dust false where the plant file says that only clean air passes; what is asked of a run follows the dust itself, not this word
  */
 public record Run(
         String id,

@@ -288,7 +288,7 @@ public final class PlantKeys {
                             new Shape.YesNo(),
                             "yes",
                             Source.ownReading("every run may carry dust unless it says `dust: no`"),
-                            "`no` where only clean air passes, so that no transport velocity is asked; refused where an inlet with a dust leads through it.")),
+                            "`no` where only clean air passes; refused where an inlet with a dust leads through it, and dust that comes to it another way is judged all the same.")),
             List.of(
                     Choice.atMostOne(List.of(List.of("via"), List.of("length"))),
                     Choice.atMostOne(List.of(List.of("bend radius"), List.of("length"))),
