@@ -155,7 +155,8 @@ class HazardsCommandTest {
         assertThat(run("hazards", plant.toString(), "--open", "none", "--study").out())
                 .startsWith("Written anew");
         assertThat(Files.readString(study)).contains("action: Trapped key", "no longer gives rise to this row");
-        assertThat(papers(plant, folder)).contains("no longer arises; kept");
+        assertThat(papers(plant, folder))
+                .contains("no longer arises; kept", "so nothing was looked for; what the team wrote is kept");
         Files.writeString(study, Files.readString(study).replace("once in ten years\n    action", "often\n    action"));
         Ran wrong = run("hazards", plant.toString(), "--open", "none", "--out", folder.toString());
         assertThat(wrong.code()).isEqualTo(ExitCode.BAD_INPUT);
@@ -230,6 +231,41 @@ class HazardsCommandTest {
         assertThat(ran.err()).isEmpty();
         assertThat(Files.readString(folder.resolve("hazards.html")))
                 .contains("which dust comes in there is not stated, and this plant handles combustible dust");
+    }
+
+    @Test
+    void a_plant_that_picks_up_no_dust_has_nothing_to_study_and_says_so(@TempDir Path folder) throws IOException {
+        Path plant = copy("bakery-one-main", folder);
+        Files.writeString(
+                plant,
+                Files.readString(plant)
+                        .replaceFirst("(?s)\ndusts:.*?\n# 16 gauge", "\n# 16 gauge")
+                        .replaceAll("dust: (flour|milk), feed: [0-9]+ kg/h, ", "")
+                        .replaceAll(" picked up: \\[.*?\\],", ""));
+        Ran ran = run("hazards", plant.toString(), "--open", "none", "--out", folder.toString());
+        assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(ran.err()).contains("names no dust that an inlet picks up, so there is nothing to study");
+        assertThat(folder.resolve("hazards.html")).doesNotExist();
+    }
+
+    /** What a device was not tested for, what insulates, what a stand-in is not like: each is found where it stands. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "inlet device: {kst: 300 bar.m/s | inlet device: {kst: 90 bar.m/s | Flame can run back through a main from receiver REC | Kst of Wheat flour and starch is greater than what it was tested for",
+                "stops: from the receiver | stops: into the receiver | Flame can run back through a main from receiver REC | not one that comes from it",
+                "stands at: 5 m | stands at: 9 m | Flame can run back through a main from receiver REC | further from the receiver than its maker allows",
+                "valve device: {kst: 300 bar.m/s | valve device: {kst: 90 bar.m/s | An explosion in the receiver reaches bulk bag or drum REC | Kst of Wheat flour and starch is greater",
+                "material: conductive, resistance: 5 ohm | material: insulating | Charge stays on the tubing: tube T2 | insulating: it keeps charge",
+                "material: conductive, resistance: 10 ohm | material: dissipative, resistance: 1e10 ohm | Charge stays on the tool: tool floor | from its tip to the hose",
+                "food contact: yes | food contact: no | Not declared for contact with food: filter REC | is waste, unless the site",
+            })
+    void what_a_device_or_a_part_is_not_made_for_is_found(
+            String good, String bad, String found, String explained, @TempDir Path folder) throws IOException {
+        Path plant = copy("bakery-one-main", folder);
+        Files.writeString(plant, Edits.with(Files.readString(plant), good, bad));
+        assertThat(papers(plant, folder)).contains("does not hold " + found, explained);
     }
 
     /** Whatever leaves the program takes the caution with it. */

@@ -6,6 +6,7 @@ import dustwright.engine.bagging.Container;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.BagType.LinerType;
 import dustwright.engine.hazard.BagType.Vapour;
+import dustwright.engine.hazard.ChargePath;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Duration;
@@ -44,7 +45,12 @@ final class ContainerBinder {
                         c.find("standing by", Integer.class)),
                 c.find("vent sock", Area.class),
                 drum ? Optional.empty() : Optional.of(bag(c)),
-                c.find("greatest vacuum", PressureDifference.class));
+                c.find("greatest vacuum", PressureDifference.class),
+                drum ? HazardBinder.charge(c) : ChargePath.UNKNOWN,
+                drum
+                        ? c.find("liner", String.class)
+                                .map(said -> word(ChargePath.DrumLiner.values(), ChargePath.DrumLiner::words, said))
+                        : Optional.empty());
     }
 
     private static BulkBag bag(Section bag) {
@@ -58,7 +64,7 @@ final class ContainerBinder {
                 bag.find("liner", String.class).map(said -> word(BulkBag.Liner.values(), BulkBag.Liner::words, said)),
                 bag.find("type", String.class).map(BagType::valueOf),
                 bag.find("liner type", String.class).map(LinerType::valueOf),
-                word(Vapour.values(), Vapour::words, bag.get("vapour", String.class)),
+                bag.find("vapour", String.class).map(said -> word(Vapour.values(), Vapour::words, said)),
                 bag.find("empty", Mass.class),
                 bag.find("use", String.class).map(said -> word(BagSupport.Use.values(), BagSupport.Use::words, said)),
                 bag.find("fill without inflation", Ratio.class),

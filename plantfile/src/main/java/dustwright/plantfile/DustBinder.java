@@ -77,7 +77,9 @@ final class DustBinder {
                 dust.find("combustible", Boolean.class),
                 ReceiverBinder.onCloth(dust),
                 ReceiverBinder.inHopper(dust),
-                dust.section("explosion").map(HazardBinder::card).orElse(DustCard.UNKNOWN));
+                dust.section("explosion")
+                        .map(card -> HazardBinder.card(card, particle.map(Particle::size)))
+                        .orElse(DustCard.UNKNOWN));
     }
 
     private static Optional<Particle> particle(Section dust) {

@@ -1,13 +1,16 @@
 package dustwright.plantfile;
 
+import dustwright.engine.hazard.ChargePath;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.Listing;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.hazard.PublishedDust;
 import dustwright.engine.hazard.VentMethod;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ClothLoad;
 import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.ElectricResistance;
 import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
@@ -18,29 +21,24 @@ import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
-import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** Makes the explosion card of a dust and the protection of a receiver. */
 final class HazardBinder {
     private HazardBinder() {}
 
-    static DustCard card(Section card) {
-        Optional<PublishedDust> severity =
-                card.find("explodes like", String.class).map(PublishedDust::severity);
-        Optional<PublishedDust> sensitivity =
-                card.find("ignites like", String.class).map(PublishedDust::sensitivity);
-        Taking from = new Taking(card);
-        return new DustCard(
+    /** The card as entered; what stands in for values that are not entered is on record. */
+    static DustCard card(Section card, Optional<Length> particle) {
+        DustCard entered = new DustCard(
                 word(card, "family", DustFamily.values(), DustFamily::words),
-                from.taken("kst", ExplosionConstant.class, severity.flatMap(PublishedDust::kst)),
-                from.taken("pmax", GaugePressure.class, severity.flatMap(PublishedDust::greatest)),
-                from.taken("mie", SparkEnergy.class, sensitivity.flatMap(PublishedDust::ignition)),
-                from.taken("mit", Temperature.class, sensitivity.flatMap(PublishedDust::cloud)),
-                from.taken("lit", Temperature.class, sensitivity.flatMap(PublishedDust::layer)),
-                from.taken("mec", Density.class, lower(severity, sensitivity)),
+                stated(card, "kst", ExplosionConstant.class),
+                stated(card, "pmax", GaugePressure.class),
+                stated(card, "mie", SparkEnergy.class),
+                stated(card, "mit", Temperature.class),
+                stated(card, "lit", Temperature.class),
+                stated(card, "mec", Density.class),
                 card.find("conductive", Boolean.class),
                 card.find("food", Boolean.class),
                 card.find("toxic", Boolean.class),
@@ -48,38 +46,36 @@ final class HazardBinder {
                 card.find("sample size", Length.class),
                 card.find("sample moisture", Ratio.class),
                 Worded.of(DustCard.Sample.values(), DustCard.Sample::words, card.get("sample", String.class)),
-                severity,
-                sensitivity,
-                card.find("report", String.class));
+                card.find("explodes like", String.class).map(PublishedDust::severity),
+                card.find("ignites like", String.class).map(PublishedDust::sensitivity),
+                card.find("like because", String.class),
+                card.find("report", String.class),
+                card.find("insulating", Boolean.class),
+                card.find("heap judged", String.class),
+                List.of());
+        DustCard relied = entered.relied(particle);
+        standsIn(card, "kst", entered.kst(), relied.kst());
+        standsIn(card, "pmax", entered.greatest(), relied.greatest());
+        standsIn(card, "mie", entered.ignition(), relied.ignition());
+        standsIn(card, "mit", entered.cloud(), relied.cloud());
+        standsIn(card, "lit", entered.layer(), relied.layer());
+        standsIn(card, "mec", entered.explosible(), relied.explosible());
+        return entered;
     }
 
-    /** Of two published least explosible concentrations the lower one. */
-    private static Optional<DustCard.Stated<Density>> lower(
-            Optional<PublishedDust> severity, Optional<PublishedDust> sensitivity) {
-        return Stream.of(severity, sensitivity)
-                .flatMap(Optional::stream)
-                .flatMap(d -> d.explosible().stream())
-                .min(Comparator.comparingDouble(
-                        (DustCard.Stated<Density> mec) -> mec.value().kgPerCubicMetre()));
+    private static <T extends Quantity> Optional<DustCard.Stated<T>> stated(Section card, String key, Class<T> type) {
+        return card.find(key, Checker.Stated.class).map(s -> new DustCard.Stated<>(type.cast(s.value()), s.source()));
     }
 
-    /** A value as stated, else that of the published dust, which is then on record. */
-    private record Taking(Section card) {
-        <T extends Quantity> Optional<DustCard.Stated<T>> taken(
-                String key, Class<T> type, Optional<DustCard.Stated<T>> published) {
-            Optional<DustCard.Stated<T>> stated = card.find(key, Checker.Stated.class)
-                    .map(s -> new DustCard.Stated<>(type.cast(s.value()), s.source()));
-            if (stated.isPresent()) {
-                return stated;
-            }
-            published.ifPresent(p -> card.taken()
-                    .record(
-                            card.group(),
-                            card.id(),
-                            key + " " + UnitSystem.SI.format(p.value()) + ", " + PublishedDust.WARNING,
-                            p.source()));
-            return published;
-        }
+    private static <T extends Quantity> void standsIn(
+            Section card, String key, Optional<DustCard.Stated<T>> entered, Optional<DustCard.Stated<T>> relied) {
+        relied.filter(value -> entered.isEmpty())
+                .ifPresent(p -> card.taken()
+                        .record(
+                                card.group(),
+                                card.id(),
+                                key + " " + UnitSystem.SI.format(p.value()) + ", " + PublishedDust.WARNING,
+                                p.source()));
     }
 
     static Protection protection(Section p) {
@@ -110,7 +106,33 @@ final class HazardBinder {
                 new Protection.Producers(
                         p.find("producers in area", Boolean.class),
                         p.find("producers marked", Boolean.class),
-                        p.find("producers surface", Temperature.class)));
+                        p.find("producers surface", Temperature.class)),
+                new Listing.Devices(
+                        listing(p, "protection device", false),
+                        listing(p, "inlet device", true),
+                        listing(p, "return device", true),
+                        listing(p, "valve device", false)));
+    }
+
+    private static Listing listing(Section protection, String key, boolean inDuct) {
+        return protection
+                .section(key)
+                .map(d -> new Listing(
+                        d.find("kst", ExplosionConstant.class),
+                        d.find("pmax", GaugePressure.class),
+                        inDuct ? d.find("nearest", Length.class) : Optional.empty(),
+                        inDuct ? d.find("furthest", Length.class) : Optional.empty(),
+                        inDuct ? d.find("stands at", Length.class) : Optional.empty(),
+                        inDuct ? word(d, "stops", Listing.Flame.values(), Listing.Flame::words) : Optional.empty(),
+                        inDuct ? d.find("dust laden", Boolean.class) : Optional.empty()))
+                .orElse(Listing.UNKNOWN);
+    }
+
+    /** How charge leaves a tube, a tool or a drum. */
+    static ChargePath charge(Section part) {
+        return new ChargePath(
+                word(part, "material", ChargePath.Material.values(), ChargePath.Material::words),
+                part.find("resistance", ElectricResistance.class));
     }
 
     private static <T> Optional<T> word(Section section, String key, T[] values, Function<T, String> words) {

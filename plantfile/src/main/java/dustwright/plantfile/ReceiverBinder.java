@@ -106,7 +106,8 @@ final class ReceiverBinder {
                 filter.find("fibre", String.class),
                 filter.get("hot and moist", Boolean.class),
                 filter.find("application", String.class),
-                filter.find("dissipative", Boolean.class));
+                filter.find("dissipative", Boolean.class),
+                filter.find("food contact", Boolean.class));
         Optional<Section> resistance = filter.section("resistance");
         if (resistance.isPresent()) {
             Section r = resistance.get();

@@ -73,7 +73,7 @@ final class TubingBinder {
 
     List<Tool> tools() {
         return top.namedSections("tools").stream()
-                .map(t -> new Tool(t.id(), law(t)))
+                .map(t -> new Tool(t.id(), law(t), HazardBinder.charge(t)))
                 .toList();
     }
 
@@ -147,7 +147,7 @@ final class TubingBinder {
         Length bore = outside.map(o -> new Length(
                         o.metres() - 2 * tube.get("wall", Length.class).metres()))
                 .orElseGet(() -> tube.get("bore", Length.class));
-        return new Tube(tube.id(), bore, outside, wall(tube));
+        return new Tube(tube.id(), bore, outside, wall(tube), HazardBinder.charge(tube));
     }
 
     private static Wall wall(Section section) {

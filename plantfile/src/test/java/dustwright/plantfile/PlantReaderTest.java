@@ -248,7 +248,6 @@ class PlantReaderTest {
                         "leak 3e-9 kg/(s.Pa)",
                         "pre-separation 0 %",
                         "hot and moist no",
-                        "vapour none",
                         "by fan",
                         "slip at 1 psi 130 rpm",
                         "mechanical efficiency 0.9",
@@ -420,9 +419,10 @@ class PlantReaderTest {
 
     @Test
     void a_published_dust_stands_in_for_what_is_not_tested_and_each_value_is_an_assumption() {
-        String text = TEXT.replace(
-                "class: very fine light dust",
-                "class: very fine light dust, explosion: {kst: 130 bar.m/s, explodes like: \"Starch, wheat\", ignites like: Wheat flour}");
+        String text = withCard(
+                "0.06",
+                "kst: 130 bar.m/s, sample size: 0.03 mm, sample moisture: 3 %, family: organic, explodes like: \"Starch, wheat\","
+                        + " ignites like: Wheat flour, like because: \"flour is starch, invented\"");
         DustCard card = plant(text).dusts().get(0).card();
         assertThat(card.kst().orElseThrow().value().pascalMetresPerSecond()).isEqualTo(130e5);
         assertThat(card.kst().orElseThrow().source()).isEqualTo(Source.entered());
@@ -434,6 +434,66 @@ class PlantReaderTest {
                 .filteredOn(a -> a.what().contains(PublishedDust.WARNING))
                 .extracting(a -> a.what().replaceAll(",.*", ""))
                 .containsExactly("pmax 990.0 kPa", "mie 50.0 mJ", "mit 380.0 °C", "lit 360.0 °C", "mec 0.030 kg/m³");
+    }
+
+    private static String withCard(String particle_mm, String card) {
+        return TEXT.replace(
+                "class: very fine light dust",
+                "class: very fine light dust, particle size: " + particle_mm
+                        + " mm, particle density: 1450 kg/m3, explosion: {" + card + "}");
+    }
+
+    /** What stands in is of the dust's kind and as fine, and somebody says why: else nothing of it is taken, and the card says so. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "0.06 | family: organic, explodes like: 'Starch, wheat', ignites like: Wheat flour | why Starch, wheat and Wheat flour may stand for it",
+                "0.06 | family: organic, like because: x, explodes like: Iron carbonyl, ignites like: Wheat flour | whether it is organic, as stated, or like Iron carbonyl of Group E",
+                "0.06 | family: organic, like because: x, explodes like: Aluminum, ignites like: 'Aluminum, flake A422' | whether it is organic, as stated, or like Aluminum of Group E",
+                "0.06 | family: organic, like because: x, explodes like: 'Starch, wheat', ignites like: 'Coal, Pittsburgh seam' | or like Coal, Pittsburgh seam of Group F",
+                "0.06 | family: aluminium, like because: x, explodes like: Bronze, ignites like: 'Tin, atomized' | whether it is aluminium, as stated, or like Bronze",
+                "0.06 | like because: x, explodes like: 'Starch, wheat', ignites like: Wheat flour | so whether what stands in is of its kind",
+                "0.01 | family: organic, like because: x, explodes like: Polyvinyl chloride | a stand-in as fine as the dust",
+            },
+            quoteCharacter = '#')
+    void nothing_is_taken_from_a_published_dust_of_another_kind_or_without_a_reason(
+            String particle_mm, String card, String told) {
+        DustCard relied = plant(withCard(particle_mm, card.replace('\'', '"')))
+                .dusts()
+                .get(0)
+                .card();
+        assertThat(relied.kst()).isEmpty();
+        assertThat(relied.ignition()).isEmpty();
+        assertThat(relied.missing().stream().map(DustCard.Missing::name)).anyMatch(name -> name.contains(told));
+        if (told.contains("as stated")) {
+            assertThat(relied.family().filter(f -> !f.lightMetal()))
+                    .as("a family that is contradicted counts only where it is the worst there is")
+                    .isEmpty();
+        }
+    }
+
+    /** Values of a sample nobody has described, or of a coarse or damp one, are entered and do not count. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "0.06 | sample size: 0.03 mm, sample moisture: 3 %  | true",
+                "0.06 | sample size: 0.45 mm, sample moisture: 3 %  | false",
+                "0.60 | sample size: 0.55 mm, sample moisture: 3 %  | false",
+                "0.06 | sample size: 0.03 mm, sample moisture: 12 % | false",
+                "0.06 | sample moisture: 3 %                        | false",
+                "0.06 | sample size: 0.03 mm                        | false",
+            })
+    void values_count_only_where_their_sample_was_fine_and_dry(String particle_mm, String sample, boolean count) {
+        DustCard relied = plant(
+                        withCard(particle_mm, "family: organic, kst: 12 bar.m/s, mie: 900 mJ, pmax: 9 bar, " + sample))
+                .dusts()
+                .get(0)
+                .card();
+        assertThat(relied.kst().isPresent()).isEqualTo(count);
+        assertThat(relied.ignition().isPresent()).isEqualTo(count);
+        assertThat(relied.doubts().isEmpty()).isEqualTo(count);
     }
 
     @Test

@@ -31,6 +31,9 @@ public final class Workbooks {
 
     private static final int WIDEST = 48;
     private static final double LINE_pt = 15;
+    /** No row of a workbook may be taller [pt]. */
+    private static final double TALLEST_ROW_pt = 409;
+
     private static final int FILTER_MARK = 4;
     private static final String HEAD = "E5EAE7";
 
@@ -105,9 +108,10 @@ public final class Workbooks {
         sheet.freezePane(1, 1);
         for (int r = 0; r < table.rows().size(); r++) {
             row(sheet, r + 1, table.rows().get(r));
-            sheet.rowHeight(r + 1, height(table, table.rows().get(r)));
+            sheet.rowHeight(
+                    r + 1, Math.min(TALLEST_ROW_pt, height(table, table.rows().get(r))));
         }
-        sheet.rowHeight(0, height(table, table.head()));
+        sheet.rowHeight(0, Math.min(TALLEST_ROW_pt, height(table, table.head())));
         sheet.range(1, 0, Math.max(1, table.rows().size()), columns - 1)
                 .style()
                 .wrapText(true)

@@ -80,4 +80,11 @@ public final class PlantViews {
         String title = layout.kind().words() + " of " + study.plant().name() + ", tubing by margin with one user";
         return new PlantView(study.plant(), layout, title, looks, Set.of(), letters);
     }
+
+    /** The plant alone, before anything is asked of it, with letters at some places. */
+    public static PlantView plain(Plant plant, Layout layout, Map<String, String> letters) {
+        Map<String, RunLook> looks = new LinkedHashMap<>();
+        plant.runs().forEach(run -> looks.put(run.id(), new RunLook(MarginClass.NOT_ASKED, "", "", 0)));
+        return new PlantView(plant, layout, layout.kind().words() + " of " + plant.name(), looks, Set.of(), letters);
+    }
 }

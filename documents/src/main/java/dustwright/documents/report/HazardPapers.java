@@ -1,6 +1,10 @@
 package dustwright.documents.report;
 
 import dustwright.documents.control.Lists.Rows;
+import dustwright.documents.drawing.Layout;
+import dustwright.documents.drawing.PlantDrawing;
+import dustwright.documents.drawing.PlantView;
+import dustwright.documents.drawing.PlantViews;
 import dustwright.documents.hazard.HazardLists;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
@@ -10,11 +14,16 @@ import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Place;
 import dustwright.engine.hazard.PublishedDust;
 import dustwright.engine.review.HazardStudy;
+import dustwright.engine.sheet.Collecting;
+import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Combustible dust of a plant on paper, to be read alone: what is collected, what was checked, the hazard study, the earthing test list. */
 public final class HazardPapers {
@@ -22,6 +31,7 @@ public final class HazardPapers {
     private final HazardStudy review;
     private final Show show;
     private final Origin origin;
+    private final Footnotes notes = new Footnotes();
 
     private HazardPapers(Study study, HazardStudy review, Show show, Origin origin) {
         this.study = study;
@@ -64,20 +74,82 @@ public final class HazardPapers {
                 "cap",
                 origin.plantFile() + " " + origin.mark() + " · " + origin.program() + " · " + Wording.SCREENING));
         all.add(summary());
+        all.add(overview());
         Rows checked = HazardLists.findings(study, show);
-        all.add(table("1  ", checked, "checked"));
+        all.add(table("1  ", noted(checked), "checked"));
         Element sheets = Element.of("section").add(Element.of("h2").text("2  Dusts and what follows from them"));
         for (Sheet sheet : HazardLists.sheets(study)) {
-            sheets.add(
-                    Element.of("h3").text(Wording.head(sheet)),
-                    SheetBlock.wordy(sheet, show).figures());
+            sheets.add(Element.of("h3").text(Wording.head(sheet)));
+            zones(sheet).ifPresent(sheets::add);
+            sheets.add(SheetBlock.noted(withoutZones(sheet), show, notes::of).figures());
         }
         all.add(sheets);
         all.add(studySection());
         all.add(table("4  ", HazardLists.earthing(study.plant(), show), "earthing")
                 .add(signatures()));
         all.add(assumptions());
+        all.add(Element.of("section")
+                .add(
+                        Element.of("h2").text("6  Sources"),
+                        Parts.paragraph("cap", "Called by their numbers in 1, 2 and 5."),
+                        notes.list()));
         return all;
+    }
+
+    /** The plant as it is drawn, so that places are found; nothing where it has no places. */
+    private Element overview() {
+        Layout layout = Layout.plan(study.plant());
+        Map<String, String> letters = new LinkedHashMap<>();
+        List<String> named = new ArrayList<>();
+        for (Collecting here : Collecting.all(study.plant())) {
+            String letter = String.valueOf((char) ('A' + letters.size()));
+            letters.put(letter, here.place().id());
+            named.add(letter + " " + here.place());
+        }
+        PlantView view = PlantViews.plain(study.plant(), layout, letters);
+        return Parts.figure(
+                PlantDrawing.of(view).scene(),
+                layout.kind().words() + ". Dust is collected at: " + String.join(", ", named) + ".");
+    }
+
+    /** Every place about one collector with its zone, at a glance. */
+    private Optional<Element> zones(Sheet sheet) {
+        Table table = Table.of(Table.words("Place"), Table.words("Zone, class and equipment"), Table.words("From"));
+        sheet.entries().stream()
+                .filter(HazardPapers::isZone)
+                .forEach(e -> table.row(
+                        e.name(),
+                        Wording.answer(e.answer(), show),
+                        notes.of(e.derivation().limitSource())));
+        return table.isEmpty() ? Optional.empty() : Optional.of(table.element("wide zones"));
+    }
+
+    private static boolean isZone(Entry entry) {
+        return entry.id().startsWith("area-");
+    }
+
+    private static Sheet withoutZones(Sheet sheet) {
+        return new Sheet(
+                sheet.id(),
+                sheet.title(),
+                sheet.about(),
+                sheet.entries().stream().filter(e -> !isZone(e)).toList(),
+                sheet.findings());
+    }
+
+    /** The same rows, their last column called by numbers. */
+    private Rows noted(Rows rows) {
+        return new Rows(
+                rows.title(),
+                rows.key(),
+                rows.head(),
+                rows.rows().stream()
+                        .map(row -> {
+                            List<String> called = new ArrayList<>(row);
+                            called.set(row.size() - 1, notes.mark(row.get(row.size() - 1)));
+                            return List.copyOf(called);
+                        })
+                        .toList());
     }
 
     private static Element signatures() {
@@ -132,16 +204,23 @@ public final class HazardPapers {
         matrix.rows().forEach(r -> table.row(r.toArray()));
         return section.add(Element.of("div")
                 .with("class", "together")
-                .add(Element.of("h3").text(matrix.title()), Parts.paragraph("cap", matrix.key()), table.element("")));
+                .add(Element.of("h3").text(matrix.title()), Parts.paragraph("cap", matrix.key()), table.element(""))
+                .addAll(review.notes().matrix().odd().stream().map(Parts::mind).toList()));
     }
 
     /** One row as a small table: what, why, what then, what guards, what is missing, and what the team decided. */
     private static Element row(HazardStudy.Row row) {
         Table table = Table.of(Table.sized("", "ask"), Table.words(""));
-        table.row("Cause", row.line().cause());
-        table.row("Consequence", row.line().consequence());
-        table.row("Safeguards found", items(row.line().safeguards(), "none found"));
-        table.row("Missing", items(row.line().missing(), "nothing of what was looked for"));
+        if (row.origin() == HazardStudy.Origin.GONE) {
+            table.row(
+                    "What it was about",
+                    "the plant no longer has this part or gives rise to this line, so nothing was looked for; what the team wrote is kept");
+        } else {
+            table.row("Cause", row.line().cause());
+            table.row("Consequence", row.line().consequence());
+            table.row("Safeguards found", items(row.line().safeguards(), "none found"));
+            table.row("Missing", items(row.line().missing(), "nothing of what was looked for"));
+        }
         table.row(
                 "Risk",
                 row.risk()
@@ -154,7 +233,10 @@ public final class HazardPapers {
                 .with("class", "together")
                 .add(
                         Element.of("h3")
-                                .text(row.line().node() + ": " + row.line().deviation()),
+                                .text(row.line().node()
+                                        + (row.line().deviation().isEmpty()
+                                                ? ""
+                                                : ": " + row.line().deviation())),
                         Parts.paragraph(
                                 "cap", row.line().id() + " · " + row.origin().words()),
                         table.element("asks"));
@@ -193,7 +275,7 @@ public final class HazardPapers {
                 table.row(
                         a.place().toString(),
                         a.what().replace(", " + PublishedDust.WARNING, " ¹"),
-                        Parts.source(a.basis()));
+                        notes.of(a.basis()));
             }
         }
         Element section = Element.of("section").add(Element.of("h2").text("5  Taken where the plant file is silent"));

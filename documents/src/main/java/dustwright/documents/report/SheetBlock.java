@@ -6,12 +6,14 @@ import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** One sheet of equipment for page and paper: its figures, and what they are held against. */
@@ -20,26 +22,34 @@ public final class SheetBlock {
     private final Show show;
     private final String cssClass;
     private final boolean opens;
+    private final Function<Source, Element> source;
 
-    private SheetBlock(Sheet sheet, Show show, String cssClass, boolean opens) {
+    private SheetBlock(Sheet sheet, Show show, String cssClass, boolean opens, Function<Source, Element> source) {
         this.sheet = sheet;
         this.show = show;
         this.cssClass = cssClass;
         this.opens = opens;
+        this.source = source;
     }
 
     static SheetBlock of(Sheet sheet, Show show) {
-        return new SheetBlock(sheet, show, "wide figures", false);
+        return new SheetBlock(sheet, show, "wide figures", false, Parts::source);
     }
 
     /** The same for a sheet that says more in words than in figures. */
     static SheetBlock wordy(Sheet sheet, Show show) {
-        return new SheetBlock(sheet, show, "wide figures wordy", false);
+        return new SheetBlock(sheet, show, "wide figures wordy", false, Parts::source);
+    }
+
+    /** The same with its sources called otherwise, such as by numbers. */
+    static SheetBlock noted(Sheet sheet, Show show, Function<Source, Element> source) {
+        return new SheetBlock(sheet, show, "wide figures noted", false, source);
     }
 
     /** For a page on which every line opens how it came about: its name is a button that carries its id as {@code data-figure} or {@code data-finding}. */
     public static SheetBlock opening(Sheet sheet, Show show) {
-        return new SheetBlock(sheet, show, HazardLists.isOne(sheet) ? "wide figures wordy" : "wide figures", true);
+        return new SheetBlock(
+                sheet, show, HazardLists.isOne(sheet) ? "wide figures wordy" : "wide figures", true, Parts::source);
     }
 
     /** Figures, then what they are held against where anything is. */
@@ -68,7 +78,7 @@ public final class SheetBlock {
                             .collect(Collectors.joining(", ")),
                     entry.answer() instanceof Answer.Unknown
                             ? ""
-                            : Parts.source(entry.derivation().limitSource()));
+                            : source.apply(entry.derivation().limitSource()));
         }
         return table.element(cssClass);
     }
@@ -87,7 +97,7 @@ public final class SheetBlock {
                             MarginClass.of(finding).glyph(finding.side()) + " " + Wording.claim(finding)),
                     Wording.valueAndLimit(finding, show),
                     Show.margin(finding),
-                    Parts.source(finding.derivation().limitSource()));
+                    source.apply(finding.derivation().limitSource()));
         }
         return table.element("wide figures");
     }

@@ -136,6 +136,10 @@ public final class Wording {
             case FILTER_STATIC -> "Elements go with the ignition energies entered:";
             case EXHAUST_INDOORS -> "Nothing stated against the exhaust air of";
             case HOSE_RESISTANCE -> "Resistance within its limit:";
+            case TUBE_STATIC -> "Charge leaves the tubing:";
+            case TOOL_STATIC -> "Charge leaves the tool:";
+            case DRUM_STATIC -> "Charge leaves the drum:";
+            case FOOD_CONTACT -> "What touches food is declared for it at";
             case BAG_STATIC -> "Bag type permitted by the ignition energies entered:";
             case LINER_STATIC -> "Liner goes with the bag:";
             case PANEL_AREA -> "Enclosure type goes with the area of";
@@ -230,6 +234,10 @@ public final class Wording {
             case FILTER_STATIC -> "Elements hold charge in";
             case EXHAUST_INDOORS -> "Air comes back indoors that must not, from";
             case HOSE_RESISTANCE -> "Charge does not get to ground through";
+            case TUBE_STATIC -> "Charge stays on the tubing:";
+            case TOOL_STATIC -> "Charge stays on the tool:";
+            case DRUM_STATIC -> "Charge stays on the drum:";
+            case FOOD_CONTACT -> "Not declared for contact with food:";
             case BAG_STATIC -> "Bag type not permitted for a dust in";
             case LINER_STATIC -> "Liner cancels the rating of";
             case PANEL_AREA -> "Enclosure not for its area:";

@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param loops length of its lifting loops
  * @param type electrostatic type on its label
  * @param linerType electrostatic type of its liner
- * @param vapour flammable gas or vapour about it
+ * @param vapour flammable gas or vapour about it; absent where nobody has said whether there is any
  * @param empty mass of the empty bag with its liner
  * @param use how often it may be used
  * @param shareWithoutInflation share of its volume that fills when it is not inflated before [-]
@@ -31,11 +31,16 @@ public record BulkBag(
         Optional<Liner> liner,
         Optional<BagType> type,
         Optional<BagType.LinerType> linerType,
-        BagType.Vapour vapour,
+        Optional<BagType.Vapour> vapour,
         Optional<Mass> empty,
         Optional<BagSupport.Use> use,
         Optional<Ratio> shareWithoutInflation,
         Stand stand) {
+    /** Flammable gas or vapour that is stated to be about it. */
+    public Optional<BagType.Vapour> statedVapour() {
+        return vapour.filter(v -> v != BagType.Vapour.NONE);
+    }
+
     /** Flat measures of a bag. */
     public record Size(Length width, Length depth, Length height) {}
 

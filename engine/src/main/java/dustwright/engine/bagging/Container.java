@@ -1,5 +1,7 @@
 package dustwright.engine.bagging;
 
+import dustwright.engine.hazard.ChargePath;
+import dustwright.engine.hazard.ChargePath.DrumLiner;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Mass;
@@ -16,6 +18,8 @@ import java.util.Optional;
  * @param ventSock area of the cloth that passes its air; absent where not known
  * @param bag what a bulk bag is like and what holds it; absent for a drum
  * @param greatestVacuum vacuum a drum bears as its maker states it; absent where not known
+ * @param charge how charge leaves a drum, from its inside to its ground clip
+ * @param drumLiner what lies inside a drum; absent where not known
  */
 public record Container(
         Kind kind,
@@ -25,7 +29,32 @@ public record Container(
         Changing changing,
         Optional<Area> ventSock,
         Optional<BulkBag> bag,
-        Optional<PressureDifference> greatestVacuum) {
+        Optional<PressureDifference> greatestVacuum,
+        ChargePath charge,
+        Optional<DrumLiner> drumLiner) {
+    /** A container of which nobody has said how charge leaves it, nor what lies inside a drum. */
+    public Container(
+            Kind kind,
+            Volume volume,
+            Optional<Mass> safeWorkingLoad,
+            Stop stop,
+            Changing changing,
+            Optional<Area> ventSock,
+            Optional<BulkBag> bag,
+            Optional<PressureDifference> greatestVacuum) {
+        this(
+                kind,
+                volume,
+                safeWorkingLoad,
+                stop,
+                changing,
+                ventSock,
+                bag,
+                greatestVacuum,
+                ChargePath.UNKNOWN,
+                Optional.empty());
+    }
+
     /** Kind of container. */
     public enum Kind {
         BULK_BAG("bulk bag"),

@@ -23,7 +23,7 @@ import java.util.Optional;
  * @param combustible absent where nobody has tested it; it is then treated as combustible
  * @param onCloth what it is like on filter cloth
  * @param inHopper what it is like in a hopper
- * @param card how it ignites and explodes
+ * @param enteredCard how it ignites and explodes, as the plant file says
  */
 public record Dust(
         String id,
@@ -40,11 +40,16 @@ public record Dust(
         Optional<Boolean> combustible,
         ClothDust onCloth,
         HopperDust inHopper,
-        DustCard card) {
+        DustCard enteredCard) {
 
     /** Whether it is treated as combustible: unless "no" is stated and shown, and nothing else that is stated speaks against it. */
     public boolean burns() {
-        return combustible.orElse(true) || !card.shownInert();
+        return combustible.orElse(true) || !enteredCard.shownInert();
+    }
+
+    /** How it ignites and explodes, as far as that may be relied on. */
+    public DustCard card() {
+        return enteredCard.relied(particle.map(Particle::size));
     }
 
     /** Loose bulk density at the heavy end of its range, which decides what a volume weighs; the light end decides what a mass takes. */

@@ -377,6 +377,22 @@ public enum FindingCode {
             "Hose against static",
             "The hose's resistance is higher than charge may meet on its way to ground.",
             "Use a conductive or dissipative hose, bonded at both cuffs, and measure it."),
+    TUBE_STATIC(
+            "Tubing against static",
+            "Charge stays on the tubing: it is of insulating material, or its way to ground has too great a resistance.",
+            "Use tubing of metal, bridged at every coupling and grounded; no plastic tube for a dust that burns."),
+    TOOL_STATIC(
+            "Tool against static",
+            "Charge stays on the tool that a person holds in the dust.",
+            "Use a tool of metal or of dissipative material whose tip is joined to the hose's cuff."),
+    DRUM_STATIC(
+            "Drum against static",
+            "Charge stays on the drum that dust falls into.",
+            "Use a drum of metal, with its clip on before anything falls; no plastic drum for a dust that burns."),
+    FOOD_CONTACT(
+            "Materials that touch food",
+            "A dust that goes into food or touches it meets elements, hoses or tools that nobody has declared for that.",
+            "Fit what is declared for contact with food, or declare by the site's food safety plan that nothing picked up comes back."),
     BAG_STATIC(
             "Bulk bag against static",
             "This electrostatic type of bag is not permitted for the ignition energy of a dust that falls into it.",

@@ -8,6 +8,10 @@ public enum Bonding {
             "any conductive part to ground",
             1e6,
             Source.fromMemory("NFPA 77; IEC TS 60079-32-1; NFPA 652 (2019) 9.4.7")),
+    DISSIPATIVE_PART(
+            "a part of dissipative material to ground",
+            1e8,
+            Source.fromMemory("IEC TS 60079-32-1, dissipative objects")),
     METAL_JOINT("a sound joint of metal to metal, as a target", 10, Source.fromMemory("NFPA 77; IEC TS 60079-32-1")),
     BAG_TYPE_C(
             "bulk bag of type C, any point to its ground tab, edition of 2018",

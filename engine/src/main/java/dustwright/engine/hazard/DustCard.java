@@ -10,12 +10,16 @@ import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.SparkEnergy;
 import dustwright.engine.quantity.Temperature;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * How a dust ignites and explodes. What is absent is not known. Published values are of other people's samples: they show whether a
- * figure is plausible, and only a test of the customer's own dust counts.
+ * figure is plausible, and only a test of the customer's own dust counts. A card as entered holds what the plant file says; what may be
+ * relied on of it says {@link #relied}.
  *
  * @param kst dust explosion constant
  * @param greatest explosion pressure Pmax
@@ -31,7 +35,11 @@ import java.util.Optional;
  * @param moisture of that sample, by mass
  * @param severity published dust that stands in where Kst, Pmax or MEC is not tested
  * @param sensitivity published dust that stands in where MIE, MIT, LIT or MEC is not tested
+ * @param because why these published dusts stand for it, and who says so
  * @param report test report: laboratory, number, date
+ * @param insulating whether its resistivity is above 10 GΩ m, by a test: its heap then keeps its charge
+ * @param heap who has judged the heap against cone discharges, with which measures; absent where nobody has
+ * @param doubts why something that is entered is not relied on; none on a card as entered
  */
 public record DustCard(
         Optional<DustFamily> family,
@@ -50,7 +58,15 @@ public record DustCard(
         Sample sample,
         Optional<PublishedDust> severity,
         Optional<PublishedDust> sensitivity,
-        Optional<String> report) {
+        Optional<String> because,
+        Optional<String> report,
+        Optional<Boolean> insulating,
+        Optional<String> heap,
+        List<Missing> doubts) {
+    public DustCard {
+        doubts = List.copyOf(doubts);
+    }
+
     /** Nothing known. */
     public static final DustCard UNKNOWN = new DustCard(
             Optional.empty(),
@@ -69,7 +85,11 @@ public record DustCard(
             Sample.PUBLISHED,
             Optional.empty(),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
 
     /** A value with where it comes from. */
     public record Stated<T extends Quantity>(T value, Source source) {}
@@ -120,10 +140,156 @@ public record DustCard(
         }
     }
 
+    // ---- what may be relied on
+
+    /**
+     * The card with nothing on it that is better than it should be: values of a sample that is coarser or damper than what lies in the
+     * filter, or of which nobody has said how fine and dry it is, are taken off; published dusts stand in only where they are of its kind
+     * and somebody says why; a family that contradicts them is none, unless it is a light metal, the worst there is.
+     *
+     * @param particle median size of the dust itself; absent where not known
+     */
+    public DustCard relied(Optional<Length> particle) {
+        List<Missing> doubts = new ArrayList<>();
+        boolean own = ofFineDrySample(particle, doubts);
+        boolean likeIt = standsFor(doubts);
+        boolean likeItsBlast = likeIt && asFineAsIt(particle, doubts);
+        Optional<PublishedDust> blast = severity.filter(d -> likeItsBlast);
+        Optional<PublishedDust> lights = sensitivity.filter(d -> likeIt);
+        return new DustCard(
+                family.filter(f -> f.lightMetal() || published().allMatch(d -> d.isOfKind(f))),
+                kst.filter(v -> own).or(() -> kst.isPresent() ? Optional.empty() : blast.flatMap(PublishedDust::kst)),
+                greatest.filter(v -> own)
+                        .or(() -> greatest.isPresent() ? Optional.empty() : blast.flatMap(PublishedDust::greatest)),
+                ignition.filter(v -> own)
+                        .or(() -> ignition.isPresent() ? Optional.empty() : lights.flatMap(PublishedDust::ignition)),
+                cloud.filter(v -> own)
+                        .or(() -> cloud.isPresent() ? Optional.empty() : lights.flatMap(PublishedDust::cloud)),
+                layer.filter(v -> own)
+                        .or(() -> layer.isPresent() ? Optional.empty() : lights.flatMap(PublishedDust::layer)),
+                explosible.filter(v -> own).or(() -> explosible.isPresent() ? Optional.empty() : lowest(blast, lights)),
+                conductive,
+                food,
+                toxic,
+                hygiene,
+                sampleSize,
+                moisture,
+                sample,
+                severity,
+                sensitivity,
+                because,
+                report,
+                insulating,
+                heap,
+                doubts);
+    }
+
+    private Stream<PublishedDust> published() {
+        return Stream.concat(severity.stream(), sensitivity.stream());
+    }
+
+    /** Of two published least explosible concentrations the lower one. */
+    private static Optional<Stated<Density>> lowest(Optional<PublishedDust> blast, Optional<PublishedDust> lights) {
+        return Stream.concat(blast.stream(), lights.stream())
+                .flatMap(d -> d.explosible().stream())
+                .min(Comparator.comparingDouble(mec -> mec.value().kgPerCubicMetre()));
+    }
+
+    private boolean statesValues() {
+        return Stream.of(kst, greatest, ignition, cloud, layer, explosible).anyMatch(Optional::isPresent);
+    }
+
+    private boolean ofFineDrySample(Optional<Length> particle, List<Missing> doubts) {
+        if (!statesValues()) {
+            return true;
+        }
+        int before = doubts.size();
+        String size = "sample size";
+        if (sampleSize.isEmpty()) {
+            doubts.add(new Missing(size, "how fine the sample was that the values are of", DOES_NOT_COUNT));
+        } else if (sampleSize.get().metres() > COARSE_m) {
+            doubts.add(new Missing(
+                    size,
+                    "a sample as fine as what lies in the filter",
+                    "values of one coarser than 0.5 mm, too good: " + DOES_NOT_COUNT));
+        } else {
+            coarser(sampleSize.get(), particle)
+                    .ifPresent(worst -> doubts.add(new Missing(size, "a sample as fine as the dust", worst)));
+        }
+        if (moisture.isEmpty()) {
+            doubts.add(new Missing("sample moisture", "how dry the sample was that the values are of", DOES_NOT_COUNT));
+        } else if (moisture.get().value() > DAMP) {
+            doubts.add(new Missing(
+                    "sample moisture", "a dry sample", "values of one damper than 5 %, too good: " + DOES_NOT_COUNT));
+        }
+        return doubts.size() == before;
+    }
+
+    private static Optional<String> coarser(Length sample, Optional<Length> particle) {
+        if (particle.isEmpty()) {
+            return Optional.of("\"particle size\" of the dust is not stated, so nobody can compare: " + DOES_NOT_COUNT);
+        }
+        return sample.metres() > COARSER * particle.get().metres()
+                ? Optional.of(
+                        "values of one more than twice as coarse as its \"particle size\", too good: " + DOES_NOT_COUNT)
+                : Optional.empty();
+    }
+
+    /** Whether the published dusts that are named are of its kind, and somebody says why they stand for it. */
+    private boolean standsFor(List<Missing> doubts) {
+        List<PublishedDust> named = published().toList();
+        if (named.isEmpty()) {
+            return false;
+        }
+        int before = doubts.size();
+        if (family.isEmpty()) {
+            doubts.add(new Missing(
+                    "family",
+                    "what it is made of, and so whether what stands in is of its kind",
+                    "nothing is taken from that, and it counts as a conductive metal"));
+        } else {
+            named.stream()
+                    .filter(d -> !d.isOfKind(family.get()))
+                    .forEach(d -> doubts.add(new Missing(
+                            "family",
+                            "whether it is " + family.get().words() + ", as stated, or like " + d.name() + " of Group "
+                                    + d.necGroup() + ", as stated too",
+                            "nothing is taken from that, and it counts as a conductive metal")));
+        }
+        boolean needed = (severity.isPresent() && lacksItsBlast()) || (sensitivity.isPresent() && lacksHowItLights());
+        if (needed && because.isEmpty()) {
+            doubts.add(new Missing(
+                    "like because",
+                    "why " + named.stream().map(PublishedDust::name).distinct().collect(Collectors.joining(" and "))
+                            + " may stand for it, and who says so",
+                    "nothing is taken from that"));
+        }
+        return doubts.size() == before;
+    }
+
+    private boolean lacksItsBlast() {
+        return kst.isEmpty() || greatest.isEmpty() || explosible.isEmpty();
+    }
+
+    private boolean lacksHowItLights() {
+        return ignition.isEmpty() || cloud.isEmpty() || layer.isEmpty() || explosible.isEmpty();
+    }
+
+    private boolean asFineAsIt(Optional<Length> particle, List<Missing> doubts) {
+        Optional<Missing> coarse = severity.filter(d -> lacksItsBlast())
+                .flatMap(PublishedDust::size)
+                .flatMap(size -> coarser(size, particle))
+                .map(worst -> new Missing("explodes like", "a stand-in as fine as the dust", worst));
+        coarse.ifPresent(doubts::add);
+        return coarse.isEmpty();
+    }
+
     /** What is not known of a combustible dust, each with what stands in for it meanwhile; empty where the card is whole. */
     public List<Missing> missing() {
-        List<Missing> missing = new ArrayList<>();
-        ask(missing, family, "family", "family", "a conductive metal, Group E and IIIC");
+        List<Missing> missing = new ArrayList<>(doubts);
+        if (doubts.stream().noneMatch(d -> d.key().equals("family"))) {
+            ask(missing, family, "family", "family", "a conductive metal, Group E and IIIC");
+        }
         ask(missing, kst, "kst", "Kst", "800 bar m/s, the greatest that the vent equations are for");
         ask(missing, greatest, "pmax", "Pmax", "12 bar, the greatest that the vent equations are for");
         ask(missing, ignition, "mie", "MIE", "1 mJ and less, like a gas");
@@ -132,6 +298,7 @@ public record DustCard(
         ask(missing, explosible, "mec", "MEC", "any concentration in tubing and receiver may explode");
         ask(missing, conductive, "conductive", "resistivity", "it conducts, Group IIIC");
         ask(missing, toxic, "toxic", "toxicity", "toxic wherever its air or a vent leads it");
+        ask(missing, hygiene, "hygiene", "dust class L, M or H", "no after-filter is said to do");
         toxic.filter(poison -> !poison && hygiene.filter(h -> h == Hygiene.H).isPresent())
                 .ifPresent(no -> missing.add(new Missing(
                         "toxic", "whether a dust of class H is not toxic, as stated", "one of both is wrong")));
@@ -143,15 +310,6 @@ public record DustCard(
                     "report of the test",
                     "nobody can look at the test: values count as those of another sample");
         }
-        sampleSize
-                .filter(size -> size.metres() > COARSE_m)
-                .ifPresent(size -> missing.add(new Missing(
-                        "sample size",
-                        "a sample as fine as what lies in the filter",
-                        "values of one coarser than 0.5 mm, too good")));
-        moisture.filter(m -> m.value() > DAMP)
-                .ifPresent(m -> missing.add(
-                        new Missing("sample moisture", "a dry sample", "values of one damper than 5 %, too good")));
         return missing;
     }
 
@@ -170,10 +328,12 @@ public record DustCard(
      */
     public record Missing(String key, String name, String worst) {}
 
-    /** Tests end at this energy: a dust that they do not light is often given it. */
-    private static final double NOT_LIT_J = 1;
     /** Above this size a sample is no dust by the newer texts of NFPA [m]. */
     private static final double COARSE_m = 500e-6;
+    /** Own choice: a sample coarser than this many times the dust is another dust. */
+    private static final double COARSER = 2;
+
+    private static final String DOES_NOT_COUNT = "no value counts, and the worst case is taken for each";
     /** Moisture to which samples are dried for a test, ASTM E1226 from memory. */
     private static final double DAMP = 0.05;
 
@@ -189,14 +349,14 @@ public record DustCard(
         return sample == Sample.OWN && report.isPresent();
     }
 
-    /** What is stated of it and says that it burns. */
+    /** What is stated of it and says that it burns. A dust that nothing lights has no ignition energy and no ignition temperature. */
     public List<String> saysThatItBurns() {
         List<String> says = new ArrayList<>();
         family.filter(DustFamily::metal).ifPresent(f -> says.add("its family, " + f.words()));
-        boolean none = kst.filter(k -> k.value().si() == 0).isPresent();
+        published().forEach(d -> says.add("that it burns like " + d.name()));
         kst.filter(k -> k.value().si() > 0).ifPresent(k -> says.add("Kst"));
         greatest.filter(p -> p.value().si() > 0).ifPresent(p -> says.add("Pmax"));
-        ignition.filter(e -> !none || e.value().joules() < NOT_LIT_J).ifPresent(e -> says.add("MIE"));
+        ignition.ifPresent(e -> says.add("MIE"));
         cloud.ifPresent(t -> says.add("MIT"));
         layer.ifPresent(t -> says.add("LIT"));
         explosible.ifPresent(e -> says.add("MEC"));

@@ -28,6 +28,7 @@ import java.util.stream.Stream;
  * @param valveIsolates whether the rotary valve was tested as an isolation device and stops on an explosion
  * @param containerStands pressure that a drum below the receiver stands with it, where nothing isolates it
  * @param producers where the station's vacuum producers stand and what they are made for
+ * @param devices what its devices were tested for, and how they are fitted
  */
 public record Protection(
         Optional<Method> method,
@@ -44,7 +45,8 @@ public record Protection(
         Optional<Boolean> watched,
         Optional<Boolean> valveIsolates,
         Optional<GaugePressure> containerStands,
-        Producers producers) {
+        Producers producers,
+        Listing.Devices devices) {
     public Protection {
         mains = List.copyOf(mains);
     }
@@ -65,7 +67,8 @@ public record Protection(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Producers.UNKNOWN);
+            Producers.UNKNOWN,
+            Listing.Devices.UNKNOWN);
 
     /**
      * The vacuum producers of a station and their motors, where dust can reach them.
@@ -107,14 +110,14 @@ public record Protection(
             return duct.filter(length -> length.metres() > 0).isPresent();
         }
 
-        /** The same without credit, and with the worst of what nobody has stated and what would enlarge it. */
+        /** The same without credit, and with the fastest air where nobody has stated it. No panel's mass is the worst: it has to be stated. */
         public Vent atWorst() {
             return new Vent(
                     area,
                     count,
                     duct,
                     moving.or(() -> Optional.of(FASTEST_AIR)),
-                    panel.or(() -> Optional.of(HEAVIEST_PANEL)),
+                    panel,
                     hinged,
                     Optional.empty(),
                     standard,
@@ -123,13 +126,15 @@ public record Protection(
 
         /** What enlarges a vent and is not stated, as the plant file calls it. */
         public List<String> left() {
-            return Stream.of(panel.isEmpty() ? "\"panel\"" : "", moving.isEmpty() ? "\"air in vessel\"" : "")
+            return Stream.of(
+                            panel.isEmpty() ? "\"panel\"" : "",
+                            moving.isEmpty() ? "\"air in vessel\"" : "",
+                            duct.isEmpty() ? "\"vent duct\"" : "")
                     .filter(key -> !key.isEmpty())
                     .toList();
         }
 
         private static final Velocity FASTEST_AIR = new Velocity(56);
-        private static final ClothLoad HEAVIEST_PANEL = new ClothLoad(40);
 
         /** Nothing known. */
         public static final Vent UNKNOWN = new Vent(

@@ -6,6 +6,7 @@ import dustwright.engine.hazard.DustCard.Stated;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.GaugePressure;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.SparkEnergy;
 import dustwright.engine.quantity.Temperature;
@@ -29,6 +30,7 @@ public final class PublishedDust {
 
     private static final double ZERO_CELSIUS_K = 273.15;
     private static final double BAR_Pa = 1e5;
+    private static final double MICRO = 1e-6;
     private static final ReferenceTable SEVERITY = ReferenceTable.bundled("hazard/dust-severity.csv");
     private static final ReferenceTable SENSITIVITY = ReferenceTable.bundled("hazard/dust-sensitivity.csv");
 
@@ -65,6 +67,41 @@ public final class PublishedDust {
     /** As its table calls it. */
     public String name() {
         return row.text("dust");
+    }
+
+    /** Group of Class II as its table prints it: E, F or G. */
+    public String necGroup() {
+        return row.text("nec_group");
+    }
+
+    /** Whether a dust of this family may burn like it: of its group, and of the same metal. */
+    public boolean isOfKind(DustFamily family) {
+        if (necGroup().equals("E")) {
+            return metal() == family;
+        }
+        return family.necGroup()
+                .filter(group -> group.endsWith(necGroup()) || family == DustFamily.FLYINGS)
+                .isPresent();
+    }
+
+    private DustFamily metal() {
+        String name = name();
+        if (name.startsWith("Aluminum")) {
+            return DustFamily.ALUMINIUM;
+        }
+        if (name.startsWith("Magnesium")) {
+            return DustFamily.MAGNESIUM;
+        }
+        if (name.startsWith("Titanium")) {
+            return DustFamily.TITANIUM;
+        }
+        return name.startsWith("Iron") ? DustFamily.IRON : DustFamily.OTHER_METAL;
+    }
+
+    /** Median size of the sample, at most; empty where not printed. */
+    public Optional<Length> size() {
+        String digits = size_um().replace("<", "");
+        return digits.isEmpty() ? Optional.empty() : Optional.of(new Length(Double.parseDouble(digits) * MICRO));
     }
 
     /** Median size of the sample in µm, as printed: it may be "<10"; empty where not printed. */

@@ -1,6 +1,7 @@
 package dustwright.engine.hazard;
 
 import dustwright.engine.finding.Source;
+import dustwright.engine.quantity.ClothLoad;
 import dustwright.engine.quantity.Range;
 import java.util.OptionalDouble;
 
@@ -31,12 +32,17 @@ public final class VentNfpa68 {
     private static final double QUIET_mPerS = 20;
     private static final double LEAST_KST_OF_INERTIA_barMPerS = 75;
     private static final double MOST_PANEL_kgPerM2 = 40;
+    /** Own choice: nothing is at hand that uses the term for a heavier one. */
+    private static final double MOST_INERT_PANEL_kgPerM2 = 50;
+
     private static final int BISECTIONS = 200;
     private static final Range VOLUME = new Range(EQUATION, "V", "m³", 0.1, 10_000);
     private static final Range KST = new Range(EQUATION, "Kst", "bar m/s", 10, 800);
     private static final Range GREATEST = new Range(EQUATION, "Pmax", "bar", 5, 12);
     private static final Range OPENS = new Range(EQUATION, "Pstat", "bar", 0, 0.75);
     private static final Range SLENDERNESS = new Range(EQUATION, "L/D", "-", 1, 6);
+    private static final Range PANEL =
+            new Range(EQUATION + "'s inertia term, by own choice", "M", "kg/m²", 0, MOST_INERT_PANEL_kgPerM2);
     private static final Range VELOCITY = new Range(EQUATION + "'s turbulence term", "v", "m/s", 0, 56);
 
     private VentNfpa68() {}
@@ -117,13 +123,20 @@ public final class VentNfpa68 {
         return Math.min(MOST_PANEL_kgPerM2, mass);
     }
 
+    /** A panel whose mass the term for its inertia is for. */
+    public static void checkPanel(ClothLoad panel) {
+        PANEL.check(panel.kgPerSquareMetre());
+    }
+
     /**
-     * What a heavy panel asks over a light one [-] (equation HAZ-8): 1 up to the panel mass that is free.
+     * What a heavy panel asks over a light one [-] (equation HAZ-8): 1 up to the panel mass that is free. Nothing for a panel above 50 kg/m²,
+     * an own choice: nothing is at hand that uses the term for a heavier one.
      *
      * @param hinge 1 for panels that move off, 1.1 for hinged ones [-]
      */
     public static double inertiaFactor(
             double panel_kgPerM2, double kst_PaMPerS, int vents, double volume_m3, double reduced_Pa, double hinge) {
+        PANEL.check(panel_kgPerM2);
         if (panel_kgPerM2 <= heaviestFreePanel_kgPerM2(reduced_Pa, vents, volume_m3, kst_PaMPerS)) {
             return 1;
         }

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param hotAndMoist whether the air is warm and damp
  * @param application name in the factor method's list; absent where not stated
  * @param dissipative whether the elements carry charge away; absent where not stated
+ * @param foodContact whether elements and all else that the dust touches are declared for contact with food; absent where not stated
  */
 public record FilterService(
         Optional<Temperature> continuous,
@@ -19,8 +20,15 @@ public record FilterService(
         Optional<String> fibre,
         boolean hotAndMoist,
         Optional<String> application,
-        Optional<Boolean> dissipative) {
+        Optional<Boolean> dissipative,
+        Optional<Boolean> foodContact) {
     /** Site air, nothing chosen. */
     public static final FilterService USUAL = new FilterService(
-            Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.empty(), Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            false,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 }

@@ -96,37 +96,61 @@ final class Line {
 
     /** An interlock of the control sequence by its cause; where there is none, what is missing. */
     Line interlock(String causeName, String lack) {
-        Optional<Sequence.Cause> found = sequence.stream()
-                .flatMap(s -> s.sequence().causes().stream())
-                .filter(c -> c.name().equals(causeName))
-                .findFirst();
-        found.ifPresentOrElse(
-                c -> safeguards.add("interlock " + c.message() + " of "
-                        + sequence.orElseThrow().named() + ": " + demands(c)
-                        + (c.latched() ? "; stays until RESET" : "")),
-                () -> missing.add(lack
-                        + sequence.map(s -> " (looked for in " + s.named() + ")")
-                                .orElse(" (no control sequence is described)")));
-        return this;
+        return asked(causeName, lack, false);
     }
 
     /** An interlock that waits for a detector which no plant file can show: it guards only where that is there. */
     Line byDetector(String causeName, String lack) {
-        int before = safeguards.size();
-        interlock(causeName, lack);
-        if (safeguards.size() > before) {
-            String interlock = safeguards.remove(before);
-            missing.add("to be shown on site: the detector of " + interlock);
+        return asked(causeName, lack, true);
+    }
+
+    private Line asked(String causeName, String lack, boolean detector) {
+        cause(causeName)
+                .ifPresentOrElse(
+                        c -> found(c, detector),
+                        () -> missing.add(lack
+                                + sequence.map(s -> " (looked for in " + s.named() + ")")
+                                        .orElse(" (no control sequence is described)")));
+        return this;
+    }
+
+    private Optional<Sequence.Cause> cause(String name) {
+        return sequence.stream()
+                .flatMap(s -> s.sequence().causes().stream())
+                .filter(c -> c.name().equals(name))
+                .findFirst();
+    }
+
+    /** What only alarms guards nobody, and of the default sequence nobody has said that the plant's controller has it. */
+    private void found(Sequence.Cause cause, boolean detector) {
+        Controlled by = sequence.orElseThrow();
+        String what = cause.message() + " of " + by.named();
+        if (cause.demands().isEmpty()) {
+            missing.add("tells, and stops nothing: alarm " + what);
+            return;
         }
+        String interlock = "interlock " + what + ": " + demands(cause) + (cause.latched() ? "; stays until RESET" : "");
+        if (detector) {
+            missing.add("to be shown on site: the detector of " + interlock);
+        } else if (by.named().equals(Controlled.DEFAULT)) {
+            missing.add("to be confirmed for the controller on site: " + interlock);
+        } else {
+            safeguards.add(interlock);
+        }
+    }
+
+    /** A measurement that tells of this late: named, and no safeguard. */
+    Line late(String causeName, String why) {
+        cause(causeName)
+                .ifPresent(c -> missing.add("tells late, " + why + ": " + c.message() + " of "
+                        + sequence.orElseThrow().named()));
         return this;
     }
 
     private String demands(Sequence.Cause cause) {
-        return cause.demands().isEmpty()
-                ? "alarm only"
-                : cause.demands().entrySet().stream()
-                        .map(d -> words(d.getKey()) + " " + d.getValue())
-                        .collect(Collectors.joining(", "));
+        return cause.demands().entrySet().stream()
+                .map(d -> words(d.getKey()) + " " + d.getValue())
+                .collect(Collectors.joining(", "));
     }
 
     private String words(String output) {

@@ -1,5 +1,6 @@
 package dustwright.engine.review;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,26 @@ public record RiskMatrix(
                         "each row of the matrix needs one risk for each likelihood: " + String.join(", ", likelihoods));
             }
         }
+    }
+
+    /** What somebody should look at once more; empty where nothing strikes the eye. */
+    public List<String> odd() {
+        List<String> odd = new ArrayList<>();
+        if (likelihoods.size() > 1) {
+            severities.stream()
+                    .filter(s -> new HashSet<>(risks.getOrDefault(s, List.of())).size() == 1)
+                    .forEach(s -> odd.add("The risk of \"" + s + "\" is the same at every likelihood."));
+        }
+        if (severities.size() > 1
+                && risks.getOrDefault(severities.get(0), List.of())
+                        .equals(risks.get(severities.get(severities.size() - 1)))) {
+            odd.add("\"" + severities.get(0) + "\" and \"" + severities.get(severities.size() - 1)
+                    + "\" carry the same risks.");
+        }
+        if (risks.values().stream().allMatch(accepted::containsAll)) {
+            odd.add("Every risk of the matrix is accepted: no row can ask for an action.");
+        }
+        return odd;
     }
 
     /** The risk of a severity at a likelihood; both are words of this matrix. */

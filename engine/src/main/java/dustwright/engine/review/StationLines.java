@@ -136,7 +136,11 @@ final class StationLines {
                         station.safetyFilter().isPresent(),
                         "safety filter before the producers",
                         "no safety filter before the producers")
-                .interlock("dust_behind_filter", "no stop for dust behind the filter")
+                .design(
+                        stated().watched().orElse(false),
+                        "dust in the exhaust air is watched, as stated",
+                        "nothing is stated to tell dust in the exhaust air at once")
+                .late("dust_behind_filter", "once the safety filter has loaded")
                 .interlock("filter_torn", "no alarm for a filter drop that is too low");
     }
 
@@ -219,7 +223,12 @@ final class StationLines {
                         "charge builds up while filling",
                         "bag of a wrong type, ground clip left off, plain liner, insulated stand or person",
                         "a spark or brush discharge lights the cloud in the bag; burns at the stand")
-                .checked(place, FindingCode.BAG_STATIC, FindingCode.LINER_STATIC, FindingCode.CONE_DISCHARGE)
+                .checked(
+                        place,
+                        FindingCode.BAG_STATIC,
+                        FindingCode.DRUM_STATIC,
+                        FindingCode.LINER_STATIC,
+                        FindingCode.CONE_DISCHARGE)
                 .toSee("ground clip proved before filling, best interlocked; floor and shoes dissipative");
     }
 
@@ -280,7 +289,7 @@ final class StationLines {
                                 .isPresent(),
                         "air goes outdoors as stated",
                         "air is not stated to go outdoors")
-                .interlock("dust_behind_filter", "no stop for dust behind the filter");
+                .late("dust_behind_filter", "once the safety filter has loaded");
     }
 
     private Line power() {

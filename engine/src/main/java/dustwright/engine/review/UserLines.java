@@ -43,6 +43,8 @@ final class UserLines {
 
     private Line charge() {
         Set<String> hoses = here.inlets().stream().map(i -> i.hose()).collect(Collectors.toSet());
+        Set<String> tools = here.inlets().stream().map(i -> i.tool()).collect(Collectors.toSet());
+        Set<String> tubes = here.runs().stream().map(r -> r.tube()).collect(Collectors.toSet());
         return asking.line(
                         "tools charge",
                         TOOLS,
@@ -50,6 +52,8 @@ final class UserLines {
                         "a cuff, tool or coupling that insulates; a hose swapped for one without a dissipative wall; worn bonding",
                         "a spark from tool, hose or person lights the dust in the hose or where it is picked up; a person flinches and falls")
                 .checked(hoses, FindingCode.HOSE_RESISTANCE)
+                .checked(tools, FindingCode.TOOL_STATIC)
+                .checked(tubes, FindingCode.TUBE_STATIC)
                 .toSee("earthing test at commissioning and repeated, by the test list")
                 .toSee("hoses and tools marked so that no other is plugged in");
     }

@@ -46,9 +46,14 @@ final class BagStatic {
                         .contains(type);
     }
 
+    /** Whether this type is not permitted here for any dust that burns. */
+    private boolean never(BagType type) {
+        return !BagType.permitted(Double.POSITIVE_INFINITY, around()).contains(type);
+    }
+
     /** Whether what is around the bag permits it, whatever falls into it. */
     private boolean permitted(BagType type) {
-        return bag.vapour() == BagType.Vapour.NONE
+        return bag.statedVapour().isEmpty()
                 || BagType.permitted(Double.POSITIVE_INFINITY, around()).contains(type);
     }
 
@@ -61,7 +66,7 @@ final class BagStatic {
     }
 
     private Surroundings around() {
-        return bag.vapour().around();
+        return bag.vapour().orElse(BagType.Vapour.NONE).around();
     }
 
     private void type(BagType type, List<Dust> burning) {
@@ -73,6 +78,7 @@ final class BagStatic {
                 BagType.SOURCE);
         List<Dust> not = burning.stream()
                 .filter(dust -> !dust.card().lightMetal() && !permits(type, dust))
+                .filter(dust -> dust.card().ignition().isPresent() || never(type))
                 .toList();
         if (!not.isEmpty()) {
             writing.words(
@@ -109,6 +115,9 @@ final class BagStatic {
                     "dusts or vapours this bag must not meet",
                     Math.max(1, not),
                     BagType.SOURCE);
+        } else if (bag.vapour().isEmpty()) {
+            notSaid(
+                    "Enter \"vapour\" of the bag: none, or the group of flammable gas or vapour about it, where only some types are permitted.");
         } else if (!metals.isEmpty()) {
             notSaid("No bag without a special review for light metal, whatever its ignition energy: " + metals + ".");
         } else if (burning.stream().anyMatch(d -> d.card().family().isEmpty())) {

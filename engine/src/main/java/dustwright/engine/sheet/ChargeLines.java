@@ -84,7 +84,11 @@ final class ChargeLines {
         SparkEnergy stored = new SparkEnergy(loose.stored_J());
         String against = stored.joules() >= least.joules()
                 ? "it can ignite what is collected here"
-                : "below the ignition energy taken here, still to be bonded";
+                : "below the ignition energy taken here"
+                        + (here.burning().stream().allMatch(d -> d.card().tested())
+                                ? ""
+                                : ", which is of another sample: finer dust or flake lights more easily")
+                        + "; still to be bonded";
         writing.known(
                 "spark-" + loose.name().toLowerCase(Locale.ROOT),
                 "Spark from a " + loose.words + " that is not bonded: " + against,
@@ -126,13 +130,35 @@ final class ChargeLines {
                 CONE);
     }
 
+    /** A heap of the own dust, tested, whose charge flows off through it. */
+    private static boolean leavesTheHeap(Dust dust) {
+        return dust.card().tested() && !dust.card().insulating().orElse(true);
+    }
+
+    private void judgedHeaps() {
+        here.burning().stream()
+                .filter(d -> leavesTheHeap(d) || d.card().heap().isPresent())
+                .forEach(d -> writing.words(
+                        "heap-" + d.id(),
+                        "Heap of " + d.name(),
+                        d.card()
+                                .heap()
+                                .map(who -> "judged, as stated: " + who)
+                                .orElse(
+                                        "resistivity of 10 GΩ m or less by the report of the own dust: its charge flows off"),
+                        List.of(),
+                        Source.entered()));
+    }
+
     /** Receiver, bag or drum: an insulating heap keeps its charge in any of them. */
     private void cone() {
         Place.Kind part =
                 here.station().orElseThrow().container().isPresent() ? Place.Kind.CONTAINER : Place.Kind.RECEIVER;
         List<Dust> heaps = here.burning().stream()
                 .filter(d -> d.card().metal() || !d.card().conductive().orElse(false))
+                .filter(d -> !leavesTheHeap(d) && d.card().heap().isEmpty())
                 .toList();
+        judgedHeaps();
         List<Dust> untested =
                 heaps.stream().filter(d -> d.card().ignition().isEmpty()).toList();
         Optional<SparkEnergy> least = heaps.stream()
@@ -153,7 +179,9 @@ final class ChargeLines {
                                             .isPresent())
                                     .map(Dust::name)
                                     .collect(Collectors.joining("; "))
-                            + ": lit by 10 mJ or less. A specialist judges the heap with resistivity and ignition energy of the own dust.");
+                            + ": lit by 10 mJ or less. Enter \"insulating\": no, where a test of the own dust shows a resistivity of 10 GΩ m or"
+                            + " less, or \"heap judged\": who has judged this heap, by which report and with which measures, such as a"
+                            + " narrower container, slower filling or a grounded rod in the heap.");
         } else if (!untested.isEmpty()) {
             writing.unjudged(
                     FindingCode.CONE_DISCHARGE,
@@ -173,7 +201,12 @@ final class ChargeLines {
                     List.of(Writing.stated(
                             "MIE", "least ignition energy of a heap here", least.get(), Source.entered())));
         } else {
-            writing.none(FindingCode.CONE_DISCHARGE, part, "dusts here that do not conduct", 0, CONE);
+            writing.none(
+                    FindingCode.CONE_DISCHARGE,
+                    part,
+                    "heaps here that keep their charge and nobody has judged",
+                    0,
+                    CONE);
         }
     }
 

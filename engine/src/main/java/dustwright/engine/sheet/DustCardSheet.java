@@ -37,9 +37,6 @@ final class DustCardSheet {
     private static final Source PRACTICE = Source.commonPractice();
     private static final Source GROUPS = Source.published("NEC 500.6(B); IEC 60079-0");
 
-    /** Own choice: a sample coarser than this many times the dust is another dust. */
-    private static final double COARSER = 2;
-
     private final Dust dust;
     private final DustCard card;
     private final Writing writing;
@@ -97,7 +94,7 @@ final class DustCardSheet {
 
     /** Why a "no" is not taken, or on what little it stands. */
     private String notShown() {
-        List<String> against = card.saysThatItBurns();
+        List<String> against = dust.enteredCard().saysThatItBurns();
         if (!against.isEmpty()) {
             return "\"no\" is stated, and against it " + String.join(", ", against)
                     + ": treated as combustible until one of them is taken back.";
@@ -118,7 +115,10 @@ final class DustCardSheet {
         writing.words(
                 "published",
                 "Published dusts that stand in",
-                String.join("; ", names) + ": " + PublishedDust.WARNING,
+                String.join("; ", names) + ": " + PublishedDust.WARNING
+                        + card.because()
+                                .map(why -> ". Why they stand for it, as stated: " + why)
+                                .orElse(""),
                 List.of(),
                 Source.entered());
         card.severity().ifPresent(d -> {
@@ -200,8 +200,11 @@ final class DustCardSheet {
                 () -> writing.unknown(
                         what,
                         name,
-                        "Not tested. Meanwhile the worst case: " + worst(what) + ". Enter \"" + what
-                                + "\" under \"explosion\"."));
+                        card.doubts().isEmpty()
+                                ? "Not tested. Meanwhile the worst case: " + worst(what) + ". Enter \"" + what
+                                        + "\" under \"explosion\"."
+                                : "What is entered does not count, see \"Values of a combustible dust\". Meanwhile the worst case: "
+                                        + worst(what) + "."));
     }
 
     /** The figure once more as tables and test reports print it, whatever units the reader chose. */
@@ -244,13 +247,6 @@ final class DustCardSheet {
         } else if (!dust.combustible().get()) {
             all.add("whether it is combustible: " + notShown().replaceFirst("\\.$", ""));
         }
-        card.sampleSize()
-                .filter(size -> dust.particle()
-                        .filter(p -> size.metres() > COARSER * p.size().metres())
-                        .isPresent())
-                .ifPresent(
-                        size -> all.add(
-                                "a sample as fine as the dust: meanwhile values of one more than twice as coarse as its \"particle size\", too good"));
         card.missing().forEach(m -> all.add(m.name() + ": meanwhile " + m.worst()));
         if (all.isEmpty()) {
             writing.none(FindingCode.DUST_CARD, Place.Kind.DUST, "values missing", 0, Source.entered());

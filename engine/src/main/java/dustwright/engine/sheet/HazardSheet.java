@@ -58,16 +58,18 @@ final class HazardSheet {
             users();
             new ChargeLines(here, writing).write();
             new BondingPoints(plant, here, writing).write();
+            new PartCharge(plant, here, writing).write();
             hotWork();
         } else {
             here.station().ifPresent(s -> {
                 new ProtectionLines(s, here, writing).airBack();
                 s.container()
                         .flatMap(c -> c.bag())
-                        .filter(bag -> bag.vapour() != BagType.Vapour.NONE)
+                        .filter(bag -> !bag.vapour().equals(Optional.of(BagType.Vapour.NONE)))
                         .ifPresent(bag -> new BagStatic(bag, writing).write(List.of()));
             });
         }
+        here.station().ifPresent(s -> new FoodLines(s, here.dusts(), writing).write());
         caution();
         return writing.sheet(
                 "hazard",
@@ -144,6 +146,17 @@ final class HazardSheet {
             return Optional.of("Enter \"family\" under \"explosion\" of "
                     + without.stream().map(Dust::name).collect(Collectors.joining("; ")) + ".");
         }
+        List<Dust> untested = here.lightMetals().isEmpty()
+                ? List.of()
+                : here.dusts().stream()
+                        .filter(d -> !d.burns() && !d.card().tested())
+                        .toList();
+        if (!untested.isEmpty()) {
+            return Optional.of("That "
+                    + untested.stream().map(Dust::name).collect(Collectors.joining("; "))
+                    + " holds no rust and nothing else that light metal takes oxygen from is shown by no test: enter \"sample\": own dust,"
+                    + " tested, and its \"report\" under \"explosion\".");
+        }
         return here.otherMetals().isEmpty()
                 ? Optional.empty()
                 : Optional.of(
@@ -209,7 +222,7 @@ final class HazardSheet {
         writing.unknown("collector", "Collector", why);
         writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.POINT, separator(), why);
         writing.notSaid(FindingCode.INLET_ISOLATION, Place.Kind.POINT, separator(), why);
-        if (!here.lightMetals().isEmpty()) {
+        if (!here.lightMetals().isEmpty() || !here.unnamed().isEmpty()) {
             writing.notSaid(FindingCode.METAL_DRY, Place.Kind.POINT, DustFamily.APART, why);
         }
         words(

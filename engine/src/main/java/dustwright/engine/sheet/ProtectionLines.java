@@ -89,6 +89,9 @@ final class ProtectionLines {
         if (method == Method.CONTAINMENT && contained()) {
             return;
         }
+        if (listed(method, ventsInside)) {
+            return;
+        }
         Optional<String> open = method == Method.NONE || ventsInside ? Optional.empty() : open(method);
         if (open.isPresent()) {
             writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.RECEIVER, clause(method), open.get());
@@ -100,6 +103,29 @@ final class ProtectionLines {
                 "receivers without a way out for an explosion",
                 method == Method.NONE || ventsInside ? 1 : 0,
                 separator());
+    }
+
+    /** A device made and listed for a dust: whether it is known not to be for one here. */
+    private boolean listed(Method method, boolean ventsInside) {
+        if (ventsInside || (method != Method.FLAMELESS_VENTING && method != Method.SUPPRESSION)) {
+            return false;
+        }
+        Fitness fitness = listing();
+        writing.words(
+                "protection-device", "The device for " + method.words(), fitness.words(), List.of(), clause(method));
+        if (!fitness.against().isEmpty()) {
+            writing.none(
+                    FindingCode.EXPLOSION_PROTECTION,
+                    Place.Kind.RECEIVER,
+                    "devices not tested for a dust here",
+                    1,
+                    clause(method));
+        }
+        return !fitness.against().isEmpty();
+    }
+
+    private Fitness listing() {
+        return new Fitness(stated.devices().protection(), "protection device", here.burning());
     }
 
     /** Why nobody can say that this method does for the dusts here. */
@@ -124,6 +150,9 @@ final class ProtectionLines {
             return Optional.of(
                     "A vent throws dust out, and " + names(toxic)
                             + " is toxic: owner's hygienist and authority have to accept that, else suppression or containment.");
+        }
+        if (method == Method.FLAMELESS_VENTING || method == Method.SUPPRESSION) {
+            return listing().open();
         }
         return Optional.empty();
     }
@@ -242,7 +271,13 @@ final class ProtectionLines {
                 FindingCode.INLET_ISOLATION,
                 "mains without isolation",
                 stated.isolation());
-        if (stated.exhaust().filter(e -> e == Exhaust.INDOORS).isPresent()) {
+        if (stated.exhaust().isEmpty()) {
+            writing.notSaid(
+                    FindingCode.RETURN_ISOLATION,
+                    Place.Kind.RECEIVER,
+                    ISOLATION,
+                    "Enter \"exhaust\" under \"explosion\" of the receiver: air returned indoors is isolated.");
+        } else if (stated.exhaust().get() == Exhaust.INDOORS) {
             isolation(
                     "return-isolation",
                     "Isolation on the return air",
@@ -281,15 +316,44 @@ final class ProtectionLines {
                                 + " stop the producers when it closes",
                 List.of(),
                 ISOLATION);
-        if (!none && code == FindingCode.INLET_ISOLATION) {
-            mains();
+        if (none) {
+            writing.none(code, Place.Kind.RECEIVER, counted, 1, ISOLATION);
             return;
         }
-        writing.none(code, Place.Kind.RECEIVER, counted, none ? 1 : 0, ISOLATION);
+        boolean back = code == FindingCode.RETURN_ISOLATION;
+        Fitness fitness = new Fitness(
+                        back ? stated.devices().back() : stated.devices().inlet(),
+                        back ? "return device" : "inlet device",
+                        here.burning())
+                .inDuct(isolation == Isolation.FLOAT_VALVE);
+        writing.words(
+                id + "-device",
+                back ? "Its device on the return air" : "Its device on each main",
+                fitness.words(),
+                List.of(),
+                ISOLATION);
+        if (back) {
+            judged(code, counted, fitness, 0);
+        } else {
+            mains(fitness);
+        }
+    }
+
+    private void judged(FindingCode code, String counted, Fitness fitness, int without) {
+        if (without == 0 && fitness.against().isEmpty() && fitness.open().isPresent()) {
+            writing.notSaid(code, Place.Kind.RECEIVER, ISOLATION, fitness.open().get());
+        } else {
+            writing.none(
+                    code,
+                    Place.Kind.RECEIVER,
+                    without > 0 ? counted : "reasons why its device does not do",
+                    without > 0 ? without : fitness.against().size(),
+                    ISOLATION);
+        }
     }
 
     /** A device stands on one main: every other one needs its own. */
-    private void mains() {
+    private void mains(Fitness fitness) {
         List<String> all = here.mains();
         List<String> without = all.size() == 1
                 ? List.of()
@@ -310,7 +374,8 @@ final class ProtectionLines {
                         : "not " + String.join(", ", without),
                 List.of(),
                 Source.entered());
-        if (without.isEmpty() && !here.metals().isEmpty()) {
+        boolean fit = without.isEmpty() && fitness.against().isEmpty();
+        if (fit && !here.metals().isEmpty()) {
             writing.notSaid(
                     FindingCode.INLET_ISOLATION,
                     Place.Kind.RECEIVER,
@@ -319,12 +384,11 @@ final class ProtectionLines {
                             + ", a metal dust, is its maker's to state, by tests of this metal.");
             return;
         }
-        if (without.isEmpty() && !here.unnamed().isEmpty()) {
+        if (fit && !here.unnamed().isEmpty()) {
             writing.notSaid(FindingCode.INLET_ISOLATION, Place.Kind.RECEIVER, ISOLATION, family());
             return;
         }
-        writing.none(
-                FindingCode.INLET_ISOLATION, Place.Kind.RECEIVER, "mains without isolation", without.size(), ISOLATION);
+        judged(FindingCode.INLET_ISOLATION, "mains without isolation", fitness, without.size());
     }
 
     // ---- where the air goes
@@ -398,9 +462,6 @@ final class ProtectionLines {
     /** What keeps dust out of the air: an after-filter that the dust's class allows, and a watch for broken elements. */
     private void cleaned(List<String> against, List<String> open) {
         Optional<Hygiene> strictest = strictest();
-        if (here.burning().isEmpty() && strictest.isEmpty()) {
-            return;
-        }
         if (station.safetyFilter().isEmpty()) {
             against.add("no after-filter is stated");
         } else if (strictest.isPresent()) {
@@ -493,10 +554,7 @@ final class ProtectionLines {
         boolean indoors = stated.exhaust().filter(e -> e == Exhaust.INDOORS).isPresent();
         boolean poison = here.dusts().stream().anyMatch(d -> d.card().toxic().orElse(false));
         boolean unsaid = here.dusts().stream().anyMatch(d -> d.card().toxic().isEmpty());
-        boolean burns = !here.burning().isEmpty();
-        boolean asked = outdoors
-                ? poison || (burns && unsaid)
-                : burns || poison || (indoors && strictest().isPresent());
+        boolean asked = !outdoors || poison || unsaid;
         if (!asked) {
             return;
         }

@@ -86,13 +86,20 @@ final class ValveIsolation {
 
     /** As stated and built, unless a dust here asks for tests of its own. */
     private void isolates() {
-        if (!here.metals().isEmpty()) {
+        Fitness fitness = new Fitness(stated.devices().valve(), "valve device", here.burning());
+        writing.words(
+                "valve-device", "The valve as an isolation device", fitness.words(), List.of(), BelowReceiver.BUILD);
+        if (!fitness.against().isEmpty()) {
+            none(1);
+        } else if (!here.metals().isEmpty()) {
             notSaid("Whether the valve isolates a metal dust is its maker's to state, by tests of this metal: "
                     + here.metals().stream().map(Dust::name).collect(Collectors.joining("; ")) + ".");
         } else if (!here.unnamed().isEmpty()) {
             notSaid("Enter \"family\" under \"explosion\" of "
                     + here.unnamed().stream().map(Dust::name).collect(Collectors.joining("; "))
                     + ": it may be a metal, and a valve tested for another dust does not do for one.");
+        } else if (fitness.open().isPresent()) {
+            notSaid(fitness.open().get());
         } else {
             none(0);
         }

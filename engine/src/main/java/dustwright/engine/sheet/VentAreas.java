@@ -34,6 +34,7 @@ final class VentAreas {
     private final Vent vent;
     private final Explosion stated;
     private final Explosion prudent;
+    private final Optional<Explosion> atLeast;
     private final Writing writing;
 
     /** For one dust in a vessel: what is stated of it, and the larger of what is stated and drawn. */
@@ -42,7 +43,8 @@ final class VentAreas {
         this.vent = protection.vent();
         this.stated = explosion(
                 protection, vessel.volume().orElseThrow(), vessel.slenderness().orElseThrow());
-        this.prudent = explosion(protection, vessel.largest(), vessel.mostSlender());
+        this.prudent = noWeakerThanEntered(explosion(protection, vessel.largest(), vessel.mostSlender()));
+        this.atLeast = asEntered();
         this.writing = writing;
     }
 
@@ -54,6 +56,29 @@ final class VentAreas {
                 protection.opens().orElseThrow().pascals(),
                 protection.reduced().orElseThrow().pascals(),
                 slenderness.value());
+    }
+
+    /** What is entered and does not count is a lower bound: a coarse or damp sample explodes more weakly than what lies in the filter. */
+    private Explosion noWeakerThanEntered(Explosion e) {
+        DustCard entered = dust.enteredCard();
+        return e.of(
+                Math.max(e.kst_PaMPerS(), entered.kst().map(k -> k.value().si()).orElse(0.0)),
+                Math.max(
+                        e.greatest_Pa(),
+                        entered.greatest().map(p -> p.value().si()).orElse(0.0)));
+    }
+
+    /** The explosion by values that are known or entered at all: no vent is too small only because nobody has tested the dust. */
+    private Optional<Explosion> asEntered() {
+        Optional<Double> kst = dust.card()
+                .kst()
+                .or(() -> dust.enteredCard().kst())
+                .map(k -> k.value().si());
+        Optional<Double> greatest = dust.card()
+                .greatest()
+                .or(() -> dust.enteredCard().greatest())
+                .map(p -> p.value().si());
+        return kst.flatMap(k -> greatest.map(p -> stated.of(k, p)));
     }
 
     /** Writes both areas and what both methods say of the vent. */
@@ -117,6 +142,7 @@ final class VentAreas {
         }
         try {
             method.area_m2(stated);
+            vent.panel().filter(panel -> method == VentMethod.NFPA_68).ifPresent(VentNfpa68::checkPanel);
             return Optional.empty();
         } catch (OutOfRangeException outside) {
             return Optional.of("Outside the equation's range, so no number: " + outside.getMessage() + ".");
@@ -147,16 +173,15 @@ final class VentAreas {
     private VentSay say(VentMethod method) {
         Optional<String> why = why(method);
         if (scope(method).isPresent() || stated.kst_PaMPerS() == 0) {
-            return new VentSay(method, dust, List.of(), List.of(), why.or(() -> Optional.of(NO_KST)));
+            return new VentSay(method, dust, List.of(), List.of(), why.or(() -> Optional.of(NO_KST)), true);
         }
-        List<Step> least =
-                method.noStronger(stated).map(e -> corrected(method, e, vent)).orElse(List.of());
-        boolean lightOnly = method == VentMethod.EN_14491 && vent.panel().isEmpty();
+        Optional<Explosion> weaker = atLeast.flatMap(method::noStronger);
+        List<Step> least = weaker.map(e -> corrected(method, e, vent)).orElse(List.of());
         List<Step> enough = method.noWeaker(prudent)
-                .filter(e -> !lightOnly)
+                .filter(e -> vent.panel().isPresent() && vent.duct().isPresent())
                 .map(e -> corrected(method, e, vent.atWorst()))
                 .orElse(List.of());
-        return new VentSay(method, dust, least, enough, why);
+        return new VentSay(method, dust, least, enough, why, weaker.equals(atLeast));
     }
 
     /** The steps to the area a method asks with every correction; none where it gives no number, or no area is enough or none needed. */

@@ -10,7 +10,6 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.hazard.Protection;
-import dustwright.engine.hazard.Protection.Method;
 import dustwright.engine.hazard.VentEn14491;
 import dustwright.engine.hazard.VentMethod;
 import dustwright.engine.hazard.Vents;
@@ -19,8 +18,8 @@ import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.Force;
+import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
-import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Volume;
 import java.util.ArrayList;
@@ -111,11 +110,21 @@ final class VentLines {
         Optional<Area> effective = fitted.flatMap(this::effective);
         List<VentSay> named =
                 asked.stream().filter(s -> s.dust().card().family().isPresent()).toList();
-        Optional<VentSay> tooSmall = effective.flatMap(area -> named.stream()
-                .filter(s -> s.tooSmall(area))
-                .max(Comparator.comparing((VentSay s) -> VentSay.area(s.least()))));
-        if (tooSmall.isPresent()) {
-            decided(effective.get(), tooSmall.get(), tooSmall.get().least());
+        // what is too small whole is too small whatever share of it counts
+        List<VentSay> tooSmallBy = effective
+                .or(() -> fitted)
+                .map(area -> named.stream().filter(s -> s.tooSmall(area)).toList())
+                .orElse(List.of());
+        Optional<VentSay> beyond = tooSmallBy.stream().filter(s -> !s.inRange()).findFirst();
+        Optional<VentSay> tooSmall =
+                tooSmallBy.stream().max(Comparator.comparing((VentSay s) -> VentSay.area(s.least())));
+        if (beyond.isPresent()) {
+            more(beyond.get());
+        } else if (tooSmall.isPresent()) {
+            decided(
+                    effective.or(() -> fitted).get(),
+                    tooSmall.get(),
+                    tooSmall.get().least());
         } else if (!metals.isEmpty()) {
             notSaid(NOT_FOR_METAL);
         } else if (named.size() < asked.size()) {
@@ -130,6 +139,25 @@ final class VentLines {
         } else {
             weighed(asked, fitted, effective);
         }
+    }
+
+    /** Too small even for a weaker dust: how much more is asked nobody can say, so no figure is named that somebody might fit. */
+    private void more(VentSay say) {
+        writing.words(
+                "vent-more",
+                "Vent area that is asked, by " + say.by().words() + " for "
+                        + say.dust().name(),
+                "more than the fitted one, and more than for any dust that the equation is published for: no figure. "
+                        + say.why().orElse(""),
+                List.of(),
+                say.by().source());
+        writing.none(
+                FindingCode.VENT_AREA,
+                Place.Kind.RECEIVER,
+                "vents too small even for a weaker dust, at the edge of the range of "
+                        + say.by().words(),
+                1,
+                say.by().source());
     }
 
     private void weighed(List<VentSay> asked, Optional<Area> fitted, Optional<Area> effective) {
@@ -158,7 +186,8 @@ final class VentLines {
         } else if (effective.isEmpty()) {
             notSaid(
                     "Enter \"vent efficiency\" under \"explosion\" of the receiver, the share of its area that the device counts for by"
-                            + " its listing: a flameless device lets through less than an open vent.");
+                            + " its listing or test: a flameless device lets through less than an open vent, and so does a panel that does not"
+                            + " get out of the way.");
         } else if (asked.stream().allMatch(s -> s.suffices(effective.get())) && governs.isPresent()) {
             decided(effective.get(), governs.get(), governs.get().enough());
         } else {
@@ -191,8 +220,9 @@ final class VentLines {
         List<String> left = stated.vent().left();
         if (!left.isEmpty()) {
             why.add("Enter " + String.join(" and ", left)
-                    + " under \"explosion\" of the receiver: a panel above 0.5 kg/m² and air above 20 m/s in the vessel ask for a larger vent,"
-                    + " and this one is not large enough whatever they are.");
+                    + " under \"explosion\" of the receiver: a heavy panel, air above 20 m/s in the vessel and a duct, 0 m where there is"
+                    + " none, ask for a larger vent, and this one is not large enough whatever they are; a panel above 50 kg/m² is outside"
+                    + " both methods.");
         }
         List<String> credits = new ArrayList<>(vessel.statedSmaller());
         stated.vent().share().ifPresent(s -> credits.add("\"cloud share\""));
@@ -205,13 +235,11 @@ final class VentLines {
                 : String.join(" ", why);
     }
 
-    /** What the fitted vents count for; empty where a device lessens it by an unknown share. */
+    /** What the fitted vents count for; empty where nobody has said by which share that is less. */
     private Optional<Area> effective(Area fitted) {
         Optional<Ratio> efficiency = stated.vent().efficiency();
         if (efficiency.isEmpty()) {
-            return stated.method().filter(m -> m == Method.FLAMELESS_VENTING).isPresent()
-                    ? Optional.empty()
-                    : Optional.of(fitted);
+            return Optional.empty();
         }
         Area area = new Area(fitted.squareMetres() * efficiency.get().value());
         writing.known(
@@ -322,8 +350,8 @@ final class VentLines {
                         Vents.EN_EFFECTS,
                         new Term("L", "flame", flame),
                         new Term("V", "volume the flame may fill", volume))));
-        PressureDifference outside =
-                new PressureDifference(Vents.outside_Pa(reduced_Pa, area.squareMetres(), volume.cubicMetres()));
+        GaugePressure outside =
+                new GaugePressure(Vents.outside_Pa(reduced_Pa, area.squareMetres(), volume.cubicMetres()));
         writing.known(
                 "vent-outside",
                 "Greatest pressure outside, a quarter of the flame away",

@@ -14,8 +14,9 @@ import java.util.Optional;
  * @param least its last step's result is an area that this dust asks at least
  * @param enough its last step's result is an area that is enough for this dust without any credit
  * @param why the method itself gives no number; empty where it does
+ * @param inRange whether {@code least} is of this very dust; else it is of a weaker one at the edge of the range, and this one asks more
  */
-record VentSay(VentMethod by, Dust dust, List<Step> least, List<Step> enough, Optional<String> why) {
+record VentSay(VentMethod by, Dust dust, List<Step> least, List<Step> enough, Optional<String> why, boolean inRange) {
     VentSay {
         least = List.copyOf(least);
         enough = List.copyOf(enough);

@@ -1,5 +1,6 @@
 package dustwright.engine.tubing;
 
+import dustwright.engine.hazard.ChargePath;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
@@ -7,8 +8,17 @@ import dustwright.engine.quantity.PressureDifference;
 import java.util.List;
 import java.util.Optional;
 
-/** What is at the end of a hose: a floor tool, a crevice nozzle, an open end. */
-public record Tool(String id, Law law) {
+/**
+ * What is at the end of a hose: a floor tool, a crevice nozzle, an open end.
+ *
+ * @param charge how charge leaves it, from its tip to the hose's cuff
+ */
+public record Tool(String id, Law law, ChargePath charge) {
+    /** A tool of which nobody has said how charge leaves it. */
+    public Tool(String id, Law law) {
+        this(id, law, ChargePath.UNKNOWN);
+    }
+
     /** How the tool resists the air. */
     public sealed interface Law {
         /** Loss in velocity heads of the hose; the head the air gains on leaving still air is not in it [-]. */

@@ -11,7 +11,9 @@ import dustwright.engine.hazard.BagType.LinerType;
 import dustwright.engine.hazard.BagType.Surroundings;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.OutOfRangeException;
+import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Units;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -289,12 +291,16 @@ class HazardRowsTest {
                 none.food(),
                 none.toxic(),
                 none.hygiene(),
-                none.sampleSize(),
-                none.moisture(),
+                Optional.of(new Length(30e-6)),
+                Optional.of(new Ratio(0.03)),
                 none.sample(),
                 none.severity(),
                 none.sensitivity(),
-                none.report());
+                Optional.of("an invented reason"),
+                none.report(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
     }
 
     /** Fibres have a class of their own; beside another dust both hold. */

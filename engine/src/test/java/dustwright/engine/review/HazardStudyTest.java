@@ -9,6 +9,7 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.Listing;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
@@ -100,9 +101,20 @@ class HazardStudyTest {
     @Test
     void interlocks_are_those_of_the_sequence_with_what_they_demand() {
         List<Deviation> lines = HazardStudy.lines(PLANT, List.of(), Map.of());
-        assertThat(line(lines, "REC control power").safeguards())
+        // nobody has said that the controller on site does as the sequence this program begins with
+        assertThat(line(lines, "REC control power").missing())
                 .anySatisfy(s -> assertThat(s)
-                        .startsWith("interlock EMERGENCY STOP of the default sequence: ")
+                        .startsWith(
+                                "to be confirmed for the controller on site: interlock EMERGENCY STOP of the default sequence: ")
+                        .contains(" off"));
+        Map<String, Controlled> own = Map.of(
+                "REC",
+                new Controlled(
+                        DefaultSequence.of("own", Options.of(PLANT.stations().get(0), Set.of())), "line-3.yaml"));
+        Deviation confirmed = line(HazardStudy.lines(PLANT, List.of(), own), "REC control power");
+        assertThat(confirmed.safeguards())
+                .anySatisfy(s -> assertThat(s)
+                        .startsWith("interlock EMERGENCY STOP of line-3.yaml: ")
                         .contains(" off"));
         // no isolation valve is stated, so the sequence has no signal of one
         assertThat(line(lines, "REC main flame-back").missing())
@@ -129,7 +141,8 @@ class HazardStudyTest {
                 none.watched(),
                 none.valveIsolates(),
                 none.containerStands(),
-                none.producers());
+                none.producers(),
+                Listing.Devices.UNKNOWN);
         Plant plant = new PlantSketch()
                 .tube("T2", 0.0475, 4.5e-5)
                 .dust("flour", 60e-6, 1450)
@@ -163,6 +176,38 @@ class HazardStudyTest {
         assertThat(lit.safeguards()).noneMatch(s -> s.contains("FIRE"));
         assertThat(lit.missing())
                 .anySatisfy(m -> assertThat(m).startsWith("to be shown on site: the detector of interlock FIRE"));
+    }
+
+    @Test
+    void a_matrix_that_looks_odd_is_told_and_the_one_to_begin_with_does_not() {
+        assertThat(RiskMatrix.TO_BEGIN_WITH.odd()).isEmpty();
+        RiskMatrix flat = new RiskMatrix(
+                List.of("hurt", "killed"),
+                List.of("rare", "often"),
+                Map.of("hurt", List.of("low", "high"), "killed", List.of("low", "low")),
+                List.of("low", "high"));
+        assertThat(flat.odd())
+                .containsExactly(
+                        "The risk of \"killed\" is the same at every likelihood.",
+                        "Every risk of the matrix is accepted: no row can ask for an action.");
+    }
+
+    /** An alarm stops nothing, and a drop over the safety filter rises once that has loaded. */
+    @Test
+    void alarms_and_what_tells_late_are_no_safeguards() {
+        Map<String, Controlled> own = Map.of(
+                "REC",
+                new Controlled(
+                        DefaultSequence.of("own", Options.of(PLANT.stations().get(0), Set.of())), "line-3.yaml"));
+        List<Deviation> lines = HazardStudy.lines(PLANT, List.of(), own);
+        assertThat(line(lines, "REC main settles").missing())
+                .anyMatch(m -> m.startsWith("tells, and stops nothing: alarm "));
+        assertThat(lines)
+                .flatExtracting(Deviation::safeguards)
+                .noneMatch(s -> String.valueOf(s).contains("alarm"));
+        Deviation torn = line(lines, "REC filter torn");
+        assertThat(torn.safeguards()).noneMatch(s -> s.contains("line-3.yaml"));
+        assertThat(torn.missing()).contains("nothing is stated to tell dust in the exhaust air at once");
     }
 
     @Test

@@ -15,6 +15,7 @@ import dustwright.engine.finding.Outcome;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.DustCard;
+import dustwright.engine.hazard.Listing;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.DutyPointSolver;
@@ -29,7 +30,9 @@ import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.CakeResistance;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
@@ -63,6 +66,7 @@ final class EquipmentSketch {
     double thickness_m = 0.003;
     int rings;
     Optional<Temperature> atCloth = Optional.empty();
+    Optional<Boolean> foodContact = Optional.empty();
     double relief_m3PerS = 0.2;
     double halfAngle_deg = 20;
     SidePlace inlet = SidePlace.LEFT;
@@ -82,6 +86,17 @@ final class EquipmentSketch {
     UnaryOperator<HopperDust> flow = dust -> dust;
 
     private static final Particle PARTICLE = new Particle(new Length(60e-6), new Density(1450));
+
+    private static final Listing TESTED = new Listing(
+            Optional.of(new ExplosionConstant(800e5)),
+            Optional.of(new GaugePressure(12e5)),
+            Optional.of(new Length(3)),
+            Optional.of(new Length(7)),
+            Optional.of(new Length(5)),
+            Optional.of(Listing.Flame.FROM_RECEIVER),
+            Optional.of(true));
+    /** Devices that were tested for every dust of these tests and stand where their makers allow. */
+    static final Listing.Devices LISTED = new Listing.Devices(TESTED, TESTED, TESTED, TESTED);
 
     Plant plant() {
         Dust dust = new Dust(
@@ -134,7 +149,13 @@ final class EquipmentSketch {
                 filter.normal(),
                 filter.dirty(),
                 new FilterService(
-                        atCloth, Optional.empty(), Optional.empty(), false, Optional.empty(), Optional.empty()))));
+                        atCloth,
+                        Optional.empty(),
+                        Optional.empty(),
+                        false,
+                        Optional.empty(),
+                        Optional.empty(),
+                        foodContact))));
     }
 
     /** A bulk bag of which no more than its electrostatic type is known. */
@@ -146,7 +167,7 @@ final class EquipmentSketch {
                 Optional.empty(),
                 Optional.of(type),
                 Optional.empty(),
-                BagType.Vapour.NONE,
+                Optional.of(BagType.Vapour.NONE),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

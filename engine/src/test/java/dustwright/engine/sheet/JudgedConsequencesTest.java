@@ -4,18 +4,28 @@ import static dustwright.engine.sheet.EquipmentSketch.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.bagging.Container;
+import dustwright.engine.conveying.Dust;
+import dustwright.engine.conveying.DustClass;
+import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
 import dustwright.engine.electrical.Panel;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.ChargePath;
+import dustwright.engine.hazard.ChargePath.DrumLiner;
+import dustwright.engine.hazard.ChargePath.Material;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustCard.Hygiene;
 import dustwright.engine.hazard.DustCard.Sample;
 import dustwright.engine.hazard.DustCard.Stated;
 import dustwright.engine.hazard.DustFamily;
+import dustwright.engine.hazard.Listing;
+import dustwright.engine.hazard.Listing.Flame;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.hazard.Protection.Exhaust;
 import dustwright.engine.hazard.Protection.Isolation;
@@ -23,10 +33,17 @@ import dustwright.engine.hazard.Protection.Method;
 import dustwright.engine.hazard.Protection.Producers;
 import dustwright.engine.hazard.Protection.Standing;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.ElectricResistance;
+import dustwright.engine.quantity.ExplosionConstant;
 import dustwright.engine.quantity.GaugePressure;
 import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.SparkEnergy;
 import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.Volume;
+import dustwright.engine.receiver.ClothDust;
+import dustwright.engine.receiver.HopperDust;
 import dustwright.engine.tubing.Position;
 import dustwright.engine.tubing.Run;
 import java.util.List;
@@ -57,6 +74,10 @@ class JudgedConsequencesTest {
     private Optional<Exhaust> exhaust = Optional.of(Exhaust.OUTDOORS);
     private Producers producers = Producers.UNKNOWN;
     private Optional<String> after = Optional.of("H13");
+    private Listing.Devices devices = EquipmentSketch.LISTED;
+    private Optional<Boolean> insulating = Optional.empty();
+    private Optional<String> heap = Optional.empty();
+    private Optional<Boolean> isFood = Optional.of(false);
 
     private static Optional<Stated<Temperature>> celsius(Optional<Double> value) {
         return value.map(t -> new Stated<>(new Temperature(ZERO_CELSIUS_K + t), Source.entered()));
@@ -72,15 +93,19 @@ class JudgedConsequencesTest {
                 celsius(lit_C),
                 Optional.empty(),
                 Optional.of(conductive),
-                Optional.empty(),
+                isFood,
                 toxic,
                 hygiene,
-                Optional.empty(),
-                Optional.empty(),
+                Optional.of(new Length(30e-6)),
+                Optional.of(new Ratio(0.03)),
                 own ? Sample.OWN : Sample.PUBLISHED,
                 Optional.empty(),
                 Optional.empty(),
-                own ? Optional.of("test report 7, invented") : Optional.empty());
+                Optional.of("an invented reason"),
+                own ? Optional.of("test report 7, invented") : Optional.empty(),
+                insulating,
+                heap,
+                List.of());
     }
 
     private Protection protection() {
@@ -100,7 +125,8 @@ class JudgedConsequencesTest {
                 p.watched(),
                 p.valveIsolates(),
                 p.containerStands(),
-                producers);
+                producers,
+                devices);
     }
 
     private EquipmentSketch sketch() {
@@ -238,6 +264,189 @@ class JudgedConsequencesTest {
         conductive = conducts.equals("yes");
         family = Optional.of(dust);
         assertThat(verdict(FindingCode.CONE_DISCHARGE)).isEqualTo(says);
+    }
+
+    /** A test of the own dust or a specialist closes what the ignition energy leaves open; a word without its test does not. */
+    @ParameterizedTest
+    @CsvSource({
+        "no,true,,holds",
+        "no,false,,not known",
+        "yes,true,,not known",
+        ",true,,not known",
+        ",false,judged,holds"
+    })
+    void a_heap_is_closed_by_a_test_of_its_resistivity_or_by_a_specialist(
+            String insulates, boolean tested, String judged, String says) {
+        mie_mJ = Optional.of(2.0);
+        own = tested;
+        insulating = Optional.ofNullable(insulates).map("yes"::equals);
+        heap = Optional.ofNullable(judged);
+        Finding cone = found(FindingCode.CONE_DISCHARGE);
+        assertThat(verdict(cone)).isEqualTo(says);
+        if (says.equals("not known")) {
+            assertThat(first(cone)).contains("\"insulating\"", "\"heap judged\"");
+        }
+    }
+
+    // ---- what a device was tested for
+
+    private static Listing device(double kst_bar, double pmax_bar, Double at, Flame stops, Boolean laden) {
+        return new Listing(
+                Optional.of(new ExplosionConstant(kst_bar * BAR_Pa)),
+                Optional.of(new GaugePressure(pmax_bar * BAR_Pa)),
+                Optional.of(new Length(3)),
+                Optional.of(new Length(7)),
+                Optional.ofNullable(at).map(Length::new),
+                Optional.ofNullable(stops),
+                Optional.ofNullable(laden));
+    }
+
+    /** Kst of the dust is not known here: a device does for 800 bar m/s, the worst, or nobody knows. */
+    @ParameterizedTest
+    @CsvSource({
+        "FLAP_VALVE,800,9,5,FROM_RECEIVER,,holds",
+        "FLAP_VALVE,300,9,5,FROM_RECEIVER,,not known",
+        "FLAP_VALVE,800,8.9,5,FROM_RECEIVER,,fails",
+        "FLAP_VALVE,800,9,2.9,FROM_RECEIVER,,fails",
+        "FLAP_VALVE,800,9,7.1,BOTH_WAYS,,fails",
+        "FLAP_VALVE,800,9,,BOTH_WAYS,,not known",
+        "FLAP_VALVE,800,9,5,INTO_RECEIVER,,fails",
+        "FLAP_VALVE,800,9,5,,,not known",
+        "FLOAT_VALVE,800,9,5,BOTH_WAYS,,not known",
+        "FLOAT_VALVE,800,9,5,BOTH_WAYS,false,fails",
+        "FLOAT_VALVE,800,9,5,BOTH_WAYS,true,holds"
+    })
+    void isolation_is_judged_by_what_it_was_tested_for_and_how_it_stands(
+            Isolation kind, double kst, double pmax, Double at, Flame stops, Boolean laden, String says) {
+        isolation = kind;
+        Listing stated = device(kst, pmax, at, stops, laden);
+        devices = new Listing.Devices(Listing.UNKNOWN, stated, stated, Listing.UNKNOWN);
+        assertThat(verdict(FindingCode.INLET_ISOLATION)).isEqualTo(says);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "FLAMELESS_VENTING,8.9,fails",
+        "SUPPRESSION,8.9,fails",
+        "SUPPRESSION,9,holds",
+        "FLAMELESS_VENTING,,not known"
+    })
+    void flameless_vents_and_suppression_are_judged_by_what_they_were_tested_for(Method way, Double pmax, String says) {
+        method = Optional.of(way);
+        Listing stated = pmax == null ? Listing.UNKNOWN : device(800, pmax, 5.0, Flame.BOTH_WAYS, true);
+        devices = new Listing.Devices(stated, Listing.UNKNOWN, Listing.UNKNOWN, Listing.UNKNOWN);
+        assertThat(verdict(FindingCode.EXPLOSION_PROTECTION)).isEqualTo(says);
+    }
+
+    // ---- tubing, tools, drum
+
+    /** 1 MΩ of a conductive part, 100 MΩ of a dissipative one (IEC TS 60079-32-1, from memory); an insulating one never does. */
+    @ParameterizedTest
+    @CsvSource({
+        "CONDUCTIVE,1e6,holds",
+        "CONDUCTIVE,1.1e6,fails",
+        "DISSIPATIVE,1e8,holds",
+        "DISSIPATIVE,1.1e8,fails",
+        "INSULATING,1,fails",
+        "CONDUCTIVE,,not known",
+        ",1,not known"
+    })
+    void a_part_that_dust_rubs_on_is_judged_by_material_and_resistance(Material material, Double ohm, String says) {
+        ChargePath charge = new ChargePath(
+                Optional.ofNullable(material), Optional.ofNullable(ohm).map(ElectricResistance::new));
+        EquipmentSketch sketch = sketch();
+        sketch.container = Optional.of(new Container(
+                Container.Kind.DRUM,
+                new Volume(0.2),
+                Optional.empty(),
+                Container.Stop.LEVEL_PROBE,
+                new Container.Changing(new Duration(300), false, Optional.empty()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                charge,
+                Optional.of(DrumLiner.NONE)));
+        assertThat(verdict(finding(sketch.sheets(), FindingCode.DRUM_STATIC).orElseThrow()))
+                .isEqualTo(says);
+    }
+
+    // ---- dusts that nobody has tested
+
+    /** A mineral may hold rust: beside a light metal only a test of it shows that it does not. */
+    @ParameterizedTest
+    @CsvSource({"true,holds", "false,not known"})
+    void a_mineral_beside_a_light_metal_needs_a_test(boolean tested, String says) {
+        Dust metal = dust("metal", true);
+        own = tested;
+        family = Optional.of(DustFamily.MINERAL);
+        mie_mJ = Optional.empty();
+        mit_C = Optional.empty();
+        lit_C = Optional.empty();
+        pmax_bar = Optional.empty();
+        Dust mineral = dust("mineral", false);
+        Collecting here = new Collecting(
+                new Place(Place.Kind.POINT, "SEP"), Optional.empty(), List.of(), List.of(), List.of(metal, mineral));
+        assertThat(mineral.burns()).isFalse();
+        Sheet sheet = HazardSheet.of(sketch().plant(), here).orElseThrow();
+        assertThat(verdict(finding(List.of(sheet), FindingCode.DUSTS_TOGETHER).orElseThrow()))
+                .isEqualTo(says);
+    }
+
+    private Dust dust(String id, boolean burns) {
+        if (burns) {
+            family = Optional.of(DustFamily.ALUMINIUM);
+        }
+        return new Dust(
+                id,
+                id,
+                Optional.empty(),
+                DustClass.DRY_POWDER.minimum(),
+                Source.entered(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                LevelFriction.YANG,
+                Optional.empty(),
+                Optional.of(burns),
+                ClothDust.UNKNOWN,
+                HopperDust.UNKNOWN,
+                card());
+    }
+
+    /** Whoever enters an ignition energy says that something lights it. */
+    @Test
+    void an_ignition_energy_of_a_joule_beside_no_explosion_is_not_taken_as_no_dust_that_burns() {
+        own = true;
+        mie_mJ = Optional.of(1000.0);
+        mit_C = Optional.empty();
+        lit_C = Optional.empty();
+        pmax_bar = Optional.empty();
+        assertThat(dust("x", false).burns()).isTrue();
+        mie_mJ = Optional.empty();
+        family = Optional.of(DustFamily.ORGANIC);
+        assertThat(dust("x", false).burns()).isFalse();
+    }
+
+    // ---- food
+
+    @ParameterizedTest
+    @CsvSource({
+        "true,true,holds",
+        "true,false,fails",
+        "true,,not known",
+        ",true,holds",
+        ",,not known",
+        "false,false,none"
+    })
+    void dust_that_goes_into_food_asks_what_it_touches(Boolean food, Boolean declared, String says) {
+        isFood = Optional.ofNullable(food);
+        EquipmentSketch sketch = sketch();
+        sketch.foodContact = Optional.ofNullable(declared);
+        assertThat(finding(sketch.sheets(), FindingCode.FOOD_CONTACT)
+                        .map(JudgedConsequencesTest::verdict)
+                        .orElse("none"))
+                .isEqualTo(says);
     }
 
     // ---- after-filter

@@ -107,6 +107,8 @@ final class Amounts {
     static final Amount SAMPLE_SIZE = amount(Dimension.LENGTH, "0.0001 mm", "1 mm", "0.03 mm");
     static final Amount MOISTURE = amount(Dimension.RATIO, "0 %", "50 %", "5 %");
     static final Amount HOSE_RESISTANCE = amount(Dimension.RESISTANCE, "0.1 ohm", "1e12 ohm", "1e5 ohm");
+    static final Amount PART_RESISTANCE = amount(Dimension.RESISTANCE, "0.001 ohm", "1e15 ohm", "10 ohm");
+    static final Amount DEVICE_DISTANCE = amount(Dimension.LENGTH, "0 m", "50 m", "5 m");
     static final Amount LUMP = amount(Dimension.LENGTH, "0.01 mm", "200 mm", "10 mm");
     static final Amount OUTLET = amount(Dimension.LENGTH, "20 mm", "2 m", "250 mm");
     static final Amount SLOT = amount(Dimension.LENGTH, "10 mm", "1 m", "75 mm");

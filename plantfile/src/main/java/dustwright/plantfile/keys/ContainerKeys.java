@@ -10,6 +10,7 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.BagType.LinerType;
 import dustwright.engine.hazard.BagType.Vapour;
+import dustwright.engine.hazard.ChargePath;
 import dustwright.plantfile.keys.Shape.Keys;
 import dustwright.plantfile.keys.Shape.Parts;
 import dustwright.plantfile.keys.Shape.Word;
@@ -131,12 +132,10 @@ final class ContainerKeys {
                                     "liner type",
                                     words(LinerType.values(), LinerType::name),
                                     "Electrostatic type of the liner; `PLAIN` for ordinary film."),
-                            Key.otherwise(
+                            Key.optional(
                                     "vapour",
                                     words(Vapour.values(), Vapour::words),
-                                    Vapour.NONE.words(),
-                                    Source.ownReading("nobody says that flammable vapour is about the bag"),
-                                    "Flammable gas or vapour in zone 1 or 2 about the bag, by its group."),
+                                    "Flammable gas or vapour in zone 1 or 2 about the bag, by its group; `none` where there is none."),
                             Key.optional("empty", EMPTY_BAG, "Mass of the empty bag with its liner."),
                             Key.optional(
                                     "use",
@@ -160,6 +159,16 @@ final class ContainerKeys {
                             Key.optional(
                                     "greatest vacuum",
                                     VACUUM,
-                                    "Vacuum its maker says it bears; asked where no rotary valve keeps the receiver's vacuum off it."))),
+                                    "Vacuum its maker says it bears; asked where no rotary valve keeps the receiver's vacuum off it."),
+                            Key.optional(
+                                    "material",
+                                    words(ChargePath.Material.values(), ChargePath.Material::words),
+                                    "Whether its material carries charge away; metal is conductive."),
+                            Key.optional(
+                                    "resistance", PART_RESISTANCE, "Resistance from its inside to its ground clip."),
+                            Key.optional(
+                                    "liner",
+                                    words(ChargePath.DrumLiner.values(), ChargePath.DrumLiner::words),
+                                    "What lies inside: none, or a liner of a material that carries charge away or not."))),
             List.of());
 }

@@ -56,6 +56,10 @@ final class DustKeys {
                             "ignites like",
                             new Word(PublishedDust.sensitivities()),
                             "Published dust that stands in for MIE, MIT, LIT and MEC that are not tested: plausible values of another sample."),
+                    Key.optional(
+                            "like because",
+                            new Shape.Text(300),
+                            "Why these published dusts may stand for it, and who says so; without it nothing is taken from them."),
                     Key.optional("kst", new Sourced(KST), "Explosion constant Kst."),
                     Key.optional(
                             "pmax",
@@ -84,7 +88,15 @@ final class DustKeys {
                             Sample.PUBLISHED.words(),
                             Source.ownReading("nobody says that this dust was tested"),
                             "Whose dust the values belong to: only a test of the own dust counts."),
-                    Key.optional("report", new Shape.Text(200), "Test report: laboratory, number, date.")),
+                    Key.optional("report", new Shape.Text(200), "Test report: laboratory, number, date."),
+                    Key.optional(
+                            "insulating",
+                            new Shape.YesNo(),
+                            "Whether its resistivity is above 10 Gohm m, by the `report` of the own dust: its heap then keeps its charge."),
+                    Key.optional(
+                            "heap judged",
+                            new Shape.Text(300),
+                            "Specialist who has judged its heap against cone discharges, with report and measures.")),
             List.of());
 
     static final Group IN_HOPPER = new Group(

@@ -6,6 +6,7 @@ import dustwright.engine.conveying.DustClass;
 import dustwright.engine.conveying.LevelFriction;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.ChargePath;
 import dustwright.plantfile.keys.Group.Choice;
 import dustwright.plantfile.keys.Shape.ListOf;
 import dustwright.plantfile.keys.Shape.Named;
@@ -129,6 +130,13 @@ public final class PlantKeys {
     private static final List<Choice> WALL =
             List.of(Choice.atMostOne(List.of(List.of("roughness"), List.of("friction"), List.of("corrugation"))));
 
+    private static final Key CHARGE_MATERIAL = Key.optional(
+            "material",
+            new Word(Arrays.stream(ChargePath.Material.values())
+                    .map(ChargePath.Material::words)
+                    .toList()),
+            "Whether its material carries charge away; metal is conductive.");
+
     private static final Group TUBE = new Group(
             "a tube",
             Place.Kind.TUBE,
@@ -146,7 +154,12 @@ public final class PlantKeys {
                             "friction",
                             FRICTION,
                             "Stated Darcy friction factor (four times Fanning's), instead of a roughness."),
-                    Key.optional("corrugation", PITCH, "Pitch of annular corrugations, instead of a roughness.")),
+                    Key.optional("corrugation", PITCH, "Pitch of annular corrugations, instead of a roughness."),
+                    CHARGE_MATERIAL,
+                    Key.optional(
+                            "resistance",
+                            PART_RESISTANCE,
+                            "Greatest resistance from any point of it to ground, bridged at every coupling as it is to be built.")),
             List.of(Choice.one(List.of(List.of("outside", "wall"), List.of("bore"))), WALL.get(0)));
 
     private static final Group HOSE = new Group(
@@ -192,7 +205,9 @@ public final class PlantKeys {
                     Key.optional(
                             "curve",
                             new ListOf(new Shape.Parts(List.of(VACUUM, FREE_AIR)), 1),
-                            "Measured points [vacuum, free air], both rising, instead of k.")),
+                            "Measured points [vacuum, free air], both rising, instead of k."),
+                    CHARGE_MATERIAL,
+                    Key.optional("resistance", PART_RESISTANCE, "Resistance from its tip to the hose's cuff.")),
             List.of(Choice.atMostOne(List.of(List.of("k"), List.of("opening"), List.of("curve")))));
 
     private static final Group INLET = new Group(

@@ -4,6 +4,7 @@ import static dustwright.plantfile.keys.Amounts.*;
 
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.Listing;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.hazard.VentMethod;
 import dustwright.engine.receiver.AfterFilter;
@@ -90,6 +91,41 @@ public final class ReceiverKeys {
                             "Place around the shell; never that of the inlet."),
                     Key.optional(
                             "height", HEIGHT, "Height above the hopper's outlet, within hopper and `straight side`.")),
+            List.of());
+
+    private static final List<Key> TESTED_FOR = List.of(
+            Key.optional("kst", KST, "Greatest Kst it was tested for, by its certificate."),
+            Key.optional("pmax", EXPLOSION_PRESSURE, "Greatest Pmax it was tested for, by its certificate."));
+
+    private static final Group LISTED = new Group("a listed device", Place.Kind.RECEIVER, TESTED_FOR, List.of());
+
+    private static final Group DUCT_DEVICE = new Group(
+            "an isolation device",
+            Place.Kind.RECEIVER,
+            Stream.concat(
+                            TESTED_FOR.stream(),
+                            Stream.of(
+                                    Key.optional(
+                                            "nearest",
+                                            DEVICE_DISTANCE,
+                                            "Least distance from the receiver that its maker allows."),
+                                    Key.optional(
+                                            "furthest",
+                                            DEVICE_DISTANCE,
+                                            "Greatest distance from the receiver that its maker allows."),
+                                    Key.optional(
+                                            "stands at",
+                                            DEVICE_DISTANCE,
+                                            "Distance from the receiver along the tubing; of several devices the one that fits worst."),
+                                    Key.optional(
+                                            "stops",
+                                            new Word(words(Listing.Flame.values(), Listing.Flame::words)),
+                                            "Which flame it stops as it is fitted."),
+                                    Key.optional(
+                                            "dust laden",
+                                            new Shape.YesNo(),
+                                            "Whether its maker allows air that carries as much dust as here; asked of a float valve.")))
+                    .toList(),
             List.of());
 
     /** Protection of a receiver against a dust explosion. */
@@ -186,7 +222,23 @@ public final class ReceiverKeys {
                     Key.optional(
                             "producers surface",
                             MACHINE_SURFACE,
-                            "Hottest that producers and their motors get outside, as marked or as their maker states.")),
+                            "Hottest that producers and their motors get outside, as marked or as their maker states."),
+                    Key.optional(
+                            "protection device",
+                            new Keys(LISTED),
+                            "What flameless vents or suppression were tested for."),
+                    Key.optional(
+                            "inlet device",
+                            new Keys(DUCT_DEVICE),
+                            "What the isolation on the mains was tested for, and how it is fitted."),
+                    Key.optional(
+                            "return device",
+                            new Keys(DUCT_DEVICE),
+                            "What the isolation on the return air was tested for, and how it is fitted."),
+                    Key.optional(
+                            "valve device",
+                            new Keys(LISTED),
+                            "What the rotary valve was tested for as an isolation device.")),
             List.of());
 
     /** The vessel itself: a station without it has one of which nothing is stated. */
@@ -269,7 +321,11 @@ public final class ReceiverKeys {
                     Key.optional(
                             "dissipative",
                             new Shape.YesNo(),
-                            "Whether the elements are of a static-dissipative make, bonded to the tube sheet.")),
+                            "Whether the elements are of a static-dissipative make, bonded to the tube sheet."),
+                    Key.optional(
+                            "food contact",
+                            new Shape.YesNo(),
+                            "Whether elements, and hoses, tools, seals and container before them, are declared for contact with food.")),
             List.of(Choice.one(List.of(List.of("pressure drop"), List.of("resistance")))));
 
     static final Group SAFETY_FILTER = new Group(
