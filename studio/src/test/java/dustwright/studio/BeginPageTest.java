@@ -64,7 +64,14 @@ class BeginPageTest extends InChromium {
     }
 
     @Test
-    void the_plant_to_begin_with_is_read_and_its_air_suffices() {
+    void the_plant_that_is_measured_has_as_many_inlets_as_asked() {
+        Reading reading = PlantReader.read(LargePlant.text(300));
+        assertThat(reading).isInstanceOf(Reading.Read.class);
+        assertThat(((Reading.Read) reading).plant().inlets()).hasSize(300);
+    }
+
+    @Test
+    void the_plant_to_begin_with_is_read() {
         Reading reading = PlantReader.read(Studio.starter());
         assertThat(reading).isInstanceOf(Reading.Read.class);
         assertThat(((Reading.Read) reading).plant().inlets()).hasSize(2);

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * From a click on an inlet to the coloured drawing, measured in the browser: {@code Latency PLANT [CLICKS]}. Prints milliseconds: least,
- * median, 95th of a hundred, greatest. Clicks open and close inlets in turn, so that some four are open at once.
+ * From a click on an inlet to the coloured drawing, measured in the browser: {@code Latency PLANT [CLICKS]}, or a number of inlets in place of
+ * the plant. Prints milliseconds: least, median, 95th of a hundred, greatest. Clicks open and close inlets in turn, so that some four are open at once.
  */
 final class Latency {
     private static final int WARM = 40;
@@ -21,7 +21,9 @@ final class Latency {
     public static void main(String[] arguments) throws IOException {
         int clicks = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 200;
         Path folder = Files.createTempDirectory("latency");
-        Path plant = Path.of(arguments[0]);
+        Path plant = arguments[0].matches("[0-9]+")
+                ? Files.writeString(folder.resolve("large.yaml"), LargePlant.text(Integer.parseInt(arguments[0])))
+                : Path.of(arguments[0]);
         try (Studio studio = Studio.open(plant, folder.resolve("kept.db"), 0, "dustwright latency");
                 Browser browser = Browser.open();
                 Page page = browser.page(1366, 768)) {
