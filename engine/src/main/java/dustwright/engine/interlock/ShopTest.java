@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * One walk through a sequence for the test of the finished panel: it takes every way between steps, brings about every cause (trips while a producer runs, what holds or waits while users vacuum and while filters are pulsed) and every lamp, makes every contact bad and takes the power away
+ * One walk through a sequence for the test of the finished panel: it takes every way between steps, brings about every cause (trips while a producer runs, what holds or waits while users vacuum and while filters are pulsed), every lamp, every supervision and limit running out and every START that is refused, makes every contact bad and takes the power away
  * while users vacuum, each at least once. From where the walk stands the shortest way to anything not yet done is added, until all is done; so it is short, though not proven to be the shortest
  * of all. Times end in their order ({@link InTime}), so that the walk can be done with a watch.
  *
@@ -27,6 +27,14 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
     private static final String WHILE = "_while_";
 
     private static final String LOST = "power_lost_in_use";
+
+    /** Before the step in which START is refused, and before what stands against it. */
+    private static final String REFUSED = "START refused in ";
+
+    private static final String WITH = " with ";
+
+    /** Before a supervision or a limit whose time must have been out once. */
+    private static final String RUNS_OUT = "time out of ";
 
     public ShopTest {
         acts = List.copyOf(acts);
@@ -109,6 +117,10 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
                 .forEach(c -> whereItMatters(c)
                         .forEach(s -> goals.put(
                                 c.name() + WHILE + s, Expr.of(c.name() + " and was_in_" + s + " and not dip_now"))));
+        goals.putAll(refusals(sequence));
+        sequence.rules().stream()
+                .filter(r -> r instanceof Sequence.Rule.After && !isWindow(sequence, r.name()))
+                .forEach(r -> goals.put(RUNS_OUT + r.name(), Expr.name(r.name())));
         sequence.lamps().forEach(l -> goals.put(l.name(), Expr.name(l.name())));
         sequence.inputs().forEach(i -> goals.put(i.name(), Expr.name(i.name()).not()));
         goals.put(LOST, Expr.of("dip_now and not told_open"));
@@ -116,6 +128,34 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
         world.lines().forEach(l -> known.add(l.name()));
         goals.values().removeIf(g -> !known.containsAll(g.names()));
         return goals;
+    }
+
+    /** Whether a time only ends the window in which something is counted. */
+    private static boolean isWindow(Sequence sequence, String time) {
+        return sequence.rules().stream()
+                .anyMatch(r -> r instanceof Sequence.Rule.Times times
+                        && times.forget().names().contains(time));
+    }
+
+    /** START pressed while just one thing stands against it. */
+    private static Map<String, Expr> refusals(Sequence sequence) {
+        Map<String, Expr> refusals = new LinkedHashMap<>();
+        Expr start = Expr.name("press_start");
+        for (Sequence.Step step : sequence.steps()) {
+            for (Sequence.Exit exit : step.exits()) {
+                List<Expr> asked = exit.when() instanceof Expr.And ? exit.when().terms() : List.of();
+                for (Expr missing : asked.contains(start) ? asked : List.<Expr>of()) {
+                    if (!missing.equals(start)) {
+                        List<Expr> so = new ArrayList<>(List.of(Expr.name("was_in_" + step.name()), missing.not()));
+                        asked.stream().filter(a -> !a.equals(missing)).forEach(so::add);
+                        so.add(Expr.of("not dip_now and not in_tripped"));
+                        refusals.put(
+                                REFUSED + step.name() + WITH + missing.not().text(), Expr.and(so));
+                    }
+                }
+            }
+        }
+        return refusals;
     }
 
     /** Users vacuum, filters are pulsed; what is remembered goes with a start until the filters are cleaned; a container is unconfirmed only in the hold that follows. */

@@ -214,7 +214,7 @@ final class Mutants {
                         .toList());
     }
 
-    private static Sequence.Rule without(Sequence.Rule rule, UnaryOperator<Expr> never) {
+    static Sequence.Rule without(Sequence.Rule rule, UnaryOperator<Expr> never) {
         if (rule instanceof Sequence.Rule.Is is) {
             return new Sequence.Rule.Is(is.name(), never.apply(is.when()), is.words());
         }

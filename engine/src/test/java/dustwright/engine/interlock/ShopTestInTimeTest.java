@@ -3,8 +3,11 @@ package dustwright.engine.interlock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -14,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class ShopTestInTimeTest {
     private static final long SCAN_ms = 100;
+    private static final double MOMENT_s = 2;
 
     @ParameterizedTest
     @ValueSource(ints = {0, 20, 34, 62, 64, 128, 608})
@@ -23,7 +27,7 @@ class ShopTestInTimeTest {
         Panel panel = new Panel(sequence);
         for (int line = 0; line < walk.acts().size(); line++) {
             ShopTest.Act act = walk.acts().get(line);
-            panel.act(act);
+            panel.act(act, panel.longest_s + 10);
             assertThat(panel.controller.step())
                     .as("variant %d, line %d: %s", variant, line + 1, act)
                     .isEqualTo(act.scan().step());
@@ -36,7 +40,54 @@ class ShopTestInTimeTest {
     void nothing_is_left_out_but_what_needs_counting(int variant) {
         ShopTest walk = ShopTest.of(DefaultSequence.of("panel", Options.numbered(variant)));
         assertThat(walk.notTaken()).isSubsetOf(new ShopTest.Exit("settling", 4, "dust_fall"));
-        assertThat(walk.notSeen()).isSubsetOf("high_too_often", "starts", "drive", "cloth_caked", "cloth_weak");
+        assertThat(walk.notSeen())
+                .isSubsetOf(
+                        "high_too_often",
+                        "starts",
+                        "START refused in standing with starts_used",
+                        "drive",
+                        "cloth_caked",
+                        "cloth_weak");
+    }
+
+    /** A panel with one thing wrong shows it somewhere in the walk: step, an output, a lamp or a message is otherwise than at a right panel. */
+    @Test
+    void a_wrong_panel_is_found_out_by_the_walk() {
+        Sequence right = neverCountedOut(DefaultSequence.of("panel", Options.USUAL));
+        List<ShopTest.Act> acts = ShopTest.of(right).acts();
+        List<Seen> seen = Seen.at(right, acts);
+        Map<String, Sequence> wrong = WrongPanels.of(right);
+        assertThat(wrong).hasSize(19);
+        assertThat(wrong.entrySet().stream()
+                        .filter(w -> !isFoundOut(w.getValue(), acts, seen))
+                        .map(Map.Entry::getKey))
+                .isEmpty();
+        assertThat(wrong.values()).doesNotContain(right);
+    }
+
+    /** The other panel has as long as the right one for each line, and a moment. */
+    private static boolean isFoundOut(Sequence wrong, List<ShopTest.Act> acts, List<Seen> seen) {
+        Panel panel = new Panel(wrong);
+        for (int line = 0; line < acts.size(); line++) {
+            panel.act(acts.get(line), seen.get(line).after_s() + MOMENT_s);
+            if (!panel.shown().equals(seen.get(line).shown())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What a right panel shows after a line, and how long that takes. */
+    private record Seen(Map<String, Boolean> shown, double after_s) {
+        static List<Seen> at(Sequence right, List<ShopTest.Act> acts) {
+            Panel panel = new Panel(right);
+            return acts.stream()
+                    .map(a -> {
+                        double after_s = panel.act(a, panel.longest_s + 10);
+                        return new Seen(panel.shown(), after_s);
+                    })
+                    .toList();
+        }
     }
 
     /** For the test of a panel counts are set so high that they never fill. */
@@ -68,7 +119,15 @@ class ShopTestInTimeTest {
                     .orElseThrow();
         }
 
-        void act(ShopTest.Act act) {
+        /** What somebody reads: outputs, lamps, messages. */
+        Map<String, Boolean> shown() {
+            Map<String, Boolean> shown = new LinkedHashMap<>(controller.outputs());
+            sequence.lamps().forEach(l -> shown.put(l.name(), controller.is(l.name())));
+            sequence.causes().forEach(c -> shown.put(c.message(), controller.is(c.name())));
+            return shown;
+        }
+
+        double act(ShopTest.Act act, double atMost_s) {
             List<String> moves = act.moves();
             moves.stream()
                     .filter(m -> m.startsWith("flip_"))
@@ -82,17 +141,18 @@ class ShopTestInTimeTest {
                 controller.powerLost();
             }
             String before = controller.step();
-            for (double passed_s = 0; passed_s < longest_s + 10; passed_s += SCAN_ms / 1000.0) {
+            for (double passed_s = 0; passed_s < atMost_s; passed_s += SCAN_ms / 1000.0) {
                 scan(moves, passed_s == 0);
                 boolean moved = !controller.step().equals(before) || act.takes().isEmpty();
                 if (moved && controller.step().equals(act.scan().step()) && isDone(moves, before)) {
-                    return;
+                    return passed_s;
                 }
                 if (!controller.step().equals(before)
                         && !controller.step().equals(act.scan().step())) {
-                    return;
+                    return passed_s;
                 }
             }
+            return atMost_s;
         }
 
         /** A time is out, a contact has been bad for its filter. */
