@@ -46,6 +46,7 @@ class ShopTestInTimeTest {
                         "starts",
                         "START refused in standing with starts_used",
                         "drive",
+                        "time out of drive_slow",
                         "cloth_caked",
                         "cloth_weak");
     }
