@@ -21,6 +21,9 @@ import java.util.stream.IntStream;
 public final class StateDiagram {
     private static final String CAUTION =
             "Design aid: tests on the finished panel show what it does. Local code, the authority having jurisdiction and a licensed engineer decide.";
+    private static final List<String> LEGEND = List.of(
+            "Bold box: where power on begins. Arrow down: the way to the next step; arrow on the left: a way back to an earlier one. A way that passes over steps",
+            "further down, and one that leads from every other step to one, has no arrow: it stands beside the step it leaves, or comes to, by its number.");
     private static final int WIDTH = 720;
     /** As wide as the text of a paper, and no higher than its page. */
     private static final int PAPER = 630;
@@ -107,7 +110,8 @@ public final class StateDiagram {
     public static Element svg(Sequence sequence) {
         List<Row> rows = rows(sequence);
         Row last = rows.get(rows.size() - 1);
-        int foot = last.top() + last.height() + TOP;
+        int legend = last.top() + last.height() + TOP;
+        int foot = legend + LEGEND.size() * LINE;
         int height = foot + TOP;
         double scale = Math.min((double) PAPER / WIDTH, (double) PAGE / height);
         Element svg = Element.of("svg")
@@ -119,6 +123,9 @@ public final class StateDiagram {
                 .with("font-size", "12")
                 .with("role", "img")
                 .add(Element.of("title").text("Steps of " + sequence.title()));
+        for (int l = 0; l < LEGEND.size(); l++) {
+            svg.add(text(TOP, legend + l * LINE, "start", LEGEND.get(l)).with("font-size", "10"));
+        }
         svg.add(text(TOP, foot, "start", CAUTION).with("font-size", "10"));
         int lane = BOX_LEFT - LANE;
         for (int r = 0; r < rows.size(); r++) {

@@ -144,20 +144,20 @@ public final class ControlReport {
                         Element.of("h2").text("Shop test"),
                         Element.of("p")
                                 .text(
-                                        "One walk that takes every way between steps at least once;"
-                                                + " brings about every message, every trip while a producer runs, what holds or waits while users vacuum and while filters are pulsed, and every lamp; makes every"
+                                        "One walk that takes every way between steps at least once, and one that has several conditions by each of them alone; presses START while each thing stands against it;"
+                                                + " brings about every message, every trip while a producer runs, what holds or waits while users vacuum and while filters are pulsed, every supervision, every limit and every lamp; makes every"
                                                 + " contact bad once and takes the power away while users vacuum. The nearest not yet done comes next."),
                         Element.of("p")
                                 .text(
                                         "Where a time is out, wait for it with everything else left as the line says; a contact with a filter stays bad for"
                                                 + " the filter. What is bad in one line is made good again before the next, a button is let go before it is"
-                                                + " pressed again, dust on a probe stays until a line takes it away. See: what has changed a moment after, when"
+                                                + " pressed again, dust on a probe stays until a line takes it away. What stands before \"then\" is done and waited for first. See: what has changed a moment after, when"
                                                 + " contacts have followed. Way: number in the diagram of steps. Set counts (starts per hour, own returns) so"
                                                 + " high that they do not fill, and back afterwards."),
                         table.element(""));
         section.add(Element.of("p")
                 .text(
-                        "Not in the walk, and to be tested besides: a way that has several conditions by each of them; a START that is refused; limits of holds and of what runs on after a trip, timed by a watch; and, with the controller stopped,"
+                        "Not in the walk, and to be tested besides: how long each time is, by a watch; and, with the controller stopped,"
                                 + " that each hard-wired contact takes the power from the outputs the list of signals names. A line that must be done within a short step (warning, proving, settling) needs its switch prepared, or that time"
                                 + " lengthened for the test and set back afterwards."));
         if (!test.notTaken().isEmpty()) {
@@ -173,18 +173,28 @@ public final class ControlReport {
         if (!test.notSeen().isEmpty()) {
             section.add(Element.of("p")
                     .text(
-                            "Not in the walk either, to be tested by themselves (what counts by doing it so often, what must already be so beforehand): "
+                            "Not in the walk either, to be tested by themselves (what counts by doing it so often, what must already be so beforehand, what takes longer than the step in which it would act): "
                                     + test.notSeen().stream().map(this::told).collect(Collectors.joining("; "))
                                     + "."));
         }
         return section;
     }
 
-    /** A cause, lamp or contact as people read it. */
+    /** A cause, lamp, contact, time or condition as people read it. */
     private String told(String name) {
         int during = name.indexOf("_while_");
         if (during > 0) {
             return told(name.substring(0, during)) + " while " + spaced(name.substring(during + 7));
+        }
+        int by = name.indexOf(ShopTest.BY);
+        if (by > 0) {
+            return spaced(name.substring(0, by)) + " when "
+                    + Narrative.when(sequence, Expr.of(name.substring(by + ShopTest.BY.length())));
+        }
+        int with = name.indexOf(ShopTest.WITH);
+        if (with > 0) {
+            return spaced(name.substring(0, with)) + " while "
+                    + Narrative.when(sequence, Expr.of(name.substring(with + ShopTest.WITH.length())));
         }
         return Stream.of(
                         sequence.causes().stream()

@@ -151,6 +151,7 @@ class ControlPapersTest {
         StateDiagram.ways(SEQUENCE)
                 .forEach(w -> assertThat(drawn)
                         .contains(">" + w.number() + (w.from().isPresent() ? "  to " : "  from every other step")));
+        assertThat(drawn).contains("has no arrow: it stands beside the step it leaves");
     }
 
     @Test
@@ -208,7 +209,7 @@ class ControlPapersTest {
                         .flatMap(Optional::stream)
                         .distinct())
                 .hasSize(exits - 1);
-        assertThat(test.acts()).hasSizeLessThan(18 * exits);
+        assertThat(test.acts()).hasSizeLessThan(20 * exits);
         assertThat(test.acts())
                 .as("the full bag is tried while users vacuum, and its message is read")
                 .anySatisfy(a -> assertThat(a.scan().changes())
@@ -226,7 +227,7 @@ class ControlPapersTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         report.pdf(PaperSize.A4, out);
         try (var pdf = Loader.loadPDF(out.toByteArray())) {
-            assertThat(pdf.getNumberOfPages()).isBetween(10, 45);
+            assertThat(pdf.getNumberOfPages()).isBetween(10, 60);
         }
     }
 }

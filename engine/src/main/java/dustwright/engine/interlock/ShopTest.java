@@ -11,13 +11,13 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * One walk through a sequence for the test of the finished panel: it takes every way between steps, brings about every cause (trips while a producer runs, what holds or waits while users vacuum and while filters are pulsed), every lamp, every supervision and limit running out and every START that is refused, makes every contact bad and takes the power away
- * while users vacuum, each at least once. From where the walk stands the shortest way to anything not yet done is added, until all is done; so it is short, though not proven to be the shortest
+ * One walk through a sequence for the test of the finished panel: it takes every way between steps, by each of its conditions alone, brings about every cause (trips while a producer runs, what holds or waits while users vacuum and while filters
+ * are pulsed), every lamp, every supervision and limit running out and every START that is refused, makes every contact bad and takes the power away while users vacuum, each at least once. From where the walk stands the shortest way to anything not yet done is added, until all is done; so it is short, though not proven to be the shortest
  * of all. Times end in their order ({@link InTime}), so that the walk can be done with a watch.
  *
  * @param acts what is done and what must be seen
  * @param notTaken exits that cannot be taken in that way
- * @param notSeen causes, lamps and contacts that cannot be had in that way
+ * @param notSeen causes, lamps, contacts, times and conditions that cannot be had in that way
  */
 public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen) {
     /** What is not found among so many states is called not to be had. */
@@ -31,10 +31,16 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
     /** Before the step in which START is refused, and before what stands against it. */
     private static final String REFUSED = "START refused in ";
 
-    private static final String WITH = " with ";
+    public static final String WITH = " with ";
 
     /** Before a supervision or a limit whose time must have been out once. */
     private static final String RUNS_OUT = "time out of ";
+
+    /** Between a way, or a signal, and the one of its conditions that alone brings it about. */
+    public static final String BY = " by ";
+
+    /** Dust falls before the filters were pulsed to the last round. */
+    private static final String CUT_SHORT = "cut_short";
 
     public ShopTest {
         acts = List.copyOf(acts);
@@ -71,6 +77,8 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
             open.add(goal);
             lines.add(new Statement.Assign("untaken_" + goal, reached.not()));
         });
+        lines.add(new Statement.Assign(
+                CUT_SHORT, Expr.of("in_dust_fall and (" + CUT_SHORT + " or (was_in_pulsing and not pulsed))")));
         List<String> watched = open.stream().map(e -> "untaken_" + e).toList();
         List<String> choices = Stream.concat(world.events().stream(), world.contacts().stream())
                 .toList();
@@ -90,15 +98,22 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
                             .mapToObj(circuit.choices::get)
                             .toList()));
         }
+        List<Exit> notTaken =
+                open.stream().flatMap(e -> exit(sequence, e).stream()).toList();
         return new ShopTest(
                 acts,
-                open.stream().flatMap(e -> exit(sequence, e).stream()).toList(),
-                open.stream().filter(e -> exit(sequence, e).isEmpty()).toList());
+                notTaken,
+                open.stream()
+                        .filter(e -> exit(sequence, e).isEmpty()
+                                && notTaken.stream().noneMatch(x -> e.startsWith(x.from() + " to " + x.to() + BY)))
+                        .toList());
     }
 
     /** What the walk has to bring about, by name. */
     private static Map<String, Expr> goals(Sequence sequence, World world) {
         Map<String, Expr> goals = new LinkedHashMap<>();
+        Expr fallen = Expr.of(CUT_SHORT + " and not in_dust_fall and not in_tripped and not dip_now");
+        goals.put(CUT_SHORT + BY + "receiver_high", fallen.and(Expr.name("receiver_high")));
         for (Sequence.Step step : sequence.steps()) {
             for (int e = 0; e < step.exits().size(); e++) {
                 String exit = ScanProgram.exit(step.name(), e);
@@ -118,13 +133,14 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
                         .forEach(s -> goals.put(
                                 c.name() + WHILE + s, Expr.of(c.name() + " and was_in_" + s + " and not dip_now"))));
         goals.putAll(refusals(sequence));
+        goals.putAll(alternatives(sequence));
         sequence.rules().stream()
                 .filter(r -> r instanceof Sequence.Rule.After && !isWindow(sequence, r.name()))
                 .forEach(r -> goals.put(RUNS_OUT + r.name(), Expr.name(r.name())));
         sequence.lamps().forEach(l -> goals.put(l.name(), Expr.name(l.name())));
         sequence.inputs().forEach(i -> goals.put(i.name(), Expr.name(i.name()).not()));
         goals.put(LOST, Expr.of("dip_now and not told_open"));
-        Set<String> known = new LinkedHashSet<>();
+        Set<String> known = new LinkedHashSet<>(Set.of(CUT_SHORT));
         world.lines().forEach(l -> known.add(l.name()));
         goals.values().removeIf(g -> !known.containsAll(g.names()));
         return goals;
@@ -146,16 +162,109 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
                 List<Expr> asked = exit.when() instanceof Expr.And ? exit.when().terms() : List.of();
                 for (Expr missing : asked.contains(start) ? asked : List.<Expr>of()) {
                     if (!missing.equals(start)) {
-                        List<Expr> so = new ArrayList<>(List.of(Expr.name("was_in_" + step.name()), missing.not()));
-                        asked.stream().filter(a -> !a.equals(missing)).forEach(so::add);
-                        so.add(Expr.of("not dip_now and not in_tripped"));
-                        refusals.put(
-                                REFUSED + step.name() + WITH + missing.not().text(), Expr.and(so));
+                        List<Expr> others = new ArrayList<>(asked);
+                        others.remove(missing);
+                        others.add(Expr.of("was_in_" + step.name() + " and not dip_now and not in_tripped"));
+                        alone(ways(sequence, missing.not()))
+                                .forEach((by, against) ->
+                                        refusals.put(REFUSED + step.name() + WITH + by, against.and(Expr.and(others))));
                     }
                 }
             }
         }
         return refusals;
+    }
+
+    /** Each condition of a way, of a signal that ways ask for, and of what keeps an output off, by itself. */
+    private static Map<String, Expr> alternatives(Sequence sequence) {
+        Map<String, Expr> alternatives = new LinkedHashMap<>();
+        Map<String, List<Expr>> asking = new LinkedHashMap<>();
+        for (Sequence.Step step : sequence.steps()) {
+            List<Sequence.Exit> exits = step.exits();
+            for (int e = 0; e < exits.size(); e++) {
+                Expr taken = Expr.name(ScanProgram.exit(step.name(), e));
+                Expr when = exits.get(e).when();
+                Expr elsewhere = asDecided(sequence, step, meanwhile(exits.subList(e + 1, exits.size())));
+                String way = step.name() + " to " + exits.get(e).to();
+                alone(when instanceof Expr.Or ? when.terms() : List.of()).forEach((by, so) -> {
+                    Expr stays = takesTime(sequence, so) ? elsewhere.not() : Expr.Constant.YES;
+                    alternatives.put(way + BY + by, Expr.and(List.of(taken, asDecided(sequence, step, so), stays)));
+                });
+                when.names()
+                        .forEach(n -> asking.computeIfAbsent(n, a -> new ArrayList<>())
+                                .add(taken));
+            }
+        }
+        for (Sequence.Rule rule : sequence.rules()) {
+            if (rule instanceof Sequence.Rule.Is is && is.when() instanceof Expr.Or && asking.containsKey(is.name())) {
+                Expr used = Expr.or(asking.get(is.name()));
+                alone(is.when().terms()).forEach((by, so) -> alternatives.put(is.name() + BY + by, used.and(so)));
+            }
+        }
+        for (Sequence.Output output : sequence.outputs()) {
+            Expr dropped = Expr.of("was_" + output.name() + " and not " + output.name() + " and not dip_now");
+            alone(output.offWhen() instanceof Expr.Or ? output.offWhen().terms() : List.of())
+                    .forEach((by, so) -> alternatives.put(output.name() + " off" + BY + by, dropped.and(so)));
+        }
+        return alternatives;
+    }
+
+    /** Who waits for a time must not be led elsewhere before it is out, also not when what is driven has followed. */
+    private static Expr meanwhile(List<Sequence.Exit> exits) {
+        Set<String> follow = Set.of("vent_proved", "motion", "suction_open", "receiver_free");
+        return Expr.or(exits.stream()
+                .map(x -> x.when().replace(n -> {
+                    String name = ((Expr.Name) n).name();
+                    return name.equals("time_out") ? Expr.Constant.NO : follow.contains(name) ? Expr.Constant.YES : n;
+                }))
+                .toList());
+    }
+
+    /** Whether a condition has a time or a contact with a filter in it. */
+    private static boolean takesTime(Sequence sequence, Expr condition) {
+        return condition.names().stream()
+                .anyMatch(n -> n.endsWith("_out")
+                        || sequence.inputs().stream()
+                                .anyMatch(i -> i.name().equals(n) && i.filter().isPresent()));
+    }
+
+    /** As it stood when the step was decided: outputs and steps of the scan before. */
+    private static Expr asDecided(Sequence sequence, Sequence.Step step, Expr condition) {
+        return condition.replace(n -> {
+            String name = ((Expr.Name) n).name();
+            if (name.equals("time_out")) {
+                return Expr.name(ScanProgram.timeIn(step.name()));
+            }
+            boolean changes = name.startsWith("in_")
+                    || Stream.concat(
+                                    sequence.outputs().stream().map(Sequence.Output::name),
+                                    sequence.lamps().stream().map(Sequence.Lamp::name))
+                            .anyMatch(name::equals);
+            return changes ? Expr.name("was_" + name) : n;
+        });
+    }
+
+    /** What makes a condition true, a signal that only gives a name to others opened. */
+    private static List<Expr> ways(Sequence sequence, Expr condition) {
+        Expr opened = condition.replace(n -> sequence.rules().stream()
+                .filter(r -> r instanceof Sequence.Rule.Is && n.equals(Expr.name(r.name())))
+                .map(r -> ((Sequence.Rule.Is) r).when())
+                .findFirst()
+                .orElse(n));
+        if (opened instanceof Expr.Not not && not.of() instanceof Expr.And all && !condition.equals(opened)) {
+            return all.terms().stream().map(Expr::not).toList();
+        }
+        return opened instanceof Expr.Or ? opened.terms() : List.of(condition);
+    }
+
+    /** Each of several conditions while none of the others is so, by its words. */
+    private static Map<String, Expr> alone(List<Expr> conditions) {
+        Map<String, Expr> alone = new LinkedHashMap<>();
+        for (Expr one : conditions) {
+            List<Expr> others = conditions.stream().filter(o -> !o.equals(one)).toList();
+            alone.put(one.text(), one.and(Expr.or(others).not()));
+        }
+        return alone;
     }
 
     /** Users vacuum, filters are pulsed; what is remembered goes with a start until the filters are cleaned; a container is unconfirmed only in the hold that follows. */

@@ -66,7 +66,7 @@ public record Story(List<Scan> scans) {
             for (Statement.Assign line : lines) {
                 values.put(line.name(), truth(line.value(), values));
             }
-            List<String> happens = teller.happens(circuit, move);
+            List<String> happens = momentAfter ? teller.done(circuit, move) : teller.happens(circuit, move);
             if (scans.isEmpty()) {
                 happens.add(0, "power comes on");
             }
@@ -179,6 +179,27 @@ public record Story(List<Scan> scans) {
                 }
             }
             return happens;
+        }
+
+        /** In the order in which somebody does it: contacts first, a button when they have been taken as bad. */
+        List<String> done(Circuit circuit, boolean[] move) {
+            List<String> done = new ArrayList<>();
+            List<String> pressed = new ArrayList<>();
+            for (int c = 0; c < move.length; c++) {
+                if (move[c]) {
+                    String choice = circuit.choices.get(c);
+                    (isButton(choice) ? pressed : done).add(words(choice));
+                }
+            }
+            boolean alone = done.isEmpty();
+            pressed.forEach(p -> done.add(alone ? p : "then " + p));
+            return done;
+        }
+
+        private boolean isButton(String choice) {
+            return sequence.buttons().stream()
+                    .map(Sequence.Button::name)
+                    .anyMatch(b -> choice.equals("push_" + b) || choice.equals("flip_" + b));
         }
 
         private String words(String choice) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,21 +35,31 @@ class ShopTestInTimeTest {
         }
     }
 
-    /** Every way is taken but one that would have to be timed within settling; every trip comes while a producer runs; only what needs counting is left, and a drive that must already be slow. */
+    /**
+     * Every way is taken but one that would have to be timed within settling; every trip comes while a producer runs; only what needs counting is left, a drive that must already be slow, and what takes longer than
+     * the step in which it would end it.
+     */
     @ParameterizedTest
     @ValueSource(ints = {0, 62})
     void nothing_is_left_out_but_what_needs_counting(int variant) {
         ShopTest walk = ShopTest.of(DefaultSequence.of("panel", Options.numbered(variant)));
         assertThat(walk.notTaken()).isSubsetOf(new ShopTest.Exit("settling", 4, "dust_fall"));
         assertThat(walk.notSeen())
-                .isSubsetOf(
-                        "high_too_often",
-                        "starts",
-                        "START refused in standing with starts_used",
-                        "drive",
-                        "time out of drive_slow",
-                        "cloth_caked",
-                        "cloth_weak");
+                .isSubsetOf(Stream.concat(
+                                Stream.of(
+                                        "high_too_often",
+                                        "starts",
+                                        "START refused in standing with starts_used",
+                                        "drive",
+                                        "time out of drive_slow",
+                                        "cloth_caked",
+                                        "cloth_weak",
+                                        "run_up_2 to holding by filter_uncleaned and not air_good",
+                                        "run_up_2 to run_on by (container_hold or soft_hold or receiver_high) and not pump"),
+                                walk.notSeen().stream()
+                                        .filter(s ->
+                                                s.matches(".* to run_on by (not air_enough|unloaded_out|not pump)")))
+                        .toList());
     }
 
     /** A panel with one thing wrong shows it somewhere in the walk: step, an output, a lamp or a message is otherwise than at a right panel. */
@@ -130,22 +141,23 @@ class ShopTestInTimeTest {
 
         double act(ShopTest.Act act, double atMost_s) {
             List<String> moves = act.moves();
-            moves.stream()
-                    .filter(m -> m.startsWith("flip_"))
-                    .map(m -> m.substring(5))
-                    .forEach(m -> {
-                        if (!levels.remove(m)) {
-                            levels.add(m);
-                        }
-                    });
+            flip(moves, false);
+            double contacts_s = taken_s(moves);
             if (moves.contains("dip")) {
                 controller.powerLost();
             }
             String before = controller.step();
             for (double passed_s = 0; passed_s < atMost_s; passed_s += SCAN_ms / 1000.0) {
-                scan(moves, passed_s == 0);
+                boolean press = passed_s <= contacts_s && passed_s + SCAN_ms / 1000.0 > contacts_s;
+                if (press) {
+                    flip(moves, true);
+                }
+                scan(moves, press);
                 boolean moved = !controller.step().equals(before) || act.takes().isEmpty();
-                if (moved && controller.step().equals(act.scan().step()) && isDone(moves, before)) {
+                if (passed_s >= contacts_s
+                        && moved
+                        && controller.step().equals(act.scan().step())
+                        && isDone(moves, before)) {
                     return passed_s;
                 }
                 if (!controller.step().equals(before)
@@ -154,6 +166,31 @@ class ShopTestInTimeTest {
                 }
             }
             return atMost_s;
+        }
+
+        /** Probes at once, buttons when it is their turn. */
+        private void flip(List<String> moves, boolean buttons) {
+            moves.stream()
+                    .filter(m -> m.startsWith("flip_"))
+                    .map(m -> m.substring(5))
+                    .filter(m -> buttons
+                            == sequence.buttons().stream()
+                                    .anyMatch(b -> b.name().equals(m)))
+                    .forEach(m -> {
+                        if (!levels.remove(m)) {
+                            levels.add(m);
+                        }
+                    });
+        }
+
+        /** Until contacts that are made bad are taken as bad; a button of the same line is pressed after that. */
+        private double taken_s(List<String> moves) {
+            return sequence.inputs().stream()
+                    .filter(i -> moves.contains("bad_" + i.name()))
+                    .flatMap(i -> i.filter().stream())
+                    .mapToDouble(f -> sequence.timer(f).time_s() + SCAN_ms / 1000.0)
+                    .max()
+                    .orElse(0);
         }
 
         /** A time is out, a contact has been bad for its filter. */
