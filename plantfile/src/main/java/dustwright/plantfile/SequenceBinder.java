@@ -2,16 +2,30 @@ package dustwright.plantfile;
 
 import dustwright.engine.interlock.Expr;
 import dustwright.engine.interlock.ExprText;
+import dustwright.engine.interlock.PerformanceLevel.Avoidance;
+import dustwright.engine.interlock.PerformanceLevel.Category;
+import dustwright.engine.interlock.PerformanceLevel.Exposure;
+import dustwright.engine.interlock.PerformanceLevel.Severity;
+import dustwright.engine.interlock.SafetyFunction;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.quantity.Duration;
+import dustwright.engine.quantity.Frequency;
+import dustwright.engine.quantity.Ratio;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Makes a {@link Sequence} of checked keys; conditions are read here, each fault at its own place in the line. */
 final class SequenceBinder {
+    /** Of 52 weeks, as in all units. */
+    static final double YEAR_s = 52 * 7 * 86_400.0;
+
+    static final List<String> CATEGORIES = List.of("B", "1", "2", "3", "4");
+
     private final Section top;
     private final SourceMap lines;
     private final Faults faults;
@@ -37,7 +51,54 @@ final class SequenceBinder {
                 top.namedSections("rules").stream().map(this::rule).toList(),
                 top.namedSections("causes").stream().map(this::cause).toList(),
                 top.namedSections("steps").stream().map(this::step).toList(),
-                top.namedSections("lamps").stream().map(this::lamp).toList());
+                top.namedSections("lamps").stream().map(this::lamp).toList(),
+                top.namedSections("safety").stream().map(this::safety).toList());
+    }
+
+    private SafetyFunction safety(Section s) {
+        Optional<Category> category =
+                s.find("category", String.class).map(c -> Category.values()[CATEGORIES.indexOf(c)]);
+        List<Section> channels = s.sections("channels");
+        if (category.isPresent() && !channels.isEmpty() && channels.size() != SafetyFunction.channels(category.get())) {
+            fault(
+                    s.path() + ".channels",
+                    channels.size() + (channels.size() == 1 ? " channel" : " channels") + " in category " + text(s, "category"),
+                    "one channel in categories B, 1 and 2 (the test channel is not stated), two in 3 and 4");
+        }
+        Optional<Integer> points = s.find("common cause", Integer.class);
+        return new SafetyFunction(
+                s.id(),
+                text(s, "what"),
+                Severity.valueOf(text(s, "severity")),
+                Exposure.valueOf(text(s, "exposure")),
+                Avoidance.valueOf(text(s, "avoidance")),
+                category,
+                points.isPresent() ? OptionalInt.of(points.get()) : OptionalInt.empty(),
+                channels.stream()
+                        .map(c -> c.sections("parts").stream().map(this::part).toList())
+                        .toList());
+    }
+
+    private SafetyFunction.Part part(Section s) {
+        if (s.has("B10d") != s.has("operated")) {
+            fault(
+                    s.path(),
+                    "B10d and operated go together",
+                    "how many operations it bears and how often it is operated, or its MTTFd");
+        }
+        if (s.has("B10d") && s.has("MTTFd")) {
+            fault(s.path() + ".MTTFd", "MTTFd beside B10d: one follows from the other", "one of the two");
+        }
+        return new SafetyFunction.Part(
+                text(s, "what"),
+                given(s.find("B10d", Integer.class).map(Integer::doubleValue)),
+                given(s.find("operated", Frequency.class).map(f -> f.si() * YEAR_s)),
+                given(s.find("MTTFd", Duration.class).map(d -> d.si() / YEAR_s)),
+                given(s.find("coverage", Ratio.class).map(Ratio::value)));
+    }
+
+    private static OptionalDouble given(Optional<Double> value) {
+        return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
     }
 
     private Sequence.Input input(Section s) {

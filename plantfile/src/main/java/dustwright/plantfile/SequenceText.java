@@ -1,7 +1,10 @@
 package dustwright.plantfile;
 
 import dustwright.engine.interlock.Expr;
+import dustwright.engine.interlock.SafetyFunction;
 import dustwright.engine.interlock.Sequence;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -77,6 +80,56 @@ public final class SequenceText {
                         l.words(),
                         "when",
                         l.when().text()));
+        if (!s.safety().isEmpty()) {
+            section(
+                    "safety",
+                    "for the screening of their level; the risk assessment sets severity, exposure and avoidance, parts and category are yours to enter");
+            s.safety().forEach(this::safety);
+        }
+    }
+
+    private void safety(SafetyFunction f) {
+        line(
+                f.id(),
+                "what",
+                f.words(),
+                "severity",
+                f.severity().name(),
+                "exposure",
+                f.exposure().name(),
+                "avoidance",
+                f.avoidance().name(),
+                "category",
+                f.category()
+                        .map(c -> "\"" + SequenceBinder.CATEGORIES.get(c.ordinal()) + "\"")
+                        .orElse(""),
+                "common cause",
+                f.points().isPresent() ? String.valueOf(f.points().getAsInt()) : "");
+        if (!f.channels().isEmpty()) {
+            text.append("    channels:\n");
+        }
+        for (List<SafetyFunction.Part> channel : f.channels()) {
+            text.append("      - parts:\n");
+            channel.forEach(this::part);
+        }
+    }
+
+    private void part(SafetyFunction.Part part) {
+        text.append("          - {what: ").append(flow(part.words()));
+        part.b10d().ifPresent(b -> text.append(", B10d: ").append((long) b));
+        part.operations_perYear()
+                .ifPresent(n -> text.append(", operated: ").append(plain(n)).append(" /year"));
+        part.mttfd_years().ifPresent(y -> text.append(", MTTFd: ").append(plain(y)).append(" years"));
+        part.coverage().ifPresent(c -> text.append(", coverage: ").append(plain(100 * c)).append(" %"));
+        text.append("}\n");
+    }
+
+    /** To twelve digits, so that what is read back is written alike. */
+    private static String plain(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(12))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private void section(String name, String explanation) {

@@ -1,9 +1,13 @@
 package dustwright.plantfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.PerformanceLevel;
+import dustwright.engine.interlock.SafetyFunction;
+import dustwright.engine.interlock.Sequence;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -61,6 +65,61 @@ class SequenceReaderTest {
                     .as("its line, or that of the other of two keys that contradict")
                     .isBetween(line, line + 1);
         });
+    }
+
+    private static final String GUARD = """
+              guard:
+                what: guard
+                severity: S2
+                exposure: F1
+                avoidance: P2
+                category: "3"
+                common cause: 65
+                channels:
+                  - parts:
+                      - {what: switch, B10d: 2000000, operated: 300 /year, coverage: 90 %}
+                      - {what: contactor, MTTFd: 75.5 years, coverage: 99 %}
+                  - parts:
+                      - {what: relay, MTTFd: 30 years, coverage: 60 %}
+            """;
+
+    /** Parts as they are entered are written and read back alike, and screened. */
+    @Test
+    void safety_functions_are_read_with_their_parts() {
+        String file = withSafety(GUARD);
+        Sequence sequence = ((SequenceReading.Read) SequenceReader.read(file)).sequence();
+        assertThat(((SequenceReading.Read) SequenceReader.read(SequenceText.of(sequence))).sequence())
+                .isEqualTo(sequence);
+        assertThat(sequence.safety()).singleElement().satisfies(f -> {
+            assertThat(f.channels().get(0).get(0).endurance_years().getAsDouble())
+                    .isCloseTo(66_666.7, within(0.1));
+            assertThat(f.reached())
+                    .isInstanceOfSatisfying(SafetyFunction.Screened.Reached.class, r -> assertThat(r.level())
+                            .isEqualTo(PerformanceLevel.D));
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "category: \"3\" | category: \"2\" | 2 channels in category 2 | two in 3 and 4",
+                "category: \"3\" | category: \"5\" | 5 | B, 1, 2, 3",
+                ", operated: 300 /year | | B10d and operated go together | or its MTTFd",
+                "MTTFd: 75.5 years | MTTFd: 75.5 years, B10d: 1000, operated: 1 /year | MTTFd beside B10d | one of the two",
+                "coverage: 90 % | coverage: 100 % | 100 % | 99.9 %",
+                "MTTFd: 30 years | MTTFd: 30 | 30 | years",
+                "common cause: 65 | common cause: 101 | 101 | 100",
+                "severity: S2 | severity: S3 | S3 | S2"
+            })
+    void wrong_safety_functions_are_told(String right, String wrong, String message, String expected) {
+        assertThat(GUARD).contains(right);
+        assertThat(faults(withSafety(GUARD.replace(right, wrong == null ? "" : wrong))))
+                .anySatisfy(f -> assertThat(f.text()).contains(message).contains(expected));
+    }
+
+    private static String withSafety(String functions) {
+        return WHOLE.substring(0, WHOLE.indexOf("\nsafety:")) + "\nsafety:\n" + functions;
     }
 
     @Test

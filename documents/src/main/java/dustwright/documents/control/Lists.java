@@ -1,10 +1,9 @@
 package dustwright.documents.control;
 
+import dustwright.documents.writing.Figures;
 import dustwright.engine.electrical.Instrument;
 import dustwright.engine.interlock.PerformanceLevel;
-import dustwright.engine.interlock.PerformanceLevel.Avoidance;
-import dustwright.engine.interlock.PerformanceLevel.Exposure;
-import dustwright.engine.interlock.PerformanceLevel.Severity;
+import dustwright.engine.interlock.SafetyFunction;
 import dustwright.engine.interlock.Sequence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -284,44 +283,61 @@ public final class Lists {
     }
 
     /**
-     * Safety functions with the level a risk of the stated kind would ask for, and what reaches it by the simplified method of ISO 13849-1. Severity,
-     * exposure and avoidance are our assumption for a screening; bag-full and high-level stops protect product and plant and are not among them.
+     * Safety functions with the level their risk asks for and the level they reach as they are built, by the simplified method of ISO 13849-1. Where the file states none, the usual ones with a risk that is our
+     * assumption; bag-full and high-level stops protect product and plant and are not among them.
      */
     public static Rows safetyFunctions(Sequence sequence) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(function("Emergency stop", Severity.S2, Exposure.F1, Avoidance.P1));
-        for (Sequence.Input input : sequence.inputs()) {
-            if (input.name().equals("guard_shut")) {
-                rows.add(function(capital(input.words()), Severity.S2, Exposure.F1, Avoidance.P2));
-            }
-        }
-        rows.add(function("No start without a deliberate START", Severity.S2, Exposure.F1, Avoidance.P1));
-        rows.add(function("Vacuum relief", Severity.S1, Exposure.F2, Avoidance.P1));
+        boolean guarded = sequence.inputs().stream().anyMatch(i -> i.name().equals("guard_shut"));
+        List<SafetyFunction> functions =
+                sequence.safety().isEmpty() ? SafetyFunction.usual(guarded) : sequence.safety();
         return new Rows(
                 "Safety functions",
                 "A screening by the simplified method of ISO 13849-1: the risk assessment sets the level, a validation on the finished panel"
                         + " shows whether it is reached. Stops for a full container or a high receiver protect product and plant and are not"
-                        + " among them.",
-                List.of("Function", "Assumed risk", "Level asked", "Reached by", "Reached here"),
-                rows);
+                        + " among them."
+                        + (sequence.safety().isEmpty()
+                                ? " The sequence states no safety functions; these are usual, their risk is assumed."
+                                : " Severity, exposure and avoidance are as the sequence states them."),
+                List.of("Function", "Risk", "Level asked", "Reached by", "Reached here"),
+                functions.stream().map(Lists::function).toList());
     }
 
     private static String capital(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    private static List<String> function(String name, Severity severity, Exposure exposure, Avoidance avoidance) {
-        PerformanceLevel level = PerformanceLevel.required(severity, exposure, avoidance);
+    private static List<String> function(SafetyFunction function) {
+        PerformanceLevel level = function.asked();
         String builds = level.buildsThatReach().stream()
                 .map(b -> "category " + words(b.category()) + " with diagnostic coverage " + words(b.coverage())
                         + " and MTTFd " + words(b.endurance()))
                 .collect(Collectors.joining("; "));
         return List.of(
-                name,
-                severity + " " + exposure + " " + avoidance + ", to be set by the risk assessment",
+                capital(function.words()),
+                function.severity() + " " + function.exposure() + " " + function.avoidance()
+                        + ", to be set by the risk assessment",
                 words(level),
                 builds,
-                "unknown: give category, B10d or MTTFd and diagnostic coverage of the parts chosen");
+                screened(function));
+    }
+
+    private static String screened(SafetyFunction function) {
+        SafetyFunction.Screened screened = function.reached();
+        if (screened instanceof SafetyFunction.Screened.Unknown unknown) {
+            return "not known; enter " + unknown.enter();
+        }
+        if (screened instanceof SafetyFunction.Screened.None none) {
+            return "none: " + none.why();
+        }
+        SafetyFunction.Screened.Reached reached = (SafetyFunction.Screened.Reached) screened;
+        boolean enough = reached.level().compareTo(function.asked()) >= 0;
+        List<String> words = new ArrayList<>(List.of(
+                words(reached.level()) + (enough ? ", as is asked or better" : ", less than is asked"),
+                "category " + words(function.category().orElseThrow()),
+                "MTTFd " + Figures.fixed(reached.mttfd_years(), 1) + " years",
+                "diagnostic coverage " + Figures.fixed(100 * reached.coverage(), 0) + " %"));
+        words.addAll(reached.remarks());
+        return String.join("; ", words);
     }
 
     private static String words(Enum<?> word) {

@@ -143,15 +143,7 @@ public final class ProofText {
                     "BROKEN From this state START is accepted again and again while the filter drop stays too high, and the filters are never cleaned");
             story(proof.cakedForEver());
         }
-        List<String> counts = proof.sequence().rules().stream()
-                .filter(r -> r instanceof Sequence.Rule.Times)
-                .map(Sequence.Rule::name)
-                .toList();
-        if (!counts.isEmpty()) {
-            line(
-                    "Not judged: that counts go up when they should and are forgotten when they should. The search takes every count as full or not in any scan, and judges only what follows from"
-                            + " it. Try them in a rehearsal and on the finished panel: " + String.join(", ", counts));
-        }
+        counts(proof);
         if (!proof.doNotApply().isEmpty()) {
             line("Not judged, since the sequence has no such device: "
                     + proof.doNotApply().stream().map(Property::id).collect(Collectors.joining(", ")));
@@ -165,6 +157,24 @@ public final class ProofText {
             line("No property speaks of these contacts, so nothing is proven of what they are for: "
                     + String.join(", ", proof.unjudged()));
         }
+    }
+
+    /** What is counted is judged where a property knows the count by its name; the window it is counted in is not. */
+    private void counts(Proof proof) {
+        String logic = proof.verdicts().stream().map(v -> v.property().logic()).collect(Collectors.joining(" "));
+        List<String> counts = proof.sequence().rules().stream()
+                .filter(r -> r instanceof Sequence.Rule.Times)
+                .map(Sequence.Rule::name)
+                .toList();
+        if (counts.isEmpty()) {
+            return;
+        }
+        String unknown =
+                counts.stream().filter(n -> !logic.contains("event_" + n)).collect(Collectors.joining(", "));
+        line("Not judged: that counts are forgotten when they should"
+                + (unknown.isEmpty() ? "" : ", and that these go up when they should: " + unknown)
+                + ". The search takes every count as full or not in any scan, and judges what goes up and what follows from"
+                + " it. Try them in a rehearsal and on the finished panel: " + String.join(", ", counts));
     }
 
     private void story(Story story) {

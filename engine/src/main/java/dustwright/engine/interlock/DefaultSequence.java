@@ -21,6 +21,7 @@ public final class DefaultSequence {
                 new DefaultRules(options).rules(),
                 new DefaultCauses(options).causes(),
                 new DefaultSteps(options).steps(),
-                new DefaultLamps(options).lamps());
+                new DefaultLamps(options).lamps(),
+                SafetyFunction.usual(options.discharge() != Options.Discharge.STRAIGHT));
     }
 }

@@ -65,6 +65,11 @@ final class HonestProperties {
                     "refusal-says-why",
                     "START at rest that is refused: some message says why",
                     "was_in_standing and press_start and not in_warning -> in_tripped or container or container_missing or container_unconfirmed or container_changing or cooling or filter_blind or too_deep or air_stop or starts or vent_unproved or resting"),
+            honest(
+                            "message-cloth",
+                            "FILTER DOES NOT COME CLEAN stands while the filters were cleaned in vain",
+                            "cloth_weak <-> out_cleaned_in_vain")
+                    .needing("cleaned_in_vain"),
             honest("message-starts", "STARTS USED UP stands while it is so", "starts <-> out_starts_used"),
             honest(
                     "lamp-starting",

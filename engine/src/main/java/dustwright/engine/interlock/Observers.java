@@ -46,6 +46,11 @@ final class Observers {
             new Observer(
                     "o_deep",
                     "(not relief_ok or (o_deep and not was_in_warning)) and not (was_in_run_on or was_in_standing or was_in_tripped)"),
+            // what is counted
+            new Observer("o_again", "not filter_ok and not (o_blind and not dip_now) and not was_in_tripped"),
+            new Observer("o_returned", "was_in_vacuuming and o_held_before"),
+            new Observer("o_held_before", "was_in_holding"),
+            new Observer("o_started", "was_pump and o_rested"),
             new Observer("o_pulsed", "was_in_pulsing and (o_pulsed or out_pulsed)"),
             new Observer("o_blind", "(not filter_ok or (o_blind and not o_pulsed)) and not was_in_tripped"),
             new Observer(

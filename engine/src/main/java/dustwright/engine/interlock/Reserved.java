@@ -25,6 +25,8 @@ public final class Reserved {
             "told_",
             "untaken_",
             "begun_",
+            "event_",
+            "forget_",
             "t_",
             "o_",
             "c_",

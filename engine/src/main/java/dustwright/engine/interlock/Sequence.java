@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  * @param title what it is for
  * @param options choices it was made for, by name
  * @param scan_s usual time from scan to scan [s]
+ * @param safety safety functions, by what risk each is asked for and how it is built; the search does not read them
  */
 public record Sequence(
         String title,
@@ -24,7 +25,8 @@ public record Sequence(
         List<Rule> rules,
         List<Cause> causes,
         List<Step> steps,
-        List<Lamp> lamps) {
+        List<Lamp> lamps,
+        List<SafetyFunction> safety) {
     public Sequence {
         options = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(options));
         inputs = List.copyOf(inputs);
@@ -35,6 +37,23 @@ public record Sequence(
         causes = List.copyOf(causes);
         steps = List.copyOf(steps);
         lamps = List.copyOf(lamps);
+        safety = List.copyOf(safety);
+    }
+
+    /** A sequence that states no safety functions. */
+    public Sequence(
+            String title,
+            Map<String, String> options,
+            double scan_s,
+            List<Input> inputs,
+            List<Button> buttons,
+            List<Output> outputs,
+            List<Timer> timers,
+            List<Rule> rules,
+            List<Cause> causes,
+            List<Step> steps,
+            List<Lamp> lamps) {
+        this(title, options, scan_s, inputs, buttons, outputs, timers, rules, causes, steps, lamps, List.of());
     }
 
     /**

@@ -22,13 +22,27 @@ final class ServiceProperties {
                     "was_vent_shut and not vent_shut and not dip_now -> o_container_hold or o_high or o_soft or press_stop or not air_enough or o_trip or in_settling or in_idle or was_in_purging"),
             service(
                             "cleaning-reason",
-                            "Automatic cleaning begins only when its time or the filter drop asks for it, or as the closing clean",
-                            "was_in_vacuuming and in_settling and not press_clean -> press_stop or out_interval_out or o_interval or not filter_clean")
+                            "Automatic cleaning begins only when its time or the filter drop asks for it, or as the closing clean; by its time alone once the filters were cleaned in vain",
+                            "was_in_vacuuming and in_settling and not press_clean -> press_stop or out_interval_out or o_interval or (not filter_clean and not out_cleaned_in_vain)")
                     .without("press_clean"),
             service(
                     "blind-cleans",
                     "After the filter drop was too high a start cleans the filters off load before users vacuum",
                     "o_blind -> not in_vacuuming and not vent_shut"),
+            service(
+                    "start-cleans-ready",
+                    "A start goes on to the cleaning only with the vent proved open, the rotor turning, the receiver probe clear and the suction valve open",
+                    "(was_in_run_up or was_in_run_up_2) and in_settling -> o_blind and t_rotor and not t_receiver_covered and vent_open_limit and no_vacuum and suction_open"),
+            service(
+                            "count-of-blind",
+                            "A filter drop that is too high is counted just when it comes anew",
+                            "event_cloth_lost <-> o_again")
+                    .needing("cloth_lost"),
+            service(
+                            "count-of-cleanings",
+                            "A cleaning is counted just when the filter drop asks for it and air is good",
+                            "event_cleaned_in_vain <-> was_in_vacuuming and not filter_clean and air_good")
+                    .needing("cleaned_in_vain"),
             service(
                     "run-up-goes-on",
                     "A run-up ends in a hold only when something holds, or when the filters must be cleaned first and air is low",

@@ -178,13 +178,13 @@ final class StoppingProperties {
                     .needing("line_1"),
             stops(
                             "at-speed",
-                            "The vent shuts only when the drive is at speed, after a start",
-                            "in_vacuuming and was_in_run_up -> at_speed")
+                            "The vent shuts, or the cleaning begins, only when the drive is at speed, after a start",
+                            "(in_vacuuming or in_settling) and was_in_run_up -> at_speed")
                     .needing("at_speed"),
             stops(
                             "at-speed-two",
-                            "The vent shuts only when every drive that runs is at speed, after a start",
-                            "in_vacuuming and was_in_run_up_2 -> (at_speed_1 or o_lost_1) and (at_speed_2 or o_lost_2)")
+                            "The vent shuts, or the cleaning begins, only when every drive that runs is at speed, after a start",
+                            "(in_vacuuming or in_settling) and was_in_run_up_2 -> (at_speed_1 or o_lost_1) and (at_speed_2 or o_lost_2)")
                     .needing("at_speed_1"),
             stops("speed-held", "With the vent open the drive goes to minimum speed", "speed_up -> vent_shut")
                     .needing("speed_up"),
@@ -194,8 +194,8 @@ final class StoppingProperties {
                     "((vent_shut and not was_vent_shut) or (pulses and not was_pulses)) -> vent_open_limit and no_vacuum"),
             stops(
                             "run-up-time",
-                            "After a start the vent shuts only when the run-up time is out",
-                            "in_vacuuming -> (not was_in_run_up or o_ran_up) and (not was_in_run_up_2 or o_ran_up_2)")
+                            "After a start the vent shuts, or the cleaning begins, only when the run-up time is out",
+                            "in_vacuuming or in_settling -> (not was_in_run_up or o_ran_up) and (not was_in_run_up_2 or o_ran_up_2)")
                     .without("speed_up"),
             stops(
                     "clean-on-good-air",

@@ -48,6 +48,16 @@ final class SurpriseProperties {
                     "No more own returns than the window allows",
                     "out_returns_used and o_high -> not pump"),
             surprise(
+                            "count-of-returns",
+                            "An own return is counted just when vacuum has come back from a hold",
+                            "event_returns_used <-> o_returned")
+                    .needing("returns_used"),
+            surprise(
+                            "count-of-starts",
+                            "A start is counted just when a rested producer has started",
+                            "event_starts_used <-> o_started")
+                    .needing("starts_used"),
+            surprise(
                             "cleaning-asked",
                             "Manual cleaning: pulses only after CLEAN was pressed since START, or after the filter drop was too high",
                             "pulses and not was_pulses -> was_asked_cleaning or o_blind")

@@ -45,7 +45,8 @@ record World(
             Set.of("valve", "was_valve", "valve_off", "t_rotor", "t_suction_open");
 
     /** Counts, not times: a sequence that does not count is told so. */
-    private static final Set<String> COUNTED = Set.of("out_returns_used", "out_starts_used");
+    private static final Set<String> COUNTED =
+            Set.of("out_returns_used", "out_starts_used", "out_cloth_lost", "out_cleaned_in_vain");
 
     /** No fault: people have shut all inlets. */
     private static final String NO_INLET_OPEN = "bad_inlet_used";
@@ -298,6 +299,9 @@ record World(
                 lines.add(new Statement.Assign(
                         name, sum.forget().not().and(self.or(sum.run().and(out)))));
             } else {
+                Statement.Count count = (Statement.Count) statement;
+                lines.add(new Statement.Assign("event_" + name, count.event()));
+                lines.add(new Statement.Assign("forget_" + name, count.forget()));
                 contacts.add("out_" + name);
                 lines.add(new Statement.Assign(name, out));
             }

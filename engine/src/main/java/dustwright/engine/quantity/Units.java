@@ -268,6 +268,7 @@ public final class Units {
         add(Dimension.DURATION, MINUTE, "min");
         add(Dimension.DURATION, HOUR, "h", "hr");
         add(Dimension.DURATION, DAY, "d", "day", "days");
+        add(Dimension.DURATION, YEAR, "year", "years");
         add(Dimension.FREQUENCY, 1 / (7 * DAY), "/week", "perweek", "aweek");
         add(Dimension.FREQUENCY, 1 / DAY, "/d", "/day");
         add(Dimension.FREQUENCY, 1 / HOUR, "/h");

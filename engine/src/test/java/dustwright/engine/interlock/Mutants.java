@@ -27,6 +27,9 @@ final class Mutants {
         mutants.causes();
         mutants.latches();
         mutants.leftOut();
+        mutants.counts();
+        mutants.crosswise();
+        mutants.litTooWidely();
         return mutants.mutants;
     }
 
@@ -148,6 +151,81 @@ final class Mutants {
                         .forEach((dropped, when) -> put(
                                 "rule " + rule.name() + " without " + dropped,
                                 withRule(new Sequence.Rule.Is(is.name(), when, is.words()))));
+            }
+        }
+    }
+
+    /** Counts that never go up, that go up all the time, that are never forgotten or at once. */
+    private void counts() {
+        for (Sequence.Rule rule : whole.rules()) {
+            if (rule instanceof Sequence.Rule.Times times) {
+                put("never counted: " + rule.name(), withRule(count(times, Expr.Constant.NO, times.forget())));
+                put("always counted: " + rule.name(), withRule(count(times, Expr.Constant.YES, times.forget())));
+                put("never forgotten: " + rule.name(), withRule(count(times, times.event(), Expr.Constant.NO)));
+                put("forgotten at once: " + rule.name(), withRule(count(times, times.event(), Expr.Constant.YES)));
+            }
+        }
+    }
+
+    private static Sequence.Rule count(Sequence.Rule.Times times, Expr event, Expr forget) {
+        return new Sequence.Rule.Times(times.name(), event, times.limit(), forget, times.words());
+    }
+
+    /** Messages of two causes that follow each other and are latched or not alike, told crosswise. */
+    private void crosswise() {
+        for (int c = 1; c < whole.causes().size(); c++) {
+            Sequence.Cause first = whole.causes().get(c - 1);
+            Sequence.Cause second = whole.causes().get(c);
+            if (first.latched() == second.latched() && first.demands().equals(second.demands())) {
+                Map<String, Sequence.Cause> swapped =
+                        Map.of(first.name(), when(first, second.when()), second.name(), when(second, first.when()));
+                put(
+                        "crosswise: " + first.name() + " and " + second.name(),
+                        withCauses(
+                                whole,
+                                whole.causes().stream()
+                                        .map(x -> swapped.getOrDefault(x.name(), x))
+                                        .toList()));
+            }
+        }
+    }
+
+    private static Sequence.Cause when(Sequence.Cause cause, Expr when) {
+        return new Sequence.Cause(
+                cause.name(),
+                when,
+                cause.demands(),
+                cause.latched(),
+                cause.priority(),
+                cause.message(),
+                cause.consequence(),
+                cause.response());
+    }
+
+    /** Lamps that are lit in one step more. */
+    private void litTooWidely() {
+        for (Sequence.Lamp lamp : whole.lamps()) {
+            for (String step : List.of("standing", "vacuuming", "holding")) {
+                Expr wider = lamp.when().or(Expr.name("in_" + step));
+                put(
+                        "lamp " + lamp.name() + " lit in " + step + " too",
+                        new Sequence(
+                                whole.title(),
+                                whole.options(),
+                                whole.scan_s(),
+                                whole.inputs(),
+                                whole.buttons(),
+                                whole.outputs(),
+                                whole.timers(),
+                                whole.rules(),
+                                whole.causes(),
+                                whole.steps(),
+                                whole.lamps().stream()
+                                        .map(l -> l.equals(lamp)
+                                                ? new Sequence.Lamp(
+                                                        l.name(), l.tag(), l.colour(), l.flashes(), l.words(), wider)
+                                                : l)
+                                        .toList()));
             }
         }
     }

@@ -111,6 +111,49 @@ public final class SequenceKeys {
             Key.required("shows", WORDS, "Inscription."),
             Key.required("when", CONDITION, "When it is lit."));
 
+    private static final Group PART = group(
+            "a part",
+            Key.required("what", WORDS, "What it is."),
+            Key.optional(
+                    "B10d",
+                    new Shape.Whole(1, 2_000_000_000),
+                    "Operations until 10 % of such parts have failed dangerously, from its maker; needs `operated`."),
+            Key.optional(
+                    "operated",
+                    new Shape.Amount(
+                            List.of(Shape.Range.of(Dimension.FREQUENCY, "0.1 /year", "1000000000 /year")), "300 /year"),
+                    "How often it is operated, in the mean; a year has 52 weeks."),
+            Key.optional(
+                    "MTTFd",
+                    new Shape.Amount(
+                            List.of(Shape.Range.of(Dimension.DURATION, "0.1 years", "100000 years")), "75 years"),
+                    "Mean time to dangerous failure, from its maker, where it does not wear with its operations."),
+            Key.optional(
+                    "coverage",
+                    new Shape.Amount(List.of(Shape.Range.of(Dimension.RATIO, "0 %", "99.9 %")), "90 %"),
+                    "Share of its dangerous failures that is noticed, by the standard's Annex E."));
+
+    private static final Group CHANNEL = group(
+            "a channel",
+            Key.required(
+                    "parts", new ListOf(new Shape.Keys(PART), 1), "Its parts: if one fails, so does the channel."));
+
+    private static final Group SAFETY = group(
+            "a safety function",
+            Key.required("what", WORDS, "What it does."),
+            Key.required("severity", new Word(List.of("S1", "S2")), "Harm: slight, or serious."),
+            Key.required("exposure", new Word(List.of("F1", "F2")), "Exposed: seldom, or often."),
+            Key.required("avoidance", new Word(List.of("P1", "P2")), "Harm avoided: sometimes, or hardly."),
+            Key.optional("category", new Word(List.of("B", "1", "2", "3", "4")), "Architecture after ISO 13849-1."),
+            Key.optional(
+                    "common cause",
+                    new Shape.Whole(0, 100),
+                    "Points against failures of common cause, by the list of the standard's Annex F."),
+            Key.optional(
+                    "channels",
+                    new ListOf(new Shape.Keys(CHANNEL), 1),
+                    "One in categories B, 1 and 2 (without the test channel), two in 3 and 4."));
+
     /** The whole file. */
     public static final Group TOP = group(
             "a sequence",
@@ -132,7 +175,11 @@ public final class SequenceKeys {
                     "What demands something of the outputs, and what is said."),
             Key.required(
                     "steps", new Named("step", new Shape.Keys(STEP)), "Steps; the first is the one after power on."),
-            Key.required("lamps", new Named("lamp", new Shape.Keys(LAMP)), "Lamps."));
+            Key.required("lamps", new Named("lamp", new Shape.Keys(LAMP)), "Lamps."),
+            Key.optional(
+                    "safety",
+                    new Named("safety function", new Shape.Keys(SAFETY)),
+                    "Safety functions, for a screening of their level; nothing else reads them."));
 
     private static Group group(String words, Key... keys) {
         return new Group(words, Place.Kind.PLANT, List.of(keys), List.of());
