@@ -11,6 +11,7 @@ import dustwright.engine.interlock.Sequence;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Frequency;
 import dustwright.engine.quantity.Ratio;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -24,7 +25,9 @@ final class SequenceBinder {
     /** Of 52 weeks, as in all units. */
     static final double YEAR_s = 52 * 7 * 86_400.0;
 
-    static final List<String> CATEGORIES = List.of("B", "1", "2", "3", "4");
+    /** Categories as the standard writes them. */
+    static final Map<Category, String> CATEGORIES = new EnumMap<>(Map.of(
+            Category.B, "B", Category.ONE, "1", Category.TWO, "2", Category.THREE, "3", Category.FOUR, "4"));
 
     private final Section top;
     private final SourceMap lines;
@@ -56,13 +59,17 @@ final class SequenceBinder {
     }
 
     private SafetyFunction safety(Section s) {
-        Optional<Category> category =
-                s.find("category", String.class).map(c -> Category.values()[CATEGORIES.indexOf(c)]);
+        Optional<Category> category = s.find("category", String.class)
+                .flatMap(written -> CATEGORIES.entrySet().stream()
+                        .filter(c -> c.getValue().equals(written))
+                        .map(Map.Entry::getKey)
+                        .findFirst());
         List<Section> channels = s.sections("channels");
         if (category.isPresent() && !channels.isEmpty() && channels.size() != SafetyFunction.channels(category.get())) {
             fault(
                     s.path() + ".channels",
-                    channels.size() + (channels.size() == 1 ? " channel" : " channels") + " in category " + text(s, "category"),
+                    channels.size() + (channels.size() == 1 ? " channel" : " channels") + " in category "
+                            + text(s, "category"),
                     "one channel in categories B, 1 and 2 (the test channel is not stated), two in 3 and 4");
         }
         Optional<Integer> points = s.find("common cause", Integer.class);

@@ -101,7 +101,7 @@ public final class SequenceText {
                 f.avoidance().name(),
                 "category",
                 f.category()
-                        .map(c -> "\"" + SequenceBinder.CATEGORIES.get(c.ordinal()) + "\"")
+                        .map(c -> "\"" + SequenceBinder.CATEGORIES.get(c) + "\"")
                         .orElse(""),
                 "common cause",
                 f.points().isPresent() ? String.valueOf(f.points().getAsInt()) : "");
@@ -119,8 +119,11 @@ public final class SequenceText {
         part.b10d().ifPresent(b -> text.append(", B10d: ").append((long) b));
         part.operations_perYear()
                 .ifPresent(n -> text.append(", operated: ").append(plain(n)).append(" /year"));
-        part.mttfd_years().ifPresent(y -> text.append(", MTTFd: ").append(plain(y)).append(" years"));
-        part.coverage().ifPresent(c -> text.append(", coverage: ").append(plain(100 * c)).append(" %"));
+        part.mttfd_years()
+                .ifPresent(y -> text.append(", MTTFd: ").append(plain(y)).append(" years"));
+        part.coverage()
+                .ifPresent(
+                        c -> text.append(", coverage: ").append(plain(100 * c)).append(" %"));
         text.append("}\n");
     }
 

@@ -94,8 +94,9 @@ class SequenceReaderTest {
             assertThat(f.channels().get(0).get(0).endurance_years().getAsDouble())
                     .isCloseTo(66_666.7, within(0.1));
             assertThat(f.reached())
-                    .isInstanceOfSatisfying(SafetyFunction.Screened.Reached.class, r -> assertThat(r.level())
-                            .isEqualTo(PerformanceLevel.D));
+                    .isInstanceOfSatisfying(
+                            SafetyFunction.Screened.Reached.class,
+                            r -> assertThat(r.level()).isEqualTo(PerformanceLevel.D));
         });
     }
 

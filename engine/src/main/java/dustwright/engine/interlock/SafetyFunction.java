@@ -178,7 +178,8 @@ public record SafetyFunction(
                         most_years,
                         1
                                 / c.stream()
-                                        .mapToDouble(p -> 1 / p.endurance_years().getAsDouble())
+                                        .mapToDouble(
+                                                p -> 1 / p.endurance_years().getAsDouble())
                                         .sum()))
                 .toList();
         if (each.size() == 1) {
@@ -213,15 +214,15 @@ public record SafetyFunction(
             remarks.add("category 1 needs well-tried parts and principles");
         }
         if (built == Category.TWO) {
-            remarks.add("category 2 needs a test channel, tests 100 times as often as demands, and a test channel that lasts half as long at least");
+            remarks.add(
+                    "category 2 needs a test channel, tests 100 times as often as demands, and a test channel that lasts half as long at least");
         }
         if (built.compareTo(Category.TWO) < 0 && share > 0) {
             remarks.add("diagnostics do not count in category " + (built == Category.B ? "B" : "1"));
         }
         for (List<Part> channel : channels) {
             for (Part part : channel) {
-                part.worn_years()
-                        .ifPresent(years -> replaced(part, years).ifPresent(remarks::add));
+                part.worn_years().ifPresent(years -> replaced(part, years).ifPresent(remarks::add));
             }
         }
         return List.copyOf(remarks);

@@ -67,10 +67,11 @@ class MutantsTest {
     void a_slip_is_no_slip_only_where_both_sequences_are_seen_to_do_the_same() {
         Map<String, Sequence> mutants = Mutants.of(WHOLE);
         assertThat(Alike.of(WHOLE, WHOLE)).isTrue();
-        mutants.keySet().retainAll(List.of(
-                "reset of deep_held without in_standing",
-                "exit from run_up to settling without receiver_free",
-                "rule cleaning_due without not cleaned_in_vain"));
+        mutants.keySet()
+                .retainAll(List.of(
+                        "reset of deep_held without in_standing",
+                        "exit from run_up to settling without receiver_free",
+                        "rule cleaning_due without not cleaned_in_vain"));
         assertThat(mutants).hasSize(3);
         assertThat(mutants.entrySet().stream()
                         .filter(m -> Alike.of(WHOLE, m.getValue()))

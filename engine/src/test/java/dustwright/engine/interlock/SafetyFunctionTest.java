@@ -38,8 +38,8 @@ class SafetyFunctionTest {
     /** ISO 13849-1, Annex D, from memory: channels of 3 and 100 years count as two of 66 years. */
     @Test
     void two_unequal_channels_are_made_equal() {
-        Screened.Reached two = reached(built(
-                Category.THREE, 65, List.of(stated("a", 3, 0.6)), List.of(stated("b", 100, 0.9))));
+        Screened.Reached two =
+                reached(built(Category.THREE, 65, List.of(stated("a", 3, 0.6)), List.of(stated("b", 100, 0.9))));
         assertThat(two.mttfd_years()).isCloseTo(66, within(0.8));
         assertThat(two.coverage())
                 .as("the part that fails more often weighs more")
@@ -49,8 +49,8 @@ class SafetyFunctionTest {
 
     @Test
     void parts_in_a_row_fail_as_often_as_all_of_them_together() {
-        Screened.Reached row = reached(
-                built(Category.B, 0, List.of(stated("a", 20, 0), stated("b", 30, 0), stated("c", 60, 0))));
+        Screened.Reached row =
+                reached(built(Category.B, 0, List.of(stated("a", 20, 0), stated("b", 30, 0), stated("c", 60, 0))));
         assertThat(row.mttfd_years()).isCloseTo(10, within(1e-9));
         assertThat(row.level()).isEqualTo(PerformanceLevel.B);
     }
@@ -59,8 +59,8 @@ class SafetyFunctionTest {
     void too_few_points_against_common_cause_reach_nothing() {
         List<Part> channel = List.of(stated("a", 100, 0.9));
         assertThat(built(Category.THREE, 64, channel, channel).reached())
-                .isInstanceOfSatisfying(Screened.None.class, n -> assertThat(n.why())
-                        .contains("64 points", "65 are needed"));
+                .isInstanceOfSatisfying(
+                        Screened.None.class, n -> assertThat(n.why()).contains("64 points", "65 are needed"));
         assertThat(reached(built(Category.THREE, 65, channel, channel)).level()).isEqualTo(PerformanceLevel.D);
     }
 
@@ -87,8 +87,8 @@ class SafetyFunctionTest {
         assertThat(function.asked()).isEqualTo(PerformanceLevel.D);
         assertThat(SafetyFunction.usual(true))
                 .hasSize(4)
-                .allSatisfy(f -> assertThat(f.reached())
-                        .isEqualTo(new Screened.Unknown("category; channels with their parts")));
+                .allSatisfy(f ->
+                        assertThat(f.reached()).isEqualTo(new Screened.Unknown("category; channels with their parts")));
     }
 
     /** What wears out within twenty years has to be replaced before, and says so. */
@@ -99,8 +99,8 @@ class SafetyFunctionTest {
                 .contains("limit switch to be replaced before 5 years")
                 .anySatisfy(r -> assertThat(r).contains("well-tried"));
         assertThat(built(Category.ONE, 0, List.of(stated("a", 2.5, 0))).reached())
-                .isInstanceOfSatisfying(Screened.None.class, n -> assertThat(n.why())
-                        .contains("less than 3 years"));
+                .isInstanceOfSatisfying(
+                        Screened.None.class, n -> assertThat(n.why()).contains("less than 3 years"));
         assertThat(built(Category.ONE, 0, List.of(stated("a", 20, 0))).reached())
                 .as("category 1 asks for the long class")
                 .isInstanceOf(Screened.None.class);
