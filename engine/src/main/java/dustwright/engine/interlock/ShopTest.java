@@ -187,7 +187,7 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
                 Expr elsewhere = asDecided(sequence, step, meanwhile(exits.subList(e + 1, exits.size())));
                 String way = step.name() + " to " + exits.get(e).to();
                 alone(when instanceof Expr.Or ? when.terms() : List.of()).forEach((by, so) -> {
-                    Expr stays = takesTime(sequence, so) ? elsewhere.not() : Expr.Constant.YES;
+                    Expr stays = takesTime(sequence, Expr.of(by)) ? elsewhere.not() : Expr.Constant.YES;
                     alternatives.put(way + BY + by, Expr.and(List.of(taken, asDecided(sequence, step, so), stays)));
                 });
                 when.names()
@@ -215,7 +215,8 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
         return Expr.or(exits.stream()
                 .map(x -> x.when().replace(n -> {
                     String name = ((Expr.Name) n).name();
-                    return name.equals("time_out") ? Expr.Constant.NO : follow.contains(name) ? Expr.Constant.YES : n;
+                    boolean atTheEnd = name.equals("time_out") || name.startsWith("press_");
+                    return atTheEnd ? Expr.Constant.NO : follow.contains(name) ? Expr.Constant.YES : n;
                 }))
                 .toList());
     }
