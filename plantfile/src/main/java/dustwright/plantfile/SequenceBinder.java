@@ -26,8 +26,8 @@ final class SequenceBinder {
     static final double YEAR_s = 52 * 7 * 86_400.0;
 
     /** Categories as the standard writes them. */
-    static final Map<Category, String> CATEGORIES = new EnumMap<>(Map.of(
-            Category.B, "B", Category.ONE, "1", Category.TWO, "2", Category.THREE, "3", Category.FOUR, "4"));
+    static final Map<Category, String> CATEGORIES = new EnumMap<>(
+            Map.of(Category.B, "B", Category.ONE, "1", Category.TWO, "2", Category.THREE, "3", Category.FOUR, "4"));
 
     private final Section top;
     private final SourceMap lines;
@@ -98,7 +98,7 @@ final class SequenceBinder {
         }
         return new SafetyFunction.Part(
                 text(s, "what"),
-                given(s.find("B10d", Integer.class).map(Integer::doubleValue)),
+                given(s.find("B10d", Ratio.class).map(Ratio::value)),
                 given(s.find("operated", Frequency.class).map(f -> f.si() * YEAR_s)),
                 given(s.find("MTTFd", Duration.class).map(d -> d.si() / YEAR_s)),
                 given(s.find("coverage", Ratio.class).map(Ratio::value)));

@@ -100,9 +100,7 @@ public final class SequenceText {
                 "avoidance",
                 f.avoidance().name(),
                 "category",
-                f.category()
-                        .map(c -> "\"" + SequenceBinder.CATEGORIES.get(c) + "\"")
-                        .orElse(""),
+                f.category().map(SequenceBinder.CATEGORIES::get).orElse(""),
                 "common cause",
                 f.points().isPresent() ? String.valueOf(f.points().getAsInt()) : "");
         if (!f.channels().isEmpty()) {
@@ -116,7 +114,7 @@ public final class SequenceText {
 
     private void part(SafetyFunction.Part part) {
         text.append("          - {what: ").append(flow(part.words()));
-        part.b10d().ifPresent(b -> text.append(", B10d: ").append((long) b));
+        part.b10d().ifPresent(b -> text.append(", B10d: ").append(plain(b)));
         part.operations_perYear()
                 .ifPresent(n -> text.append(", operated: ").append(plain(n)).append(" /year"));
         part.mttfd_years()

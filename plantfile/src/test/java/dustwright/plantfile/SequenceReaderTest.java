@@ -109,7 +109,7 @@ class SequenceReaderTest {
                 ", operated: 300 /year | | B10d and operated go together | or its MTTFd",
                 "MTTFd: 75.5 years | MTTFd: 75.5 years, B10d: 1000, operated: 1 /year | MTTFd beside B10d | one of the two",
                 "coverage: 90 % | coverage: 100 % | 100 % | 99.9 %",
-                "MTTFd: 30 years | MTTFd: 30 | 30 | years",
+                "MTTFd: 30 years | MTTFd: 30 | a number without a unit | years",
                 "common cause: 65 | common cause: 101 | 101 | 100",
                 "severity: S2 | severity: S3 | S3 | S2"
             })

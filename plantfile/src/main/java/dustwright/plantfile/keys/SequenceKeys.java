@@ -116,7 +116,7 @@ public final class SequenceKeys {
             Key.required("what", WORDS, "What it is."),
             Key.optional(
                     "B10d",
-                    new Shape.Whole(1, 2_000_000_000),
+                    new Shape.Amount(List.of(Shape.Range.of(Dimension.RATIO, "1", "10000000000")), "2000000"),
                     "Operations until 10 % of such parts have failed dangerously, from its maker; needs `operated`."),
             Key.optional(
                     "operated",
