@@ -9,6 +9,7 @@ import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Step;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.sheet.Answer;
@@ -16,6 +17,7 @@ import dustwright.engine.sheet.Entry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -160,6 +162,79 @@ class PausesAndYearsTest {
         assertThat(figure(study, "motor-asked/P1"))
                 .isGreaterThanOrEqualTo(1.1 * vented.value().si());
     }
+
+    /** Nobody has to shut his inlet: three tools beside the vent valve bring a dynamic machine more air, and power, than the valve alone. */
+    @Test
+    void users_who_leave_their_inlets_open_beside_the_vent_valve_load_a_dynamic_machine_most() {
+        Study study = study(turbo());
+        List<Step> steps = entry(study, "vented-load/P1").derivation().steps();
+        assertThat(steps.get(steps.size() - 1).inputs().get(0).meaning()).contains("vent valve open, ");
+        double inSet_W = figure(study, "vented-load/P1") * 11_000;
+        // own curve of the test: 15.5 kW at 1600 m³/h and 9.5 kW at 1000 m³/h; the vent valve alone leaves some 10 kPa
+        assertThat(inSet_W).isBetween(11_000.0, 15_500.0);
+        assertThat(figure(study, "worst-power/P1")).isCloseTo(inSet_W, within(1e-6));
+    }
+
+    @Test
+    void a_station_without_a_vent_valve_is_not_known_to_stop_the_pull_for_a_change() {
+        String none = bakery.replaceFirst("\n    vent valve:[^\n]*", "");
+        assertThat(worst(study(none), FindingCode.VENT_PULL).unjudged()).isTrue();
+        String goesOn = with(none, "during a change: vacuuming stops", "during a change: vacuuming goes on");
+        String neverOffLine = goesOn.replaceFirst("\n  cleaning interval:[^\n]*", "");
+        assertThat(study(neverOffLine).worstPerPlace()).noneMatch(f -> f.code() == FindingCode.VENT_PULL);
+    }
+
+    /**
+     * A multistage machine that reaches 23 kPa at 1.2 kg/m³ without flow reaches p_a c/(1 + c) on the air it holds, c = 23 kPa/(1.2 kg/m³ R T) =
+     * 0.2277 at 287.05 · 293.15 J/kg (dry air, within 0.3 %): 18.8 kPa at 101.3 kPa. The claw beside it draws the station to where the relief valve
+     * passes what the claw takes, beyond 19.5 kPa.
+     */
+    @Test
+    void a_machine_that_its_neighbour_shuts_off_in_every_pause_is_told_and_its_curve_is_not_called_unmeasured() {
+        Study pair = study(PAIR);
+        Finding shut = worst(pair, FindingCode.PRODUCER_SHUT);
+        assertThat(shut.where().id()).isEqualTo("MC");
+        assertThat(shut.state()).isEqualTo("all inlets shut");
+        assertThat(shut.limit().si()).isCloseTo(18_800, within(100.0));
+        assertThat(shut.value().si()).isGreaterThan(19_500);
+        assertThat(shut.fails()).isTrue();
+        assertThat(figure(pair, "shut-check/MC")).isEqualTo(shut.limit().si());
+        assertThat(worst(pair, FindingCode.RELIEF_CAPACITY).holds()).isTrue();
+    }
+
+    /** The same machine measured to 22 kPa only: nobody knows whether it still moves air at what the claw makes. */
+    @Test
+    void a_machine_whose_curve_ends_before_it_moves_no_air_is_not_measured_behind_a_shut_check_valve() {
+        Study pair = study(with(PAIR, ", {flow: 0 m3/h, vacuum: 23 kPa, power: 4.5 kW}", ""));
+        assertThat(worst(pair, FindingCode.RELIEF_CAPACITY).unjudged()).isTrue();
+    }
+
+    private static final String PAIR = """
+            dustwright: 1
+            plant: {name: An invented pair, units: si}
+            site: {altitude: 0 m, temperature: 20 degC, humidity: 0 %}
+            tubes: {T: {bore: 150 mm}}
+            hoses: {H: {bore: 65 mm, length: 5 m}}
+            tools: {t: {k: 5}}
+            points: {J: {}}
+            inlets: {A1: {hose: H, tool: t}, A2: {hose: H, tool: t}}
+            runs:
+              R1: {from: A1, to: J, tube: T, length: 10 m}
+              R2: {from: A2, to: J, tube: T, length: 10 m}
+              M: {from: J, to: REC, tube: T, length: 20 m}
+            stations:
+              REC:
+                receiver: {diameter: 1 m}
+                filter: {cloth: 20 m2, resistance: {clean: 20000 Pa.s/m, normal: 40000 Pa.s/m, dirty: 60000 Pa.s/m}}
+                relief valve: {set: 19.5 kPa, full: 24 kPa, rated: 700 m3/h free}
+                producers:
+                  MC: {kind: multistage centrifugal, curve taken: at rated density, rated speed: 3550 rpm, motor: 11 kW, deepest vacuum: 24 kPa, greatest rise: 120 K,
+                       curve: [{flow: 1200 m3/h, vacuum: 10 kPa, power: 10 kW}, {flow: 800 m3/h, vacuum: 18 kPa, power: 9 kW}, {flow: 400 m3/h, vacuum: 22 kPa, power: 7 kW}, {flow: 0 m3/h, vacuum: 23 kPa, power: 4.5 kW}]}
+                  CL: {kind: claw, rated speed: 1500 rpm, motor: 15 kW, deepest vacuum: 60 kPa, greatest rise: 150 K,
+                       curve: [{flow: 500 m3/h, vacuum: 0 kPa, power: 4 kW}, {flow: 480 m3/h, vacuum: 20 kPa, power: 6 kW}, {flow: 440 m3/h, vacuum: 40 kPa, power: 8 kW}, {flow: 380 m3/h, vacuum: 60 kPa, power: 9.6 kW}]}
+            usage: {simultaneous users: 2, design sets: {both: [A1, A2]}}
+            requirements: {tool flow: 100 m3/h free}
+            """;
 
     @Test
     void the_hottest_air_a_producer_gives_off_is_that_of_the_pauses_too() {

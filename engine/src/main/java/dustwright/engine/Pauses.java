@@ -30,7 +30,9 @@ import dustwright.engine.sheet.ProducerSteps;
 import dustwright.engine.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -50,10 +52,10 @@ final class Pauses {
             "All inlets shut",
             Set.of(
                     FindingCode.PRODUCER_VACUUM,
-                    FindingCode.PRODUCER_SHUT,
                     FindingCode.PRODUCER_POWER,
                     FindingCode.PRODUCER_TORQUE,
                     FindingCode.PRODUCER_TEMPERATURE,
+                    FindingCode.PRODUCER_SHUT,
                     FindingCode.CURVE_DEEP_END),
             Source.ownReading(
                     "all inlets shut, vent valve shut, every producer that does not stand by runs; leaks, rotary valve, bleeds and relief"
@@ -66,7 +68,9 @@ final class Pauses {
             "vent-open/",
             "Vent valve open",
             Set.of(FindingCode.PRODUCER_POWER, FindingCode.PRODUCER_TORQUE),
-            Source.ownReading("all inlets shut, vent valves open, every producer that does not stand by runs"));
+            Source.ownReading(
+                    "vent valves open, all inlets shut or those of a set or of one user open, clean filters, no dust; every producer"
+                            + " that does not stand by runs"));
 
     /** Share of the vacuum of a set that an open vent valve may leave: flow goes by its root, so users keep less than 58 % of their air [-]. */
     private static final double PULL_LEFT = 1.0 / 3;
@@ -82,31 +86,70 @@ final class Pauses {
      */
     private record Kind(String state, String id, String sheet, String title, Set<FindingCode> asked, Source reading) {}
 
+    private static final String NO_VENT =
+            "No vent valve is described: nobody knows what stops the pull while a container is changed or the cloth is"
+                    + " cleaned off line. Enter \"vent valve\" of the station.";
+
     private final Plant plant;
-    private final DutyPoint duty;
+    private final List<DutyPoint> duties;
     private final Kind kind;
 
-    private Pauses(Plant plant, DutyPoint duty, Kind kind) {
+    private Pauses(Plant plant, List<DutyPoint> duties, Kind kind) {
         this.plant = plant;
-        this.duty = duty;
+        this.duties = duties;
         this.kind = kind;
     }
 
     /** One sheet for each station whose producers run, of the state with all inlets shut. */
     static List<Sheet> shut(Plant plant, Outcome<DutyPoint> solved) {
-        return sheets(plant, running(plant), solved, SHUT);
+        Outcome<List<DutyPoint>> one =
+                solved.match(duty -> new Outcome.Solved<>(List.of(duty)), Outcome.NotSolved::new);
+        return sheets(plant, running(plant), one, SHUT);
     }
 
-    /** One sheet for each such station that has a vent valve, of the state in which it is open. */
-    static List<Sheet> vented(Plant plant, Outcome<DutyPoint> solved, List<DutyPoint> sets) {
+    /** One sheet for each such station that has a vent valve, of the states in which it is open, or that lacks the one it needs. */
+    static List<Sheet> vented(Plant plant, Outcome<List<DutyPoint>> solved, List<DutyPoint> sets) {
         List<Station> stations =
                 running(plant).stream().filter(s -> s.vent().isPresent()).toList();
         List<Sheet> sheets = sheets(plant, stations, solved, VENTED);
-        return solved.match(
-                duty -> IntStream.range(0, sheets.size())
-                        .mapToObj(n -> new Pauses(plant, duty, VENTED).withPull(sheets.get(n), stations.get(n), sets))
+        List<Sheet> all = new ArrayList<>(solved.match(
+                duties -> IntStream.range(0, sheets.size())
+                        .mapToObj(n -> new Pauses(plant, duties, VENTED).withPull(sheets.get(n), stations.get(n), sets))
                         .toList(),
-                why -> sheets);
+                why -> sheets));
+        running(plant).stream()
+                .filter(station -> ventMissing(plant, station))
+                .map(Pauses::withoutVent)
+                .forEach(all::add);
+        return all;
+    }
+
+    /** Whether something needs the pull to stop and no vent valve is stated. */
+    private static boolean ventMissing(Plant plant, Station station) {
+        boolean stopsForChange =
+                station.container().filter(c -> !c.changing().vacuumingGoesOn()).isPresent();
+        return station.vent().isEmpty()
+                && (stopsForChange
+                        || plant.requirements().receiver().cleaningInterval().isPresent());
+    }
+
+    /** What is left out is no pass: a vent valve too small would fail. */
+    private static Sheet withoutVent(Station station) {
+        return sheet(
+                station,
+                VENTED,
+                List.of(Entry.unknown(
+                        VENTED.id() + "-vacuum/" + station.id(),
+                        "Vacuum at the producers, " + VENTED.state(),
+                        NO_VENT)),
+                List.of(Finding.unjudged(
+                        FindingCode.VENT_PULL,
+                        new Place(Place.Kind.VENT_VALVE, station.id()),
+                        VENTED.state(),
+                        Side.AT_MOST,
+                        new Ratio(PULL_LEFT),
+                        PULL,
+                        NO_VENT)));
     }
 
     /** Whether the open vent valve takes the vacuum off the users, as changes of containers and cleaning off line take for granted. */
@@ -122,7 +165,7 @@ final class Pauses {
         }
         PressureDifference service = ambient.above(suction(shallowest.get(), station));
         PressureDifference most = new PressureDifference(service.pascals() * PULL_LEFT);
-        PressureDifference left = ambient.above(suction(duty, station));
+        PressureDifference left = ambient.above(suction(duties.get(0), station));
         Step step = new Step(
                 "VLV-4",
                 "v_most = v_set / 3",
@@ -135,7 +178,7 @@ final class Pauses {
                 PULL);
         Workings workings = new Workings(plant);
         workings.addAll(List.of(step));
-        workings.vacuum(suction(duty, station), "at the producers, " + kind.state());
+        workings.vacuum(suction(duties.get(0), station), "at the producers, " + kind.state());
         List<Finding> findings = new ArrayList<>(sheet.findings());
         findings.add(Finding.of(
                 FindingCode.VENT_PULL,
@@ -162,10 +205,10 @@ final class Pauses {
                 .toList();
     }
 
-    private static List<Sheet> sheets(Plant plant, List<Station> stations, Outcome<DutyPoint> solved, Kind kind) {
+    private static List<Sheet> sheets(Plant plant, List<Station> stations, Outcome<List<DutyPoint>> solved, Kind kind) {
         return solved.match(
-                duty -> stations.stream()
-                        .map(new Pauses(plant, duty, kind)::sheet)
+                duties -> stations.stream()
+                        .map(new Pauses(plant, duties, kind)::sheet)
                         .toList(),
                 why -> stations.stream()
                         .map(station -> notSolved(station, why, kind))
@@ -174,30 +217,57 @@ final class Pauses {
 
     /** The state with all inlets shut; not solved where no station has a producer that runs. */
     static Outcome<DutyPoint> solvedShut(Plant plant) {
-        return solved(plant, Set.of(), SHUT);
+        return solved(plant, List.of(paused(plant, SHUT.state(), List.of(), Set.of())))
+                .match(duties -> new Outcome.Solved<>(duties.get(0)), Outcome.NotSolved::new);
     }
 
-    /** The state with every vent valve open; not solved where no producer runs or there is none. */
-    static Outcome<DutyPoint> solvedVented(Plant plant) {
+    /**
+     * Every vent valve open: with all inlets shut first, then with the inlets of each set and of each single user, who need not shut them.
+     * Not solved where no producer runs or there is no vent valve.
+     */
+    static Outcome<List<DutyPoint>> solvedVented(Plant plant) {
         Set<String> vented = plant.stations().stream()
                 .filter(station -> station.vent().isPresent())
                 .map(Station::id)
                 .collect(Collectors.toSet());
-        return vented.isEmpty() ? new Outcome.NotSolved<>("no vent valve") : solved(plant, vented, VENTED);
+        if (vented.isEmpty()) {
+            return new Outcome.NotSolved<>("no vent valve");
+        }
+        List<State> states = new ArrayList<>();
+        states.add(paused(plant, VENTED.state(), List.of(), vented));
+        plant.usage()
+                .designSets()
+                .forEach(set -> states.add(
+                        paused(plant, VENTED.state() + ", inlets of " + set.name() + " open", set.open(), vented)));
+        plant.inlets()
+                .forEach(inlet -> states.add(paused(
+                        plant, VENTED.state() + ", inlet " + inlet.id() + " open", List.of(inlet.id()), vented)));
+        return solved(plant, states);
     }
 
-    private static Outcome<DutyPoint> solved(Plant plant, Set<String> vented, Kind kind) {
+    private static State paused(Plant plant, String name, List<String> open, Set<String> vented) {
+        State state = States.open(plant, open, FilterCondition.CLEAN);
+        return new State(name, open, state.filter(), state.openBleeds(), vented, state.runningProducers());
+    }
+
+    private static Outcome<List<DutyPoint>> solved(Plant plant, List<State> states) {
         if (running(plant).isEmpty()) {
             return new Outcome.NotSolved<>("no producer runs");
         }
-        State shut = States.open(plant, List.of(), FilterCondition.CLEAN);
-        State named =
-                new State(kind.state(), List.of(), shut.filter(), shut.openBleeds(), vented, shut.runningProducers());
+        List<DutyPoint> duties = new ArrayList<>();
         try {
-            return new DutyPointSolver(Network.compile(plant)).solve(named);
+            DutyPointSolver solver = new DutyPointSolver(Network.compile(plant));
+            for (State state : states) {
+                Outcome<DutyPoint> solved = solver.solve(state);
+                if (solved instanceof Outcome.NotSolved<DutyPoint> open) {
+                    return new Outcome.NotSolved<>(state.name() + ": " + open.why());
+                }
+                solved.match(duties::add, why -> false);
+            }
         } catch (IllegalArgumentException outsideFormula) {
             return new Outcome.NotSolved<>(String.valueOf(outsideFormula.getMessage()));
         }
+        return new Outcome.Solved<>(duties);
     }
 
     private static Sheet sheet(Station station, Kind kind, List<Entry> entries, List<Finding> findings) {
@@ -230,31 +300,71 @@ final class Pauses {
     }
 
     private Sheet sheet(Station station) {
-        StationResult result = duty.stations().stream()
+        StationResult result = at(station, duties.get(0));
+        List<Entry> entries = new ArrayList<>();
+        Workings vacuum = new Workings(plant);
+        vacuum.vacuum(
+                result.suction(), "at the producers, " + duties.get(0).state().name());
+        entries.add(Entry.known(
+                kind.id() + "-vacuum/" + station.id(),
+                "Vacuum at the producers, " + words(),
+                vacuum.steps().get(vacuum.steps().size() - 1).result().value(),
+                vacuum.steps()));
+        if (kind.equals(SHUT)) {
+            station.relief().ifPresent(valve -> entries.add(relieved(station, valve, result)));
+        }
+        station.producers().stream().filter(p -> !p.standby()).forEach(p -> entries.add(load(station, p)));
+        List<Finding> findings = new ArrayList<>(findings(station));
+        if (kind.equals(SHUT)) {
+            result.producers().stream()
+                    .filter(ProducerResult::checkValveShut)
+                    .forEach(p -> entries.add(behindShutValve(p, findings)));
+        }
+        return sheet(station, kind, entries, findings);
+    }
+
+    private String words() {
+        return kind.equals(SHUT) ? kind.state() : kind.state() + ", all inlets shut";
+    }
+
+    private static StationResult at(Station station, DutyPoint duty) {
+        return duty.stations().stream()
                 .filter(r -> r.id().equals(station.id()))
                 .findFirst()
                 .orElseThrow();
-        List<Entry> entries = new ArrayList<>();
-        Workings vacuum = new Workings(plant);
-        vacuum.vacuum(result.suction(), "at the producers, " + kind.state());
-        entries.add(Entry.known(
-                kind.id() + "-vacuum/" + station.id(),
-                "Vacuum at the producers, " + kind.state(),
-                vacuum.steps().get(vacuum.steps().size() - 1).result().value(),
-                vacuum.steps()));
-        station.relief()
-                .filter(valve -> kind.equals(SHUT))
-                .ifPresent(valve -> entries.add(relieved(station, valve, result)));
+    }
+
+    /** What is asked of each producer, in the state with its smallest margin. */
+    private List<Finding> findings(Station station) {
         Set<String> producers =
                 station.producers().stream().map(VacuumProducer::id).collect(Collectors.toSet());
-        result.producers().stream().filter(ProducerResult::running).forEach(p -> entries.add(load(station, p)));
-        List<Finding> findings = StationChecks.of(plant, duty).stream()
-                .filter(f -> f.where().kind() == Place.Kind.PRODUCER
-                        && producers.contains(f.where().id()))
-                .filter(f -> kind.asked().contains(f.code()))
-                .map(f -> ofMeasured(f, result))
-                .toList();
-        return sheet(station, kind, entries, findings);
+        Map<String, Finding> worst = new LinkedHashMap<>();
+        for (DutyPoint duty : duties) {
+            StationChecks.of(plant, duty).stream()
+                    .filter(f -> f.where().kind() == Place.Kind.PRODUCER
+                            && producers.contains(f.where().id()))
+                    .filter(f -> kind.asked().contains(f.code()))
+                    .map(f -> ofMeasured(f, at(station, duty)))
+                    .forEach(f -> worst.merge(
+                            f.code() + "/" + f.where(),
+                            f,
+                            (one, other) -> other.margin() < one.margin() ? other : one));
+        }
+        return List.copyOf(worst.values());
+    }
+
+    /** Told by name: it turns all through the pause and moves no air. */
+    private Entry behindShutValve(ProducerResult result, List<Finding> findings) {
+        Finding shut = findings.stream()
+                .filter(f ->
+                        f.code() == FindingCode.PRODUCER_SHUT && f.where().id().equals(result.id()))
+                .findFirst()
+                .orElseThrow();
+        return Entry.known(
+                "shut-check/" + result.id(),
+                "Vacuum that " + result.id() + " reaches behind its shut check valve",
+                shut.limit(),
+                shut.derivation().steps());
     }
 
     /** A motor that holds by a power its machine's curve was not measured at: not known. */
@@ -297,11 +407,13 @@ final class Pauses {
         return Entry.known("shut-relief/" + station.id(), "Air through the relief valve", passed, List.of(step));
     }
 
-    private Entry load(Station station, ProducerResult result) {
-        VacuumProducer producer = station.producers().stream()
-                .filter(p -> p.id().equals(result.id()))
-                .findFirst()
+    /** In the state in which it takes most power. */
+    private Entry load(Station station, VacuumProducer producer) {
+        DutyPoint worst = duties.stream()
+                .max(Comparator.comparing(
+                        duty -> result(station, producer, duty).shaftPower()))
                 .orElseThrow();
+        ProducerResult result = result(station, producer, worst);
         Ratio load = new Ratio(MotorRating.load(
                 result.shaftPower().watts(), producer.nameplate().watts()));
         List<Step> steps =
@@ -310,10 +422,18 @@ final class Pauses {
                 "ELE-2",
                 "load = P_shaft / P_nameplate",
                 List.of(
-                        new Term("P_shaft", "shaft power, " + kind.state(), result.shaftPower()),
+                        new Term("P_shaft", "shaft power, " + worst.state().name(), result.shaftPower()),
                         new Term("P_nameplate", "nameplate", producer.nameplate())),
                 new Term("load", "load of the motor", load),
                 Source.published("definition")));
-        return Entry.known(kind.id() + "-load/" + producer.id(), "Motor load of " + producer.id(), load, steps);
+        String most = kind.equals(SHUT) ? "Motor load of " : "Greatest motor load of ";
+        return Entry.known(kind.id() + "-load/" + producer.id(), most + producer.id(), load, steps);
+    }
+
+    private static ProducerResult result(Station station, VacuumProducer producer, DutyPoint duty) {
+        return at(station, duty).producers().stream()
+                .filter(p -> p.id().equals(producer.id()))
+                .findFirst()
+                .orElseThrow();
     }
 }

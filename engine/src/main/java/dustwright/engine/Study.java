@@ -147,14 +147,14 @@ public record Study(
                 .flatMap(station -> DustWeek.of(plant, station, ways).stream())
                 .toList();
         Outcome<DutyPoint> shut = Pauses.solvedShut(plant);
-        Outcome<DutyPoint> vented = Pauses.solvedVented(plant);
+        Outcome<List<DutyPoint>> vented = Pauses.solvedVented(plant);
         List<Sheet> all = new ArrayList<>(Sheets.of(
                 plant,
                 solved,
                 ways,
                 weeks,
                 shut.match(Optional::of, why -> Optional.empty()),
-                vented.match(Optional::of, why -> Optional.empty())));
+                vented.match(duties -> duties, why -> List.of())));
         all.addAll(Pauses.shut(plant, shut));
         all.addAll(Pauses.vented(plant, vented, solved));
         return new Study(plant, states, oneUser, charts, profiles, trials, all, weeks);

@@ -72,7 +72,10 @@ final class ProducerSheet {
                         .flatMap(station -> station.producers().stream())
                         .filter(p -> p.id().equals(producer.id()) && p.running())
                         .map(p -> new Run(
-                                duty.state().name(), p, !duty.state().open().isEmpty())))
+                                duty.state().name(),
+                                p,
+                                !duty.state().open().isEmpty()
+                                        && duty.state().ventedStations().isEmpty())))
                 .toList();
     }
 

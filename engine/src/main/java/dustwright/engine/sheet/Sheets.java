@@ -18,7 +18,7 @@ public final class Sheets {
      * @param duties the solved states that sheets may look into for the governing one
      * @param weeks the dust's way over the week, by station
      * @param shut the state with all inlets shut, which equipment has to bear as well; absent where it has no answer
-     * @param vented the state with the vent valves open, which producers have to bear as well; absent where there is none
+     * @param vented states with the vent valves open, which producers have to bear as well; empty where there are none
      */
     public static List<Sheet> of(
             Plant plant,
@@ -26,7 +26,7 @@ public final class Sheets {
             DustWays ways,
             List<DustWeek> weeks,
             Optional<DutyPoint> shut,
-            Optional<DutyPoint> vented) {
+            List<DutyPoint> vented) {
         List<Sheet> sheets = new ArrayList<>();
         plant.dusts().forEach(dust -> sheets.add(DustCardSheet.of(plant, dust)));
         sheets.addAll(plant.stations().parallelStream()
@@ -52,7 +52,7 @@ public final class Sheets {
             DustWays ways,
             List<DustWeek> weeks,
             Optional<DutyPoint> shut,
-            Optional<DutyPoint> vented) {
+            List<DutyPoint> vented) {
         List<Sheet> sheets = new ArrayList<>();
         Arrivals arrivals = Arrivals.of(plant, station, duties);
         sheets.add(ReceiverSheet.of(arrivals));
@@ -64,8 +64,7 @@ public final class Sheets {
         sheets.add(DischargeSheet.of(plant, station, ways, weeks));
         sheets.add(AirUseSheet.of(plant, station, duties, ways, weeks));
         NoiseSheet.of(plant, station).ifPresent(sheets::add);
-        List<DutyPoint> pauses =
-                Stream.of(shut, vented).flatMap(Optional::stream).toList();
+        List<DutyPoint> pauses = Stream.concat(shut.stream(), vented.stream()).toList();
         station.producers().forEach(p -> sheets.add(ProducerSheet.of(plant, p, duties, pauses)));
         return sheets;
     }

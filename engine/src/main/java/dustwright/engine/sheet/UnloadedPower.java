@@ -107,7 +107,9 @@ final class UnloadedPower {
     }
 
     private String tooMuch(VacuumProducer producer) {
-        return producer.id() + " would take more than its motor may give, " + words()
-                + ": nobody can run it so. See the sheet \"All inlets shut\"; enter a vent valve, a greater relief valve or a larger motor.";
+        return producer.id() + " would take more than its motor may give, " + words() + ": nobody can run it so. "
+                + (station.vent().isPresent()
+                        ? "See the sheet \"Vent valve open\"; enter a larger motor."
+                        : "See the sheet \"All inlets shut\"; enter a vent valve, a greater relief valve or a larger motor.");
     }
 }

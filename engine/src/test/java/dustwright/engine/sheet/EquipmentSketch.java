@@ -239,7 +239,7 @@ final class EquipmentSketch {
                 DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked")),
                 List.of(),
                 Optional.empty(),
-                Optional.empty());
+                List.of());
     }
 
     static Answer answer(List<Sheet> sheets, String id) {
