@@ -345,7 +345,7 @@ class HazardKeysLeftOutTest {
                         DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked")),
                         List.of(),
                         Optional.empty(),
-                        Optional.empty())
+                        List.of())
                 .forEach(sheet -> sheet.findings().stream()
                         .filter(f -> ABOUT.contains(f.code()))
                         .forEach(f -> verdicts.merge(
