@@ -186,7 +186,7 @@ final class SetView {
     private String profile(List<PressureProfile> profiles) {
         return profiles.stream()
                 .findFirst()
-                .map(profile -> ProfileChart.of(profile, asked.show()).svg().markup())
+                .map(profile -> ProfileChart.live(profile, asked.show()).svg().markup())
                 .orElse("");
     }
 

@@ -43,6 +43,8 @@ public final class Studio implements AutoCloseable {
             "panel.css",
             "people.css",
             "plan.js",
+            "touch.js",
+            "lettering.js",
             "drawing.js",
             "floorplan.js",
             "hand.js",

@@ -1,6 +1,7 @@
 // Two designs side by side: revisions, alternatives, the working copy.
 import {ask, change} from './server.js';
 import {element} from './element.js';
+import {letter} from './lettering.js';
 
 const at = id => document.getElementById(id);
 
@@ -65,6 +66,7 @@ export class Compare {
     at('differences').replaceChildren(
       element('div', {class: 'pair'}, side(both.before, 'before'), side(both.after, 'after')),
       element('h3', {}, 'Cost, energy and other figures'), this.figures(both), element('h3', {}, 'Requirements'), this.requirements(both));
+    for (const svg of at('differences').querySelectorAll('.beside svg')) letter(svg);
   }
 
   drawing(one) {

@@ -1,4 +1,7 @@
 // The drawing under the hand: what is pointed at, zoom and pan, the reticle round the chosen piece.
+import {letter} from './lettering.js';
+import {Touch} from './touch.js';
+
 const SVG = 'http://www.w3.org/2000/svg';
 const COS_30 = Math.sqrt(3) / 2;
 
@@ -11,11 +14,14 @@ export class Drawing {
     this.hand = null;
     this.under = null;
     this.sheet = null;
+    this.marked = {kind: '', id: ''};
+    this.touch = new Touch(this);
     place.addEventListener('wheel', event => this.wheel(event), {passive: false});
     place.addEventListener('pointerdown', event => this.down(event));
     place.addEventListener('pointermove', event => this.move(event));
     place.addEventListener('pointerup', event => this.up(event));
-    place.addEventListener('pointercancel', () => { this.drag = null; this.hand?.back(); });
+    place.addEventListener('pointercancel', event => { this.drag = null; this.touch.gone(event); this.hand?.drop(); });
+    new ResizeObserver(() => this.seen()).observe(place);
   }
 
   get svg() { return this.place.querySelector('svg'); }
@@ -30,7 +36,7 @@ export class Drawing {
     svg.setAttribute('role', 'group');
     const home = svg.getAttribute('viewBox');
     if (home !== this.home) { this.home = home; this.box = null; }
-    if (this.box) svg.setAttribute('viewBox', this.box.join(' '));
+    this.look(this.box);
     for (const run of svg.querySelectorAll('[data-run]')) {
       const reach = run.querySelector('path').cloneNode();
       for (const name of ['stroke', 'stroke-width', 'stroke-dasharray', 'fill']) reach.removeAttribute(name);
@@ -49,7 +55,6 @@ export class Drawing {
       const open = circle.getAttribute('fill') !== '#FFFFFF';
       this.name(inlet, `inlet ${inlet.dataset.inlet}, ${open ? 'open' : 'closed'}`);
     }
-    this.under?.draw();
   }
 
   // Where a place of the building lies on the sheet.
@@ -71,16 +76,27 @@ export class Drawing {
   find(kind, id) { return this.pieces().find(piece => piece.dataset[kind] === id); }
 
   mark(kind, id) {
+    this.marked = {kind: kind ?? '', id: id ?? ''};
+    const piece = this.ring();
+    if (piece) for (const other of this.pieces()) other.setAttribute('tabindex', other === piece ? '0' : '-1');
+    this.relabel();
+  }
+
+  // Round the chosen piece, as large on the screen at every zoom.
+  ring() {
     this.place.querySelector('.reticle')?.remove();
+    const {kind, id} = this.marked;
     const piece = kind && this.find(kind, id);
-    if (!piece) return;
+    if (!piece) return null;
     const {x, y} = this.middle(piece);
-    const r = kind === 'inlet' ? 13 : 16;
+    const k = this.pixel;
+    const r = kind === 'inlet' ? Math.max(13 * k, Number(piece.querySelector('circle').getAttribute('r')) + 6 * k) : 16 * k;
     const ring = document.createElementNS(SVG, 'path');
     ring.setAttribute('class', 'reticle');
-    ring.setAttribute('d', `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0M${x - r - 6} ${y}h6M${x + r} ${y}h6M${x} ${y - r - 6}v6M${x} ${y + r}v6`);
+    ring.setAttribute('stroke-width', 1.4 * k);
+    ring.setAttribute('d', `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0M${x - r - 6 * k} ${y}h${6 * k}M${x + r} ${y}h${6 * k}M${x} ${y - r - 6 * k}v${6 * k}M${x} ${y + r}v${6 * k}`);
     this.svg.append(ring);
-    for (const other of this.pieces()) other.setAttribute('tabindex', other === piece ? '0' : '-1');
+    return piece;
   }
 
   middle(piece) {
@@ -127,14 +143,38 @@ export class Drawing {
     this.look([x - wide / 8, y - high / 8, wide / 4, high / 4]);
   }
 
+  now() { return this.box ?? this.svg.getAttribute('viewBox').split(' ').map(Number); }
+
+  // Sheet units of one pixel of the screen.
+  get pixel() { return 1 / (this.svg?.getScreenCTM()?.a || 1); }
+
+  get zoomed() { return !!this.box && this.box[2] < 0.99 * Number(this.home.split(' ')[2]); }
+
+  // Shows this part of the sheet, its middle never off the drawing; null for all.
   look(box) {
-    this.box = box;
-    this.svg.setAttribute('viewBox', box.join(' '));
-    this.hand?.overlay();
-    this.under?.draw();
+    if (!this.svg) return;
+    const [left, top, wide, high] = this.home.split(' ').map(Number);
+    const inside = (from, size, least, most) => Math.max(least, Math.min(most, from + size / 2)) - size / 2;
+    this.box = box && [inside(box[0], box[2], left, left + wide), inside(box[1], box[3], top, top + high), box[2], box[3]];
+    this.svg.setAttribute('viewBox', this.box?.join(' ') ?? this.home);
+    this.place.classList.toggle('zoomed', this.zoomed);
+    this.seen();
   }
 
-  now() { return this.box ?? this.svg.getAttribute('viewBox').split(' ').map(Number); }
+  // What keeps its size on the screen is drawn anew for the part that is seen.
+  seen() {
+    this.hand?.overlay();
+    this.under?.draw();
+    if (this.svg) this.ring();
+    this.relabel();
+  }
+
+  relabel() {
+    this.lettered ??= requestAnimationFrame(() => {
+      this.lettered = undefined;
+      if (this.svg && !this.drag?.moved) letter(this.svg, this.marked.id);
+    });
+  }
 
   zoom(factor, x, y) {
     if (!this.svg) return;
@@ -147,12 +187,13 @@ export class Drawing {
     this.look([x - (x - left) * share, y - (y - top) * share, next, high * share]);
   }
 
-  all() {
-    this.box = null;
-    this.svg?.setAttribute('viewBox', this.home);
-    this.hand?.overlay();
-    this.under?.draw();
+  // By so many pixels, from a box that was shown.
+  pan(dx, dy, [left, top, wide, high] = this.now()) {
+    const k = this.pixel;
+    this.look([left - dx * k, top - dy * k, wide, high]);
   }
+
+  all() { this.look(null); }
 
   onSheet(event) {
     const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(this.svg.getScreenCTM().inverse());
@@ -167,27 +208,25 @@ export class Drawing {
   }
 
   down(event) {
-    if (!this.svg || event.button !== 0 || this.hand?.down(event)) return;
-    this.drag = {x: event.clientX, y: event.clientY, box: this.now(), moved: false, piece: event.target.closest('[data-run], [data-inlet]')};
+    if (!this.svg || this.touch.down(event) || event.button !== 0 || this.hand?.down(event)) return;
+    this.drag = {x: event.clientX, y: event.clientY, box: this.now(), moved: false, piece: this.touch.piece(event)};
   }
 
   move(event) {
-    if (this.hand?.move(event) || !this.drag) return;
+    if (this.touch.move(event) || this.hand?.move(event) || !this.drag) return;
     const dx = event.clientX - this.drag.x;
     const dy = event.clientY - this.drag.y;
-    if (!this.drag.moved && Math.hypot(dx, dy) < 4) return;
+    if (!this.drag.moved && Math.hypot(dx, dy) < (event.pointerType === 'touch' ? 10 : 4)) return;
     if (!this.drag.moved) this.place.setPointerCapture(event.pointerId);
     this.drag.moved = true;
-    const scale = this.svg.getScreenCTM().a;
-    const [left, top, wide, high] = this.drag.box;
-    this.box = [left - dx / scale, top - dy / scale, wide, high];
-    this.svg.setAttribute('viewBox', this.box.join(' '));
+    if (event.pointerType !== 'touch' || this.zoomed) this.pan(dx, dy, this.drag.box);
   }
 
   up(event) {
-    if (this.hand?.up(event)) return;
+    if (this.touch.up(event) || this.hand?.up(event)) return;
     const drag = this.drag;
     this.drag = null;
+    if (drag?.moved) this.relabel();
     if (drag && !drag.moved && this.hand?.click(event)) return;
     if (drag && !drag.moved && drag.piece) {
       const kind = drag.piece.dataset.inlet ? 'inlet' : 'run';

@@ -3,7 +3,9 @@ import {ask, change} from './server.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const NEAR = 14;
+const NEAR_FINGER = 24;
 const FOOT = 0.3048;
+const FINGERS = matchMedia('(pointer: coarse)').matches;
 
 export class Hand {
   // page: {view, units, version, chosen, adopt, choose, say, panel, floor}
@@ -42,7 +44,7 @@ export class Hand {
     return {x: (sx - left) / scale - tilt * z, y: (top - sy) / scale - tilt * z, z};
   }
 
-  get pixel() { return 1 / (this.drawing.svg?.getScreenCTM()?.a || 1); }
+  get pixel() { return this.drawing.pixel; }
 
   get snap() { return this.page.units() === 'us' ? FOOT / 4 : 0.1; }
 
@@ -61,7 +63,7 @@ export class Hand {
       if (!kinds.includes(place.kind)) continue;
       const [x, y] = this.onSheet(place);
       const far = Math.hypot(x - at[0], y - at[1]);
-      if (far < NEAR * this.pixel && (!best || far < best.far)) best = {far, place};
+      if (far < (this.near ?? NEAR) * this.pixel && (!best || far < best.far)) best = {far, place};
     }
     return best?.place;
   }
@@ -90,7 +92,7 @@ export class Hand {
 
   hint() {
     return {
-      look: 'Click an inlet to open or close it, a tube to see what is written of it. Wheel zooms, drag moves the sheet.',
+      look: `${FINGERS ? 'Tap' : 'Click'} an inlet to open or close it, a tube to see what is written of it. ${FINGERS ? 'Two fingers zoom; one moves the sheet then.' : 'Wheel zooms, drag moves the sheet.'}`,
       move: !this.places || this.flat ? 'Drag a place; tubing follows square. Shift takes several, Alt lets go of the grid. In the isometric view places move up and down.' : 'Drag a place up or down. Shift takes several.',
       inlet: 'Click where the new inlet is: it is laid like the chosen inlet, with a drop into the nearest header.',
       tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins.',
@@ -104,6 +106,7 @@ export class Hand {
 
   down(event) {
     if (this.mode === 'look' || !this.places) return false;
+    this.near = event.pointerType === 'touch' ? NEAR_FINGER : NEAR;
     const at = this.drawing.onSheet(event);
     if (this.mode !== 'move') return false;
     const place = this.nearest(at, ['inlet', 'point', 'station', 'corner']);
@@ -210,9 +213,12 @@ export class Hand {
     this.overlay(); this.panel();
   }
 
+  // What is in the middle of being dragged stays where it was.
+  drop() { this.drag = this.box = null; this.overlay(); }
+
   // Esc: one thing back; false when there is nothing.
   back() {
-    if (this.drag || this.box) { this.drag = this.box = null; this.overlay(); return true; }
+    if (this.drag || this.box) { this.drop(); return true; }
     if (this.corners.length) { this.corners.pop(); this.overlay(); return true; }
     if (this.from || this.first) { this.from = this.first = null; this.overlay(); this.panel(); return true; }
     if (this.taken.length) return this.clear();

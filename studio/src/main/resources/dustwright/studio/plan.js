@@ -230,6 +230,7 @@ function field(value) {
 
 async function take(mode) {
   if (state.plant && !state.plant.known) mode = 'look';
+  tools(false);
   await hand.set(mode);
   for (const button of document.querySelectorAll('[data-hand]')) if (button.tagName === 'BUTTON') button.setAttribute('aria-pressed', String(button.dataset.hand === hand.mode));
 }
@@ -391,7 +392,14 @@ function light() {
   root.dataset.light = night ? 'day' : 'night';
 }
 
+// On a phone the buttons of register and drawing are folded under one.
+function tools(show) {
+  at('tools').setAttribute('aria-expanded', String(show));
+  document.body.classList.toggle('tools', show);
+}
+
 function help(show) {
+  if (show) tools(false);
   at('help').hidden = !show;
   at('keys').setAttribute('aria-expanded', String(show));
 }
@@ -448,6 +456,8 @@ for (const button of document.querySelectorAll('button[data-hand]')) button.addE
 for (const button of document.querySelectorAll('[data-filter]')) button.addEventListener('click', () => { state.filter = button.dataset.filter; solve(); });
 for (const button of document.querySelectorAll('[data-dust]')) button.addEventListener('click', () => { state.dust = button.dataset.dust; solve(); });
 for (const button of document.querySelectorAll('[data-place]')) button.addEventListener('click', () => place(button.dataset.place));
+for (const button of document.querySelectorAll('[data-zoom]')) button.addEventListener('click', () => ({in: () => drawing.zoom(1.5), out: () => drawing.zoom(1 / 1.5), all: () => drawing.all()})[button.dataset.zoom]());
+at('tools').addEventListener('click', () => tools(at('tools').getAttribute('aria-expanded') !== 'true'));
 at('shut').addEventListener('click', () => { state.open = []; solve(); });
 at('back').addEventListener('click', () => walk(-1));
 at('forth').addEventListener('click', () => walk(1));

@@ -52,6 +52,17 @@ final class Browser implements AutoCloseable {
         return page;
     }
 
+    /** A page as on a phone, 390 px wide and worked with fingers. */
+    Page phone() {
+        Page page = chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions()
+                        .setViewportSize(new ViewportSize(390, 844))
+                        .setHasTouch(true)
+                        .setIsMobile(true))
+                .newPage();
+        page.setDefaultTimeout(30_000);
+        return page;
+    }
+
     /** Pages that take any certificate, as after a person has said that this one is right. */
     BrowserContext trustingAll() {
         return chromium.newContext(new com.microsoft.playwright.Browser.NewContextOptions().setIgnoreHTTPSErrors(true));

@@ -58,7 +58,7 @@ public final class PlantDrawing {
         return new PlantDrawing(view, false).draw();
     }
 
-    /** The same for a page one works on: every run and inlet a part of its own, and no key, which the page has itself. */
+    /** The same for a page one works on: every run and inlet a part of its own, letters and labels as tags, and no key, which the page has itself. */
     public static Scene live(PlantView view) {
         return new PlantDrawing(view, true).draw().scene();
     }
@@ -191,6 +191,12 @@ public final class PlantDrawing {
     }
 
     private void placeLetter(String letter, String place) {
+        if (live) {
+            anchor(place)
+                    .ifPresent(at ->
+                            letters.add(new Shape.Tag(Shape.Tag.Rank.LETTER, at, inletRadius + 2, letter, "", "")));
+            return;
+        }
         anchor(place)
                 .flatMap(spot -> placer.place(spot, inletRadius + 2, LETTER, LETTER))
                 .ifPresent(placed -> {
@@ -246,6 +252,11 @@ public final class PlantDrawing {
     private void label(String place, String name, PlantView.RunLook look, double clearance, double size, boolean bold) {
         Optional<Spot> anchor = anchor(place);
         if (anchor.isEmpty()) {
+            return;
+        }
+        if (live) {
+            Shape.Tag.Rank rank = bold ? Shape.Tag.Rank.CHIEF : Shape.Tag.Rank.QUIET;
+            labels.add(new Shape.Tag(rank, anchor.get(), clearance, name, look.value(), look.margin()));
             return;
         }
         String full = Lettering.fitted(name, size, LONGEST_NAME);

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,37 +19,62 @@ import org.jspecify.annotations.Nullable;
  * downwards.
  */
 public final class ProfileChart {
-    private static final double LEFT = 88;
-    private static final double RIGHT = Scene.PAGE_WIDTH - 36;
-    private static final double VELOCITY_TOP = 20;
-    private static final double VELOCITY_BOTTOM = 112;
-    private static final double VACUUM_TOP = 130;
-    private static final double VACUUM_BOTTOM = 196;
-    private static final double HEIGHT = 246;
+    private static final Frame PAPER = new Frame(Scene.PAGE_WIDTH, 246, 88, 36, 20, 112, 130, 196, 9.5);
+
+    /** Wide and low as the place of a page; drawn there no smaller than it is, its lettering is 12 px at least. */
+    private static final Frame PAGE = new Frame(990, 190, 110, 56, 14, 78, 93, 144, 12.5);
+
     private static final double LEAST_WIDTH = 20;
-    private static final double TEXT = 9.5;
-    private static final int MOST_WORDS = 3;
-    private static final double MOST_OVERLAP = 1.5;
+    private static final int MOST_WORDS = 2;
+    private static final int NAME_LINES = MOST_WORDS + 1;
     private static final double HEADROOM = 1.35;
+
+    /** The sheet and where on it things stand. */
+    private record Frame(
+            double width,
+            double height,
+            double left,
+            double rightMargin,
+            double velocityTop,
+            double velocityBottom,
+            double vacuumTop,
+            double vacuumBottom,
+            double text) {
+        double right() {
+            return width - rightMargin;
+        }
+
+        double below(int lines, double top) {
+            return top + 5 + lines * (text + 2.5);
+        }
+
+        /** Ticks and names are written a little smaller. */
+        double small() {
+            return text - 0.5;
+        }
+    }
 
     private final PressureProfile profile;
     private final Show show;
+    private final Frame frame;
     private final List<Double> edges;
     private final Axis velocity;
     private final Axis vacuum;
     private final @Nullable Stretch tightest;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private ProfileChart(PressureProfile profile, Show show) {
+    private ProfileChart(PressureProfile profile, Show show, Frame frame) {
         this.profile = profile;
         this.show = show;
-        this.edges = edges(profile);
-        this.velocity = Axis.fromZero(greatestTubeVelocity() * HEADROOM, 4, VELOCITY_BOTTOM, VELOCITY_TOP);
+        this.frame = frame;
+        this.edges = edges(profile, frame);
+        this.velocity =
+                Axis.fromZero(greatestTubeVelocity() * HEADROOM, 4, frame.velocityBottom(), frame.velocityTop());
         double deepest = profile.stretches().stream()
                 .mapToDouble(s -> Math.max(number(s.vacuumFrom()), number(s.vacuumTo())))
                 .max()
                 .orElse(1);
-        this.vacuum = Axis.fromZero(deepest, 3, VACUUM_TOP, VACUUM_BOTTOM);
+        this.vacuum = Axis.fromZero(deepest, 3, frame.vacuumTop(), frame.vacuumBottom());
         this.tightest = profile.stretches().stream()
                 .filter(s -> s.least().isPresent() || s.most().isPresent())
                 .min(Comparator.comparingDouble(this::nearest))
@@ -81,14 +107,23 @@ public final class ProfileChart {
     }
 
     public static Scene of(PressureProfile profile, Show show) {
-        ProfileChart chart = new ProfileChart(profile, show);
-        chart.scales();
+        return new ProfileChart(profile, show, PAPER).draw();
+    }
+
+    /** The same for a page one works on. */
+    public static Scene live(PressureProfile profile, Show show) {
+        return new ProfileChart(profile, show, PAGE).draw();
+    }
+
+    private Scene draw() {
+        scales();
         for (int i = 0; i < profile.stretches().size(); i++) {
-            chart.stretch(i);
+            stretch(i);
         }
-        chart.vacuumLine();
+        names();
+        vacuumLine();
         String title = "Velocity and vacuum along the path from inlet " + profile.inlet() + ", set " + profile.state();
-        return new Scene(Scene.PAGE_WIDTH, HEIGHT, title, List.of(new Scene.Layer("profile", chart.shapes)));
+        return new Scene(frame.width(), frame.height(), title, List.of(new Scene.Layer("profile", shapes)));
     }
 
     /** Limits scale the axis, hoses do not: what lies beyond it is written with an arrow. */
@@ -115,15 +150,15 @@ public final class ProfileChart {
     }
 
     /** Pieces by their length, none narrower than can be seen. */
-    private static List<Double> edges(PressureProfile profile) {
+    private static List<Double> edges(PressureProfile profile, Frame frame) {
         int pieces = profile.stretches().size();
-        double least = Math.min(LEAST_WIDTH, (RIGHT - LEFT) / Math.max(1, pieces));
-        double free = RIGHT - LEFT - least * pieces;
+        double least = Math.min(LEAST_WIDTH, (frame.right() - frame.left()) / Math.max(1, pieces));
+        double free = frame.right() - frame.left() - least * pieces;
         double length_m = profile.stretches().stream()
                 .mapToDouble(s -> s.length().metres())
                 .sum();
-        List<Double> edges = new ArrayList<>(List.of(LEFT));
-        double x = LEFT;
+        List<Double> edges = new ArrayList<>(List.of(frame.left()));
+        double x = frame.left();
         for (Stretch stretch : profile.stretches()) {
             x += least + (length_m > 0 ? free * stretch.length().metres() / length_m : free / pieces);
             edges.add(x);
@@ -132,21 +167,39 @@ public final class ProfileChart {
     }
 
     private void scales() {
-        shapes.add(Shape.bold(0, VELOCITY_TOP + 4, "Velocity", TEXT + 0.5, Shape.Anchor.START));
-        shapes.add(Shape.quiet(0, VELOCITY_TOP + 17, show.unit(Dimension.VELOCITY), TEXT, Shape.Anchor.START));
-        shapes.add(Shape.bold(0, VACUUM_TOP + 4, "Vacuum", TEXT + 0.5, Shape.Anchor.START));
-        shapes.add(Shape.quiet(0, VACUUM_TOP + 17, show.unit(Dimension.PRESSURE_DIFFERENCE), TEXT, Shape.Anchor.START));
-        shapes.add(Shape.quiet(0, VACUUM_TOP + 29, "below site", TEXT, Shape.Anchor.START));
+        shapes.add(Shape.bold(0, frame.velocityTop() + 4, "Velocity", frame.text() + 0.5, Shape.Anchor.START));
+        shapes.add(Shape.quiet(
+                0,
+                frame.below(1, frame.velocityTop()),
+                show.unit(Dimension.VELOCITY),
+                frame.text(),
+                Shape.Anchor.START));
+        shapes.add(Shape.bold(0, frame.vacuumTop() + 4, "Vacuum", frame.text() + 0.5, Shape.Anchor.START));
+        shapes.add(Shape.quiet(
+                0,
+                frame.below(1, frame.vacuumTop()),
+                show.unit(Dimension.PRESSURE_DIFFERENCE),
+                frame.text(),
+                Shape.Anchor.START));
+        shapes.add(Shape.quiet(0, frame.below(2, frame.vacuumTop()), "below site", frame.text(), Shape.Anchor.START));
         for (Axis axis : List.of(velocity, vacuum)) {
-            shapes.add(Shape.line(Line.ink(0.9), new Spot(LEFT, axis.at_from()), new Spot(LEFT, axis.at_to())));
+            shapes.add(Shape.line(
+                    Line.ink(0.9), new Spot(frame.left(), axis.at_from()), new Spot(frame.left(), axis.at_to())));
             for (double tick : axis.ticks()) {
-                shapes.add(
-                        Shape.line(Line.edge(0.7), new Spot(LEFT - 4, axis.at(tick)), new Spot(LEFT, axis.at(tick))));
-                shapes.add(Shape.quiet(LEFT - 7, axis.at(tick) + 3.3, axis.words(tick), TEXT - 0.5, Shape.Anchor.END));
+                shapes.add(Shape.line(
+                        Line.edge(0.7),
+                        new Spot(frame.left() - 4, axis.at(tick)),
+                        new Spot(frame.left(), axis.at(tick))));
+                shapes.add(Shape.quiet(
+                        frame.left() - 7, axis.at(tick) + 3.3, axis.words(tick), frame.small(), Shape.Anchor.END));
             }
         }
-        shapes.add(Shape.line(Line.edge(0.7), new Spot(LEFT, VELOCITY_BOTTOM), new Spot(RIGHT, VELOCITY_BOTTOM)));
-        shapes.add(Shape.line(Line.edge(0.7), new Spot(LEFT, VACUUM_TOP), new Spot(RIGHT, VACUUM_TOP)));
+        shapes.add(Shape.line(
+                Line.edge(0.7),
+                new Spot(frame.left(), frame.velocityBottom()),
+                new Spot(frame.right(), frame.velocityBottom())));
+        shapes.add(Shape.line(
+                Line.edge(0.7), new Spot(frame.left(), frame.vacuumTop()), new Spot(frame.right(), frame.vacuumTop())));
     }
 
     private void stretch(int i) {
@@ -154,8 +207,7 @@ public final class ProfileChart {
         double left = edges.get(i);
         double right = edges.get(i + 1);
         Line faint = new Line(Ink.RULE, 0.7, List.of());
-        shapes.add(Shape.line(faint, new Spot(right, VELOCITY_TOP), new Spot(right, VACUUM_BOTTOM)));
-        name(stretch, i % 2, left, right);
+        shapes.add(Shape.line(faint, new Spot(right, frame.velocityTop()), new Spot(right, frame.vacuumBottom())));
         if (stretch.velocityFrom().isPresent() && stretch.velocityTo().isPresent()) {
             velocityStep(
                     stretch,
@@ -166,20 +218,49 @@ public final class ProfileChart {
         }
     }
 
-    /** Below the stretch, word under word, every second one a line lower; a word that finds no room is cut in its middle. */
-    private void name(Stretch stretch, int row, double left, double right) {
-        double y = VACUUM_BOTTOM + 13 + row * (TEXT + 1);
-        boolean bold = stretch.equals(tightest);
-        for (String word : stretch.piece().split(" ", MOST_WORDS)) {
-            String name = Lettering.fitted(word, TEXT - 0.5, (right - left) * MOST_OVERLAP);
-            shapes.add(new Shape.Text(
-                    new Spot((left + right) / 2, y),
-                    name,
-                    TEXT - 0.5,
-                    bold,
-                    Shape.Anchor.MIDDLE,
-                    bold ? Ink.INK : Ink.SECOND));
-            y += TEXT + 1;
+    /**
+     * Below each stretch its name, word under word. Every second one begins a line lower; where there are many, the tightest, both ends and the
+     * longest find room first, and what finds none is not written.
+     */
+    private void names() {
+        List<Stretch> stretches = profile.stretches();
+        Comparator<Integer> first = Comparator.comparing(
+                        (Integer i) -> !stretches.get(i).equals(tightest))
+                .thenComparing(i -> i > 0 && i < stretches.size() - 1)
+                .thenComparing(i -> -stretches.get(i).length().metres());
+        List<List<double[]>> taken = new ArrayList<>();
+        for (int line = 0; line < NAME_LINES; line++) {
+            taken.add(new ArrayList<>());
+        }
+        IntStream.range(0, stretches.size()).boxed().sorted(first).forEach(i -> {
+            double middle = (edges.get(i) + edges.get(i + 1)) / 2;
+            String[] words = stretches.get(i).piece().split(" ", MOST_WORDS);
+            for (int row : i % 2 == 0 ? new int[] {0, 1} : new int[] {1, 0}) {
+                if (free(taken, words, row, middle)) {
+                    write(taken, words, row, middle, stretches.get(i).equals(tightest));
+                    return;
+                }
+            }
+        });
+    }
+
+    private boolean free(List<List<double[]>> taken, String[] words, int row, double middle) {
+        for (int n = 0; n < words.length; n++) {
+            double half = Lettering.width(words[n], frame.small(), false) / 2;
+            if (taken.get(row + n).stream().anyMatch(t -> middle - half < t[1] && middle + half > t[0])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void write(List<List<double[]>> taken, String[] words, int row, double middle, boolean bold) {
+        for (int n = 0; n < words.length; n++) {
+            double half = Lettering.width(words[n], frame.small(), bold) / 2;
+            taken.get(row + n).add(new double[] {middle - half - 1, middle + half + 1});
+            double y = frame.vacuumBottom() + 13 + (row + n) * (frame.text() + 1);
+            String colour = bold ? Ink.INK : Ink.SECOND;
+            shapes.add(new Shape.Text(new Spot(middle, y), words[n], frame.small(), bold, Shape.Anchor.MIDDLE, colour));
         }
     }
 
@@ -207,16 +288,24 @@ public final class ProfileChart {
         double value = wears ? fastest(stretch) : slowest(stretch);
         boolean beyond = value > velocity.to();
         String written = (beyond ? "↑ " : "") + show.column(Dimension.VELOCITY).text(value);
-        if (bold || Lettering.width(written, TEXT, false) < end.x() - start.x() - 1) {
+        if (bold || Lettering.width(written, frame.text(), false) < end.x() - start.x() - 1) {
             double above = Math.min(start.y(), end.y()) - 4;
-            boolean taken = most.map(velocity::at)
-                    .filter(y -> y < above + 4 && y > above - TEXT)
-                    .isPresent();
-            double below = Math.max(start.y(), end.y()) + 11;
-            double y = beyond ? VELOCITY_TOP + 2 : taken || aboveLeast(stretch) < 0 ? below : above;
+            double below = Math.max(start.y(), end.y()) + frame.text() + 1.5;
+            boolean taken = crossed(most, above);
+            boolean takenBelow = crossed(stretch.least().map(this::number), below);
+            double overMost = most.map(velocity::at).orElse(above) - 4;
+            double lower = aboveLeast(stretch) >= 0 && takenBelow ? overMost : below;
+            double y = beyond ? frame.velocityTop() + 2 : taken || aboveLeast(stretch) < 0 ? lower : above;
             Spot at = new Spot((start.x() + end.x()) / 2, y);
-            shapes.add(new Shape.Text(at, written, TEXT, bold, Shape.Anchor.MIDDLE, Ink.INK));
+            shapes.add(new Shape.Text(at, written, frame.text(), bold, Shape.Anchor.MIDDLE, Ink.INK));
         }
+    }
+
+    /** Whether the line of a limit goes through a text that stands at this height. */
+    private boolean crossed(Optional<Double> limit, double baseline) {
+        return limit.map(velocity::at)
+                .filter(y -> y < baseline + 4 && y > baseline - frame.text())
+                .isPresent();
     }
 
     /** The area between a limit and the velocity: pale where it is a margin, hatched where it is missing; none for what is below a most. */
@@ -252,7 +341,8 @@ public final class ProfileChart {
         if (!profile.stretches().isEmpty()) {
             Stretch last = profile.stretches().get(profile.stretches().size() - 1);
             double y = vacuum.at(number(last.vacuumTo()));
-            shapes.add(Shape.bold(RIGHT + 3, y + 3, show.number(last.vacuumTo()), TEXT, Shape.Anchor.START));
+            shapes.add(Shape.bold(
+                    frame.right() + 3, y + 3, show.number(last.vacuumTo()), frame.text(), Shape.Anchor.START));
         }
     }
 }

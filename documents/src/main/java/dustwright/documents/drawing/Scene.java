@@ -4,6 +4,7 @@ import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -93,6 +94,16 @@ public record Scene(double width, double height, String title, List<Layer> layer
         if (shape instanceof Shape.Part part) {
             String name = part.kind() == Shape.Part.Kind.RUN ? "data-run" : "data-inlet";
             return Element.of("g").with(name, part.id()).addAll(elements(part.shapes()));
+        }
+        if (shape instanceof Shape.Tag tag) {
+            return Element.of("g")
+                    .with("data-tag", tag.rank().name().toLowerCase(Locale.ROOT))
+                    .with("data-x", number(tag.at().x()))
+                    .with("data-y", number(tag.at().y()))
+                    .with("data-clearance", number(tag.clearance()))
+                    .with("data-name", tag.name())
+                    .with("data-value", tag.value())
+                    .with("data-margin", tag.margin());
         }
         if (shape instanceof Shape.Path path) {
             return drawn(Element.of("path").with("d", outline(path)), path.line(), path.fill());

@@ -30,6 +30,21 @@ public sealed interface Shape {
         }
     }
 
+    /**
+     * Something written beside a place, on a page that finds room for it itself: lettering keeps its size there at any zoom.
+     *
+     * @param clearance how far from the place its symbol reaches
+     * @param value and margin what is said of it; empty for nothing
+     */
+    record Tag(Rank rank, Spot at, double clearance, String name, String value, String margin) implements Shape {
+        /** Which tags find room first and how they are written. */
+        public enum Rank {
+            LETTER,
+            CHIEF,
+            QUIET
+        }
+    }
+
     /** Which end of a text stands at its place. */
     enum Anchor {
         START("start"),
