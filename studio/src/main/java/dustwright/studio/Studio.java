@@ -45,6 +45,7 @@ public final class Studio implements AutoCloseable {
             "plan.js",
             "touch.js",
             "lettering.js",
+            "cross.js",
             "drawing.js",
             "floorplan.js",
             "hand.js",

@@ -13,7 +13,6 @@ export class FloorPlan {
     this.page = page;
     this.plan = {number: 0};
     this.pins = [];
-    this.cross = null;
     this.faded = Number(localStorage.getItem(FADED) ?? 0.5);
     drawing.under = this;
   }
@@ -27,7 +26,6 @@ export class FloorPlan {
     if (plan.number === this.plan.number) return;
     this.plan = plan;
     this.pins = [];
-    this.cross = null;
     if (!plan.number) this.image = null;
     else {
       this.image = document.createElementNS(SVG, 'image');
@@ -45,7 +43,7 @@ export class FloorPlan {
   draw() {
     const svg = this.drawing.svg;
     if (!svg) return;
-    for (const old of svg.querySelectorAll('.floor, .pin, .cross')) old.remove();
+    for (const old of svg.querySelectorAll('.floor, .pin')) old.remove();
     if (!this.image || !this.drawing.sheet || this.drawing.sheet.kind === 'SCHEME') return;
     const matrix = this.matrix();
     this.image.setAttribute('transform', `matrix(${matrix.join(' ')})`);
@@ -59,34 +57,12 @@ export class FloorPlan {
       mark.innerHTML = `<path d="M${x - 9 * pixel} ${y}h${18 * pixel}M${x} ${y - 9 * pixel}v${18 * pixel}" stroke-width="${1.5 * pixel}"/><text x="${x + 6 * pixel}" y="${y - 6 * pixel}" font-size="${13 * pixel}">${n + 1}</text>`;
       svg.append(mark);
     });
-    if (!this.cross) return;
-    const [x, y] = this.apply(matrix, this.cross);
-    const cross = document.createElementNS(SVG, 'path');
-    cross.setAttribute('class', 'cross');
-    cross.setAttribute('d', `M${x - 16 * pixel} ${y}h${12 * pixel}M${x + 4 * pixel} ${y}h${12 * pixel}M${x} ${y - 16 * pixel}v${12 * pixel}M${x} ${y + 4 * pixel}v${12 * pixel}`);
-    cross.setAttribute('stroke-width', 1.5 * pixel);
-    svg.append(cross);
   }
 
-  // Without a pointer a cross is walked over the picture, a fiftieth of its width at a time, or a tenth of that; Enter takes the point under it.
-  step([dx, dy], fine) {
-    if (!this.plan.number) return false;
-    const {width_px: wide, height_px: high} = this.plan;
-    const by = wide / (fine ? 500 : 50);
-    const from = this.cross ?? {u: wide / 2, v: high / 2};
-    this.cross = {u: Math.max(0, Math.min(wide, from.u + dx * by)), v: Math.max(0, Math.min(high, from.v + dy * by))};
-    const {x, y} = this.inBuilding(this.cross);
-    this.page.say(`Cross at ${this.page.length(x)} east, ${this.page.length(y)} north as the picture lies now. Enter takes the point.`);
-    this.draw();
-    return true;
-  }
+  // The cross begins in the middle and goes a fiftieth of the width at a time, or a tenth of that.
+  middle() { return this.inBuilding({u: this.plan.width_px / 2, v: this.plan.height_px / 2}); }
 
-  // True where Enter was for the cross.
-  enter() {
-    if (!this.cross) return false;
-    this.pinAt(this.cross);
-    return true;
-  }
+  stride(fine) { return this.plan.metresPerPoint * this.plan.width_px / (fine ? 500 : 50); }
 
   // From points of the picture to the sheet, at floor height.
   matrix() {

@@ -1,14 +1,18 @@
 // The hand that draws: takes places and moves them, lays inlets and tubes, measures. What it asks for, the studio does to the text.
+import {Cross} from './cross.js';
 import {ask, change} from './server.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const NEAR = 14;
 const NEAR_FINGER = 24;
 const FOOT = 0.3048;
+const LAYING = ['inlet', 'tube', 'wall', 'measure', 'floor'];
+const KINDS = ['inlet', 'point', 'station', 'corner'];
+const key = place => `${place.kind} ${place.id} ${place.corner}`;
 const FINGERS = matchMedia('(pointer: coarse)').matches;
 
 export class Hand {
-  // page: {view, units, version, chosen, adopt, choose, say, panel, floor}
+  // page: {view, units, version, chosen, adopt, choose, shown, say, panel, floor, cross}
   constructor(drawing, page) {
     this.drawing = drawing;
     this.page = page;
@@ -17,6 +21,9 @@ export class Hand {
     this.corners = [];
     this.from = null;
     this.places = null;
+    this.held = [];
+    this.on = null;
+    this.cross = new Cross(this, page.cross, page.say);
     drawing.hand = this;
   }
 
@@ -27,9 +34,11 @@ export class Hand {
     const places = await ask('places', '/api/places', {view: this.page.view()});
     if (!places) return;
     this.places = places;
-    const key = piece => `${piece.kind} ${piece.id} ${piece.corner}`;
     const known = new Map(places.places.map(one => [key(one), one]));
-    this.taken = this.taken.map(one => known.get(key(one))).filter(Boolean);
+    const still = list => list.map(one => known.get(key(one))).filter(Boolean);
+    this.taken = still(this.taken);
+    this.held = still(this.held);
+    this.on = this.on && known.get(key(this.on));
     this.overlay();
     this.panel();
   }
@@ -73,6 +82,9 @@ export class Hand {
   async set(mode) {
     this.mode = mode;
     this.taken = mode === 'move' ? this.taken : [];
+    this.held = [];
+    this.on = null;
+    this.cross.at = this.at = null;
     this.corners = [];
     this.from = null;
     this.first = null;
@@ -81,11 +93,12 @@ export class Hand {
     if (mode !== 'look' && this.places && this.drawing.sheet?.kind === 'SCHEME') {
       this.page.say('This plant is given by lengths: its pieces have no places to draw at. Give its points and inlets places in Text first.');
       this.mode = 'look';
-    } else if (['inlet', 'tube', 'wall', 'measure', 'floor'].includes(mode) && !this.flat) {
+    } else if (this.lays && !this.flat) {
       this.page.say('New pieces are laid, distances measured and the floor plan placed in the plan.');
       this.mode = 'look';
     }
     this.drawing.place.dataset.hand = this.mode;
+    if (this.mode === 'move') this.follow(this.page.choice());
     this.panel();
     return this.mode;
   }
@@ -93,12 +106,12 @@ export class Hand {
   hint() {
     return {
       look: `${FINGERS ? 'Tap' : 'Click'} an inlet to open or close it, a tube to see what is written of it. ${FINGERS ? 'Two fingers zoom; one moves the sheet then.' : 'Wheel zooms, drag moves the sheet.'}`,
-      move: !this.places || this.flat ? 'Drag a place; tubing follows square. Shift takes several, Alt lets go of the grid. In the isometric view places move up and down.' : 'Drag a place up or down. Shift takes several.',
-      inlet: 'Click where the new inlet is: it is laid like the chosen inlet, with a drop into the nearest header.',
-      tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins.',
-      wall: this.corners.length ? 'Click the next corner; Enter, or a click on the last corner again, ends the wall. Esc takes a corner back.' : 'Click where the wall begins.',
+      move: !this.places || this.flat ? 'Drag a place; tubing follows square. Shift takes several, Alt lets go of the grid. By keyboard: arrows walk, Enter holds one of several, Shift with an arrow moves.' : 'Drag a place up or down. Shift takes several.',
+      inlet: 'Click where the new inlet is, or walk there by arrows and Enter: it is laid like the chosen inlet, with a drop into the nearest header.',
+      tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins, or walk there by arrows and Enter.',
+      wall: this.corners.length ? 'Click the next corner; Enter, or a click on the last corner again, ends the wall. Esc takes a corner back.' : 'Click where the wall begins, or walk there by arrows and Enter.',
       floor: 'Click two points of the picture whose places you know, or walk there by arrows and Enter. Esc takes the last point back.',
-      measure: this.first ? 'Click the other end.' : 'Click one end of what is measured.',
+      measure: this.first ? 'Click the other end.' : 'Click one end of what is measured, or walk there by arrows and Enter.',
     }[this.mode];
   }
 
@@ -109,17 +122,16 @@ export class Hand {
     this.near = event.pointerType === 'touch' ? NEAR_FINGER : NEAR;
     const at = this.drawing.onSheet(event);
     if (this.mode !== 'move') return false;
-    const place = this.nearest(at, ['inlet', 'point', 'station', 'corner']);
+    const place = this.nearest(at, KINDS);
     if (!place) {
       if (event.shiftKey) { this.box = {from: at, to: at}; this.drawing.place.setPointerCapture(event.pointerId); return true; }
       return false;
     }
     if (event.shiftKey) {
-      this.taken = this.taken.includes(place) ? this.taken.filter(one => one !== place) : [...this.taken, place];
-      this.overlay(); this.panel();
+      this.take(this.taken.includes(place) ? this.taken.filter(one => one !== place) : [...this.taken, place]);
       return true;
     }
-    if (!this.taken.includes(place)) this.taken = [place];
+    if (!this.taken.includes(place)) this.take([place]);
     this.drawing.place.setPointerCapture(event.pointerId);
     this.drag = {place, from: at, by: {dx: 0, dy: 0, dz: 0}, moved: false};
     this.overlay(); this.panel();
@@ -190,27 +202,118 @@ export class Hand {
   // A click that was no drag.
   click(event) {
     if (this.mode === 'look' || this.mode === 'move' || !this.places) return this.mode === 'move' && this.clear();
-    const at = this.drawing.onSheet(event);
-    if (this.mode === 'inlet') this.inlet(at);
-    if (this.mode === 'tube') this.tube(at, event);
-    if (this.mode === 'wall') this.wall(at, event);
-    if (this.mode === 'measure') this.measure(at);
-    if (this.mode === 'floor') this.page.floor.click(at);
+    this.put(this.drawing.onSheet(event), event.target.closest('[data-run]')?.dataset.run, event.altKey);
     return true;
   }
 
-  clear() { this.taken = []; this.overlay(); this.panel(); return true; }
+  // At this place of the sheet, on this tube or none; free of grid and walls or drawn to them.
+  put(at, run, free) {
+    if (this.mode === 'inlet') this.inlet(at, free);
+    if (this.mode === 'tube') this.tube(at, run, free);
+    if (this.mode === 'wall') this.wall(at, free);
+    if (this.mode === 'measure') this.measure(at);
+    if (this.mode === 'floor') this.page.floor.click(at);
+  }
+
+  clear() { this.held = []; this.on = null; this.take([]); return true; }
+
+  // ---------------------------------------------------------------- what is taken is what is shown
+
+  take(places) {
+    this.taken = places;
+    this.overlay(); this.panel();
+    this.page.shown(places.length === 1 ? places[0] : null);
+  }
+
+  // What was chosen elsewhere, in a finding or by its name, is what is taken.
+  follow({kind, id}) {
+    if (this.mode !== 'move' || !this.places) return;
+    const one = this.taken.length === 1 ? this.taken[0] : null;
+    if (one ? kind === shownAs(one) && id === one.id : !kind) return;
+    this.taken = this.places.places.filter(place => place.kind === kind && place.id === id);
+    this.held = [];
+    this.on = this.taken[0] ?? null;
+    this.overlay(); this.panel();
+  }
+
+  // Arrows walk over all that can be moved: the nearest place that way, those straight ahead before those aside.
+  walk(dx, dy) {
+    if (this.mode !== 'move' || !this.places) return false;
+    const from = this.on ?? this.taken.at(-1);
+    const [fx, fy] = from ? this.onSheet(from) : [0, 0];
+    let best = null;
+    for (const place of this.places.places) {
+      const [x, y] = this.onSheet(place);
+      const ahead = (x - fx) * dx + (y - fy) * dy;
+      const aside = Math.abs((x - fx) * dy) + Math.abs((y - fy) * dx);
+      if (from && ahead <= 0.5) continue;
+      const cost = from ? ahead + 2.5 * aside : x + y;
+      if (!best || cost < best.cost) best = {cost, place};
+    }
+    if (!best) return true;
+    this.on = best.place;
+    this.inSight(this.onSheet(best.place));
+    this.take([...this.held.filter(one => one !== best.place), best.place]);
+    this.page.say(`${named(best.place)}${this.held.length ? `, ${this.taken.length} taken` : ''}.`);
+    return true;
+  }
+
+  // Enter holds the place one stands on while walking on; once more lets go of it.
+  hold() {
+    if (!this.on) return false;
+    this.held = this.held.includes(this.on) ? this.held.filter(one => one !== this.on) : [...this.held, this.on];
+    this.take([...new Set([...this.held, this.on])]);
+    this.page.say(this.held.includes(this.on) ? `${named(this.on)} is held; ${this.held.length} held. Arrows take another besides, Esc lets go.` : `${named(this.on)} is let go.`);
+    return true;
+  }
+
+  // ---------------------------------------------------------------- the cross
+
+  get lays() { return LAYING.includes(this.mode); }
+
+  get ready() { return this.mode !== 'floor' || this.page.floor.plan.number > 0; }
+
+  stride(fine) { return this.mode === 'floor' ? this.page.floor.stride(fine) : fine ? this.snap : 5 * this.snap; }
+
+  // Height of what is laid next.
+  get level() {
+    if (this.mode === 'inlet') return this.model(this.onSheet({...this.cross.at, z: 0}))?.z ?? 0;
+    if (this.mode === 'tube') return this.height ?? (this.corners.at(-1) ?? this.from ?? this.model(this.onSheet({...this.cross.at, z: 0})))?.z ?? 0;
+    if (this.mode === 'measure') return (this.first && this.firstPlace?.z) ?? 0;
+    return this.mode === 'wall' ? this.height ?? this.corners.at(-1)?.z ?? 0 : 0;
+  }
+
+  begins() {
+    if (this.mode === 'floor') return this.page.floor.middle();
+    const [left, top, wide, high] = this.drawing.now();
+    const chosen = this.places.places.find(one => one.kind === 'inlet' && one.id === this.page.chosen());
+    return this.corners.at(-1) ?? this.from ?? chosen ?? this.rounded(this.inBuilding([left + wide / 2, top + high / 2], 0));
+  }
+
+  run(at) { return this.drawing.touch.tube(at, 8 * this.pixel)?.dataset.run; }
+
+  // Words for what lies at a place of the sheet.
+  under(at) {
+    if (this.mode === 'floor') return '';
+    const place = this.nearest(at, KINDS);
+    const run = !place && this.run(at);
+    return place ? named(place) : run ? `tube ${run}` : '';
+  }
+
+  inSight([x, y]) {
+    const [left, top, wide, high] = this.drawing.now();
+    if (this.drawing.zoomed && (x < left || y < top || x > left + wide || y > top + high)) this.drawing.look([x - wide / 2, y - high / 2, wide, high]);
+  }
 
   boxed() {
     const {from, to} = this.box;
     this.box = null;
     const [left, right] = [Math.min(from[0], to[0]), Math.max(from[0], to[0])];
     const [top, bottom] = [Math.min(from[1], to[1]), Math.max(from[1], to[1])];
-    this.taken = this.places.places.filter(place => {
+    this.take(this.places.places.filter(place => {
       const [x, y] = this.onSheet(place);
       return x >= left && x <= right && y >= top && y <= bottom;
-    });
-    this.overlay(); this.panel();
+    }));
   }
 
   // What is in the middle of being dragged stays where it was.
@@ -264,33 +367,33 @@ export class Hand {
     return floors.length ? Math.max(...floors) : z;
   }
 
-  async inlet(at) {
+  async inlet(at, free) {
     const like = this.model(at);
     if (!like) { this.page.say('There is no inlet to lay another one like it: write the first one in Text.'); return; }
     const place = this.inBuilding(at, like.z);
-    const round = metres => Math.round(metres / this.snap) * this.snap;
-    const {x, y} = this.onWall(this.inBuilding(at, this.floor(like.z))) ?? {x: round(place.x), y: round(place.y)};
+    const {x, y} = free ? place : this.onWall(this.inBuilding(at, this.floor(like.z))) ?? this.rounded(place);
     const laid = await this.act({what: 'inlet', like: like.id, x, y, z: like.z},
       ids => `Inlet ${ids[0]} is laid like ${like.id}.`);
     if (laid) this.page.choose('inlet', laid[0]);
   }
 
-  tube(at, event) {
+  tube(at, run, free) {
     const place = this.nearest(at, ['inlet', 'point', 'station']);
     if (!this.from) {
       if (!place || place.kind === 'station') { this.page.say('A tube begins at an inlet or a point.'); return; }
       this.from = place;
       const height = this.height ?? place.z;
       if (Math.abs(height - place.z) > 0.01) this.corners.push({x: place.x, y: place.y, z: height});
+      this.page.say(`The tube begins at ${place.id}.`);
       this.panel(); this.overlay();
       return;
     }
-    const run = event.target.closest('[data-run]')?.dataset.run;
     const to = place && place.id !== this.from.id ? place.id : run;
     if (to) { this.finish(to); return; }
     const last = this.corners.at(-1) ?? this.from;
-    const free = this.inBuilding(at, this.height ?? last.z);
-    this.corners.push(event.altKey ? free : this.onWall(free) ?? this.square(last, this.rounded(free)));
+    const place_m = this.inBuilding(at, this.height ?? last.z);
+    this.corners.push(free ? place_m : this.onWall(place_m) ?? this.square(last, this.rounded(place_m)));
+    this.page.say(`${this.corners.length === 1 ? '1 corner' : `${this.corners.length} corners`} so far.`);
     this.overlay();
   }
 
@@ -299,13 +402,14 @@ export class Hand {
     return {x: round(x), y: round(y), z};
   }
 
-  wall(at, event) {
+  wall(at, free) {
     const last = this.corners.at(-1);
     const z = this.height ?? last?.z ?? 0;
-    const free = this.inBuilding(at, z);
-    const corner = this.wallCorner(free) ?? (event.altKey ? free : last ? this.square(last, this.rounded(free)) : this.rounded(free));
+    const place = this.inBuilding(at, z);
+    const corner = free ? place : this.wallCorner(place) ?? (last ? this.square(last, this.rounded(place)) : this.rounded(place));
     if (last && Math.hypot(corner.x - last.x, corner.y - last.y) < 0.02) { this.finishWall(); return; }
     this.corners.push(corner);
+    this.page.say(`${this.corners.length === 1 ? '1 corner' : `${this.corners.length} corners`} so far.`);
     this.panel(); this.overlay();
   }
 
@@ -319,7 +423,8 @@ export class Hand {
 
   // True where Enter was for the hand.
   enter() {
-    if (this.mode === 'floor') return this.page.floor.enter();
+    if (this.mode === 'move') return this.hold();
+    if (this.cross.enter()) return true;
     if (this.mode !== 'wall' || this.corners.length < 2) return false;
     this.finishWall();
     return true;
@@ -356,15 +461,15 @@ export class Hand {
 
   // Between the places that are pointed at, in their true positions: a plan leans by height. Elsewhere at the height of the other end, or of the floor.
   measure(at) {
-    const place = this.nearest(at, ['inlet', 'point', 'station', 'corner']);
-    if (!this.first) { this.first = at; this.firstPlace = place; this.panel(); return; }
+    const place = this.nearest(at, KINDS);
+    if (!this.first) { this.first = at; this.firstPlace = place; this.page.say('One end is taken.'); this.panel(); return; }
     const height = (place ?? this.firstPlace)?.z ?? 0;
     const from = this.firstPlace ?? this.inBuilding(this.first, height);
     const to = place ?? this.inBuilding(at, from.z);
     const east = to.x - from.x;
     const north = to.y - from.y;
     const up = to.z - from.z;
-    const names = [this.firstPlace, place].map(one => !one ? 'the floor or level' : one.kind === 'corner' ? `corner ${one.corner + 1} of ${one.id}` : one.id);
+    const names = [this.firstPlace, place].map(one => !one ? 'the floor or level' : one.kind === 'corner' ? named(one) : one.id);
     this.page.say(`${names[0]} to ${names[1]}: ${this.length(Math.hypot(east, north))} in the plan, ${this.length(Math.abs(east))} ${east < 0 ? 'west' : 'east'} and ${this.length(Math.abs(north))} ${north < 0 ? 'south' : 'north'}${Math.abs(up) > 0.005 ? `, ${this.length(Math.abs(up))} ${up < 0 ? 'down' : 'up'}, ${this.length(Math.hypot(east, north, up))} in all` : ''}.`, 0);
     this.first = null;
     this.overlay(); this.panel();
@@ -384,7 +489,7 @@ export class Hand {
 
   // ---------------------------------------------------------------- what the hand shows
 
-  panel() { this.page.panel(this); }
+  panel() { this.page.panel(this); this.cross.show(); }
 
   overlay() {
     const svg = this.drawing.svg;
@@ -433,6 +538,12 @@ export class Hand {
       shape('path', {d: `M${this.first.join(' ')}L${to.join(' ')}`, class: 'guide', 'stroke-width': 2 * p});
       shape('text', {x: to[0] + 12 * p, y: to[1] - 10 * p, 'font-size': 12 * p, class: 'words'}, this.length(Math.hypot(to[0] - this.first[0], to[1] - this.first[1]) / this.drawing.sheet.scale));
     }
+    if (this.lays) this.cross.draw(shape, p);
     svg.append(layer);
   }
 }
+
+// A place in words, and as which piece of the plant it is shown.
+export const named = place => place.kind === 'corner' ? `corner ${place.corner + 1} of ${place.id}` : `${place.kind === 'station' ? 'receiver' : place.kind} ${place.id}`;
+export const shownAs = place => place.kind === 'corner' ? 'run' : place.kind;
+

@@ -1,5 +1,6 @@
 // What the hand holds, beside the findings: typed distances, copies, sizes; every drag has its typed way here.
 import {element} from './element.js';
+import {named} from './hand.js';
 
 export function handPanel(box, hint, hand, say) {
   hint.textContent = hand.hint();
@@ -8,7 +9,7 @@ export function handPanel(box, hint, hand, say) {
   if (hand.mode === 'floor') { hand.page.floor.fill(box); return; }
   if (hand.mode === 'tube') { tubePanel(box, hand); return; }
   if (hand.mode === 'wall') { wallPanel(box, hand, say); return; }
-  const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(one => one.kind === 'corner' ? `corner ${one.corner + 1} of ${one.id}` : `${one.kind} ${one.id}`).join(', ');
+  const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(named).join(', ');
   const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));
   const by = () => {
     const [dx, dy, dz] = fields.map(one => one.value.trim() === '' ? 0 : hand.typed(one.value));

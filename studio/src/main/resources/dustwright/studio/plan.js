@@ -4,7 +4,7 @@ import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
 import {findingRow} from './findingrow.js';
-import {Hand} from './hand.js';
+import {Hand, shownAs} from './hand.js';
 import {handPanel} from './handpanel.js';
 import {Compare} from './compare.js';
 import {People} from './people.js';
@@ -28,9 +28,15 @@ const papersMade = new Papers(() => state.units, (...roots) => terms.mark(...roo
 const text = new Text(plant => adopt(plant), say);
 const floor = new FloorPlan(drawing, {say, length: metres => hand.length(metres), typed: words => hand.typed(words), panel: () => { if (hand.mode === 'floor') hand.panel(); }});
 const hand = new Hand(drawing, {
-  floor,
+  floor, cross: at('cross'), choice: () => state,
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
   adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(at('hand'), at('hint'), hand, say),
+  shown: place => {
+    const kind = place ? shownAs(place) : '';
+    if (kind === state.kind && (place?.id ?? '') === state.id) return;
+    state.kind = kind; state.id = place?.id ?? '';
+    drawing.mark(state.kind, state.id); piece(); toAddress();
+  },
   choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); },
 });
 
@@ -185,6 +191,7 @@ function underive() { at('steps').hidden = true; at('drawing').focus(); }
 // ------------------------------------------------------------------ the chosen piece
 
 async function piece() {
+  hand.follow(state);
   const box = at('piece');
   at('reading').textContent = state.kind ? reading(state.kind, state.id) : '';
   if (!state.kind) { box.hidden = true; box.dataset.shown = ''; return; }
@@ -417,23 +424,18 @@ const keys = {
   Escape: () => { if (terms.close() || hand.back()) return; if (!at('help').hidden) help(false); else if (state.place === 'machines') machines.back(); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };
 
-function takeChosen() {
-  const place = hand.places?.places.find(one => one.kind === state.kind && one.id === state.id);
-  if (place) { hand.taken = [place]; hand.overlay(); hand.panel(); }
-}
-
 function nextFinding(by) {
   if (state.place === 'machines') machines.go(by); else go(state.finding + by);
 }
 
 function near(dx, dy) {
+  if (hand.walk(dx, dy)) return;
   const next = drawing.towards(state.kind, state.id, dx, dy);
   if (!next) return;
   state.kind = next.dataset.inlet ? 'inlet' : 'run';
   state.id = next.dataset[state.kind];
   drawing.mark(state.kind, state.id);
   next.focus();
-  if (hand.mode === 'move') takeChosen();
   piece();
 }
 
@@ -441,8 +443,8 @@ addEventListener('keydown', event => {
   const field = event.target.matches('input, textarea, select');
   if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !field) { event.preventDefault(); walk(event.shiftKey ? 1 : -1); return; }
   const arrow = {ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1]}[event.key];
-  if (arrow && !field && state.place === 'plan' && hand.mode === 'floor' && floor.step(arrow, event.shiftKey)) { event.preventDefault(); return; }
-  if (event.shiftKey && arrow && !field && hand.mode === 'move') { event.preventDefault(); if (!hand.taken.length) takeChosen(); hand.nudge(...arrow, event.altKey); return; }
+  if (arrow && !field && state.place === 'plan' && hand.cross.step(arrow, event.shiftKey)) { event.preventDefault(); return; }
+  if (event.shiftKey && arrow && !field && hand.mode === 'move') { event.preventDefault(); hand.nudge(...arrow, event.altKey); return; }
   if (event.ctrlKey || event.metaKey || event.altKey || field) return;
   if ((event.key === 'Enter' || event.key === ' ') && event.target.matches('button, a, summary')) return;
   if (state.awaiting && /^[0-9]$/.test(event.key)) { state.awaiting = false; users(Number(event.key)); return; }
