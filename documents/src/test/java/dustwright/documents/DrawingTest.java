@@ -7,12 +7,14 @@ import dustwright.documents.drawing.Lettering;
 import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.drawing.PlantDrawing;
 import dustwright.documents.drawing.PlantViews;
+import dustwright.documents.drawing.ProfileChart;
 import dustwright.documents.drawing.Scene;
 import dustwright.documents.drawing.Shape;
 import dustwright.documents.drawing.Sheet;
 import dustwright.documents.drawing.Spot;
 import dustwright.documents.report.Digest;
 import dustwright.documents.writing.Show;
+import dustwright.engine.PressureProfile;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Side;
@@ -81,6 +83,51 @@ final class DrawingTest {
                 .filter(Shape.Text.class::isInstance)
                 .map(Shape.Text.class::cast)
                 .toList();
+    }
+
+    /** Names along a path of three hundred pieces are whole and apart, on paper and on a page. */
+    @Test
+    void of_many_pieces_along_a_path_those_are_named_that_find_room() {
+        Study study = InventedStudy.of(20);
+        PressureProfile few = PressureProfile.of(
+                        study.plant(), new Digest(study).worstState().orElseThrow())
+                .get(0);
+        List<PressureProfile.Stretch> pieces = new ArrayList<>();
+        for (int n = 0; n < 300; n++) {
+            PressureProfile.Stretch one =
+                    few.stretches().get(n % few.stretches().size());
+            pieces.add(new PressureProfile.Stretch(
+                    "HALL-" + n,
+                    one.length(),
+                    one.vacuumFrom(),
+                    one.vacuumTo(),
+                    one.velocityFrom(),
+                    one.velocityTo(),
+                    one.least(),
+                    one.most()));
+        }
+        PressureProfile many = new PressureProfile(few.state(), few.inlet(), pieces);
+        for (Scene scene : List.of(ProfileChart.of(many, SHOW), ProfileChart.live(many, SHOW))) {
+            List<Shape.Text> names = layer(scene, "profile").stream()
+                    .filter(Shape.Text.class::isInstance)
+                    .map(Shape.Text.class::cast)
+                    .filter(t -> t.text().startsWith("HALL") || t.text().contains("…"))
+                    .toList();
+            assertThat(names).hasSizeBetween(10, 100).noneMatch(t -> t.text().contains("…"));
+            for (int i = 0; i < names.size(); i++) {
+                for (int k = 0; k < i; k++) {
+                    Shape.Text a = names.get(i);
+                    Shape.Text b = names.get(k);
+                    double wide =
+                            (Lettering.width(a.text(), a.size(), false) + Lettering.width(b.text(), b.size(), false))
+                                    / 2;
+                    assertThat(Math.abs(a.at().x() - b.at().x()) >= wide
+                                    || Math.abs(a.at().y() - b.at().y()) >= a.size() * 0.9)
+                            .as("%s and %s", a.text(), b.text())
+                            .isTrue();
+                }
+            }
+        }
     }
 
     @ParameterizedTest

@@ -46,6 +46,7 @@ public final class Studio implements AutoCloseable {
             "touch.js",
             "lettering.js",
             "cross.js",
+            "unsent.js",
             "drawing.js",
             "floorplan.js",
             "hand.js",

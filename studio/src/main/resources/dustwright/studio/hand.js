@@ -230,9 +230,11 @@ export class Hand {
     if (this.mode !== 'move' || !this.places) return;
     const one = this.taken.length === 1 ? this.taken[0] : null;
     if (one ? kind === shownAs(one) && id === one.id : !kind) return;
-    this.taken = this.places.places.filter(place => place.kind === kind && place.id === id);
-    this.held = [];
-    this.on = this.taken[0] ?? null;
+    const found = this.places.places.find(place => place.kind === kind && place.id === id) ?? null;
+    this.on = found;
+    if (!found) this.held = [];
+    if (this.held.length) { this.take([...this.held.filter(place => place !== found), found]); return; }
+    this.taken = found ? [found] : [];
     this.overlay(); this.panel();
   }
 

@@ -25,7 +25,7 @@ export class Machines {
     const began = performance.now();
     const waiting = setInterval(() => {
       at('machineall').classList.add('stale');
-      at('machineset').textContent = `solving, ${Math.round((performance.now() - began) / 1000)} s; what is shown is of the plant before`;
+      at('machineset').textContent = `solving, ${Math.round((performance.now() - began) / 1000)} s${this.view ? '; what is shown is of the plant before' : ''}`;
     }, 400);
     try {
       const view = await ask('machines', '/api/machines', {...this.asked(), sets: this.sets});

@@ -27,6 +27,7 @@ export class Panel {
   }
 
   async load() {
+    if (!this.panel) { at('panelall').hidden = true; at('panelwhy').textContent = 'The panel is being set up.'; }
     const offer = await ask('panel', '/api/panel');
     if (!offer) return;
     const chosen = [at('panelstation').value, at('paneldrill').value];
@@ -75,7 +76,6 @@ export class Panel {
   faster(speed) {
     this.speed = speed;
     for (const button of at('speeds').children) button.setAttribute('aria-pressed', String(Number(button.dataset.speed) === speed));
-    this.run(true);
   }
 
   run(on) {

@@ -3,7 +3,9 @@ import {ask, change} from './server.js';
 import {element} from './element.js';
 
 const at = id => document.getElementById(id);
-const DESIGNING = '#take, #write, #accept button, #keepas button, #back, #forth, [data-hand=move], [data-hand=inlet], [data-hand=tube]';
+// What only a designer may press or fill in, also where it is put on the page later.
+const PRESSED = '#take, #mine, #write, #starter, #accept button, #keepas button, #alternatives button, #revisions li > button, #packages progress ~ button, #back, #forth, #seqtake, [data-hand=move], [data-hand=inlet], [data-hand=tube], [data-hand=wall], [data-hand=floor]';
+const FILLED = '#piece input, #source, #seqtext, #altname, #note, #author';
 
 export class People {
   constructor(say, again) {
@@ -17,10 +19,22 @@ export class People {
     if (!this.session.name) return;
     at('author').value = this.session.name;
     at('author').readOnly = true;
-    if (this.session.role !== 'designer') for (const one of document.querySelectorAll(DESIGNING)) one.disabled = true;
+    if (!this.designs) {
+      this.bar();
+      new MutationObserver(() => this.bar()).observe(document.body, {childList: true, subtree: true, attributes: true, attributeFilter: ['disabled']});
+    }
     at('person').hidden = false;
-    at('person').replaceChildren(element('span', {title: `${this.session.name}, ${this.session.role}`}, `${this.session.name}, ${this.session.role}`),
+    at('person').replaceChildren(element('span', {title: `${this.session.name}, ${this.session.role}`}, this.session.name, element('small', {}, this.session.role)),
       element('button', {type: 'button', on: () => this.end()}, 'Sign out'));
+  }
+
+  get designs() { return !this.session.name || this.session.role === 'designer'; }
+
+  get may() { return `A ${this.session.role} looks; a designer makes changes.`; }
+
+  bar() {
+    for (const one of document.querySelectorAll(PRESSED)) if (!one.disabled) { one.disabled = true; one.title = this.may; }
+    for (const one of document.querySelectorAll(FILLED)) if (!one.readOnly) { one.readOnly = true; one.title = this.may; }
   }
 
   async end() {

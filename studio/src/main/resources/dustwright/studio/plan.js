@@ -15,6 +15,7 @@ import {Sequence} from './sequence.js';
 import {Terms} from './terms.js';
 import {Text} from './text.js';
 import {Tour} from './tour.js';
+import {Unsent} from './unsent.js';
 
 const at = id => document.getElementById(id);
 const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
@@ -41,6 +42,7 @@ const hand = new Hand(drawing, {
 });
 
 const people = new People(say, papers);
+const unsent = new Unsent(say);
 const tour = new Tour(state);
 
 function say(words, hold = 6000) {
@@ -67,7 +69,7 @@ async function adopt(plant) {
   at('name').textContent = plant.name;
   at('name').title = plant.note;
   document.title = `${plant.name}: studio`;
-  at('kept').textContent = plant.faults.length ? `${plant.file}, step ${plant.step}, kept with ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: what is shown is of the plant before` : `${plant.file}, step ${plant.step}, kept · rests on ${plant.assumptions} assumptions, ${plant.overrides} overrides`;
+  at('kept').textContent = plant.faults.length ? `${plant.file}, step ${plant.step}, kept with ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: what is shown is of the plant before` : `${plant.file}, step ${plant.step}, kept · ${plant.assumptions} assumptions, ${plant.overrides} overrides`;
   at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
   text.faults(plant.faults);
   at('begin').hidden = plant.known;
@@ -209,19 +211,23 @@ async function piece() {
 }
 
 // One line of the chosen piece. A newer answer renews it where it stands: what is being typed, or was refused, stays.
+const WAITS = 'Not sent: the studio is not answering. It is kept in this page and will be sent.';
 let fields = [];
 function field(value) {
   const list = value.choices?.length ? element('datalist', {id: `choices-${value.key}`}, ...value.choices.map(one => element('option', {value: one}))) : null;
-  const input = element('input', {value: value.text, 'aria-label': value.key, autocomplete: 'off', ...(list ? {list: list.id} : {})});
-  const why = element('span', {class: 'why', role: 'alert'});
+  const input = element('input', {value: unsent.typed(value.path) ?? value.text, 'aria-label': value.key, autocomplete: 'off', ...(list ? {list: list.id} : {})});
+  const why = element('span', {class: 'why', role: 'alert'}, unsent.typed(value.path) === undefined ? '' : WAITS);
   // What is being typed goes on standing on the value it began with, so that another one is noticed.
   const renew = newer => {
-    if (input.value === value.text) { input.value = newer.text; value = newer; return; }
+    if (input.value === newer.text) why.textContent = '';
+    if (input.value === value.text || input.value === newer.text) { input.value = newer.text; value = newer; return; }
     if (newer.text !== value.text) why.textContent = `It is ${newer.text} by now.`;
   };
   input.addEventListener('change', async () => {
     const typed = input.value;
-    const result = await change('/api/value', {version: state.plant.version, path: value.path, was: value.text, value: typed, plain: value.plain});
+    const sent = {path: value.path, was: value.text, value: typed, plain: value.plain};
+    const result = await change('/api/value', {version: state.plant.version, ...sent}).catch(() => null);
+    if (!result) { unsent.keep(sent); why.textContent = WAITS; notAnswering(); return; }
     if (result.ok) { why.textContent = ''; value = {...value, text: typed}; await adopt(result.content); return; }
     why.textContent = result.content.why;
     if (!result.stale) return;
@@ -237,6 +243,7 @@ function field(value) {
 
 async function take(mode) {
   if (state.plant && !state.plant.known) mode = 'look';
+  if (!people.designs && !['look', 'measure'].includes(mode)) { say(people.may); mode = 'look'; }
   tools(false);
   await hand.set(mode);
   for (const button of document.querySelectorAll('[data-hand]')) if (button.tagName === 'BUTTON') button.setAttribute('aria-pressed', String(button.dataset.hand === hand.mode));
@@ -290,6 +297,7 @@ async function covered() {
   const progress = await ask('coverage', '/api/coverage', {units: state.units});
   if (!progress || progress.version !== state.plant.version) return;
   at('coverstop').hidden = progress.done;
+  at('coveredof').textContent = `Coverage of every set: ${progress.done ? progress.verdict : `not finished, ${Math.floor(100 * progress.share)} % done.`}`;
   if (!progress.done) {
     at('judged').textContent = `covering every set, ${Math.floor(100 * progress.share)} % done; shown are those the plant file names and every single user`;
     setTimeout(covered, 400);
@@ -488,7 +496,7 @@ at('find').addEventListener('change', () => {
 at('accept').addEventListener('submit', async event => {
   event.preventDefault();
   const result = await change('/api/accept', {version: state.plant.version, author: at('author').value, note: at('note').value});
-  at('accepted').textContent = result.ok ? `Revision ${result.content.number} is kept.` : result.content.why;
+  at('accepted').textContent = result.ok ? `Revision ${result.content.number} is kept. ${at('coveredof').textContent}` : result.content.why;
   since();
   if (result.ok) { at('note').value = ''; papers(); } else if (result.stale) load();
 });
@@ -514,8 +522,14 @@ drawing.place.addEventListener('pointerleave', () => { at('pointed').textContent
 
 let lost = false;
 onVersion(version => {
-  if (lost) { lost = false; say('The studio answers again.'); load(); } else if (state.plant && version > state.plant.version) load();
-}, () => { if (!lost) { lost = true; say('The studio is not answering. What was kept is kept; this page asks again by itself.', 0); } });
+  if (lost) { lost = false; load().then(() => unsent.send({version: () => state.plant.version, adopt})); } else if (state.plant && version > state.plant.version) load();
+}, notAnswering);
+
+function notAnswering() {
+  if (!lost) say('The studio is not answering. What was kept is kept; this page asks again by itself.', 0);
+  lost = true;
+  if (state.plant) at('kept').textContent = `not answering · ${state.plant.file}, kept up to step ${state.plant.step}${unsent.words}`;
+}
 onFloorPlan(() => floor.load());
 terms.load();
 take('look');

@@ -83,10 +83,11 @@ export class Plate {
         labels.push(shape('text', {x, y: Number(y) + 4, 'text-anchor': 'middle', class: 'num'}, String(Number((n * step).toPrecision(3)))));
         for (let part = 1; part < 5 && (n + part / 5) * step <= end + 1e-9; part++) ticks.push(`M${on(70, (n + part / 5) * step)}L${on(65, (n + part / 5) * step)}`);
       }
+      // Under the numerals, which keep an edge: they can be read wherever it points.
       this.needle = shape('path', {class: 'needle'});
       this.gauge.replaceChildren(shape('svg', {viewBox: '-80 -80 160 160', role: 'img', 'aria-label': 'Vacuum gauge'},
-        shape('circle', {r: 78, class: 'face'}), shape('path', {d: ticks.join(''), class: 'ticks'}), ...labels,
-        shape('text', {x: 0, y: 34, 'text-anchor': 'middle', class: 'num'}, vacuum.unit), this.needle, shape('circle', {r: 5, class: 'hub'})));
+        shape('circle', {r: 78, class: 'face'}), shape('path', {d: ticks.join(''), class: 'ticks'}), this.needle, ...labels,
+        shape('text', {x: 0, y: 34, 'text-anchor': 'middle', class: 'num'}, vacuum.unit), shape('circle', {r: 5, class: 'hub'})));
     }
     this.needle.setAttribute('d', `M0 0L${on(62, vacuum.value)}`);
   }

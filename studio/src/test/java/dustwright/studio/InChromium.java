@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
@@ -30,6 +31,9 @@ abstract class InChromium {
     Path folder;
 
     @SuppressWarnings("NullAway.Init")
+    private Path plant;
+
+    @SuppressWarnings("NullAway.Init")
     Studio studio;
 
     InChromium(String example) {
@@ -53,12 +57,21 @@ abstract class InChromium {
 
     @BeforeEach
     void open() throws IOException {
-        studio = Studio.open(Plants.copy(example, folder), folder.resolve("kept.db"), 0, "dustwright test");
+        plant = Plants.copy(example, folder);
+        studio = Studio.open(plant, folder.resolve("kept.db"), 0, "dustwright test");
     }
 
     @AfterEach
     void close() {
         studio.close();
+    }
+
+    /** The studio is ended and, after what happens meanwhile, begun again at the same address on what it kept. */
+    void away(Runnable meanwhile) throws IOException {
+        int port = URI.create(studio.address()).getPort();
+        studio.close();
+        meanwhile.run();
+        studio = Studio.open(plant, folder.resolve("kept.db"), port, "dustwright test");
     }
 
     static void picture(Page page, String name) {

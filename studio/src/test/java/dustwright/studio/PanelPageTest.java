@@ -82,11 +82,25 @@ class PanelPageTest extends InChromium {
         try (Page page = page(1920, 1080)) {
             page.locator("[data-push=start]").click();
             page.locator("[data-speed='10']").click();
+            assertThat(page.locator("#runs").textContent())
+                    .as("a speed starts nothing")
+                    .isEqualTo("Run");
+            page.locator("#runs").click();
             is(page, "lamp_vacuuming", "lit");
             page.locator("[data-push=estop]").click();
             is(page, "lamp_vacuuming", "dark");
             is(page, "lamp_fault", "lit");
             picture(page, "panel-estop-1920");
+            assertThat(
+                            page.evaluate(
+                                    "() => { const svg = document.querySelector('#course svg'), right = svg.getBoundingClientRect().right; return [...svg.querySelectorAll('text')].filter(t => t.getBoundingClientRect().right > right + 0.5).map(t => t.textContent).join(); }"))
+                    .as("nothing of the chart is cut off")
+                    .isEqualTo("");
+            assertThat(
+                            page.evaluate(
+                                    "() => { const needle = document.querySelector('.gauge .needle'); return [...document.querySelectorAll('.gauge .num')].every(n => needle.compareDocumentPosition(n) & Node.DOCUMENT_POSITION_FOLLOWING); }"))
+                    .as("numerals stand over the needle")
+                    .isEqualTo(true);
             page.locator("[data-push=estop]").click();
             page.locator("[data-push=reset]").click();
             events(page, 3);
@@ -105,6 +119,7 @@ class PanelPageTest extends InChromium {
             assertThat(page.locator(".gauge .needle").count()).isEqualTo(1);
             page.locator("[data-push=start]").click();
             page.locator("[data-speed='1000']").click();
+            page.locator("#runs").click();
             is(page, "lamp_fault", "lit");
             page.locator("#runs").click();
             page.locator("[data-fault='hopper bridged']").click();
@@ -116,6 +131,7 @@ class PanelPageTest extends InChromium {
                     .hasAttribute("open", "");
             picture(page, "panel-drill");
             page.locator("[data-speed='1000']").click();
+            page.locator("#runs").click();
             shows(page, "#score", "at the end");
         }
         assertThat(complaints).isEmpty();

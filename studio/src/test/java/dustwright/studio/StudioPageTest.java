@@ -7,6 +7,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.WaitForSelectorState;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -229,9 +230,34 @@ class StudioPageTest extends InChromium {
             page.locator("#note").fill("as quoted");
             page.getByText("Accept this revision").click();
             shows(page, "#revisions", "A. Engineer: as quoted");
+            shows(page, "#accepted", "Revision 1 is kept. Coverage of every set: ");
+            page.getByText("Accept this revision").click();
+            shows(page, "#accepted", "This is revision 1 already");
+            PlaywrightAssertions.assertThat(page.locator("#revisions li")).hasCount(1);
             picture(page, "papers-1366");
         }
-        assertThat(complaints).isEmpty();
+        assertThat(complaints).allMatch(text -> text.contains("422"));
+    }
+
+    @Test
+    void a_value_typed_while_nothing_answers_waits_in_the_page_and_is_sent() throws IOException {
+        try (Page page = page(1366, 768, "#open=A1&units=us&run=HP1")) {
+            Locator tube = page.locator("#piece input[aria-label=tube]");
+            PlaywrightAssertions.assertThat(tube).isVisible();
+            away(() -> {
+                shows(page, "#kept", "not answering");
+                tube.fill("T2");
+                tube.press("Enter");
+                shows(page, "#piece", "It is kept in this page and will be sent");
+                shows(page, "#kept", "kept up to step 1, 1 edit waits to be sent");
+                picture(page, "unanswered-1366");
+            });
+            shows(page, "#say", "The edit that waited is taken.");
+            shows(page, "#kept", "step 2, kept");
+            PlaywrightAssertions.assertThat(tube).hasValue("T2");
+            assertThat((String) page.evaluate("async () => (await (await fetch('/api/text')).json()).text"))
+                    .containsPattern("HP1: .*tube: T2");
+        }
     }
 
     @Test
@@ -241,6 +267,9 @@ class StudioPageTest extends InChromium {
                 try (Page page = page(size[0], size[1], "#open=A1&run=HP1&place=" + place)) {
                     page.waitForTimeout(300);
                     serious(page, place + " " + size[0]);
+                    if (size[0] < 500) {
+                        page.locator("#tools").click();
+                    }
                     page.locator("#light").click();
                     serious(page, place + " by night " + size[0]);
                     picture(page, place + "-night-" + size[0]);

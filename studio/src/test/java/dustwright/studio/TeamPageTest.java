@@ -85,7 +85,7 @@ class TeamPageTest extends InChromium {
             page.locator("#who").focus();
             page.keyboard().press("Control+A");
             signIn(page, "Dora");
-            assertThat(page.locator("#person")).containsText("Dora, designer");
+            assertThat(page.locator("#person")).containsText("designer");
             page.locator("#person button").focus();
             page.keyboard().press("Enter");
             assertThat(page).hasURL(studio.address() + "sign-in");
@@ -115,12 +115,36 @@ class TeamPageTest extends InChromium {
         }
         try (Page page = page()) {
             signIn(page, "Vera");
-            assertThat(page.locator("[data-hand=tube]")).isDisabled();
+            for (String hand : List.of("move", "inlet", "tube", "wall", "floor")) {
+                assertThat(page.locator("[data-hand=" + hand + "]")).isDisabled();
+            }
+            page.keyboard().press("w");
+            assertThat(page.locator("#say")).containsText("a designer makes changes");
+            page.keyboard().press("/");
+            page.keyboard().type("A1\n");
+            assertThat(page.locator("#piece h2")).hasText("Inlet A1");
+            assertThat(page.locator("#piece input").first()).not().isEditable();
+            inOneRow(page);
+            picture(page, "viewer-1366");
+            page.locator("[data-place=text]").click();
+            assertThat(page.locator("#source")).not().isEditable();
             page.locator("[data-place=papers]").click();
             assertThat(page.locator("#revisions")).containsText("Carl: as discussed");
             assertThat(page.locator(".signoff")).hasCount(0);
+            assertThat(page.locator("#revisions li > button")).isDisabled();
         }
         assertThat(complaints).isEmpty();
+    }
+
+    /** Who is signed in leaves the register whole: nothing of it is cut off, Find keeps its word. */
+    private static void inOneRow(Page page) {
+        assertThat(
+                        page.evaluate(
+                                "() => [...document.querySelectorAll('.plant span, .plant small, .aids *, .places button')].filter(one => one.checkVisibility() && (one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).display !== 'inline' && one.tagName !== 'INPUT' || one.getBoundingClientRect().right > innerWidth)).map(one => one.textContent).join('; ')"))
+                .isEqualTo("");
+        assertThat(page.locator(".find > span")).isVisible();
+        assertThat(page.evaluate("() => document.querySelector('.find > span').getBoundingClientRect().left > 0"))
+                .isEqualTo(true);
     }
 
     /** Every text a person can give: names and notes of the plant file, of inlets, revisions, alternatives, people, sign-offs. */

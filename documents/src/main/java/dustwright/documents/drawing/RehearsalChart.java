@@ -162,7 +162,8 @@ public final class RehearsalChart {
             long second = Math.round(at_s % DAY_s);
             String minutes = String.format(Locale.ROOT, "%02d:%02d", second / 3600, second % 3600 / 60);
             String words = step_s < 60 ? minutes + String.format(Locale.ROOT, ":%02d", second % 60) : minutes;
-            shapes.add(Shape.quiet(at, y + 13, words, TEXT, Shape.Anchor.MIDDLE));
+            double whole = Scene.PAGE_WIDTH - Lettering.width(words, TEXT, false) / 2;
+            shapes.add(Shape.quiet(Math.min(at, whole), y + 13, words, TEXT, Shape.Anchor.MIDDLE));
         }
     }
 }
