@@ -35,6 +35,7 @@ class FiguresTest {
             "mec",
             "cloth",
             "resistance",
+            "charge",
             "vent",
             "layer",
             "hose",

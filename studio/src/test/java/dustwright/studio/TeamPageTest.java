@@ -179,7 +179,9 @@ class TeamPageTest extends InChromium {
             }
             page.locator("[data-place=papers]").click();
             assertThat(page.locator("#revisions")).containsText("<script>");
-            page.navigate(studio.address() + "api/report.html");
+            page.locator("#packages button:text-is('Make')").first().click();
+            page.waitForSelector("a[href*='name=report.html']");
+            page.navigate(studio.address() + "api/papers/file?paper=report&name=report.html");
             clean(page, "report");
             assertThat(page.locator("body")).containsText("<script>");
         }
