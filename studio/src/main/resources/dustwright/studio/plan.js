@@ -142,14 +142,16 @@ function pressed(what, key) {
 function toggle(inlet) {
   state.open = state.open.includes(inlet) ? state.open.filter(id => id !== inlet) : [...state.open, inlet];
   state.finding = -1;
-  solve();
+  return solve();
 }
 
 function choose(kind, id) {
   state.kind = kind;
   state.id = id;
+  // The colours first: what is written of the piece follows.
+  if (kind === 'inlet' && hand.mode === 'look') { toggle(id).then(piece); return; }
   drawing.mark(kind, id);
-  if (kind === 'inlet' && hand.mode === 'look') toggle(id); else profile();
+  profile();
   piece();
   toAddress();
 }
