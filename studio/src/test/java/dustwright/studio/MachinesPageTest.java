@@ -104,6 +104,9 @@ class MachinesPageTest extends InChromium {
             try (Page page = page(size[0], size[1], "#open=A1&place=machines&units=us")) {
                 StudioPageTest.serious(page, "machines " + size[0]);
                 picture(page, "machines-" + size[0]);
+                if (size[0] < 500) {
+                    page.locator("#tools").click();
+                }
                 page.locator("#light").click();
                 StudioPageTest.serious(page, "machines by night " + size[0]);
                 picture(page, "machines-night-" + size[0]);

@@ -62,6 +62,9 @@ class PapersPageTest extends InChromium {
                 page.locator("[data-paper=report] .acts button").click();
                 StudioPageTest.serious(page, "papers in work " + size[0]);
                 picture(page, "papers-work-" + size[0]);
+                if (size[0] < 500) {
+                    page.locator("#tools").click();
+                }
                 page.locator("#light").click();
                 StudioPageTest.serious(page, "papers in work by night " + size[0]);
                 picture(page, "papers-work-night-" + size[0]);
