@@ -139,6 +139,12 @@ final class BagStatic {
         writing.notSaid(FindingCode.BAG_STATIC, Place.Kind.CONTAINER, BagType.SOURCE, why);
     }
 
+    /** Whether it has a liner, or nobody has said that it has none. */
+    private boolean lined() {
+        return bag.linerType().isPresent()
+                || bag.liner().map(liner -> liner != BulkBag.Liner.NONE).orElse(true);
+    }
+
     private static String names(List<Dust> dusts) {
         return dusts.stream().map(Dust::name).collect(Collectors.joining("; "));
     }
@@ -147,6 +153,13 @@ final class BagStatic {
         String why = "Enter \"type\" of the bag, A, B, C or D, as its label says; without a label it is a type A.";
         writing.unknown("bag-type", "Electrostatic type of the bag", why);
         writing.notSaid(FindingCode.BAG_STATIC, Place.Kind.CONTAINER, BagType.SOURCE, why);
+        if (lined()) {
+            writing.notSaid(
+                    FindingCode.LINER_STATIC,
+                    Place.Kind.CONTAINER,
+                    LinerType.SOURCE,
+                    "Which liners a bag may have goes by its type: enter \"type\" of the bag.");
+        }
     }
 
     private static String energies(List<Dust> dusts) {
@@ -164,12 +177,10 @@ final class BagStatic {
     }
 
     private void liner(BagType type) {
-        boolean lined = bag.linerType().isPresent()
-                || bag.liner().map(liner -> liner != BulkBag.Liner.NONE).orElse(true);
         String suits = type.liners().isEmpty()
                 ? "none"
                 : type.liners().stream().map(LinerType::name).collect(Collectors.joining(", "));
-        if (!lined) {
+        if (!lined()) {
             return;
         }
         if (bag.linerType().isEmpty()) {
