@@ -1,11 +1,17 @@
 package dustwright.cli;
 
+import dustwright.documents.control.Lists;
 import dustwright.documents.papers.PaperKinds;
 import dustwright.documents.report.PaperSize;
+import dustwright.engine.interlock.DeviceFault;
+import dustwright.engine.interlock.FaultTable;
+import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Sequence;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,6 +31,7 @@ import picocli.CommandLine.Spec;
             "none of it is a certified safety design.",
             "",
             "  dustwright export examples/bakery/plant.yaml --out bakery-control",
+            "  dustwright export examples/bakery/plant.yaml --faults --out bakery-control",
             ""
         })
 final class ExportCommand implements Callable<Integer> {
@@ -38,11 +45,18 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "FOLDER", description = "Where the files go. Default: the folder you are in.")
     private Path folder = Path.of("");
 
+    @Option(
+            names = "--faults",
+            description =
+                    "Also on paper and in the workbook: what is proven, and which single device that breaks defeats"
+                            + " which property; every state is visited for each, which takes a minute or two.")
+    private boolean faults;
+
     @Override
     public Integer call() {
         Sequence sequence = argument.read();
         try {
-            NewFile.write(folder, PaperKinds.control(sequence, PaperSize.of(argument.units())));
+            NewFile.write(folder, PaperKinds.control(sequence, besides(sequence), PaperSize.of(argument.units())));
         } catch (IOException fault) {
             throw new BadInput("The files could not be written to " + folder.toAbsolutePath() + ": "
                     + NewFile.reason(fault) + ".");
@@ -52,5 +66,21 @@ final class ExportCommand implements Callable<Integer> {
                 .println("Written to " + folder.toAbsolutePath()
                         + ": control.html, control.pdf, control.xlsx, sequence.st, sequence.xml, steps.svg, model.pml");
         return ExitCode.HOLDS;
+    }
+
+    private List<Lists.Rows> besides(Sequence sequence) {
+        if (!faults) {
+            return List.of();
+        }
+        Progress progress = new Progress(
+                spec.commandLine().getErr(),
+                "device faults",
+                DeviceFault.of(sequence).size());
+        AtomicInteger known = new AtomicInteger();
+        List<Lists.Rows> tables = List.of(
+                Lists.proven(Proof.of(sequence, Proof.Adversary.PLAIN)),
+                Lists.faults(FaultTable.of(sequence, row -> progress.done(known.incrementAndGet()))));
+        progress.clear();
+        return tables;
     }
 }

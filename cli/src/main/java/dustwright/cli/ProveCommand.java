@@ -2,9 +2,9 @@ package dustwright.cli;
 
 import dustwright.documents.control.ProofText;
 import dustwright.engine.interlock.DeviceFault;
+import dustwright.engine.interlock.FaultTable;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Sequence;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -55,9 +55,8 @@ final class ProveCommand implements Callable<Integer> {
         Proof proof = Proof.of(sequence, adversary());
         tell(ProofText.of(proof, logic, Terminal.width()));
         if (faults) {
-            List<DeviceFault> possible = Proof.possibleFaults(sequence);
-            tell(ProofText.faultsHead(possible.size(), Terminal.width()));
-            possible.forEach(f -> tell(ProofText.fault(f, Proof.defeated(sequence, f), Terminal.width())));
+            tell(ProofText.faultsHead(DeviceFault.of(sequence).size(), Terminal.width()));
+            FaultTable.of(sequence, row -> tell(ProofText.fault(row, Terminal.width())));
         }
         return proof.holds() ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }

@@ -1,8 +1,11 @@
 package dustwright.documents.control;
 
 import dustwright.documents.writing.Figures;
+import dustwright.documents.writing.Wording;
 import dustwright.engine.electrical.Instrument;
+import dustwright.engine.interlock.FaultTable;
 import dustwright.engine.interlock.PerformanceLevel;
+import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.SafetyFunction;
 import dustwright.engine.interlock.Sequence;
 import java.util.ArrayList;
@@ -300,6 +303,41 @@ public final class Lists {
                                 : " Severity, exposure and avoidance are as the sequence states them."),
                 List.of("Function", "Risk", "Level asked", "Reached by", "Reached here"),
                 functions.stream().map(Lists::function).toList());
+    }
+
+    /** What was proven, property by property, so that the table of device faults can name them. */
+    public static Rows proven(Proof proof) {
+        return new Rows(
+                "What was proven",
+                "All " + Figures.count(proof.states())
+                        + " states that the sequence can reach with healthy devices were visited, with "
+                        + Wording.counted(proof.mostEvents(), "event", "events") + " and "
+                        + Wording.counted(proof.mostBad(), "bad contact", "bad contacts") + " in one scan. "
+                        + ProofText.CAUTION,
+                List.of("Name", "Protects", "Property", "Verdict"),
+                proof.verdicts().stream()
+                        .map(v -> List.of(
+                                v.property().id(),
+                                v.property().kind().words(),
+                                v.property().words(),
+                                v.holds() ? "holds" : "BROKEN"))
+                        .toList());
+    }
+
+    /** Which single device fault defeats which property, and how it is noticed. */
+    public static Rows faults(FaultTable table) {
+        return new Rows(
+                "Device faults",
+                "One device breaks at any time and stays broken; every state was visited for each. Defeats: names of the properties that no longer hold, in the table of what was proven; all others survive."
+                        + " Put what is not seen into the operator's manual with its monthly test. Wiring, two faults at once and what no contact or output speaks of are not in it.",
+                List.of("Device that breaks", "Noticed", "Defeats"),
+                table.rows().stream()
+                        .map(r -> List.of(capital(r.fault().words()), r.fault().test(), defeats(r)))
+                        .toList());
+    }
+
+    static String defeats(FaultTable.Row row) {
+        return row.defeats().isEmpty() ? "nothing that is proven" : String.join(", ", row.defeats());
     }
 
     private static String capital(String words) {

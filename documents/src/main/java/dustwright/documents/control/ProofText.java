@@ -2,14 +2,13 @@ package dustwright.documents.control;
 
 import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Wording;
-import dustwright.engine.interlock.DeviceFault;
+import dustwright.engine.interlock.FaultTable;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Property;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.interlock.Story;
 import dustwright.engine.interlock.Times;
 import java.util.List;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -61,11 +60,11 @@ public final class ProofText {
     }
 
     /** One device fault in lines. */
-    public static String fault(DeviceFault fault, Set<String> lost, int width) {
+    public static String fault(FaultTable.Row row, int width) {
         ProofText writer = new ProofText(width);
-        writer.line("  " + fault.words());
-        writer.line("      defeats: " + (lost.isEmpty() ? "nothing that is proven" : String.join(", ", lost)));
-        writer.line("      " + fault.test());
+        writer.line("  " + row.fault().words());
+        writer.line("      defeats: " + Lists.defeats(row));
+        writer.line("      " + row.fault().test());
         return writer.text.toString();
     }
 

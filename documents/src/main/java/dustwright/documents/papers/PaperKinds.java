@@ -24,6 +24,7 @@ import dustwright.engine.review.HazardStudy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The packages of papers, each file with its name and what it is. */
 public final class PaperKinds {
@@ -60,11 +61,22 @@ public final class PaperKinds {
 
     /** What a panel builder and a programmer need. */
     public static List<Paper> control(Sequence sequence, PaperSize size) {
-        ControlReport report = ControlReport.of(sequence);
+        return control(sequence, List.of(), size);
+    }
+
+    /**
+     * What a panel builder and a programmer need.
+     *
+     * @param besides further tables, what was proven and what a device fault defeats
+     */
+    public static List<Paper> control(Sequence sequence, List<Rows> besides, PaperSize size) {
+        ControlReport report = ControlReport.of(sequence, besides);
+        List<Rows> tables =
+                Stream.concat(Lists.all(sequence).stream(), besides.stream()).toList();
         return List.of(
                 Paper.text("control.html", "operations in sentences, steps, matrix, signals, shop test", report::html),
                 new Paper("control.pdf", "the same on paper", out -> report.pdf(size, out)),
-                new Paper("control.xlsx", "its tables as a workbook", out -> Workbooks.write(Lists.all(sequence), out)),
+                new Paper("control.xlsx", "its tables as a workbook", out -> Workbooks.write(tables, out)),
                 Paper.text(
                         "sequence.st",
                         "the program as Structured Text after IEC 61131-3",

@@ -23,14 +23,23 @@ public final class ControlReport {
     private final Sequence sequence;
     private final List<Element> body;
 
-    private ControlReport(Sequence sequence, ShopTest test) {
+    private ControlReport(Sequence sequence, ShopTest test, List<Lists.Rows> besides) {
         this.sequence = sequence;
-        body = body(test);
+        body = body(test, besides);
     }
 
     /** The report on a sequence. */
     public static ControlReport of(Sequence sequence) {
-        return new ControlReport(sequence, ShopTest.of(sequence));
+        return of(sequence, List.of());
+    }
+
+    /**
+     * The report on a sequence.
+     *
+     * @param besides further tables, what was proven and what a device fault defeats
+     */
+    public static ControlReport of(Sequence sequence, List<Lists.Rows> besides) {
+        return new ControlReport(sequence, ShopTest.of(sequence), besides);
     }
 
     /** A page of its own: nothing is fetched from anywhere. */
@@ -43,7 +52,7 @@ public final class ControlReport {
         Standing.pdf("Control sequence, " + sequence.title(), body, size, out);
     }
 
-    private List<Element> body(ShopTest test) {
+    private List<Element> body(ShopTest test, List<Lists.Rows> besides) {
         List<Element> all = new ArrayList<>();
         all.add(Element.of("h1").text("Control sequence: " + sequence.title()));
         all.add(Parts.mind(ProofText.CAUTION));
@@ -58,6 +67,7 @@ public final class ControlReport {
                 .add(Element.of("h2").text("Steps and ways between them"), StateDiagram.svg(sequence)));
         all.add(inFileWords(ways));
         Lists.onPaper(sequence).forEach(rows -> all.add(table(rows)));
+        besides.forEach(rows -> all.add(table(rows)));
         all.add(shopTest(test, ways));
         return all;
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dustwright.documents.report.ControlReport;
 import dustwright.documents.report.PaperSize;
 import dustwright.engine.interlock.DefaultSequence;
+import dustwright.engine.interlock.FaultTable;
 import dustwright.engine.interlock.Options;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Sequence;
@@ -75,6 +76,39 @@ class ControlPapersTest {
                         assertThat(cell).isEqualTo(expected.get(r).get(c));
                     }
                 }
+            }
+        }
+    }
+
+    /** Whoever reads what a fault defeats finds each name in the table of what was proven, on the page and in the workbook. */
+    @Test
+    void device_faults_and_what_they_defeat_are_on_paper_and_in_the_workbook() throws IOException {
+        Sequence drum = DefaultSequence.of("drum", Options.numbered(130));
+        Lists.Rows proven = Lists.proven(Proof.of(drum, Proof.Adversary.PLAIN));
+        Lists.Rows faults = Lists.faults(FaultTable.of(drum));
+        List<Lists.Rows> besides = List.of(proven, faults);
+
+        Set<String> names = new HashSet<>();
+        proven.rows().forEach(r -> names.add(r.get(0)));
+        assertThat(faults.rows())
+                .allSatisfy(r -> assertThat(r.get(2).equals("nothing that is proven")
+                                || names.containsAll(List.of(r.get(2).split(", ", -1))))
+                        .as(r.get(2))
+                        .isTrue());
+        assertThat(faults.rows())
+                .extracting(r -> r.get(0))
+                .contains(
+                        "Line valve 1 stays shut",
+                        "Emergency stop chain HS-100 reads closed",
+                        "Fire or explosion detector YS-100 reads signals (broken wire)");
+        String page = ControlReport.of(drum, besides).html();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Workbooks.write(besides, out);
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(out.toByteArray()))) {
+            for (Lists.Rows table : besides) {
+                assertThat(page).contains("<h2>" + table.title() + "</h2>");
+                assertThat(book.findSheet(table.title()).orElseThrow().read())
+                        .hasSize(1 + table.rows().size());
             }
         }
     }

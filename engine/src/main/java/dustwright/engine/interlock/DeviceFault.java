@@ -1,6 +1,11 @@
 package dustwright.engine.interlock;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One device that breaks at any time and stays broken.
@@ -14,9 +19,16 @@ import java.util.List;
 public record DeviceFault(String id, String words, String target, String is, String test) {
     private static final String STUCK_ON = "as_it_should or broken";
     private static final String STUCK_OFF = "as_it_should and not broken";
+    private static final String LINE_OPEN = "not seen: look at it while its producer stands and the other pulls";
 
-    /** All single faults that are looked at. */
-    public static final List<DeviceFault> ALL = List.of(
+    private static final String OWN_WIRING =
+            "not seen: its own wiring must still take the power away, the program neither shows nor keeps it; bring it about monthly";
+
+    /** Contacts whose own wiring takes power away beside the program. */
+    private static final Set<String> CUT_BY_THEMSELVES = Set.of("estop_ok", "fire_ok", "isolation_ready", "guard_shut");
+
+    /** What moves, the contacts that prove it and buttons; contacts that trip, hold or warn are made of the sequence. */
+    private static final List<DeviceFault> MOVING = List.of(
             new DeviceFault(
                     "vent-sticks-shut",
                     "vent valve, once shut, stays shut",
@@ -145,6 +157,38 @@ public record DeviceFault(String id, String words, String target, String is, Str
                     "suction_open",
                     STUCK_OFF,
                     "seen by the suction proof; no start"),
+            line(
+                    "1",
+                    "stays-shut",
+                    "stays shut",
+                    STUCK_OFF,
+                    "not seen while the other producer pulls; alone as no vacuum"),
+            line(
+                    "2",
+                    "stays-shut",
+                    "stays shut",
+                    STUCK_OFF,
+                    "not seen while the other producer pulls; alone as no vacuum"),
+            line("1", "stays-open", "once open, stays open", "as_it_should or (t_line_1 and broken)", LINE_OPEN),
+            line("2", "stays-open", "once open, stays open", "as_it_should or (t_line_2 and broken)", LINE_OPEN),
+            new DeviceFault(
+                    "pulse-valve-stays-open",
+                    "pulse valve, once open, stays open",
+                    "t_pulses",
+                    "as_it_should or (t_pulses and broken)",
+                    "heard; seen as low air where the supply cannot keep up"),
+            new DeviceFault(
+                    "bleed-stays-open",
+                    "far-end bleed, once open, stays open",
+                    "t_bleed_open",
+                    "as_it_should or (t_bleed_open and broken)",
+                    "not seen: heard at the far end, weak suction there"),
+            new DeviceFault(
+                    "lid-stays-free",
+                    "lid clamp, once free, stays free",
+                    "t_lid_free",
+                    "as_it_should or (t_lid_free and broken)",
+                    "not seen: try monthly whether the lid is held while the producer runs"),
             new DeviceFault(
                     "container-switch-reads-in-place",
                     "container switch reads in place",
@@ -154,5 +198,70 @@ public record DeviceFault(String id, String words, String target, String is, Str
             new DeviceFault(
                     "start-stuck", "START stays pressed", "start", STUCK_ON, "dead button: seen by the next operator"),
             new DeviceFault(
-                    "reset-stuck", "RESET stays pressed", "reset", STUCK_ON, "dead button: seen at the next fault"));
+                    "reset-stuck", "RESET stays pressed", "reset", STUCK_ON, "dead button: seen at the next fault"),
+            new DeviceFault(
+                    "stop-stuck",
+                    "STOP reads pressed (broken wire)",
+                    "stop",
+                    STUCK_ON,
+                    "seen as STOP; no other button does anything until it is mended"),
+            new DeviceFault(
+                    "stop-dead",
+                    "STOP does nothing",
+                    "press_stop",
+                    STUCK_OFF,
+                    "seen at the next STOP; the emergency stop remains"));
+
+    private static DeviceFault line(String number, String id, String words, String is, String test) {
+        return new DeviceFault(
+                "line-valve-" + number + "-" + id, "line valve " + number + " " + words, "t_line_" + number, is, test);
+    }
+
+    /** All single faults that are looked at in this sequence: those of devices it has, and each of its free contacts reading good or bad for ever. */
+    public static List<DeviceFault> of(Sequence sequence) {
+        Set<String> there = World.of(sequence, Optional.empty()).named();
+        List<DeviceFault> faults = new ArrayList<>(MOVING.stream()
+                .filter(f -> there.contains(f.target()) || there.contains("press_" + f.target()))
+                .toList());
+        sequence.inputs().stream().filter(i -> !World.isWitness(i.name())).forEach(i -> {
+            faults.add(new DeviceFault(
+                    id(i) + "-reads-good",
+                    i.words() + " " + i.tag() + " reads " + i.good(),
+                    i.name(),
+                    STUCK_ON,
+                    CUT_BY_THEMSELVES.contains(i.name())
+                            ? OWN_WIRING
+                            : "not seen: bring it about, or simulate it, monthly"));
+            faults.add(new DeviceFault(
+                    id(i) + "-reads-bad",
+                    i.words() + " " + i.tag() + " reads " + i.bad() + " (broken wire)",
+                    i.name(),
+                    STUCK_OFF,
+                    seen(sequence, i.name())));
+        });
+        return List.copyOf(faults);
+    }
+
+    /** Messages that come of a contact, itself or by way of rules. */
+    private static String seen(Sequence sequence, String contact) {
+        Set<String> follows = new LinkedHashSet<>(Set.of(contact));
+        for (Sequence.Rule rule : sequence.rules()) {
+            if (Rules.conditions(rule).stream().anyMatch(c -> names(c, follows))) {
+                follows.add(rule.name());
+            }
+        }
+        String messages = sequence.causes().stream()
+                .filter(c -> names(c.when(), follows))
+                .map(Sequence.Cause::message)
+                .collect(Collectors.joining("; "));
+        return messages.isEmpty() ? "no message tells" : "seen as this without a reason: " + messages;
+    }
+
+    private static boolean names(Expr condition, Set<String> any) {
+        return condition.names().stream().anyMatch(any::contains);
+    }
+
+    private static String id(Sequence.Input input) {
+        return input.name().replace('_', '-');
+    }
 }

@@ -127,16 +127,6 @@ public record Proof(
         return broken;
     }
 
-    /** Faults of devices that the sequence has. */
-    public static List<DeviceFault> possibleFaults(Sequence sequence) {
-        return DeviceFault.ALL.stream().filter(f -> isThere(sequence, f)).toList();
-    }
-
-    private static boolean isThere(Sequence sequence, DeviceFault fault) {
-        return World.of(sequence, Optional.empty()).lines().stream()
-                .anyMatch(l -> l.name().equals(fault.target()) || l.name().equals("press_" + fault.target()));
-    }
-
     /** Properties that a device fault defeats; those that are broken with healthy devices too are among them. */
     public static Set<String> defeated(Sequence sequence, DeviceFault fault) {
         World world = World.of(sequence, Optional.of(fault));

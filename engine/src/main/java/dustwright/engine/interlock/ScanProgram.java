@@ -136,7 +136,7 @@ public record ScanProgram(List<Statement> read, List<Statement> decide, Set<Stri
                         "press_" + button.name(), Expr.and(List.of(pressed, before.not(), higher.not()))));
                 read.add(new Statement.Assign(before(button.name()), pressed));
                 startOn.add(before(button.name()));
-                higher = higher.or(press);
+                higher = higher.or(button.opensWhenPressed() ? pressed : press);
             }
             return read;
         }

@@ -139,6 +139,15 @@ final class StoppingProperties {
                             "Valve off, and nothing else turns the rotor: it stands",
                             "not told_valve and not t_spins -> not t_rotor")
                     .needing("valve"),
+            stops("pulses-end", "No pulse valve blows that is not driven", "t_pulses -> told_pulses")
+                    .needing("t_pulses"),
+            stops("bleed-follows", "The far-end bleed is shut when it is not driven", "t_bleed_open -> told_bleed_open")
+                    .needing("bleed_open"),
+            stops(
+                            "lid-follows",
+                            "The lid of a drum under vacuum is held when it is not set free",
+                            "t_lid_free -> told_lid_free")
+                    .needing("lid_free"),
             stops(
                     "producer-stands",
                     "Producer off and coasted: it stands, and there is no vacuum",
@@ -165,6 +174,11 @@ final class StoppingProperties {
                             "line-open",
                             "A running producer is open to the line, on which the vent stands: it is never dead-headed by its own line valve",
                             "(pump_1 -> line_1) and (pump_2 -> line_2)")
+                    .needing("line_1"),
+            stops(
+                            "line-follows",
+                            "One travel after a line valve was told to open or shut it is open or shut",
+                            "(told_line_1 <-> t_line_1) and (told_line_2 <-> t_line_2)")
                     .needing("line_1"),
             stops(
                             "producer-lost",

@@ -32,12 +32,21 @@ final class Twins {
         }
     }
 
-    static List<Statement.Assign> merged(List<Statement.Assign> lines) {
+    /** Every contact with the first of those it is met together with; itself where there is none. */
+    static Map<String, String> firsts(List<Statement.Assign> lines) {
         Twins twins = new Twins(lines);
         Map<String, String> firstAt = new LinkedHashMap<>();
+        Map<String, String> firsts = new LinkedHashMap<>();
+        twins.places.forEach((contact, where) -> firsts.put(
+                contact,
+                twins.single.contains(contact) ? contact : firstAt.computeIfAbsent(where.toString(), w -> contact)));
+        return firsts;
+    }
+
+    static List<Statement.Assign> merged(List<Statement.Assign> lines) {
         Set<String> away = new HashSet<>();
-        twins.places.forEach((contact, where) -> {
-            if (!twins.single.contains(contact) && firstAt.putIfAbsent(where.toString(), contact) != null) {
+        firsts(lines).forEach((contact, first) -> {
+            if (!contact.equals(first)) {
                 away.add(contact);
             }
         });

@@ -40,6 +40,9 @@ record World(
     /** Of these a broken wire can be had in any scan too; what the others would then say is among what the plant does anyway. */
     private static final Set<String> BROKEN_WIRES = Set.of("vent_open_limit", "no_vacuum", "suction", "suction_open");
 
+    /** Beginnings of outputs whose devices do what they are told one travel later. */
+    private static final List<String> FOLLOW = List.of("line_", "pulses", "bleed_open", "lid_free");
+
     /** Where nothing turns, what turns and what stands is as it should be. */
     private static final Set<String> STANDS_FOR_NOTHING =
             Set.of("valve", "was_valve", "valve_off", "t_rotor", "t_suction_open");
@@ -71,6 +74,23 @@ record World(
     /** Every cause with its own latch and every input on its own: for reading a story, and for comparing. */
     static World inFull(Sequence sequence, Optional<DeviceFault> fault) {
         return new Writer(sequence, ScanProgram.of(sequence), fault, false).write();
+    }
+
+    /** Every free contact with the first of those that scan and judges only meet together with it. */
+    static Map<String, String> alike(Sequence sequence) {
+        return Twins.firsts(new Writer(sequence, ScanProgram.withSharedLatches(sequence), Optional.empty(), false)
+                .write()
+                .lines());
+    }
+
+    /** Whether a contact follows what truly is. */
+    static boolean isWitness(String input) {
+        return WITNESSES.containsKey(input);
+    }
+
+    /** What the plant and the scan know by name. */
+    Set<String> named() {
+        return lines.stream().map(Statement.Assign::name).collect(Collectors.toSet());
     }
 
     /** The network to search. */
@@ -160,6 +180,7 @@ record World(
             if (turns()) {
                 assign("told_valve", "valve");
             }
+            FOLLOW.stream().flatMap(o -> outputs(o).stream()).forEach(o -> assign("told_" + o, o));
             for (String observer : List.of("session", "waiting", "asked_cleaning", "stopping")) {
                 assign("was_" + observer, "o_" + observer);
             }
@@ -189,7 +210,12 @@ record World(
             if (has("suction_open")) {
                 truth("t_suction_open", "not suction_shut");
             }
-            truth("t_vacuum", "t_pump_turning and not t_vent_open");
+            FOLLOW.stream().flatMap(o -> outputs(o).stream()).forEach(o -> truth("t_" + o, o));
+            List<String> lines = outputs("line_");
+            truth(
+                    "t_vacuum",
+                    "t_pump_turning and not t_vent_open"
+                            + (lines.isEmpty() ? "" : " and (" + String.join(" or ", truths(lines)) + ")"));
             if (turns()) {
                 truth("t_rotor", "(valve and not t_jam) or t_spins");
             }
@@ -207,6 +233,17 @@ record World(
             buttons();
         }
 
+        private List<String> outputs(String beginning) {
+            return sequence.outputs().stream()
+                    .map(Sequence.Output::name)
+                    .filter(o -> o.startsWith(beginning))
+                    .toList();
+        }
+
+        private static List<String> truths(List<String> devices) {
+            return devices.stream().map(d -> "t_" + d).toList();
+        }
+
         private boolean turns() {
             return sequence.outputs().stream().anyMatch(o -> o.name().equals("valve"));
         }
@@ -220,26 +257,39 @@ record World(
             Expr higher = Expr.Constant.NO;
             for (Sequence.Button button : sequence.buttons()) {
                 String name = button.name();
-                if (name.equals("start")
-                        || fault.filter(f -> f.target().equals(name)).isPresent()) {
+                if (name.equals("start") || isStuck(name)) {
                     assign(ScanProgram.before(name), name);
                     forget(ScanProgram.before(name), true);
                     level(name, false);
                     assign("press_" + name, name + " and not " + ScanProgram.before(name));
                 } else {
                     choices.add("push_" + name);
-                    assign("press_" + name, "push_" + name);
+                    seen("press_" + name, "push_" + name);
                 }
                 Expr press = Expr.name("press_" + name);
                 lines.add(new Statement.Assign("press_" + name, press.and(higher.not())));
-                higher = higher.or(press);
+                higher = higher.or(isStuck(name) && button.opensWhenPressed() ? Expr.name(name) : press);
             }
+        }
+
+        private boolean isStuck(String name) {
+            return fault.filter(f -> f.target().equals(name)).isPresent();
         }
 
         /** A contact that may be bad in any scan. */
         private void contact(String name) {
             contacts.add("bad_" + name);
-            assign(name, "not bad_" + name);
+            seen(name, "not bad_" + name);
+        }
+
+        /** What a contact or button tells. Where it is the one that breaks, observers and properties go by what it should have told. */
+        private void seen(String name, String is) {
+            if (isStuck(name)) {
+                assign(name + "_healthy", is);
+                truth(name, name + "_healthy");
+            } else {
+                assign(name, is);
+            }
         }
 
         /** Something that stays as it is until it changes. */
@@ -321,7 +371,7 @@ record World(
                 if (!observer.survivesPower()) {
                     forget(observer.name(), observer.startsOn());
                 }
-                lines.add(new Statement.Assign(observer.name(), withoutMissing(Expr.of(observer.is()), names)));
+                lines.add(new Statement.Assign(observer.name(), withoutMissing(judged(observer.is(), names), names)));
                 missing.put(observer.name(), named(Expr.of(observer.is()), names));
             }
         }
@@ -337,6 +387,22 @@ record World(
                     });
         }
 
+        /** Who judges is not deceived by a contact or button that tells what is not so. */
+        private Expr judged(String logic, Set<String> names) {
+            return Expr.of(logic).replace(n -> {
+                String healthy = ((Expr.Name) n).name() + "_healthy";
+                return deceives(healthy, names) ? Expr.name(healthy) : n;
+            });
+        }
+
+        private boolean deceives(String healthy, Set<String> names) {
+            return names.contains(healthy)
+                    && fault.filter(f -> (f.target() + "_healthy").equals(healthy)
+                                    && sequence.buttons().stream()
+                                            .noneMatch(b -> b.name().equals(f.target())))
+                            .isPresent();
+        }
+
         private void properties() {
             Set<String> names = names();
             for (Property property : Obligations.ALL) {
@@ -347,7 +413,7 @@ record World(
                     continue;
                 }
                 clocksOfTheirOwn(Stream.of(property.logic()), names);
-                assign("holds_" + applied.size(), withoutMissing(Expr.of(property.logic()), names));
+                assign("holds_" + applied.size(), withoutMissing(judged(property.logic(), names), names));
                 applied.add(property);
                 without.add(missing(Expr.of(property.logic()), names));
             }

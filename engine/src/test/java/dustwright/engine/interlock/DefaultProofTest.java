@@ -78,6 +78,9 @@ class DefaultProofTest {
                         "suction-shuts-on",
                         "suction-lost",
                         "still-receiver",
+                        "line-follows",
+                        "bleed-follows",
+                        "lid-follows",
                         "suction-opens",
                         "still-holds",
                         "message-suction");
@@ -117,36 +120,81 @@ class DefaultProofTest {
     /** Facts about the plant, not about the logic: what is lost when the vent sticks shut, and what still holds. */
     @Test
     void a_vent_that_sticks_shut_leaves_vacuum_but_the_producer_is_still_switched_off() {
-        Set<String> lost = Proof.defeated(
-                DefaultSequence.of("bag", Options.USUAL),
-                DeviceFault.ALL.stream()
-                        .filter(f -> f.id().equals("vent-sticks-shut"))
-                        .findFirst()
-                        .orElseThrow());
+        Sequence bag = DefaultSequence.of("bag", Options.USUAL);
+        Set<String> lost = Proof.defeated(bag, fault(bag, "vent-sticks-shut"));
 
         assertThat(lost).contains("vacuum-gone").doesNotContain("pump-side", "container-high-vent", "stop-all");
     }
 
     @Test
     void a_dead_bag_probe_defeats_what_depends_on_it() {
-        Set<String> lost = Proof.defeated(
-                DefaultSequence.of("bag", Options.USUAL),
-                DeviceFault.ALL.stream()
-                        .filter(f -> f.id().equals("container-probe-reads-free"))
-                        .findFirst()
-                        .orElseThrow());
+        Sequence bag = DefaultSequence.of("bag", Options.USUAL);
+        Set<String> lost = Proof.defeated(bag, fault(bag, "container-probe-reads-free"));
 
         assertThat(lost)
                 .contains("container-high-vent", "container-high-valve")
                 .doesNotContain("stop-all", "receiver-high-vent");
     }
 
+    /** With two producers: the line valve of one that stays shut, or open, is lost; what stops still stops. */
+    @Test
+    void a_line_valve_that_does_not_follow_its_producer_defeats_just_that_and_what_counts_on_vacuum() {
+        Sequence two = DefaultSequence.of("drum, two producers", Options.numbered(130));
+        for (String id : List.of("line-valve-1-stays-shut", "line-valve-2-stays-open")) {
+            assertThat(Proof.defeated(two, fault(two, id))).containsExactly("line-follows");
+        }
+        assertThat(DeviceFault.of(DefaultSequence.of("bag", Options.USUAL)))
+                .extracting(DeviceFault::id)
+                .noneMatch(id -> id.startsWith("line-"));
+    }
+
+    /** A trip's contact that is bridged: whoever judges goes by what it should have told. */
+    @Test
+    void a_trip_contact_that_always_reads_good_defeats_its_trip_and_one_that_always_reads_bad_only_service() {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(136));
+        assertThat(Proof.defeated(drum, fault(drum, "isolation-ready-reads-good")))
+                .contains("stop-all", "lamp-fault");
+        assertThat(Proof.defeated(drum, fault(drum, "isolation-ready-reads-bad")))
+                .contains("no-false-trip")
+                .doesNotContain("stop-all", "pump-side", "container-held");
+        assertThat(fault(drum, "overload-ok-reads-bad").test()).contains("MOTOR OVERLOAD");
+    }
+
+    /** STOP opens when pressed: with a broken wire nothing can be started; welded, it stops nothing. */
+    @Test
+    void a_broken_wire_of_STOP_defeats_nothing_that_stops_and_a_welded_contact_defeats_STOP() {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
+        assertThat(Proof.defeated(drum, fault(drum, "stop-dead")))
+                .contains("stop-button")
+                .doesNotContain("stop-all");
+        assertThat(Proof.defeated(drum, fault(drum, "stop-stuck"))).doesNotContain("stop-button", "pump-session");
+    }
+
+    /** The table searches contacts that are only met together once; each by itself comes to the same. */
+    @Test
+    void the_table_of_device_faults_says_of_each_what_a_search_of_its_own_says() {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
+        FaultTable table = FaultTable.of(drum);
+        assertThat(table.rows()).extracting(FaultTable.Row::fault).containsExactlyElementsOf(DeviceFault.of(drum));
+        assertThat(table.rows())
+                .filteredOn(r -> r.fault().id().matches("(fire|winding|guard|overload|estop).*"))
+                .hasSizeGreaterThan(6)
+                .allSatisfy(r -> assertThat(r.defeats()).isEqualTo(Proof.defeated(drum, r.fault())));
+    }
+
+    private static DeviceFault fault(Sequence sequence, String id) {
+        return DeviceFault.of(sequence).stream()
+                .filter(f -> f.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void the_table_of_device_faults_names_only_devices_that_are_there() {
         Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
-        assertThat(Proof.possibleFaults(drum))
+        assertThat(DeviceFault.of(drum))
                 .extracting(DeviceFault::target)
-                .contains("t_vent_open", "container_free", "start")
+                .contains("t_vent_open", "container_free", "start", "estop_ok", "press_stop")
                 .doesNotContain("t_rotor", "motion", "receiver_free");
     }
 

@@ -111,7 +111,7 @@ class MutantsTest {
     }
 
     private boolean isCaughtUnder(String id, Sequence whole, Sequence mutant) {
-        DeviceFault fault = DeviceFault.ALL.stream()
+        DeviceFault fault = DeviceFault.of(whole).stream()
                 .filter(f -> f.id().equals(id))
                 .findFirst()
                 .orElseThrow();
