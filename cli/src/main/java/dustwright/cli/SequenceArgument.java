@@ -87,7 +87,8 @@ final class SequenceArgument {
 
     private boolean isSequenceFile() {
         try {
-            return Files.readString(file).lines().anyMatch(l -> l.startsWith("sequence:"));
+            String text = Files.readString(file);
+            return text.isBlank() || text.lines().anyMatch(l -> l.startsWith("sequence:"));
         } catch (IOException cannotRead) {
             return false;
         }

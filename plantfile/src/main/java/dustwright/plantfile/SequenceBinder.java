@@ -240,8 +240,12 @@ final class SequenceBinder {
         });
     }
 
-    private static String text(Section s, String key) {
-        return s.get(key, String.class);
+    private String text(Section s, String key) {
+        String text = s.get(key, String.class);
+        if (text.isBlank()) {
+            fault(s.path().isEmpty() ? key : s.path() + "." + key, "nothing is written here", "words that people read");
+        }
+        return text;
     }
 
     private static List<String> names(Section s, String key) {

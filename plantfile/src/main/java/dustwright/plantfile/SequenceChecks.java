@@ -47,6 +47,8 @@ final class SequenceChecks {
         eachTagOnce();
         eachMessageOnce();
         whatTheProofKnowsByName();
+        eachSignOnce();
+        order();
         sequence.buttons().forEach(this::button);
         sequence.inputs()
                 .forEach(i -> i.filter().ifPresent(t -> known(t, timers, "time", "inputs." + i.name() + ".filter")));
@@ -166,6 +168,43 @@ final class SequenceChecks {
                         "high, medium or low");
             }
         }
+    }
+
+    /** Two lamps with one sign: nobody learns which. */
+    private void eachSignOnce() {
+        Map<String, String> first = new HashMap<>();
+        for (Sequence.Lamp lamp : sequence.lamps()) {
+            String earlier = first.putIfAbsent(lamp.words(), lamp.name());
+            if (earlier != null) {
+                valueFault(
+                        "lamps." + lamp.name() + ".shows",
+                        "lamp \"" + earlier + "\" already has this sign, so nobody learns which of the two it is",
+                        "a sign of its own");
+            }
+        }
+    }
+
+    /** Of two buttons in one scan the upper acts, of two messages the upper is read first. */
+    private void order() {
+        List<String> buttons =
+                sequence.buttons().stream().map(Sequence.Button::name).toList();
+        if (buttons.indexOf("stop") > 0) {
+            keyFault(
+                    "buttons.stop",
+                    "STOP stands below \"" + buttons.get(0)
+                            + "\": of two buttons pressed in one scan the upper acts and the other is dropped",
+                    "\"stop\" as the first of the buttons");
+        }
+        sequence.causes().stream()
+                .map(Sequence.Cause::name)
+                .takeWhile(c -> !c.equals("fire"))
+                .filter(c -> signals.contains("fire")
+                        && !Set.of("estop", "isolation").contains(c))
+                .findFirst()
+                .ifPresent(c -> keyFault(
+                        "causes.fire",
+                        "the fire signal stands below \"" + c + "\": of several messages the upper is read first",
+                        "it right below the emergency stop"));
     }
 
     /** IEC 60204-1 stops by taking power away, so that a broken wire stops too. */

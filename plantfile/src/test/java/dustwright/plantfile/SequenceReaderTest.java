@@ -45,6 +45,8 @@ class SequenceReaderTest {
                 "contact: opens | contact: closes | dead button when its wire is broken | \"opens\"",
                 "contact: closes | contact: opens | a broken wire would press RESET by itself | \"closes\": only STOP opens",
                 "message: FIRE OR EXPLOSION SIGNAL | message: EMERGENCY STOP | cause \"estop\" already has this message | a message of its own",
+                "consequence: flame may travel through tubing and valve | consequence: \"\" | nothing is written here | words that people read",
+                "shows: RECEIVER HIGH LEVEL | shows: BAG HIGH LEVEL | already has this sign | a sign of its own",
                 "priority: high | priority: status | somebody has to act on it | high, medium or low",
                 "time: 8 s | time: 0 s | a time of zero | longer than one scan",
                 "time: 150 s | time: 400 s | outside its own range | between",
@@ -121,6 +123,22 @@ class SequenceReaderTest {
 
     private static String withSafety(String functions) {
         return WHOLE.substring(0, WHOLE.indexOf("\nsafety:")) + "\nsafety:\n" + functions;
+    }
+
+    /** Of two buttons the upper acts, of two messages the upper is read first. */
+    @Test
+    void stop_stands_above_all_buttons_and_the_fire_signal_right_below_the_emergency_stop() {
+        String stop = "  stop:\n    tag: HS-201\n    what: STOP\n    contact: opens\n";
+        String below = WHOLE.replace(stop, "").replace("\noutputs:", stop + "\noutputs:");
+        assertThat(faults(below)).singleElement().satisfies(f -> {
+            assertThat(f.text()).contains("STOP stands below").contains("the first of the buttons");
+            assertThat(f.line()).isEqualTo(lineOf(below, "  stop:"));
+        });
+        String late = WHOLE.replaceFirst("(?s)(  fire:\n.*?)(  power:\n.*?)(  rotor_stands:)", "$2$1$3");
+        assertThat(faults(late)).singleElement().satisfies(f -> {
+            assertThat(f.text()).contains("the fire signal stands below \"power\"");
+            assertThat(f.line()).isEqualTo(lineOf(late, "  fire:"));
+        });
     }
 
     @Test

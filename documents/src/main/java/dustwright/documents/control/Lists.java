@@ -8,6 +8,7 @@ import dustwright.engine.interlock.PerformanceLevel;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.SafetyFunction;
 import dustwright.engine.interlock.Sequence;
+import dustwright.engine.interlock.Times;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,20 +16,25 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tables a panel builder and a programmer work from, as rows of words: signals, alarms, causes and effects, times, combinations. */
 public final class Lists {
     private static final String DEMANDS =
-            "off, open, shut, no: at once, whatever the step says. limit: may run unloaded until its limit. run-on: turns on until its time is"
+            "Contacts: tags behind the cause. Within: longest time from what brings it about until the outputs follow, two scans included, without the travel of devices. off, open, shut, no: at once, whatever the step says. limit: may run unloaded until its limit. run-on: turns on until its time is"
                     + " out. turns: keeps turning. Empty: no demand. Outputs no cause speaks of have no column. Steps and times are not in this matrix.";
     /** What must be cut by the wiring itself, not by the program alone; the rotary valve's guard cuts the rotary valve. */
     private static final Set<String> CUT_BY_WIRE = Set.of("pump", "pump_1", "pump_2", "valve", "pulses");
 
     private static final Map<String, Set<String>> CUTS = Map.of(
-            "estop_ok", CUT_BY_WIRE,
-            "fire_ok", CUT_BY_WIRE,
-            "isolation_ready", CUT_BY_WIRE,
-            "guard_shut", Set.of("valve"));
+            "estop_ok",
+            Stream.concat(CUT_BY_WIRE.stream(), Stream.of("vent_shut")).collect(Collectors.toSet()),
+            "fire_ok",
+            CUT_BY_WIRE,
+            "isolation_ready",
+            CUT_BY_WIRE,
+            "guard_shut",
+            Set.of("valve"));
 
     private static final String STRICTEST =
             "Each output takes the strictest demand of the causes that are present; the message line shows both, the upper one first.";
@@ -167,17 +173,32 @@ public final class Lists {
 
     /** Causes against outputs: what each demands. Sequences are not in it. */
     public static Rows causesAndEffects(Sequence sequence) {
-        List<String> head = head(sequence, "Cause", "When");
+        List<String> head = head(sequence, "Cause", "When", "Contacts", "Within");
+        Map<String, Double> within = Times.reactions(sequence).stream()
+                .collect(Collectors.toMap(Times.Reaction::message, Times.Reaction::time_s));
         head.addAll(List.of("Latched", "Released by"));
         List<List<String>> rows = new ArrayList<>();
         for (Sequence.Cause c : sequence.causes()) {
-            List<String> row = new ArrayList<>(List.of(c.message(), Narrative.when(sequence, c.when())));
+            List<String> row = new ArrayList<>(List.of(
+                    c.message(),
+                    Narrative.when(sequence, c.when()),
+                    contacts(sequence, c),
+                    within.containsKey(c.message()) ? seconds(tenths(within.get(c.message()))) : ""));
             demanded(sequence).forEach(o -> row.add(c.demands().getOrDefault(o.name(), "")));
             row.add(c.latched() ? "yes" : "");
             row.add(ReleasedBy.words(sequence, c));
             rows.add(row);
         }
         return new Rows("Causes and effects", DEMANDS, head, rows);
+    }
+
+    /** Tags of the contacts a cause comes from, by way of rules too. */
+    private static String contacts(Sequence sequence, Sequence.Cause cause) {
+        return sequence.contactsBehind(cause).stream().map(Sequence.Input::tag).collect(Collectors.joining(", "));
+    }
+
+    static double tenths(double time_s) {
+        return Math.round(10 * time_s) / 10.0;
     }
 
     /** Two causes at once: the strictest demand of both, output by output; a table of its own beside the matrix. */
@@ -346,17 +367,31 @@ public final class Lists {
 
     private static List<String> function(SafetyFunction function) {
         PerformanceLevel level = function.asked();
-        String builds = level.buildsThatReach().stream()
-                .map(b -> "category " + words(b.category()) + " with diagnostic coverage " + words(b.coverage())
-                        + " and MTTFd " + words(b.endurance()))
-                .collect(Collectors.joining("; "));
         return List.of(
                 capital(function.words()),
                 function.severity() + " " + function.exposure() + " " + function.avoidance()
                         + ", to be set by the risk assessment",
                 words(level),
-                builds,
+                builds(level),
                 screened(function));
+    }
+
+    /** Every build that reaches a level, category by category: coverage, then the endurances that do with it. */
+    private static String builds(PerformanceLevel level) {
+        Map<String, Map<String, List<String>>> builds = new LinkedHashMap<>();
+        level.buildsThatReach()
+                .forEach(b -> builds.computeIfAbsent(words(b.category()), c -> new LinkedHashMap<>())
+                        .computeIfAbsent(words(b.coverage()), c -> new ArrayList<>())
+                        .add(words(b.endurance())));
+        return builds.entrySet().stream()
+                .map(category -> "category " + category.getKey() + ": "
+                        + category.getValue().entrySet().stream()
+                                .map(coverage -> (coverage.getKey().equals("none")
+                                                ? ""
+                                                : "diagnostic coverage " + coverage.getKey() + " with ")
+                                        + "MTTFd " + String.join(" or ", coverage.getValue()))
+                                .collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
     }
 
     private static String screened(SafetyFunction function) {

@@ -40,11 +40,22 @@ public final class ProofText {
     public static String of(Proof proof, boolean logic, int width) {
         ProofText writer = new ProofText(width);
         writer.head(proof);
+        boolean first = !proof.holds() && !proof.unjudged().isEmpty();
+        if (first) {
+            writer.line("");
+            writer.line(
+                    "Read first: the sequence has names that the properties do not know. What follows judges the names they know;"
+                            + " where a device was given another name, give it its own back.");
+            writer.names(proof);
+        }
         for (Property.Kind kind : Property.Kind.values()) {
             writer.kind(proof, kind, logic);
         }
         writer.times(proof);
         writer.rest(proof);
+        if (!first) {
+            writer.names(proof);
+        }
         writer.line("");
         writer.line(CAUTION);
         return writer.text.toString();
@@ -115,7 +126,7 @@ public final class ProofText {
                 "  Longest time from what brings a cause about until the outputs follow, two scans included, without the travel of devices:");
         Times.reactions(proof.sequence()).stream()
                 .collect(Collectors.groupingBy(Times.Reaction::time_s, TreeMap::new, Collectors.toList()))
-                .forEach((time_s, alike) -> line("    " + Lists.seconds(Math.round(10 * time_s) / 10.0) + ": "
+                .forEach((time_s, alike) -> line("    " + Lists.seconds(Lists.tenths(time_s)) + ": "
                         + alike.stream().map(Times.Reaction::message).collect(Collectors.joining("; "))));
     }
 
@@ -147,14 +158,18 @@ public final class ProofText {
             line("Not judged, since the sequence has no such device: "
                     + proof.doNotApply().stream().map(Property::id).collect(Collectors.joining(", ")));
         }
+    }
+
+    private void names(Proof proof) {
         if (!proof.absent().isEmpty()) {
             line(
                     "Properties also speak of these, which the sequence does not have under that name; what is not there is taken as healthy, never pressed, never"
                             + " on: " + String.join(", ", proof.absent()));
         }
         if (!proof.unjudged().isEmpty()) {
-            line("No property speaks of these contacts, so nothing is proven of what they are for: "
-                    + String.join(", ", proof.unjudged()));
+            line(
+                    "No property speaks of these contacts, outputs and lamps, so nothing is proven of what they are for (of such an output only that it is off after an emergency stop and at rest): "
+                            + String.join(", ", proof.unjudged()));
         }
     }
 

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -106,11 +107,11 @@ public final class ControlReport {
         Table table = Table.of(rows.head().stream().map(h -> column(rows, h)).toArray(Table.Column[]::new));
         rows.rows().forEach(r -> table.row(r.toArray()));
         Element section = Element.of("section");
-        return (rows.rows().size() > LONG ? paged(section) : section)
+        return (rows.rows().size() > LONG || rows.title().equals("Safety functions") ? paged(section) : section)
                 .add(
                         Element.of("h2").text(rows.title()),
                         Element.of("p").with("class", "cap").text(rows.key()),
-                        table.element(""));
+                        table.element(rows.title().toLowerCase(Locale.ROOT).replace(' ', '-')));
     }
 
     /** Tags and single words are not broken. */
@@ -164,7 +165,7 @@ public final class ControlReport {
                                                 + " pressed again, dust on a probe stays until a line takes it away. What stands before \"then\" is done and waited for first. See: what has changed a moment after, when"
                                                 + " contacts have followed. Way: number in the diagram of steps. Set counts (starts per hour, own returns) so"
                                                 + " high that they do not fill, and back afterwards."),
-                        table.element(""));
+                        table.element("shop-test"));
         section.add(Element.of("p")
                 .text(
                         "Not in the walk, and to be tested besides: how long each time is, by a watch; and, with the controller stopped,"

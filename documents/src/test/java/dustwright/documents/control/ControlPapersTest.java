@@ -212,10 +212,11 @@ class ControlPapersTest {
     void the_list_of_signals_says_how_contacts_act_and_what_is_wired_beside_the_program() {
         Map<String, List<String>> byTag = new HashMap<>();
         Lists.signals(SEQUENCE).rows().forEach(r -> byTag.put(r.get(0), r));
-        assertThat(byTag.get("HS-100")).endsWith("opens when bad", "yes, this is a copy; cuts XY-120, XY-110, XY-101");
+        assertThat(byTag.get("HS-100"))
+                .endsWith("opens when bad", "yes, this is a copy; cuts XY-120, XV-106, XY-110, XY-101");
         assertThat(byTag.get("HS-201")).endsWith("opens when pressed", "");
         assertThat(byTag.get("HS-205")).endsWith("closes when pressed", "");
-        assertThat(byTag.get("XV-106")).endsWith("energised: shut", "");
+        assertThat(byTag.get("XV-106")).endsWith("energised: shut", "cut by emergency stop chain HS-100");
         assertThat(byTag.get("ZSC-110")).endsWith("opens when bad", "yes, this is a copy; cuts XY-110");
         assertThat(byTag.get("XY-110"))
                 .endsWith(
@@ -223,6 +224,18 @@ class ControlPapersTest {
                         "cut by emergency stop chain HS-100, fire or explosion detector YS-100, rotary valve guard ZSC-110");
         assertThat(byTag.get("XY-120"))
                 .endsWith("energised: runs", "cut by emergency stop chain HS-100, fire or explosion detector YS-100");
+    }
+
+    /** Who wires the panel needs no other list to see which contact acts, and how soon. */
+    @Test
+    void the_matrix_names_the_contacts_of_each_cause_and_how_long_it_takes() {
+        Lists.Rows matrix = Lists.causesAndEffects(SEQUENCE);
+        assertThat(matrix.head().subList(0, 4)).containsExactly("Cause", "When", "Contacts", "Within");
+        Map<String, List<String>> byCause = new HashMap<>();
+        matrix.rows().forEach(r -> byCause.put(r.get(0), r.subList(2, 4)));
+        assertThat(byCause.get("EMERGENCY STOP")).containsExactly("HS-100", "0.2 s");
+        assertThat(byCause.get("BAG HIGH LEVEL: CHANGE BAG")).containsExactly("LSH-111", "3.2 s");
+        assertThat(byCause.get("RECEIVER BLOCKED")).containsExactly("LSH-101", "153.2 s");
     }
 
     @Test

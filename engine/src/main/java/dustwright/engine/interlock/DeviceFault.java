@@ -1,7 +1,6 @@
 package dustwright.engine.interlock;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -237,28 +236,18 @@ public record DeviceFault(String id, String words, String target, String is, Str
                     i.words() + " " + i.tag() + " reads " + i.bad() + " (broken wire)",
                     i.name(),
                     STUCK_OFF,
-                    seen(sequence, i.name())));
+                    seen(sequence, i)));
         });
         return List.copyOf(faults);
     }
 
     /** Messages that come of a contact, itself or by way of rules. */
-    private static String seen(Sequence sequence, String contact) {
-        Set<String> follows = new LinkedHashSet<>(Set.of(contact));
-        for (Sequence.Rule rule : sequence.rules()) {
-            if (Rules.conditions(rule).stream().anyMatch(c -> names(c, follows))) {
-                follows.add(rule.name());
-            }
-        }
+    private static String seen(Sequence sequence, Sequence.Input contact) {
         String messages = sequence.causes().stream()
-                .filter(c -> names(c.when(), follows))
+                .filter(c -> sequence.contactsBehind(c).contains(contact))
                 .map(Sequence.Cause::message)
                 .collect(Collectors.joining("; "));
         return messages.isEmpty() ? "no message tells" : "seen as this without a reason: " + messages;
-    }
-
-    private static boolean names(Expr condition, Set<String> any) {
-        return condition.names().stream().anyMatch(any::contains);
     }
 
     private static String id(Sequence.Input input) {

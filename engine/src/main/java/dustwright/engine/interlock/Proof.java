@@ -18,7 +18,7 @@ import java.util.Set;
  * @param verdicts one for every property that applies
  * @param doNotApply properties that speak of devices the sequence does not have
  * @param absent names that properties speak of and the sequence does not have: taken as healthy and never there
- * @param unjudged contacts of the sequence that no property speaks of
+ * @param unjudged contacts, outputs and lamps of the sequence that no property speaks of
  * @param times what the search leaves open: whether times and numbers are as is usual
  * @param stepsNeverReached steps no plant and no operator can bring about
  * @param timelessLoop steps that follow each other for ever without time or event; empty when there is no such loop

@@ -1,5 +1,8 @@
 package dustwright.engine.interlock;
 
+import java.util.Collection;
+import java.util.stream.Collectors;
+
 /**
  * Something that must hold at the end of every scan.
  *
@@ -17,6 +20,12 @@ public record Property(String id, Kind kind, String words, String logic, String 
 
     Property without(String name) {
         return new Property(id, kind, words, logic, needs, name);
+    }
+
+    /** The same, and these outputs off too. */
+    Property also(Collection<String> outputs) {
+        String off = outputs.stream().map(o -> " and not " + o).collect(Collectors.joining());
+        return new Property(id, kind, words, logic + off, needs, without);
     }
 
     /** What a property protects. */

@@ -1,8 +1,10 @@
 package dustwright.engine.interlock;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -183,6 +185,23 @@ public record Sequence(
     /** The step of this name. */
     public Step step(String name) {
         return steps.stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    /** The contacts a cause comes from, itself or by way of the rules that set what it names. */
+    public List<Input> contactsBehind(Cause cause) {
+        Set<String> names = new LinkedHashSet<>(cause.when().names());
+        for (List<String> open = List.copyOf(names); !open.isEmpty(); ) {
+            Set<String> further = new LinkedHashSet<>();
+            for (Rule rule : rules) {
+                if (open.contains(rule.name())) {
+                    further.addAll(Rules.conditions(rule).get(0).names());
+                }
+            }
+            further.removeAll(names);
+            names.addAll(further);
+            open = List.copyOf(further);
+        }
+        return inputs.stream().filter(i -> names.contains(i.name())).toList();
     }
 
     /** Every name a condition may use, with what it means where it comes from. */

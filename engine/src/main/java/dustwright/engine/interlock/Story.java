@@ -207,10 +207,12 @@ public record Story(List<Scan> scans) {
                 return button(choice.substring(5)) + " is pressed";
             }
             if (choice.startsWith("flip_t_container")) {
-                return "dust " + (is("t_container_covered") ? "covers" : "leaves") + " the container probe";
+                return "dust " + (is("t_container_covered") ? "covers" : "leaves") + " the "
+                        + probe("container_free", "container probe");
             }
             if (choice.startsWith("flip_t_receiver")) {
-                return "dust " + (is("t_receiver_covered") ? "covers" : "leaves") + " the receiver probe";
+                return "dust " + (is("t_receiver_covered") ? "covers" : "leaves") + " the "
+                        + probe("receiver_free", "receiver probe");
             }
             if (choice.startsWith("flip_")) {
                 String name = choice.substring(5);
@@ -230,6 +232,15 @@ public record Story(List<Scan> scans) {
             };
         }
 
+        /** As the panel and the list of signals call it. */
+        private String probe(String name, String otherwise) {
+            return sequence.inputs().stream()
+                    .filter(i -> i.name().equals(name))
+                    .map(i -> i.words() + " " + i.tag())
+                    .findFirst()
+                    .orElse(otherwise);
+        }
+
         private String button(String name) {
             return sequence.buttons().stream()
                     .filter(b -> b.name().equals(name))
@@ -247,7 +258,7 @@ public record Story(List<Scan> scans) {
                 default ->
                     sequence.inputs().stream()
                             .filter(i -> i.name().equals(name))
-                            .map(i -> i.words() + ": " + i.bad())
+                            .map(i -> i.words() + ": " + i.bad() + " (" + i.tag() + ")")
                             .findFirst()
                             .orElse(name);
             };

@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  * @param doNotApply those that speak of devices the sequence does not have
  * @param absent contacts, buttons, outputs, steps and lamps that observers and properties name and the sequence does not have: taken as healthy and never there
  * @param without for every property the names of these that it would judge too, itself or by an observer it names
- * @param unjudged contacts of the sequence that neither the plant nor any observer or property knows
+ * @param unjudged contacts, outputs and lamps of the sequence that neither the plant nor any observer or property knows
  */
 record World(
         List<Statement.Assign> lines,
@@ -50,6 +50,16 @@ record World(
     /** Counts, not times: a sequence that does not count is told so. */
     private static final Set<String> COUNTED =
             Set.of("out_returns_used", "out_starts_used", "out_cloth_lost", "out_cleaned_in_vain");
+
+    /** Names that observers and properties speak of. */
+    private static final Set<String> JUDGED = Stream.concat(
+                    Observers.ALL.stream().map(Observers.Observer::is),
+                    Obligations.ALL.stream().map(Property::logic))
+            .flatMap(l -> Expr.of(l).names().stream())
+            .collect(Collectors.toSet());
+
+    /** Properties that say of everything that it is off. */
+    private static final Set<String> EVERYTHING_OFF = Set.of("stop-all", "standing-off");
 
     /** No fault: people have shut all inlets. */
     private static final String NO_INLET_OPEN = "bad_inlet_used";
@@ -132,12 +142,27 @@ record World(
         private final List<Set<String>> without = new ArrayList<>();
         private final Map<String, Set<String>> missing = new LinkedHashMap<>();
         private final Set<String> known = new LinkedHashSet<>(WITNESSES.keySet());
+        /** Outputs nobody who judges knows by name: all that is said of them is that everything is off. */
+        private final Set<String> beyond;
 
         Writer(Sequence sequence, ScanProgram program, Optional<DeviceFault> fault, boolean twins) {
             this.sequence = sequence;
             this.program = program;
             this.fault = fault;
             this.twins = twins;
+            beyond = sequence.outputs().stream()
+                    .map(Sequence.Output::name)
+                    .filter(o -> !JUDGED.contains(o) && !JUDGED.contains("was_" + o))
+                    .collect(Collectors.toCollection(LinkedHashSet::new));
+        }
+
+        /** Contacts of the plant itself that only another name can hide; the others go with devices that need not be there. */
+        private boolean isExpected(String witness) {
+            return switch (witness) {
+                case "suction_open" -> false;
+                case "motion", "receiver_free" -> turns();
+                default -> true;
+            };
         }
 
         World write() {
@@ -156,11 +181,17 @@ record World(
             program.decide().forEach(this::decide);
             observers();
             properties();
+            WITNESSES.keySet().stream().filter(w -> !has(w) && isExpected(w)).forEach(absent::add);
             List<Statement.Assign> all = twins ? Twins.merged(lines) : lines;
             Set<String> unjudged = new LinkedHashSet<>();
-            sequence.inputs().stream()
-                    .map(Sequence.Input::name)
-                    .filter(n -> !known.contains(n))
+            Stream.of(
+                            sequence.inputs().stream().map(Sequence.Input::name),
+                            sequence.outputs().stream()
+                                    .map(Sequence.Output::name)
+                                    .filter(beyond::contains),
+                            sequence.lamps().stream().map(Sequence.Lamp::name).filter(l -> !l.equals("pump")))
+                    .flatMap(n -> n)
+                    .filter(n -> beyond.contains(n) || !known.contains(n))
                     .forEach(unjudged::add);
             return new World(
                     List.copyOf(all),
@@ -364,6 +395,7 @@ record World(
             Set<String> names = names();
             Observers.ALL.forEach(o -> names.add(o.name()));
             clocksOfTheirOwn(Observers.ALL.stream().map(Observers.Observer::is), names);
+            Map<String, List<Expr>> own = ownTrips();
             for (Observers.Observer observer : Observers.ALL) {
                 if (observer.startsOn()) {
                     startOn.add(observer.name());
@@ -371,9 +403,49 @@ record World(
                 if (!observer.survivesPower()) {
                     forget(observer.name(), observer.startsOn());
                 }
-                lines.add(new Statement.Assign(observer.name(), withoutMissing(judged(observer.is(), names), names)));
+                List<Expr> is = new ArrayList<>(own.getOrDefault(observer.name(), List.of()));
+                is.add(judged(Expr.of(observer.is()), names));
+                lines.add(new Statement.Assign(observer.name(), withoutMissing(Expr.or(is), names)));
                 missing.put(observer.name(), named(Expr.of(observer.is()), names));
             }
+        }
+
+        /**
+         * Trips an engineer has added on contacts of his own: a latched cause that is nothing but contacts nobody who judges knows is a reason to stop what it stops, as good as those that are known. It is
+         * judged with the trips that stop the same.
+         */
+        private Map<String, List<Expr>> ownTrips() {
+            Set<String> contacts = sequence.inputs().stream()
+                    .map(Sequence.Input::name)
+                    .filter(n -> !JUDGED.contains(n))
+                    .collect(Collectors.toSet());
+            Map<String, List<Expr>> own = new LinkedHashMap<>();
+            for (Sequence.Cause cause : sequence.causes()) {
+                Set<String> names = cause.when().names();
+                if (cause.latched() && !names.isEmpty() && contacts.containsAll(names)) {
+                    known.addAll(names);
+                    stoppedAs(cause)
+                            .ifPresent(o -> own.computeIfAbsent(o, n -> new ArrayList<>())
+                                    .add(judged(cause.when(), names())));
+                }
+            }
+            return own;
+        }
+
+        /** The observer of the trips that stop what this cause stops; nothing when it stops less than any of them. */
+        private Optional<String> stoppedAs(Sequence.Cause cause) {
+            Set<String> stops = sequence.outputs().stream()
+                    .filter(o -> o.stop().equals(cause.demands().get(o.name())))
+                    .map(Sequence.Output::name)
+                    .collect(Collectors.toSet());
+            boolean pump = stops.stream().anyMatch(o -> o.startsWith("pump"));
+            if (!stops.contains("vent_shut")) {
+                return Optional.empty();
+            }
+            if (stops.contains("valve")) {
+                return Optional.of(pump ? "o_stop_all" : "o_rotor");
+            }
+            return pump ? Optional.of("o_pump") : Optional.empty();
         }
 
         /** Where a time is not in the sequence, who judges still has one: a supervision is missed though it is left out with its rule. */
@@ -388,8 +460,8 @@ record World(
         }
 
         /** Who judges is not deceived by a contact or button that tells what is not so. */
-        private Expr judged(String logic, Set<String> names) {
-            return Expr.of(logic).replace(n -> {
+        private Expr judged(Expr logic, Set<String> names) {
+            return logic.replace(n -> {
                 String healthy = ((Expr.Name) n).name() + "_healthy";
                 return deceives(healthy, names) ? Expr.name(healthy) : n;
             });
@@ -412,10 +484,11 @@ record World(
                     notApplied.add(property);
                     continue;
                 }
-                clocksOfTheirOwn(Stream.of(property.logic()), names);
-                assign("holds_" + applied.size(), withoutMissing(judged(property.logic(), names), names));
-                applied.add(property);
-                without.add(missing(Expr.of(property.logic()), names));
+                Property whole = EVERYTHING_OFF.contains(property.id()) ? property.also(beyond) : property;
+                clocksOfTheirOwn(Stream.of(whole.logic()), names);
+                assign("holds_" + applied.size(), withoutMissing(judged(Expr.of(whole.logic()), names), names));
+                applied.add(whole);
+                without.add(missing(Expr.of(whole.logic()), names));
             }
         }
 

@@ -72,7 +72,7 @@ final class Contacts {
                     "dust in the receiver reaches the filter",
                     plant.receiver_kg >= StationPhysics.FILTER_REACHED * plant.high_kg());
         }
-        moments.put("the vent is open and users have no suction", plant.users && !plant.suction());
+        moments.put("users have no suction", plant.users && !plant.suction());
         moments.put("users have suction", plant.users && plant.suction());
         return moments;
     }

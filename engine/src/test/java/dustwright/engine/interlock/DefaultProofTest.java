@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -134,6 +135,100 @@ class DefaultProofTest {
         assertThat(lost)
                 .contains("container-high-vent", "container-high-valve")
                 .doesNotContain("stop-all", "receiver-high-vent");
+    }
+
+    /** What an engineer adds is judged too: an output nobody knows must be off where everything is said to be off, and is named. */
+    @Test
+    void an_added_output_that_runs_after_an_emergency_stop_breaks_what_says_that_everything_is_off() {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
+        Sequence.Output shaker = new Sequence.Output(
+                "shaker", "XY-300", "hopper shaker", "shakes", "still", "still", Expr.Constant.NO, List.of());
+        Sequence shaken = with(drum, List.of(), List.of(shaker), List.of());
+        Proof runs = Proof.of(
+                Mutants.withSteps(
+                        shaken,
+                        drum.steps().stream()
+                                .map(s -> s.name().equals("tripped")
+                                        ? new Sequence.Step(
+                                                s.name(), s.words(), List.of("shaker"), s.keep(), s.time(), s.exits())
+                                        : s)
+                                .toList()),
+                Proof.Adversary.PLAIN);
+        assertThat(runs.broken()).containsExactly("stop-all");
+        assertThat(runs.unjudged()).containsExactly("shaker");
+        assertThat(Proof.of(shaken, Proof.Adversary.PLAIN).broken()).isEmpty();
+    }
+
+    /** A trip of one's own on a contact of one's own is judged with those that stop the same; one that is forgotten in a latch is found. */
+    @Test
+    void an_added_trip_is_proven_with_those_that_stop_the_same() {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
+        Sequence.Input bearing =
+                new Sequence.Input("bearing_cool_enough", "TSH-300", "bearing", "cool", "hot", Optional.empty());
+        Sequence.Cause overload = drum.causes().stream()
+                .filter(c -> c.name().equals("overload"))
+                .findFirst()
+                .orElseThrow();
+        Proof latched =
+                Proof.of(with(drum, List.of(bearing), List.of(), List.of(trip(overload, true))), Proof.Adversary.PLAIN);
+        assertThat(latched.holds()).isTrue();
+        assertThat(latched.unjudged()).isEmpty();
+        Proof forgotten = Proof.of(
+                with(drum, List.of(bearing), List.of(), List.of(trip(overload, false))), Proof.Adversary.PLAIN);
+        assertThat(forgotten.broken()).isNotEmpty();
+    }
+
+    /** A contact that is given another name is missed under its own. */
+    @Test
+    void a_renamed_probe_is_told_under_both_names() {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
+        Sequence without = new Sequence(
+                drum.title(),
+                drum.options(),
+                drum.scan_s(),
+                drum.inputs().stream()
+                        .map(i -> i.name().equals("container_free")
+                                ? new Sequence.Input("bag_probe", i.tag(), i.words(), i.good(), i.bad(), i.filter())
+                                : i)
+                        .toList(),
+                drum.buttons(),
+                drum.outputs(),
+                drum.timers(),
+                drum.rules(),
+                drum.causes(),
+                drum.steps(),
+                drum.lamps());
+        World world = World.of(without, Optional.empty());
+        assertThat(world.absent()).contains("container_free").doesNotContain("motion", "receiver_free", "no_vacuum");
+        assertThat(world.unjudged()).containsExactly("bag_probe");
+    }
+
+    private static Sequence.Cause trip(Sequence.Cause like, boolean latched) {
+        return new Sequence.Cause(
+                "bearing",
+                Expr.of("not bearing_cool_enough"),
+                like.demands(),
+                latched,
+                like.priority(),
+                "BEARING HOT",
+                like.consequence(),
+                like.response());
+    }
+
+    private static Sequence with(
+            Sequence s, List<Sequence.Input> inputs, List<Sequence.Output> outputs, List<Sequence.Cause> causes) {
+        return new Sequence(
+                s.title(),
+                s.options(),
+                s.scan_s(),
+                Stream.concat(s.inputs().stream(), inputs.stream()).toList(),
+                s.buttons(),
+                Stream.concat(s.outputs().stream(), outputs.stream()).toList(),
+                s.timers(),
+                s.rules(),
+                Stream.concat(s.causes().stream(), causes.stream()).toList(),
+                s.steps(),
+                s.lamps());
     }
 
     /** With two producers: the line valve of one that stays shut, or open, is lost; what stops still stops. */
