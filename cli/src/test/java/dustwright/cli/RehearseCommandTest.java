@@ -35,6 +35,7 @@ class RehearseCommandTest {
         assertThat(out.toString())
                 .contains("BAG HIGH LEVEL: CHANGE BAG")
                 .contains("ROTARY VALVE NOT TURNING")
+                .contains("Dust that was there at the beginning: ")
                 .doesNotContain("NOT MET");
     }
 

@@ -228,6 +228,7 @@ final class AnswersTest {
                 List.of(new Played.Trace(Played.Amount.VACUUM, List.of(new Played.Point(0, 1.5)))),
                 List.of(new Played.Lane(Played.Kind.STEP, "in_standing", "standing", List.of(new Played.Span(0, 10)))),
                 List.of(new Played.Verdict(script.must().get(0), true)),
+                2,
                 1,
                 0,
                 0,

@@ -117,7 +117,8 @@ public final class Lists {
         return new Rows(
                 "Signals",
                 "A contact with a broken wire reads 0, so does an output without power; all signals are on or off. Filter: time for which the contact must be bad."
-                        + " Hard-wired: takes power away from these outputs by its own wiring beside the program; wired into the program alone it protects nobody.",
+                        + " Hard-wired: takes power away from these outputs by its own wiring beside the program; wired into the program alone it protects nobody. Points of the plant's list of instruments that are not here (what is measured, ground monitor and neck seal of a bag, what"
+                        + " opens it) are outside this program: wire a contact that must stop the filling, such as the ground monitor's, in series with the container's contact.",
                 List.of("Tag", "Kind", "Letters", "What", "1", "0", "Filter", "Contact", "Hard-wired"),
                 rows);
     }
@@ -174,8 +175,8 @@ public final class Lists {
     /** Causes against outputs: what each demands. Sequences are not in it. */
     public static Rows causesAndEffects(Sequence sequence) {
         List<String> head = head(sequence, "Cause", "When", "Contacts", "Within");
-        Map<String, Double> within = Times.reactions(sequence).stream()
-                .collect(Collectors.toMap(Times.Reaction::message, Times.Reaction::time_s));
+        Map<String, String> within = Times.reactions(sequence).stream()
+                .collect(Collectors.toMap(Times.Reaction::message, r -> seconds(tenths(r.time_s()))));
         head.addAll(List.of("Latched", "Released by"));
         List<List<String>> rows = new ArrayList<>();
         for (Sequence.Cause c : sequence.causes()) {
@@ -183,7 +184,7 @@ public final class Lists {
                     c.message(),
                     Narrative.when(sequence, c.when()),
                     contacts(sequence, c),
-                    within.containsKey(c.message()) ? seconds(tenths(within.get(c.message()))) : ""));
+                    within.getOrDefault(c.message(), "")));
             demanded(sequence).forEach(o -> row.add(c.demands().getOrDefault(o.name(), "")));
             row.add(c.latched() ? "yes" : "");
             row.add(ReleasedBy.words(sequence, c));

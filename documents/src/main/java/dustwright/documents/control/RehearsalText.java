@@ -63,7 +63,8 @@ public final class RehearsalText {
 
     /** Dust that came and went. */
     public static String totals(Played played, Show show) {
-        return "Dust that came in: " + show.full(new Mass(played.collected_kg())) + "; taken away in containers: "
+        return "Dust that was there at the beginning: " + show.full(new Mass(played.begun_kg())) + "; that came in: "
+                + show.full(new Mass(played.collected_kg())) + "; taken away in containers: "
                 + show.full(new Mass(played.removed_kg())) + ".";
     }
 

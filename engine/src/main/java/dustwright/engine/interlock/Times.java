@@ -16,6 +16,9 @@ public final class Times {
     /** Rounding of a time up to whole scans, and the scan that reads the change. */
     private static final int SCANS = 2;
 
+    private static final double LEAST_SCAN_s = 0.005;
+    private static final double GREATEST_SCAN_s = 0.2;
+
     private static final Map<String, Range> USUAL = usual();
 
     private final Sequence sequence;
@@ -50,6 +53,10 @@ public final class Times {
     public static List<Judged> judged(Sequence sequence) {
         Times times = new Times(sequence);
         List<Judged> judged = new ArrayList<>();
+        judged.add(new Judged(
+                "scan: " + sequence.scan_s() + " s, usual from " + LEAST_SCAN_s + " s to " + GREATEST_SCAN_s
+                        + " s, since every reaction takes two",
+                LEAST_SCAN_s <= sequence.scan_s() && sequence.scan_s() <= GREATEST_SCAN_s));
         settings(sequence).forEach((what, time) -> {
             Range range = USUAL.get(what);
             if (range != null) {

@@ -417,16 +417,16 @@ record World(
         private Map<String, List<Expr>> ownTrips() {
             Set<String> contacts = sequence.inputs().stream()
                     .map(Sequence.Input::name)
-                    .filter(n -> !JUDGED.contains(n))
+                    .filter(n -> !JUDGED.contains(n) && !isWitness(n))
                     .collect(Collectors.toSet());
             Map<String, List<Expr>> own = new LinkedHashMap<>();
             for (Sequence.Cause cause : sequence.causes()) {
                 Set<String> names = cause.when().names();
                 if (cause.latched() && !names.isEmpty() && contacts.containsAll(names)) {
-                    known.addAll(names);
-                    stoppedAs(cause)
-                            .ifPresent(o -> own.computeIfAbsent(o, n -> new ArrayList<>())
-                                    .add(judged(cause.when(), names())));
+                    stoppedAs(cause).ifPresent(o -> {
+                        known.addAll(names);
+                        own.computeIfAbsent(o, n -> new ArrayList<>()).add(judged(cause.when(), names()));
+                    });
                 }
             }
             return own;

@@ -11,6 +11,7 @@ import java.util.List;
  * @param traces amounts over time
  * @param lanes steps, outputs and lamps over time
  * @param musts whether what must be so was so
+ * @param begun_kg dust that was there when it began, in receiver, cloth and container [kg]
  * @param collected_kg dust that came in [kg]
  * @param removed_kg dust taken away in containers [kg]
  * @param scans scans that the controller carried out; those in which nothing could change were left out
@@ -24,6 +25,7 @@ public record Played(
         List<Trace> traces,
         List<Lane> lanes,
         List<Verdict> musts,
+        double begun_kg,
         double collected_kg,
         double removed_kg,
         double imbalance_kg,

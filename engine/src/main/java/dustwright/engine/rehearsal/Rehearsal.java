@@ -384,6 +384,7 @@ public final class Rehearsal {
                 recorder.traces(),
                 recorder.lanes(now_ms),
                 recorder.verdicts(),
+                begun_kg,
                 plant.collected_kg,
                 plant.removed_kg,
                 plant.held_kg() - begun_kg,
