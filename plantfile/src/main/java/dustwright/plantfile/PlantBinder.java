@@ -5,7 +5,6 @@ import dustwright.engine.air.MoistAir;
 import dustwright.engine.air.StandardAtmosphere;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Source;
-import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Held;
 import dustwright.engine.plant.Limit;
@@ -58,7 +57,7 @@ final class PlantBinder {
 
     Plant plant(List<ReasonedOverride> overrides, Taken taken) {
         TubingBinder tubing = new TubingBinder(top, faults);
-        Site site = site(top.section("site").orElseThrow(), tubing.walls());
+        Site site = site(top.section("site").orElseThrow(), tubing);
         Section plant = plantKeys();
         Electrical electrical = ElectricalBinder.electrical(top);
         List<Run> runs = tubing.runs();
@@ -96,14 +95,14 @@ final class PlantBinder {
         return top.section("plant").orElseThrow();
     }
 
-    private static Site site(Section site, List<BuildingWall> walls) {
+    private static Site site(Section site, TubingBinder tubing) {
         Temperature temperature = site.get("temperature", Temperature.class);
         double humidity = site.number("humidity");
         Optional<Length> altitude = site.find("altitude", Length.class);
         AbsolutePressure barometer = altitude.map(StandardAtmosphere::pressure)
                 .orElseGet(() -> site.get("barometer", AbsolutePressure.class));
         Air air = MoistAir.atBarometer(barometer, temperature, humidity);
-        return new Site(air, altitude, humidity, walls);
+        return new Site(air, altitude, humidity, tubing.walls(), tubing.panel());
     }
 
     /** No valve opens at a vacuum that cannot be, and no drive holds it. */

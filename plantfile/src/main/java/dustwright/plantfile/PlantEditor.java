@@ -2,7 +2,9 @@ package dustwright.plantfile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Changes one value of a plant file and leaves every other byte alone: comments, order, spacing, quotes. Each edit is checked before it
@@ -27,6 +29,18 @@ public final class PlantEditor {
 
         /** A list or mapping on one line, {@code {hose: H15, tool: floor}}. */
         record Flow(String yaml) implements Value {}
+
+        /** A mapping of values, on one line. */
+        static Value keys(Map<String, Value> values) {
+            return new Flow(values.entrySet().stream()
+                    .map(e -> Scalars.written(e.getKey()) + ": " + written(e.getValue()))
+                    .collect(Collectors.joining(", ", "{", "}")));
+        }
+
+        /** A list of values, on one line. */
+        static Value list(List<Value> values) {
+            return new Flow(values.stream().map(PlantEditor::written).collect(Collectors.joining(", ", "[", "]")));
+        }
     }
 
     /**
@@ -34,13 +48,9 @@ public final class PlantEditor {
      *
      * @param path by which {@link #set} finds it
      * @param plain the text of a value on its own; empty where it is a list or a mapping, which {@code text} then shows
+     * @param onOneLine the value as it would be written beside others on one line
      */
-    public record Written(String path, String key, String text, boolean plain) {
-        /** The value as it would be written beside others on one line. */
-        public String onOneLine() {
-            return plain ? Scalars.written(text) : text.replaceAll("\\s*(#[^\\n]*)?\\n\\s*", " ");
-        }
-    }
+    public record Written(String path, String key, String text, boolean plain, String onOneLine) {}
 
     /** The values below a path as they are written, in the order of the file; none where there are no keys. */
     public static List<Written> values(String text, String path) {
@@ -59,8 +69,29 @@ public final class PlantEditor {
                                                 e.value().span().start(),
                                                 e.value().span().end())
                                         .strip(),
-                        e.value() instanceof Tree.Scalar))
+                        e.value() instanceof Tree.Scalar,
+                        onOneLine(e.value())))
                 .toList();
+    }
+
+    /** What stands at a path, on one line and without comments; empty where nothing is written. */
+    public static Optional<String> onOneLine(String text, String path) {
+        return TreeReader.read(text, new Faults())
+                .flatMap(top -> Paths.find(top, path))
+                .map(found -> onOneLine(found.value()));
+    }
+
+    static String onOneLine(Tree tree) {
+        if (tree instanceof Tree.Entries entries) {
+            return entries.entries().stream()
+                    .map(e -> Scalars.written(e.key().text()) + ": " + onOneLine(e.value()))
+                    .collect(Collectors.joining(", ", "{", "}"));
+        }
+        if (tree instanceof Tree.Items items) {
+            return items.items().stream().map(PlantEditor::onOneLine).collect(Collectors.joining(", ", "[", "]"));
+        }
+        Tree.Scalar scalar = (Tree.Scalar) tree;
+        return scalar.isNothing() ? "" : Scalars.written(scalar.text());
     }
 
     /** The text of the single value at a path; empty where there is none, or a list or mapping. */

@@ -121,6 +121,10 @@ final class TubingBinder {
         return section.find("at", Coordinates.class).map(this::position);
     }
 
+    Optional<Position> panel() {
+        return top.section("panel").flatMap(this::place);
+    }
+
     List<BuildingWall> walls() {
         List<BuildingWall> walls = new ArrayList<>();
         top.section("site")

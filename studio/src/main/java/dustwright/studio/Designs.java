@@ -26,7 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 
-/** Alternatives of a design, and two designs side by side. */
+/** Alternatives of a design, two designs side by side, and a plant that stands beside what is to become of it. */
 final class Designs {
     private static final int LONGEST_NAME = 60;
     private static final int MOST_KEPT = 6;
@@ -98,11 +98,17 @@ final class Designs {
                                     .orElseThrow(
                                             () -> new NotFoundResponse("No alternative is called " + name + "."))));
         });
+        config.routes.get("/api/extension", this::extension);
         config.routes.get("/api/compare", request -> {
             Plant before = design(request, "before");
             Plant after = design(request, "after");
             answer(request, beside(request, before, after, asked));
         });
+    }
+
+    private void extension(Context request) {
+        Study today = study(design(request, "today"));
+        answer(request, Extension.of(today, study(design(request, "then")), show(request)));
     }
 
     private Plant design(Context request, String which) {

@@ -18,6 +18,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -117,12 +118,24 @@ final class Desk implements AutoCloseable {
                                     + " in the meantime. Nothing was overwritten: Enter again puts yours in its place, Esc leaves it."),
                     true);
         }
-        PlantEditor.Edit edit = PlantEditor.set(
-                copy.text(), path, plain ? new PlantEditor.Value.Plain(value) : new PlantEditor.Value.Flow(value));
-        if (edit instanceof PlantEditor.Edit.Refused refused) {
-            return refused(path + ": " + refused.why());
-        }
-        return checked(path + ": " + value, ((PlantEditor.Edit.Done) edit).text());
+        return edited(
+                path + ": " + value,
+                path,
+                PlantEditor.set(
+                        copy.text(),
+                        path,
+                        plain ? new PlantEditor.Value.Plain(value) : new PlantEditor.Value.Flow(value)));
+    }
+
+    /** Adds a part at a path, or takes one away. */
+    synchronized Changed edit(long version, String what, String path, Function<String, PlantEditor.Edit> change) {
+        return version == copy().version() ? edited(what, path, change.apply(copy.text())) : stale();
+    }
+
+    private Changed edited(String what, String path, PlantEditor.Edit edit) {
+        return edit instanceof PlantEditor.Edit.Done done
+                ? checked(what, done.text())
+                : refused(path + ": " + ((PlantEditor.Edit.Refused) edit).why());
     }
 
     private Optional<String> written(String path) {
@@ -193,9 +206,12 @@ final class Desk implements AutoCloseable {
         return new Changed(copy, Optional.empty(), false);
     }
 
+    /** What accepting came to: the revision, or why there is none. */
+    record Accepted(Optional<Revision> revision, String why, boolean stale) {}
+
     /** Why the working copy can be no revision as it stands; empty where it can. */
-    synchronized String unacceptable() {
-        if (!copy().faults().isEmpty()) {
+    private String unacceptable() {
+        if (!copy.faults().isEmpty()) {
             return "The text has faults: mend them first.";
         }
         return revisions().stream()
@@ -206,11 +222,19 @@ final class Desk implements AutoCloseable {
     }
 
     /** Makes the working copy a revision that nobody changes any more. */
-    synchronized Optional<Revision> accept(long version, String author, String note) {
-        if (version != copy().version() || !unacceptable().isEmpty()) {
-            return Optional.empty();
+    synchronized Accepted accept(long version, String author, String note) {
+        boolean late = version != copy().version();
+        String why = late ? "" : unacceptable();
+        if (!why.isEmpty()) {
+            return new Accepted(Optional.empty(), "Nothing was accepted. " + why, false);
         }
-        return kept.accept(version, now(), author, note, copy.text());
+        Optional<Revision> revision = late ? Optional.empty() : kept.accept(version, now(), author, note, copy.text());
+        return revision.isPresent()
+                ? new Accepted(revision, "", false)
+                : new Accepted(
+                        revision,
+                        "Nothing was accepted: the plant changed in the meantime. This page now shows it.",
+                        true);
     }
 
     /** Signs a revision off, or says why not. */

@@ -20,8 +20,6 @@ final class Guard {
     /** Sent with every change; no other site can make a browser send it. */
     static final String OWN_HEADER = "X-Dustwright";
 
-    static final String COOKIE = "dustwright";
-
     /** Changes that keep nothing, so that everybody may ask for them. */
     static final Set<String> FOR_ALL = Set.of(
             "/api/session/end",
@@ -45,11 +43,13 @@ final class Guard {
 
     private final People people;
     private final boolean beyond;
+    private final String cookie;
 
     /** A guard; {@code beyond} where other machines are answered too. */
     Guard(People people, boolean beyond) {
         this.people = people;
         this.beyond = beyond;
+        this.cookie = "dustwright-" + people.mark();
     }
 
     /** Something that is not let through, with the reason in words. */
@@ -151,8 +151,16 @@ final class Guard {
         return Optional.ofNullable(request.attribute(PERSON));
     }
 
-    static Optional<String> token(Context request) {
-        return Optional.ofNullable(request.cookie(COOKIE));
+    /**
+     * Under which a browser keeps who is signed in. Browsers keep cookies by host, whatever the port: studios of one database share one, and
+     * those of another sign nobody out.
+     */
+    String cookie() {
+        return cookie;
+    }
+
+    Optional<String> token(Context request) {
+        return Optional.ofNullable(request.cookie(cookie));
     }
 
     /** Where tries to sign in are counted by address: of an IPv6 network, which one person has to himself, only the network. */

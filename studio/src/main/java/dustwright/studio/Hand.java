@@ -6,6 +6,7 @@ import dustwright.documents.drawing.SheetScale;
 import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.tubing.Position;
+import dustwright.engine.tubing.Tube;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -40,7 +41,7 @@ final class Hand {
                 SheetScale.of(layout),
                 places,
                 plant.site().walls(),
-                plant.runs().stream().map(r -> r.tube()).distinct().toList());
+                plant.tubes().stream().map(Tube::id).toList());
     }
 
     /** Does what a page asks for; gives the pieces that are new. */
@@ -100,6 +101,21 @@ final class Hand {
                         corners(asked),
                         asked.path("to").asText(""),
                         asked.path("tube").asText("")));
+            }
+            case "station" -> {
+                return List.of(laying.station(
+                        asked.path("from").asText(""),
+                        corners(asked),
+                        asked.path("like").asText(""),
+                        asked.path("tube").asText("")));
+            }
+            case "take tube away" -> {
+                laying.takeTubeAway(asked.path("run").asText(""));
+                return List.of();
+            }
+            case "panel" -> {
+                laying.panel(position(asked));
+                return List.of();
             }
             default ->
                 throw new Pencil.Cannot(

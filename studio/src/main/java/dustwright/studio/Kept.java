@@ -302,8 +302,17 @@ final class Kept implements AutoCloseable {
 
     /** Edits of a station's sequence, newest first. */
     List<Edited> edited(String station) {
+        return edited(station, "");
+    }
+
+    /** The newest of them. */
+    Edited lastEdited(String station) {
+        return edited(station, " LIMIT 1").stream().findFirst().orElse(Edited.NEVER);
+    }
+
+    private List<Edited> edited(String station, String limit) {
         return store.all(
-                "SELECT number, at, author, text FROM control WHERE file=? AND station=? ORDER BY number DESC",
+                "SELECT number, at, author, text FROM control WHERE file=? AND station=? ORDER BY number DESC" + limit,
                 row -> new Edited(row.getInt(1), row.getString(2), row.getString(3), row.getString(4)),
                 file,
                 station);

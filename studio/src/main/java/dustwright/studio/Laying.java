@@ -3,6 +3,9 @@ package dustwright.studio;
 import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Point;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.tubing.Bleed;
 import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Position;
 import dustwright.engine.tubing.Run;
@@ -10,10 +13,13 @@ import dustwright.studio.Pencil.Cannot;
 import dustwright.studio.Skeleton.Kind;
 import dustwright.studio.Skeleton.Line;
 import dustwright.studio.Skeleton.Node;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -298,52 +304,177 @@ final class Laying {
         return dot >= STRAIGHT * a.distanceTo(b).metres() * b.distanceTo(c).metres();
     }
 
-    /** Takes an inlet away with its drop; where the header was split for it, the header is one run again. */
+    /** Takes an inlet away with its drop and what else leads nowhere then; where the header was split for it, it is one run again. */
     void takeAway(String inlet) {
         Plant plant = pencil.plant();
-        List<Run> drops =
-                plant.runs().stream().filter(r -> r.from().equals(inlet)).toList();
-        drops.forEach(run -> pencil.remove("runs." + run.id()));
-        pencil.remove("inlets." + inlet);
-        for (Run drop : drops) {
-            if (plant.points().stream().map(Point::id).anyMatch(drop.to()::equals)) {
-                Pencil before = pencil.copy();
-                try {
-                    join(drop.to());
-                    pencil.plant();
-                } catch (Cannot stays) {
-                    pencil.takeBack(before);
-                }
-            }
+        Optional<Run> drop = tubeOf(plant, inlet);
+        if (drop.isPresent()) {
+            prune(plant, List.of(inlet), drop.get().id());
+        } else {
+            pencil.remove("inlets." + inlet);
         }
     }
 
-    /** Lays a tube from an inlet or a point over corners to a point or station, or into the nearest place of a run; gives the run. */
+    /**
+     * Lays a tube from an inlet or a point over corners to a point or station, or into the nearest place of a run; gives the run. From an
+     * inlet it takes the place of the tube that is there, as a second one would draw through the closed inlet.
+     */
     String tube(String from, List<Position> corners, String to, String size) {
         Plant plant = pencil.plant();
-        boolean inlet = plant.inlets().stream().anyMatch(i -> i.id().equals(from));
-        plant.runs().stream()
-                .filter(r -> inlet && r.from().equals(from))
-                .findFirst()
-                .ifPresent(tube -> {
-                    throw new Cannot("inlet " + from + " has its tube already, " + tube.id()
-                            + ": a second one would draw through the closed inlet; begin at a point of the tubing");
-                });
         boolean intoRun = runIds(plant).contains(to);
+        boolean station = plant.stations().stream().anyMatch(s -> s.id().equals(to));
+        Optional<Run> before = tubeOf(plant, from);
+        if (before.filter(run -> run.id().equals(to)).isPresent()) {
+            throw new Cannot("tube " + to + " is the one that goes from inlet " + from);
+        }
+        String end = intoRun ? junction(plant, from, corners, to) : to;
+        boolean joins = intoRun || (!station && plant.runs().stream().anyMatch(r -> r.to().equals(to)));
+        String id = Pencil.next("T0", ids(plant));
+        lay(id, from, corners, end, size, joins);
+        before.ifPresent(run -> takeTubeAway(run.id()));
+        return id;
+    }
+
+    private static Optional<Run> tubeOf(Plant plant, String inlet) {
+        return plant.inlets().stream().anyMatch(i -> i.id().equals(inlet))
+                ? plant.runs().stream().filter(r -> r.from().equals(inlet)).findFirst()
+                : Optional.empty();
+    }
+
+    private void lay(String id, String from, List<Position> corners, String to, String size, boolean wye) {
         Map<String, String> values = new LinkedHashMap<>();
         values.put("from", from);
-        values.put("to", intoRun ? junction(plant, from, corners, to) : to);
+        values.put("to", to);
         values.put("tube", size);
-        boolean joins = intoRun || plant.runs().stream().anyMatch(r -> r.to().equals(to));
-        if (joins) {
+        if (wye) {
             values.put("wye", "45 deg");
         }
         if (!corners.isEmpty()) {
             values.put("via", pencil.list(corners));
         }
-        String id = Pencil.next("T0", ids(plant));
         pencil.add("runs", id, values);
+    }
+
+    /**
+     * Sets a new receiver with its machines at the last corner of a new tube; all figures are those of another station, whose producers
+     * it repeats under names of their own. Gives its id.
+     */
+    String station(String from, List<Position> corners, String like, String size) {
+        if (corners.isEmpty()) {
+            throw new Cannot("a receiver stands where its tube ends: give that place");
+        }
+        Plant plant = pencil.plant();
+        Station model = plant.stations().stream()
+                .filter(s -> s.id().equals(like))
+                .findFirst()
+                .or(() -> plant.stations().stream().findFirst())
+                .orElseThrow(() -> new Cannot("there is no station to set up another one like it"));
+        String id = Pencil.next(model.id(), ids(plant));
+        Map<String, String> values = new LinkedHashMap<>(pencil.values("stations." + model.id()));
+        values.put("at", one(corners.get(corners.size() - 1)));
+        values.put("producers", producers(plant, model));
+        pencil.add("stations", id, values);
+        if (pencil.values("stations." + id + ".receiver.explosion").containsKey("isolated mains")) {
+            pencil.remove("stations." + id + ".receiver.explosion.isolated mains");
+        }
+        Optional<Run> before = tubeOf(plant, from);
+        lay(Pencil.next("T0", ids(plant)), from, corners.subList(0, corners.size() - 1), id, size, false);
+        before.ifPresent(run -> takeTubeAway(run.id()));
         return id;
+    }
+
+    private String producers(Plant plant, Station model) {
+        Set<String> taken = plant.stations().stream()
+                .flatMap(s -> s.producers().stream())
+                .map(VacuumProducer::id)
+                .collect(Collectors.toCollection(HashSet::new));
+        return pencil.values("stations." + model.id() + ".producers").entrySet().stream()
+                .map(producer -> {
+                    String id = Pencil.next(producer.getKey(), taken);
+                    taken.add(id);
+                    return id + ": " + producer.getValue();
+                })
+                .collect(Collectors.joining(", ", "{", "}"));
+    }
+
+    /**
+     * Takes a tube away, and what leads nowhere without it: a point that nothing touches any more, a tube to which nothing comes. Where
+     * only one run is left to come and one to go on, nothing joins any more, and of one size they are one run.
+     */
+    void takeTubeAway(String id) {
+        Plant plant = pencil.plant();
+        prune(plant, List.of(), id);
+    }
+
+    /** The plant is that of before, as what is left meanwhile cannot be read. */
+    private void prune(Plant plant, List<String> inlets, String first) {
+        Map<String, Run> left = new LinkedHashMap<>();
+        plant.runs().forEach(run -> left.put(run.id(), run));
+        if (!left.containsKey(first)) {
+            throw new Cannot("there is no tube " + first);
+        }
+        Set<String> points = plant.points().stream().map(Point::id).collect(Collectors.toCollection(HashSet::new));
+        Set<String> kept = plant.bleeds().stream().map(Bleed::point).collect(Collectors.toCollection(HashSet::new));
+        plant.held().forEach(held -> kept.add(held.point()));
+        inlets.forEach(inlet -> pencil.remove("inlets." + inlet));
+        Set<String> joints = new LinkedHashSet<>();
+        Deque<String> next = new ArrayDeque<>(List.of(first));
+        while (!next.isEmpty()) {
+            Run run = left.remove(next.remove());
+            if (run == null) {
+                continue;
+            }
+            pencil.remove("runs." + run.id());
+            for (String end : List.of(run.from(), run.to())) {
+                List<Run> there = left.values().stream()
+                        .filter(r -> r.from().equals(end) || r.to().equals(end))
+                        .toList();
+                if (!points.contains(end) || kept.contains(end)) {
+                    continue;
+                }
+                if (there.isEmpty()) {
+                    pencil.remove("points." + end);
+                    points.remove(end);
+                    joints.remove(end);
+                } else if (there.size() == 1 && there.get(0).from().equals(end)) {
+                    next.add(there.get(0).id());
+                } else if (there.size() == 2) {
+                    joints.add(end);
+                }
+            }
+        }
+        for (String joint : joints) {
+            left.values().stream()
+                    .filter(r -> r.to().equals(joint) && r.wye().isPresent())
+                    .filter(r -> left.values().stream()
+                                    .filter(o -> o.from().equals(joint))
+                                    .count()
+                            == 1)
+                    .forEach(r -> pencil.remove("runs." + r.id() + ".wye"));
+        }
+        joints.forEach(this::joinIfOne);
+    }
+
+    private void joinIfOne(String point) {
+        Pencil before = pencil.copy();
+        try {
+            join(point);
+            pencil.plant();
+        } catch (Cannot stays) {
+            pencil.takeBack(before);
+        }
+    }
+
+    /** Says where the control panel stands. */
+    void panel(Position at) {
+        if (pencil.plant().site().panel().isPresent()) {
+            pencil.remove("panel.at");
+        }
+        if (pencil.has("panel")) {
+            pencil.addFlow("panel", "at", one(at));
+        } else {
+            pencil.addFlow("", "panel", "{at: " + one(at) + "}");
+        }
     }
 
     private String junction(Plant plant, String from, List<Position> corners, String run) {
@@ -393,6 +524,6 @@ final class Laying {
                                 () -> new Cannot("there is no " + kind + " " + id + " with a place in the building"));
             }
         }
-        throw new Cannot("a hand takes an inlet, a point, a station or a corner, no \"" + kind + "\"");
+        throw new Cannot("a hand takes an inlet, a point, a station, the panel or a corner, no \"" + kind + "\"");
     }
 }

@@ -232,10 +232,10 @@ final class Machines {
                 .flatMap(s -> Stream.concat(
                                 s.entries().stream()
                                         .filter(e -> e.id().equals(figure))
-                                        .map(e -> DerivationBlock.of(s, e, show)),
+                                        .map(e -> DerivationBlock.onPage(s, e, show)),
                                 s.findings().stream()
                                         .filter(f -> f.id().equals(finding))
-                                        .map(f -> DerivationBlock.of(f, show)))
+                                        .map(f -> DerivationBlock.onPage(f, show)))
                         .findFirst())
                 .map(Element::markup);
     }

@@ -90,12 +90,10 @@ final class Panel {
         Desk.Copy copy = desk.copy();
         Plant plant = Studio.known(copy);
         Station station = station(plant, asked.path("station").asText(""));
-        Sequence sequence = desk.sequences().of(plant, station).match(known -> known, why -> {
+        Sequences.Control control = desk.sequences().of(plant, station);
+        Sequence sequence = control.sequence().match(known -> known, why -> {
             throw new Refused(why);
         });
-        int edit = desk.sequences().last(station).text().isEmpty()
-                ? 0
-                : desk.sequences().last(station).number();
         Outcome<StationModel> model = StationModel.of(plant, station);
         String drill = asked.path("drill").asText("");
         boolean training = Drills.names().contains(drill);
@@ -105,7 +103,8 @@ final class Panel {
         Script script =
                 training ? Drills.script(drill) : morning(asked.path("soonFull").asBoolean(false));
         return model.match(
-                solved -> keep(PanelPlay.of("p" + ++last, copy.step(), edit, sequence, solved, script, training)),
+                solved -> keep(
+                        PanelPlay.of("p" + ++last, copy.step(), control.edit(), sequence, solved, script, training)),
                 why -> {
                     throw new Refused(why);
                 });

@@ -154,7 +154,11 @@ record PaperWork(
     }
 
     private Sequence controls(Station station) {
-        return sequences.of(plant(), station).match(known -> known, why -> {
+        return known(sequences.of(plant(), station));
+    }
+
+    private static Sequence known(Sequences.Control control) {
+        return control.sequence().match(known -> known, why -> {
             throw new Refused(why);
         });
     }
@@ -163,13 +167,9 @@ record PaperWork(
     private Map<String, Controlled> edited() {
         Map<String, Controlled> edited = new LinkedHashMap<>();
         for (Station station : plant().stations()) {
-            if (!sequences.last(station).text().isEmpty()) {
-                edited.put(
-                        station.id(),
-                        new Controlled(
-                                controls(station),
-                                "the sequence of edit "
-                                        + sequences.last(station).number()));
+            Sequences.Control control = sequences.of(plant(), station);
+            if (control.edit() > 0) {
+                edited.put(station.id(), new Controlled(known(control), "the sequence of edit " + control.edit()));
             }
         }
         return edited;

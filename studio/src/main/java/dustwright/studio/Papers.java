@@ -11,6 +11,7 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.plantfile.Reading;
+import dustwright.studio.Kept.Edited;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -183,13 +184,13 @@ final class Papers implements AutoCloseable {
 
     private Kind control(Plant plant, Station station) {
         boolean several = plant.stations().size() > 1;
+        Edited last = desk.sequences().last(station);
         return new Kind(
                 "control-" + station.id(),
                 several ? "Control of station " + station.id() : "Control",
-                (desk.sequences().last(station).text().isEmpty()
+                (last.text().isEmpty()
                                 ? "The sequence the panel begins with"
-                                : "The sequence as it was edited here, edit "
-                                        + desk.sequences().last(station).number())
+                                : "The sequence as it was edited here, edit " + last.number())
                         + ": operations in sentences, steps, matrix, signals, alarms, shop test, program. No certified safety design.",
                 Sequences.unable(station).orElse(""),
                 work -> work.control(station));

@@ -78,6 +78,10 @@ final class Pencil {
         }
     }
 
+    boolean has(String path) {
+        return PlantEditor.onOneLine(text, path).isPresent();
+    }
+
     Pencil copy() {
         return new Pencil(text, folder);
     }

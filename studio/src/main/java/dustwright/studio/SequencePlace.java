@@ -89,19 +89,19 @@ final class SequencePlace {
     }
 
     private View view(Plant plant, Station station) {
-        Sequences sequences = desk.sequences();
-        Edited last = sequences.last(station);
+        List<Edited> edits = desk.sequences().edits(station);
+        Edited last = edits.stream().findFirst().orElse(Edited.NEVER);
         return new View(
                 station.id(),
                 last.number(),
                 !last.text().isEmpty(),
                 last.at(),
                 last.author(),
-                sequences.text(plant, station),
+                Sequences.text(plant, station, last),
                 Arrays.stream(Options.Extra.values())
                         .map(e -> new Extra(e.name(), words(e)))
                         .toList(),
-                sequences.edits(station).stream()
+                edits.stream()
                         .skip(1)
                         .map(e -> new Earlier(e.number(), e.at(), e.author(), e.text()))
                         .toList());

@@ -46,9 +46,10 @@ final class Sequences {
 
     /** The last edit; where its text is empty, or there is none, the plant's own counts. */
     Edited last(Station station) {
-        return edits(station).stream().findFirst().orElse(Edited.NEVER);
+        return kept.lastEdited(station.id());
     }
 
+    /** Newest first. */
     List<Edited> edits(Station station) {
         return kept.edited(station.id());
     }
@@ -58,13 +59,24 @@ final class Sequences {
         return kept.edits();
     }
 
-    /** What controls a station now, or why that cannot be read. */
-    Outcome<Sequence> of(Plant plant, Station station) {
+    /**
+     * What controls a station now, or why that cannot be read.
+     *
+     * @param edit its number; 0 where the plant's own counts
+     */
+    record Control(Outcome<Sequence> sequence, int edit) {}
+
+    /** Both are read at one moment. */
+    Control of(Plant plant, Station station) {
+        Edited last = last(station);
+        return new Control(sequence(plant, station, last), last.text().isEmpty() ? 0 : last.number());
+    }
+
+    private static Outcome<Sequence> sequence(Plant plant, Station station, Edited last) {
         Optional<String> unable = unable(station);
         if (unable.isPresent()) {
             return new Outcome.NotSolved<>(unable.get());
         }
-        Edited last = last(station);
         if (last.text().isEmpty()) {
             return new Outcome.Solved<>(plain(plant, station, Set.of()));
         }
@@ -75,10 +87,9 @@ final class Sequences {
                         + ((SequenceReading.Faults) reading).faults().get(0).text());
     }
 
-    /** Its text. */
-    String text(Plant plant, Station station) {
-        String own = last(station).text();
-        return own.isEmpty() ? SequenceText.of(plain(plant, station, Set.of())) : own;
+    /** The text that counts, where this is the last edit. */
+    static String text(Plant plant, Station station, Edited last) {
+        return last.text().isEmpty() ? SequenceText.of(plain(plant, station, Set.of())) : last.text();
     }
 
     /** Keeps an edit that was thought out on the edit before it; false where there is a later one by now. */

@@ -126,7 +126,7 @@ final class SetView {
         return solve(plant, asked).findings.stream()
                 .filter(f -> f.id().equals(finding))
                 .findFirst()
-                .map(f -> DerivationBlock.of(f, asked.show()).markup());
+                .map(f -> DerivationBlock.onPage(f, asked.show()).markup());
     }
 
     private View view(long version) {

@@ -30,8 +30,8 @@ final class SigningIn {
         config.routes.get("/api/session", request -> answer(request, session(request)));
         config.routes.post("/api/session", this::signIn);
         config.routes.post("/api/session/end", request -> {
-            Guard.token(request).ifPresent(people::signOut);
-            request.removeCookie(Guard.COOKIE, "/");
+            guard.token(request).ifPresent(people::signOut);
+            request.removeCookie(guard.cookie(), "/");
             answer(request, Map.of("why", ""));
         });
     }
@@ -50,7 +50,7 @@ final class SigningIn {
                 text(asked, "name"),
                 text(asked, "password").toCharArray(),
                 Guard.network(request.ip()),
-                Guard.token(request));
+                guard.token(request));
         if (entry.wait_s() > 0) {
             request.header("Retry-After", Long.toString(entry.wait_s()));
             throw new Guard.Refusal(429, "Too many tries. Try again in " + entry.wait_s() + " s.");
@@ -58,7 +58,7 @@ final class SigningIn {
         String token = entry.token()
                 .orElseThrow(() -> new Guard.Refusal(401, "This name and this password do not belong together."));
         request.cookie(new Cookie(
-                Guard.COOKIE, token, "/", -1, request.scheme().equals("https"), true, null, SameSite.STRICT));
+                guard.cookie(), token, "/", -1, request.scheme().equals("https"), true, null, SameSite.STRICT));
         answer(request, Map.of("why", ""));
     }
 }

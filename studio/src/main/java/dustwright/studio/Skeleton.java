@@ -15,7 +15,7 @@ import java.util.Optional;
 /**
  * A plant as what a hand can take: places and the lines between them.
  *
- * @param nodes inlets, stations and points that have a place, and the corners of drawn runs
+ * @param nodes inlets, stations, points and the panel where they have a place, and the corners of drawn runs
  * @param lines each drawn run from end to end
  */
 record Skeleton(List<Node> nodes, List<Line> lines) {
@@ -24,6 +24,7 @@ record Skeleton(List<Node> nodes, List<Line> lines) {
         INLET,
         POINT,
         STATION,
+        PANEL,
         CORNER
     }
 
@@ -40,6 +41,7 @@ record Skeleton(List<Node> nodes, List<Line> lines) {
                 case INLET -> "inlets." + id + ".at";
                 case POINT -> "points." + id;
                 case STATION -> "stations." + id + ".at";
+                case PANEL -> "panel.at";
                 case CORNER -> "runs." + id + ".via[" + corner + "]";
             };
         }
@@ -60,6 +62,7 @@ record Skeleton(List<Node> nodes, List<Line> lines) {
             station.at().ifPresent(at -> named.put(station.id(), new Node(Kind.STATION, station.id(), 0, at)));
         }
         List<Node> nodes = new ArrayList<>(named.values());
+        plant.site().panel().ifPresent(at -> nodes.add(new Node(Kind.PANEL, "", 0, at)));
         List<Line> lines = new ArrayList<>();
         for (Run run : plant.runs()) {
             line(run, named).ifPresent(line -> {

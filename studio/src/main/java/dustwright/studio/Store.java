@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 /**
  * The database of a studio or of many: a file on this machine, or a PostgreSQL server for a team. Both take the same statements and the
@@ -24,6 +25,8 @@ public final class Store implements AutoCloseable {
     private static final int CONNECTIONS_TO_SERVER = 16;
     /** So that of several programs that open a new database only one makes its tables. */
     private static final long MAKING_TABLES = 7_301_934;
+
+    private static final int MARK_letters = 8;
 
     private final HikariDataSource source;
     private final boolean server;
@@ -73,6 +76,15 @@ public final class Store implements AutoCloseable {
                     "what is typed cannot be kept in " + where + ": " + cause.getMessage(),
                     cause instanceof SQLException sql ? sql : new SQLException(cause));
         }
+    }
+
+    /** Tells this database from another, for those who see both: some letters that come from where it is. */
+    String mark() {
+        String whole =
+                server ? where : Path.of(where).toAbsolutePath().normalize().toString();
+        return UUID.nameUUIDFromBytes(whole.getBytes(StandardCharsets.UTF_8))
+                .toString()
+                .substring(0, MARK_letters);
     }
 
     static Store open(Path file) {

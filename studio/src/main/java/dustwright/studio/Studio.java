@@ -6,16 +6,11 @@ import static dustwright.studio.Exchange.show;
 import static dustwright.studio.Exchange.text;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Place;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
-import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
-import dustwright.engine.tubing.Tool;
-import dustwright.engine.tubing.Tube;
-import dustwright.plantfile.PlantEditor;
 import dustwright.plantfile.Reading;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -60,10 +55,12 @@ public final class Studio implements AutoCloseable {
             "terms.js",
             "terms.json",
             "print.css",
+            "figures.js",
             "findingrow.js",
             "plate.js",
             "station.js",
             "element.js",
+            "extend.js",
             "tour.js",
             "server.js",
             "people.js",
@@ -94,7 +91,8 @@ public final class Studio implements AutoCloseable {
         this.signingIn = new SigningIn(people, guard);
         this.watch = new Watch(
                 () -> desk.copy().version(),
-                token -> !guard.signInAsked() || token.flatMap(people::of).isPresent());
+                page -> !guard.signInAsked()
+                        || guard.token(page).flatMap(people::of).isPresent());
         Javalin served = Javalin.create(config -> {
             routes(config);
             opening.certificate()
@@ -218,7 +216,8 @@ public final class Studio implements AutoCloseable {
             answer(request, Map.of("why", ""));
         });
         config.routes.get("/api/derivation", this::derivation);
-        config.routes.get("/api/part", this::part);
+        config.routes.get(
+                "/api/part", request -> Parts.part(request, desk.copy().text()));
         config.routes.get("/api/places", this::places);
         config.routes.get(
                 "/api/text",
@@ -229,14 +228,7 @@ public final class Studio implements AutoCloseable {
         papers.routes(config);
         config.routes.post("/api/value", request -> {
             JsonNode body = body(request);
-            changed(
-                    request,
-                    desk.set(
-                            version(body),
-                            text(body, "path"),
-                            Optional.ofNullable(body.get("was")).map(JsonNode::asText),
-                            text(body, "value"),
-                            body.path("plain").asBoolean(true)));
+            changed(request, value(body));
         });
         config.routes.post("/api/text", request -> {
             JsonNode body = body(request);
@@ -276,6 +268,21 @@ public final class Studio implements AutoCloseable {
             request.status(500);
             answer(request, Map.of("why", "Not kept: " + fault.getMessage()));
         });
+    }
+
+    private Desk.Changed value(JsonNode body) {
+        String path = text(body, "path");
+        String how = body.path("how").asText("set");
+        if (!how.equals("set") || body.path("value").isContainerNode()) {
+            String done = how.equals("set") ? path + ": changed" : Parts.what(how, body);
+            return desk.edit(version(body), done, path, text -> Parts.edit(text, how, path, body.path("value")));
+        }
+        return desk.set(
+                version(body),
+                path,
+                Optional.ofNullable(body.get("was")).map(JsonNode::asText),
+                text(body, "value"),
+                body.path("plain").asBoolean(true));
     }
 
     private record PlantCard(
@@ -356,44 +363,6 @@ public final class Studio implements AutoCloseable {
         answer(request, covered.of(copy.version(), known(copy), show(request)));
     }
 
-    private record Part(String path, List<Line> values) {}
-
-    /** One value; {@code choices} are the names that may stand there. */
-    private record Line(String path, String key, String text, boolean plain, List<String> choices) {}
-
-    private void part(Context request) {
-        String kind = "run".equals(request.queryParam("kind")) ? "runs" : "inlets";
-        String id = Optional.ofNullable(request.queryParam("id")).orElse("");
-        String path = kind + "." + id;
-        Desk.Copy copy = desk.copy();
-        List<Line> lines = PlantEditor.values(copy.text(), path).stream()
-                .map(v -> new Line(v.path(), v.key(), v.text(), v.plain(), choices(copy, v.key())))
-                .toList();
-        answer(request, new Part(path, lines));
-    }
-
-    private static List<String> choices(Desk.Copy copy, String key) {
-        Optional<Plant> plant = copy.plant();
-        return switch (key) {
-            case "hose" ->
-                plant.map(p -> p.hoses().stream().map(Hose::id).toList()).orElse(List.of());
-            case "tool" ->
-                plant.map(p -> p.tools().stream().map(Tool::id).toList()).orElse(List.of());
-            case "tube" ->
-                plant.map(p -> p.tubes().stream().map(Tube::id).toList()).orElse(List.of());
-            case "dust" ->
-                plant.map(p -> p.dusts().stream().map(Dust::id).toList()).orElse(List.of());
-            case "zone" ->
-                plant.map(p -> p.inlets().stream()
-                                .map(Inlet::zone)
-                                .filter(zone -> !zone.isEmpty())
-                                .distinct()
-                                .toList())
-                        .orElse(List.of());
-            default -> List.of();
-        };
-    }
-
     /** The profile along the way through a piece; of the tightest way where the piece has none. */
     private void profile(Context request) {
         Desk.Copy copy = desk.copy();
@@ -462,21 +431,13 @@ public final class Studio implements AutoCloseable {
                             "A revision carries the name of who accepts it, up to 80 letters, and a note up to 500."));
             return;
         }
-        String unacceptable = desk.unacceptable();
-        if (!unacceptable.isEmpty()) {
-            request.status(422);
-            answer(request, Map.of("why", "Nothing was accepted. " + unacceptable));
+        Desk.Accepted accepted = desk.accept(version(body), author, text(body, "note"));
+        if (accepted.revision().isPresent()) {
+            answer(request, accepted.revision().get());
             return;
         }
-        Optional<Kept.Revision> revision = desk.accept(version(body), author, text(body, "note"));
-        if (revision.isEmpty()) {
-            request.status(409);
-            answer(
-                    request,
-                    Map.of("why", "Nothing was accepted: the plant changed in the meantime. This page now shows it."));
-            return;
-        }
-        answer(request, revision.get());
+        request.status(accepted.stale() ? 409 : 422);
+        answer(request, Map.of("why", accepted.why()));
     }
 
     private void sign(Context request) {

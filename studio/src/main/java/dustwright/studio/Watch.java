@@ -1,7 +1,7 @@
 package dustwright.studio;
 
+import io.javalin.http.Context;
 import io.javalin.http.sse.SseClient;
-import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.Executors;
@@ -18,7 +18,7 @@ final class Watch implements AutoCloseable {
 
     private final Queue<SseClient> pages = new ConcurrentLinkedQueue<>();
     private final LongSupplier version;
-    private final Predicate<Optional<String>> may;
+    private final Predicate<Context> may;
     private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor(task -> {
         Thread thread = new Thread(task, "watch");
         thread.setDaemon(true);
@@ -27,8 +27,8 @@ final class Watch implements AutoCloseable {
     private final Future<?> looking;
     private long told = -1;
 
-    /** Watches a version; {@code may} tells whether who has a token may look. */
-    Watch(LongSupplier version, Predicate<Optional<String>> may) {
+    /** Watches a version; {@code may} tells whether who asked for a page may still look. */
+    Watch(LongSupplier version, Predicate<Context> may) {
         this.version = version;
         this.may = may;
         looking = clock.scheduleWithFixedDelay(this::look, EACH_ms, EACH_ms, TimeUnit.MILLISECONDS);
@@ -58,7 +58,7 @@ final class Watch implements AutoCloseable {
             return;
         }
         try {
-            pages.stream().filter(page -> !may.test(Guard.token(page.ctx()))).forEach(SseClient::close);
+            pages.stream().filter(page -> !may.test(page.ctx())).forEach(SseClient::close);
             long now = version.getAsLong();
             if (now != told) {
                 tell(now);

@@ -35,8 +35,8 @@ export class Compare {
   }
 
   async letGo(name) {
-    await change('/api/alternative/letgo', {name});
-    this.load();
+    const result = await change('/api/alternative/letgo', {name});
+    if (result.ok) this.load(); else this.say(result.content.why);
   }
 
   async takeUp(name) {

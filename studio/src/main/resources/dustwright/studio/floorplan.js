@@ -100,7 +100,8 @@ export class FloorPlan {
   }
 
   async hand(file) {
-    const answer = await fetch(`/api/floorplan/picture?number=${this.plan.number}`, {method: 'POST', headers: {'Content-Type': 'application/octet-stream', 'X-Dustwright': 'studio'}, body: file});
+    const answer = await fetch(`/api/floorplan/picture?number=${this.plan.number}`, {method: 'POST', headers: {'Content-Type': 'application/octet-stream', 'X-Dustwright': 'studio'}, body: file}).catch(() => null);
+    if (!answer) { this.page.say('Not taken: the studio is not answering. Choose the picture again once it answers.', 0); return; }
     const content = answer.status === 413 ? {why: 'This picture is too large: 6 MB at most.'} : await answer.json();
     if (!answer.ok) { this.refused(answer.status === 409, `Not taken: ${content.why ?? content.title}`); return; }
     this.take(content);

@@ -6,13 +6,13 @@ const SVG = 'http://www.w3.org/2000/svg';
 const NEAR = 14;
 const NEAR_FINGER = 24;
 const FOOT = 0.3048;
-const LAYING = ['inlet', 'tube', 'wall', 'measure', 'floor'];
-const KINDS = ['inlet', 'point', 'station', 'corner'];
+const LAYING = ['inlet', 'tube', 'wall', 'machine', 'measure', 'floor'];
+const KINDS = ['inlet', 'point', 'station', 'panel', 'corner'];
 const key = place => `${place.kind} ${place.id} ${place.corner}`;
 const FINGERS = matchMedia('(pointer: coarse)').matches;
 
 export class Hand {
-  // page: {view, units, version, chosen, adopt, choose, shown, say, panel, floor, cross}
+  // page: {unsent, notAnswering, view, units, version, chosen, adopt, choose, shown, say, panel, floor, cross}
   constructor(drawing, page) {
     this.drawing = drawing;
     this.page = page;
@@ -23,6 +23,7 @@ export class Hand {
     this.places = null;
     this.held = [];
     this.on = null;
+    this.what = 'receiver';
     this.cross = new Cross(this, page.cross, page.say);
     drawing.hand = this;
   }
@@ -110,9 +111,16 @@ export class Hand {
       inlet: 'Click where the new inlet is, or walk there by arrows and Enter: it is laid like the chosen inlet, with a drop into the nearest header.',
       tube: this.from ? 'Click the corners, then the point, the receiver or the tube it runs into. Esc takes the last corner back.' : 'Click the inlet or point where the tube begins, or walk there by arrows and Enter.',
       wall: this.corners.length ? 'Click the next corner; Enter, or a click on the last corner again, ends the wall. Esc takes a corner back.' : 'Click where the wall begins, or walk there by arrows and Enter.',
+      machine: this.machineHint(),
       floor: 'Click two points of the picture whose places you know, or walk there by arrows and Enter. Esc takes the last point back.',
       measure: this.first ? 'Click the other end.' : 'Click one end of what is measured, or walk there by arrows and Enter.',
     }[this.mode];
+  }
+
+  machineHint() {
+    if (this.what === 'panel') return 'Click where the control panel stands, or walk there by arrows and Enter.';
+    if (this.what !== 'receiver') return `Click the receiver it belongs to, or walk there by arrows and Enter: its figures are asked for in the margin column.`;
+    return this.from ? 'Click the corners of its tube; once more on the last corner, or Enter there, and the receiver stands. Esc takes the last corner back.' : 'Click the inlet or point from which a tube leads to the new receiver, or walk there by arrows and Enter. It is set up like the chosen station.';
   }
 
   // ---------------------------------------------------------------- the pointer; true where the hand took it
@@ -149,7 +157,7 @@ export class Hand {
       this.overlay();
       return true;
     }
-    if (this.mode === 'tube' && this.from || this.mode === 'wall' && this.corners.length || this.mode === 'measure' && this.first) { this.at = at; this.overlay(); }
+    if (this.from || this.mode === 'wall' && this.corners.length || this.mode === 'measure' && this.first) { this.at = at; this.overlay(); }
     return false;
   }
 
@@ -211,6 +219,7 @@ export class Hand {
     if (this.mode === 'inlet') this.inlet(at, free);
     if (this.mode === 'tube') this.tube(at, run, free);
     if (this.mode === 'wall') this.wall(at, free);
+    if (this.mode === 'machine') this.machine(at, free);
     if (this.mode === 'measure') this.measure(at);
     if (this.mode === 'floor') this.page.floor.click(at);
   }
@@ -280,7 +289,8 @@ export class Hand {
   // Height of what is laid next.
   get level() {
     if (this.mode === 'inlet') return this.model(this.onSheet({...this.cross.at, z: 0}))?.z ?? 0;
-    if (this.mode === 'tube') return this.height ?? (this.corners.at(-1) ?? this.from ?? this.model(this.onSheet({...this.cross.at, z: 0})))?.z ?? 0;
+    if (this.mode === 'machine' && this.what !== 'receiver') return this.what === 'panel' ? this.height ?? 0 : this.places.places.find(one => one.kind === 'station')?.z ?? 0;
+    if (this.mode === 'tube' || this.mode === 'machine') return this.height ?? (this.corners.at(-1) ?? this.from ?? this.model(this.onSheet({...this.cross.at, z: 0})))?.z ?? 0;
     if (this.mode === 'measure') return (this.first && this.firstPlace?.z) ?? 0;
     return this.mode === 'wall' ? this.height ?? this.corners.at(-1)?.z ?? 0 : 0;
   }
@@ -334,6 +344,12 @@ export class Hand {
 
   async act(body, done) {
     const result = await change('/api/draw', {version: this.page.version(), ...body});
+    if (result.away) {
+      this.page.unsent.keepDrawn(body, this.page.version(), `Drawn: ${body.what}`);
+      this.page.say('Not kept yet: the studio is not answering. What you drew waits in this page and will be sent; the drawing shows the plant without it.', 0);
+      this.page.notAnswering();
+      return [];
+    }
     if (!result.ok) { this.page.say(`Not drawn: ${result.content.why}`, 12000); if (result.stale) this.page.reload(); return false; }
     await this.page.adopt(result.content.plant);
     if (done) this.page.say(done(result.content.laid));
@@ -371,32 +387,75 @@ export class Hand {
 
   async inlet(at, free) {
     const like = this.model(at);
-    if (!like) { this.page.say('There is no inlet to lay another one like it: write the first one in Text.'); return; }
+    if (!like) { this.page.say('There is no inlet to lay another one like it: add the first one under All figures, inlets.'); return; }
     const place = this.inBuilding(at, like.z);
     const {x, y} = free ? place : this.onWall(this.inBuilding(at, this.floor(like.z))) ?? this.rounded(place);
     const laid = await this.act({what: 'inlet', like: like.id, x, y, z: like.z},
       ids => `Inlet ${ids[0]} is laid like ${like.id}.`);
-    if (laid) this.page.choose('inlet', laid[0]);
+    if (laid && laid.length) this.page.choose('inlet', laid[0]);
   }
 
   tube(at, run, free) {
     const place = this.nearest(at, ['inlet', 'point', 'station']);
-    if (!this.from) {
-      if (!place || place.kind === 'station') { this.page.say('A tube begins at an inlet or a point.'); return; }
-      this.from = place;
-      const height = this.height ?? place.z;
-      if (Math.abs(height - place.z) > 0.01) this.corners.push({x: place.x, y: place.y, z: height});
-      this.page.say(`The tube begins at ${place.id}.`);
-      this.panel(); this.overlay();
-      return;
-    }
+    if (!this.from) { this.begin(place); return; }
     const to = place && place.id !== this.from.id ? place.id : run;
     if (to) { this.finish(to); return; }
+    this.corners.push(this.corner(at, free));
+    this.soFar();
+  }
+
+  begin(place) {
+    if (!place || place.kind === 'station') { this.page.say('A tube begins at an inlet or a point.'); return; }
+    this.from = place;
+    const height = this.height ?? place.z;
+    if (Math.abs(height - place.z) > 0.01) this.corners.push({x: place.x, y: place.y, z: height});
+    this.page.say(`The tube begins at ${place.id}.`);
+    this.panel(); this.overlay();
+  }
+
+  corner(at, free) {
     const last = this.corners.at(-1) ?? this.from;
-    const place_m = this.inBuilding(at, this.height ?? last.z);
-    this.corners.push(free ? place_m : this.onWall(place_m) ?? this.square(last, this.rounded(place_m)));
+    const place = this.inBuilding(at, this.height ?? last.z);
+    return free ? place : this.onWall(place) ?? this.square(last, this.rounded(place));
+  }
+
+  soFar() {
     this.page.say(`${this.corners.length === 1 ? '1 corner' : `${this.corners.length} corners`} so far.`);
     this.overlay();
+  }
+
+  // A receiver at the end of a tube of its own, a part of a receiver that is there, or the panel.
+  machine(at, free) {
+    if (this.what === 'panel') { this.setPanel(at, free); return; }
+    if (this.what !== 'receiver') {
+      const station = this.nearest(at, ['station']);
+      if (!station) { this.page.say('Click the receiver it belongs to.'); return; }
+      this.page.part(`stations.${station.id}.${this.what}`);
+      return;
+    }
+    if (!this.from) { this.begin(this.nearest(at, ['inlet', 'point', 'station'])); return; }
+    const corner = this.corner(at, free);
+    const last = this.corners.at(-1);
+    if (last && Math.hypot(corner.x - last.x, corner.y - last.y) < 0.02) { this.setReceiver(); return; }
+    this.corners.push(corner);
+    this.soFar();
+  }
+
+  async setReceiver() {
+    const {from, corners} = this;
+    const laid = await this.act({what: 'station', from: from.id, corners, like: this.page.choice().kind === 'station' ? this.page.choice().id : '', tube: this.size ?? this.places.tubes[0]},
+      ids => `Receiver ${ids[0]} stands, with the figures of another station of this plant: see what is its own.`);
+    if (!laid) return;
+    this.from = null;
+    this.corners = [];
+    this.overlay();
+    if (laid.length) this.page.choose('station', laid[0]);
+  }
+
+  async setPanel(at, free) {
+    const place = this.inBuilding(at, this.height ?? 0);
+    const {x, y, z} = free ? place : this.onWall(place) ?? this.rounded(place);
+    if (await this.act({what: 'panel', x, y, z}, () => 'The panel stands there, for the drawings.')) this.page.part('panel');
   }
 
   rounded({x, y, z}) {
@@ -458,7 +517,7 @@ export class Hand {
     this.from = null;
     this.corners = [];
     this.overlay();
-    this.page.choose('run', laid[0]);
+    if (laid.length) this.page.choose('run', laid[0]);
   }
 
   // Between the places that are pointed at, in their true positions: a plan leans by height. Elsewhere at the height of the other end, or of the floor.
@@ -506,9 +565,9 @@ export class Hand {
       layer.append(made);
     };
     const p = this.pixel;
-    if (this.mode === 'move' || this.mode === 'tube') {
+    if (['move', 'tube', 'machine'].includes(this.mode)) {
       for (const place of this.places.places) {
-        if (this.mode === 'tube' && place.kind === 'corner') continue;
+        if (this.mode !== 'move' && place.kind === 'corner') continue;
         const [x, y] = this.onSheet(place);
         const r = (place.kind === 'corner' ? 2.5 : 3.5) * p;
         shape('rect', {x: x - r, y: y - r, width: 2 * r, height: 2 * r, class: this.taken.includes(place) ? 'grip taken' : 'grip', 'stroke-width': p});
@@ -546,6 +605,6 @@ export class Hand {
 }
 
 // A place in words, and as which piece of the plant it is shown.
-export const named = place => place.kind === 'corner' ? `corner ${place.corner + 1} of ${place.id}` : `${place.kind === 'station' ? 'receiver' : place.kind} ${place.id}`;
+export const named = place => place.kind === 'corner' ? `corner ${place.corner + 1} of ${place.id}` : place.kind === 'panel' ? 'panel' : `${place.kind === 'station' ? 'receiver' : place.kind} ${place.id}`;
 export const shownAs = place => place.kind === 'corner' ? 'run' : place.kind;
 

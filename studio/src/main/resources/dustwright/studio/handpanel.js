@@ -4,10 +4,11 @@ import {named} from './hand.js';
 
 export function handPanel(box, hint, hand, say) {
   hint.textContent = hand.hint();
-  box.hidden = !(hand.mode === 'move' && hand.taken.length || ['tube', 'wall', 'floor'].includes(hand.mode));
+  box.hidden = !(hand.mode === 'move' && hand.taken.length || ['tube', 'wall', 'machine', 'floor'].includes(hand.mode));
   if (box.hidden) return;
   if (hand.mode === 'floor') { hand.page.floor.fill(box); return; }
-  if (hand.mode === 'tube') { tubePanel(box, hand); return; }
+  if (hand.mode === 'tube') { box.replaceChildren(...laid('New tube', hand, sizeOf(hand), heightOf(hand))); return; }
+  if (hand.mode === 'machine') { machinePanel(box, hand); return; }
   if (hand.mode === 'wall') { wallPanel(box, hand, say); return; }
   const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(named).join(', ');
   const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));
@@ -25,14 +26,31 @@ export function handPanel(box, hint, hand, say) {
       ...(one?.kind === 'corner' ? [element('button', {type: 'button', on: () => hand.act({what: 'split', run: one.id}, ids => `Split at ${ids[0]}.`)}, 'Split this run')] : [])));
 }
 
-function tubePanel(box, hand) {
+function laid(name, hand, ...fields) {
+  return [element('div', {class: 'headline'}, element('h2', {}, name), element('span', {class: 'cap'}, hand.from ? `from ${hand.from.id}` : '')), element('div', {class: 'acts'}, ...fields)];
+}
+
+function sizeOf(hand) {
   const size = element('select', {'aria-label': 'Tube size'}, ...(hand.places?.tubes ?? []).map(id => element('option', {value: id}, id)));
   size.value = hand.size ?? hand.places?.tubes[0];
   size.addEventListener('change', () => { hand.size = size.value; });
-  const height = element('input', {'aria-label': 'Height', size: '7', autocomplete: 'off', placeholder: 'as it begins', value: hand.height === undefined ? '' : hand.length(hand.height)});
+  return element('label', {}, 'Size ', size);
+}
+
+function heightOf(hand, otherwise = 'as it begins') {
+  const height = element('input', {'aria-label': 'Height', size: '7', autocomplete: 'off', placeholder: otherwise, value: hand.height === undefined ? '' : hand.length(hand.height)});
   height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : hand.typed(height.value) ?? hand.height; });
-  box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'New tube'), element('span', {class: 'cap'}, hand.from ? `from ${hand.from.id}` : '')),
-    element('div', {class: 'acts'}, element('label', {}, 'Size ', size), element('label', {}, 'Height ', height)));
+  return element('label', {}, 'Height ', height);
+}
+
+const MACHINES = [['receiver', 'Receiver with its machines'], ['producers', 'Vacuum producer'], ['rotary valve', 'Rotary valve'], ['container', 'Bulk bag or drum'], ['relief valve', 'Relief valve'], ['vent valve', 'Vent valve'], ['safety filter', 'Safety filter'], ['panel', 'Control panel']];
+
+function machinePanel(box, hand) {
+  const what = element('select', {'aria-label': 'Which machine'}, ...MACHINES.map(([key, words]) => element('option', {value: key}, words)));
+  what.value = hand.what;
+  what.addEventListener('change', () => { hand.what = what.value; hand.from = null; hand.corners = []; hand.panel(); hand.overlay(); box.querySelector('select')?.focus(); });
+  const own = {receiver: [sizeOf(hand), heightOf(hand)], panel: [heightOf(hand, 'floor, 0')]}[hand.what] ?? [];
+  box.replaceChildren(...laid('New machine', hand, what, ...own));
 }
 
 function wallPanel(box, hand, say) {

@@ -36,7 +36,7 @@ export class Papers {
     if (one.why) { row.append(element('p', {class: 'cap'}, `Not of this plant. ${one.why}`)); return row; }
     if (this.busy(one)) {
       row.append(element('div', {class: 'acts'}, element('progress', {max: 1, value: one.share, 'aria-label': `${one.title}, how far`}), element('span', {class: 'cap', role: 'status'}, one.stage === 'waiting' ? one.words : `making, ${one.words}`),
-        element('button', {type: 'button', on: async () => this.take((await change('/api/papers/stop', {paper: one.id})).content)}, 'Stop')));
+        element('button', {type: 'button', on: async () => { const result = await change('/api/papers/stop', {paper: one.id}); if (result.ok) this.take(result.content); else at('papershint').textContent = result.content.why; }}, 'Stop')));
     } else if (!this.view.why) {
       row.append(element('div', {class: 'acts'}, element('button', {type: 'button', on: () => this.make(one.id)}, one.files.length ? 'Make anew' : 'Make'), element('span', {class: 'cap', role: 'status'}, one.words)));
     }

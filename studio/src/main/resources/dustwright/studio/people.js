@@ -4,8 +4,8 @@ import {element} from './element.js';
 
 const at = id => document.getElementById(id);
 // What only a designer may press or fill in, also where it is put on the page later.
-const PRESSED = '#take, #mine, #write, #starter, #accept button, #keepas button, #alternatives button, #revisions li > button, #packages progress ~ button, #back, #forth, #seqtake, [data-hand=move], [data-hand=inlet], [data-hand=tube], [data-hand=wall], [data-hand=floor]';
-const FILLED = '#piece input, #source, #seqtext, #altname, #note, #author';
+const PRESSED = '#standstoday, #piece select, #piece .away, #piece .put, #piece .acts button, #take, #mine, #write, #starter, #accept button, #keepas button, #alternatives button, #revisions li > button, #packages progress ~ button, #back, #forth, #seqtake, [data-hand=move], [data-hand=inlet], [data-hand=tube], [data-hand=wall], [data-hand=machine], [data-hand=floor]';
+const FILLED = '#piece input, #piece textarea, #source, #seqtext, #altname, #note, #author';
 
 export class People {
   constructor(say, again) {

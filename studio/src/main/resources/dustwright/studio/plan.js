@@ -1,5 +1,5 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
-import {ask, change, onFloorPlan, onVersion} from './server.js';
+import {ask, change, onFloorPlan, onUnheard, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
@@ -7,6 +7,8 @@ import {findingRow} from './findingrow.js';
 import {Hand, shownAs} from './hand.js';
 import {handPanel} from './handpanel.js';
 import {Compare} from './compare.js';
+import {Extend} from './extend.js';
+import {Figures} from './figures.js';
 import {People} from './people.js';
 import {Machines} from './machines.js';
 import {Panel} from './panel.js';
@@ -23,6 +25,7 @@ const drawing = new Drawing(at('drawing'), choose);
 const panel = new Panel(() => state.units, say, cells => { if (state.place === 'panel') block(cells); });
 const sequence = new Sequence(() => at('panelstation').value, () => panel.begin(), () => place('panel'), say);
 const compare = new Compare({version: () => state.plant.version, asked: () => asked(), adopt: plant => adopt(plant)}, say);
+const extend = new Extend({version: () => state.plant.version, units: () => state.units, show: (kind, id) => { if (kind === 'run' || kind === 'inlet') { place('plan'); state.kind = kind; state.id = id; drawing.mark(kind, id); drawing.inSight(kind, id); figuresShown(); profile(); } }}, say);
 const terms = new Terms();
 const machines = new Machines(() => asked(), () => toAddress(), (...roots) => terms.mark(...roots));
 const papersMade = new Papers(() => state.units, (...roots) => terms.mark(...roots));
@@ -32,18 +35,25 @@ const hand = new Hand(drawing, {
   floor, cross: at('cross'), choice: () => state,
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
   adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(at('hand'), at('hint'), hand, say),
+  unsent: {keepDrawn: (...drawn) => unsent.keepDrawn(...drawn)}, notAnswering: () => notAnswering(),
   shown: place => {
     const kind = place ? shownAs(place) : '';
     if (kind === state.kind && (place?.id ?? '') === state.id) return;
     state.kind = kind; state.id = place?.id ?? '';
-    drawing.mark(state.kind, state.id); piece(); toAddress();
+    drawing.mark(state.kind, state.id); figuresShown(); toAddress();
   },
-  choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); },
+  choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); }, part: path => part(path),
 });
 
 const people = new People(say, papers);
 const unsent = new Unsent(say);
 const tour = new Tour(state);
+const figures = new Figures(at('piece'), {
+  version: () => state.plant.version, adopt: plant => adopt(plant), load: () => load(), unsent, notAnswering: () => notAnswering(), show: path => part(path), below: () => [at('reading')],
+  around: () => [...(drawn() ? [element('button', {type: 'button', title: 'z', on: () => drawing.to(state.kind, state.id)}, 'Show it')] : []),
+    ...(state.kind === 'run' && people.designs ? [element('button', {type: 'button', on: () => hand.act({what: 'take tube away', run: state.id}, () => 'The tube is taken away. Back undoes that.')}, 'Take away')] : []),
+    element('button', {type: 'button', on: () => { state.kind = ''; drawing.mark(); piece(); toAddress(); }}, 'Done')],
+});
 
 function say(words, hold = 6000) {
   at('say').textContent = words;
@@ -76,7 +86,7 @@ async function adopt(plant) {
   at('scale').classList.add('stale');
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
   if (!plant.known) { at('judged').textContent = at('worstof').textContent = ''; at('scale').replaceChildren(); at('scale').classList.remove('stale'); if (state.place === 'text') await text.load(); return; }
-  await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'papers' ? papersMade.load() : null]);
+  await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'extend' ? extend.load() : null, state.place === 'papers' ? papersMade.load() : null]);
   if (first) tour.first(plant.demo);
 }
 
@@ -106,7 +116,7 @@ function draw(set) {
   drawing.mark(state.kind, state.id);
   hand.overlay();
   at('profile').innerHTML = set.profile;
-  if (state.kind) profile();
+  if (drawn()) profile();
   at('setname').textContent = set.set;
   if (state.place !== 'panel') block(set.block);
   findings(set);
@@ -124,7 +134,7 @@ function block(cells) {
 // Along the way through what is chosen.
 async function profile() {
   if (!state.set?.solved) return;
-  const drawn = state.kind ? await ask('profile', '/api/profile', {...state.how, kind: state.kind, id: state.id}) : state.set.profile;
+  const drawn = state.kind === 'run' || state.kind === 'inlet' ? await ask('profile', '/api/profile', {...state.how, kind: state.kind, id: state.id}) : state.set.profile;
   if (drawn !== null) at('profile').innerHTML = drawn;
 }
 
@@ -194,52 +204,33 @@ function underive() { at('steps').hidden = true; at('drawing').focus(); }
 
 // ------------------------------------------------------------------ the chosen piece
 
+const SECTIONS = {run: 'runs', inlet: 'inlets', point: 'points', station: 'stations'};
+const pathOf = ({kind, id}) => kind === 'part' ? id : kind === 'panel' ? 'panel' : kind ? `${SECTIONS[kind]}.${id}` : null;
+
 async function piece() {
   hand.follow(state);
-  const box = at('piece');
-  at('reading').textContent = state.kind ? reading(state.kind, state.id) : '';
-  if (!state.kind) { box.hidden = true; box.dataset.shown = ''; return; }
-  const part = await ask('part', '/api/part', {kind: state.kind, id: state.id});
-  if (!part) return;
-  box.hidden = !part.values.length;
-  const shown = `${state.kind} ${state.id} ${part.values.map(value => value.key)}`;
-  if (box.dataset.shown === shown) { fields.forEach((one, i) => one.renew(part.values[i])); return; }
-  box.dataset.shown = shown;
-  const head = element('div', {class: 'headline'}, element('h2', {}, `${state.kind === 'run' ? 'Tube' : 'Inlet'} ${state.id}`),
-    element('button', {type: 'button', title: 'z', on: () => drawing.to(state.kind, state.id)}, 'Show it'),
-    element('button', {type: 'button', on: () => { state.kind = ''; drawing.mark(); piece(); toAddress(); }}, 'Done'));
-  fields = part.values.map(value => field(value));
-  box.replaceChildren(head, at('reading'), ...fields.map(one => one.row));
+  const path = pathOf(state);
+  at('reading').textContent = drawn() ? reading(state.kind, state.id) : '';
+  if (path === null) { at('piece').after(at('reading')); figures.hide(); return; }
+  await figures.show(path);
 }
 
-// One line of the chosen piece. A newer answer renews it where it stands: what is being typed, or was refused, stays.
-const WAITS = 'Not sent: the studio is not answering. It is kept in this page and will be sent.';
-let fields = [];
-function field(value) {
-  const list = value.choices?.length ? element('datalist', {id: `choices-${value.key}`}, ...value.choices.map(one => element('option', {value: one}))) : null;
-  const input = element('input', {value: unsent.typed(value.path) ?? value.text, 'aria-label': value.key, autocomplete: 'off', ...(list ? {list: list.id} : {})});
-  const why = element('span', {class: 'why', role: 'alert'}, unsent.typed(value.path) === undefined ? '' : WAITS);
-  // What is being typed goes on standing on the value it began with, so that another one is noticed.
-  const renew = newer => {
-    if (input.value === newer.text) why.textContent = '';
-    if (input.value === value.text || input.value === newer.text) { input.value = newer.text; value = newer; return; }
-    if (newer.text !== value.text) why.textContent = `It is ${newer.text} by now.`;
-  };
-  input.addEventListener('change', async () => {
-    const typed = input.value;
-    const sent = {path: value.path, was: value.text, value: typed, plain: value.plain};
-    const result = await change('/api/value', {version: state.plant.version, ...sent}).catch(() => null);
-    if (!result) { unsent.keep(sent); why.textContent = WAITS; notAnswering(); return; }
-    if (result.ok) { why.textContent = ''; value = {...value, text: typed}; await adopt(result.content); return; }
-    why.textContent = result.content.why;
-    if (!result.stale) return;
-    const now = await ask('part', '/api/part', {kind: state.kind, id: state.id});
-    value = now?.values.find(one => one.path === value.path) ?? value;
-    load();
-  });
-  input.addEventListener('keydown', event => { if (event.key === 'Escape') { input.value = value.text; why.textContent = ''; input.blur(); } });
-  return {row: element('label', {class: 'row'}, value.key, input, ...(list ? [list] : []), why), renew};
+// Whether what is chosen is a tube or an inlet of the drawing.
+function drawn() { return state.kind === 'run' || state.kind === 'inlet'; }
+
+// A part of the plant file, chosen by its path; a tube or an inlet is one of the drawing.
+function part(path) {
+  const [, section, id] = /^(runs|inlets)\.(.+)$/.exec(path) ?? [];
+  const piece = section && drawing.pieces().find(one => (section === 'runs' ? one.dataset.run : one.dataset.inlet) === id);
+  state.kind = piece ? section.slice(0, -1) : 'part';
+  state.id = piece ? id : path;
+  drawing.mark(piece ? state.kind : '', piece ? id : '');
+  piece && profile();
+  toAddress();
+  return figuresShown();
 }
+
+async function figuresShown() { try { await piece(); } catch (why) { say(why.message); } }
 
 // ------------------------------------------------------------------ the hand
 
@@ -347,6 +338,7 @@ function place(name) {
   at('text').hidden = name !== 'text';
   at('papers').hidden = name !== 'papers';
   at('compare').hidden = name !== 'compare';
+  at('extend').hidden = name !== 'extend';
   at('machines').hidden = at('machinescolumn').hidden = name !== 'machines';
   at('rehearse').hidden = name !== 'panel';
   at('panel').hidden = name !== 'panel' || sequence.shown;
@@ -356,6 +348,7 @@ function place(name) {
   if (name === 'machines') machines.load();
   if (name === 'papers') papers();
   if (name === 'compare') compare.load();
+  if (name === 'extend') extend.load();
   if (name === 'panel') { panel.titles(); panel.load(); } else { panel.run(false); if (state.set) block(state.set.block); }
   toAddress();
 }
@@ -398,7 +391,7 @@ function fromAddress(plant) {
   state.dust = parts.get('dust') || 'yes';
   state.view = parts.get('view') || 'plan';
   state.units = parts.get('units') || plant.units;
-  for (const kind of ['run', 'inlet']) if (parts.has(kind)) { state.kind = kind; state.id = parts.get(kind); }
+  for (const kind of ['run', 'inlet', 'station', 'point', 'part']) if (parts.has(kind)) { state.kind = kind; state.id = parts.get(kind); }
   if (parts.has('sets')) machines.sets = parts.get('sets');
   if (parts.get('place') && parts.get('place') !== 'plan') place(parts.get('place'));
 }
@@ -422,14 +415,14 @@ function help(show) {
 }
 
 const keys = {
-  '/': () => at('find').focus(), j: () => nextFinding(1), k: () => nextFinding(-1), Enter: () => { if (state.place === 'machines') machines.open(); else if (!hand.enter()) derive(); }, d: light, '?': () => help(at('help').hidden),
+  '/': () => at('find').focus(), a: () => part(''), j: () => nextFinding(1), k: () => nextFinding(-1), Enter: () => { if (state.place === 'machines') machines.open(); else if (!hand.enter()) derive(); }, d: light, '?': () => help(at('help').hidden),
   o: () => { if (state.kind === 'inlet') toggle(state.id); else say('Choose an inlet first.'); },
   '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
-  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('machines'), 4: () => place('panel'), 5: () => place('compare'), 6: () => place('papers'),
+  '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('machines'), 4: () => place('panel'), 5: () => place('compare'), 6: () => place('papers'), 7: () => place('extend'),
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
-  l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), w: () => take('wall'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
+  l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), w: () => take('wall'), s: () => take('machine'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
   ' ': () => { if (state.place === 'panel') panel.run(!panel.running); }, e: () => { if (state.place === 'panel') panel.next(); },
-  z: () => { if (state.kind) drawing.to(state.kind, state.id); else say('Choose a piece or a finding first.'); },
+  z: () => { if (drawn()) drawing.to(state.kind, state.id); else say('Choose a piece or a finding first.'); },
   v: () => { help(true); at('termsearch').focus(); },
   Escape: () => { if (terms.close() || hand.back()) return; if (!at('help').hidden) help(false); else if (state.place === 'machines') machines.back(); else if (!at('steps').hidden) underive(); else { state.kind = ''; drawing.mark(); piece(); } },
 };
@@ -470,13 +463,14 @@ for (const button of document.querySelectorAll('[data-dust]')) button.addEventLi
 for (const button of document.querySelectorAll('[data-place]')) button.addEventListener('click', () => place(button.dataset.place));
 for (const button of document.querySelectorAll('[data-zoom]')) button.addEventListener('click', () => ({in: () => drawing.zoom(1.5), out: () => drawing.zoom(1 / 1.5), all: () => drawing.all()})[button.dataset.zoom]());
 at('tools').addEventListener('click', () => tools(at('tools').getAttribute('aria-expanded') !== 'true'));
+at('figures').addEventListener('click', () => { tools(false); part(''); at('piece').scrollIntoView({block: 'nearest'}); });
 at('shut').addEventListener('click', () => { state.open = []; solve(); });
 at('back').addEventListener('click', () => walk(-1));
 at('forth').addEventListener('click', () => walk(1));
 at('light').addEventListener('click', light);
 at('tourbegin').addEventListener('click', () => { help(false); place('plan'); tour.begin(); });
 at('keys').addEventListener('click', () => help(at('help').hidden));
-at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); if (state.place === 'machines') machines.load(); if (state.place === 'compare') compare.show(); });
+at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); if (state.place === 'machines') machines.load(); if (state.place === 'compare') compare.show(); if (state.place === 'extend') extend.show(); });
 at('find').addEventListener('input', () => {
   const wanted = drawing.pieces().map(one => one.dataset.inlet ?? one.dataset.run);
   at('pieces').replaceChildren(...[...new Set(wanted)].sort().map(id => element('option', {value: id})));
@@ -532,6 +526,8 @@ function notAnswering() {
   lost = true;
   if (state.plant) at('kept').textContent = `not answering · ${state.plant.file}, kept up to step ${state.plant.step}${unsent.words}`;
 }
+onUnheard(notAnswering);
+addEventListener('beforeunload', event => { if (lost && text.typed) event.preventDefault(); });
 onFloorPlan(() => floor.load());
 terms.load();
 take('look');

@@ -98,6 +98,7 @@ export class Sequence {
       await this.taken();
       return;
     }
+    if (result.away) { at('seqhint').textContent = 'not kept: the studio is not answering. What you typed stays on this page; take it again once it answers'; return; }
     this.judged(result.content.faults);
     at('seqhint').textContent = `not taken: ${result.content.why}`;
     if (result.stale) this.load();

@@ -12,10 +12,22 @@ export async function ask(kind, path, parameters = {}) {
   return content;
 }
 
+// A change is kept when this says ok; where nothing answers it says away, and why in words.
 export async function change(path, body) {
-  const answer = await fetch(path, {method: 'POST', headers: {'Content-Type': 'application/json', 'X-Dustwright': 'studio'}, body: JSON.stringify(body)});
+  let answer;
+  try {
+    answer = await fetch(path, {method: 'POST', headers: {'Content-Type': 'application/json', 'X-Dustwright': 'studio'}, body: JSON.stringify(body)});
+  } catch {
+    unheard();
+    return {ok: false, away: true, stale: false, content: {why: 'Not done and not kept: the studio is not answering. Do it again once it answers.'}};
+  }
   return {ok: answer.ok, stale: answer.status === 409, content: await answer.json()};
 }
+
+let unheard = () => {};
+
+// Told when a change met nobody.
+export function onUnheard(told) { unheard = told; }
 
 const listeners = [];
 let events = null;

@@ -58,6 +58,7 @@ export class Text {
 
   async take(version = this.version) {
     const result = await change('/api/text', {version, text: this.source.value});
+    if (result.away) { this.hint.textContent = 'not kept: the studio is not answering. What you typed stays on this page; take it again once it answers'; return false; }
     if (!result.ok) {
       this.hint.textContent = result.stale ? 'not taken: the plant was changed elsewhere since this text was shown' : result.content.why;
       if (result.stale) this.beside(await ask('theirs', '/api/text'));

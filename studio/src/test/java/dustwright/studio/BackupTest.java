@@ -55,7 +55,8 @@ class BackupTest {
         Path backup = folder.resolve("backup.db");
         try (Desk desk = open()) {
             tube(desk, "T25");
-            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "")).isPresent();
+            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "").revision())
+                    .isPresent();
             Backup.write(database, backup);
             tube(desk, "T3");
             assertThatThrownBy(() -> Backup.restore(backup, database))

@@ -2,21 +2,17 @@ package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
 import java.nio.file.Files;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** An empty plant file in a real Chromium: how a plant begins. */
 class BeginPageTest extends InChromium {
-    private final List<String> complaints = new ArrayList<>();
-
     BeginPageTest() {
         super("bakery");
     }
@@ -37,12 +33,7 @@ class BeginPageTest extends InChromium {
                 page.waitForSelector("#starter");
                 page.keyboard().press("g");
                 picture(page, "begin-" + size[0]);
-                assertThat(new AxeBuilder(page)
-                                .analyze().getViolations().stream()
-                                        .filter(v ->
-                                                List.of("serious", "critical").contains(v.getImpact()))
-                                        .toList())
-                        .isEmpty();
+                serious(page, "begin " + size[0]);
             }
         }
         try (Page page = browser.page(1366, 768)) {

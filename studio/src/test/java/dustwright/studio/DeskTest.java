@@ -139,7 +139,8 @@ class DeskTest {
     @Test
     void a_revision_carries_who_and_when_and_stays_as_it_is() throws IOException {
         try (Desk desk = open()) {
-            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "as quoted"))
+            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "as quoted")
+                            .revision())
                     .isPresent();
             desk.set(desk.copy().version(), "inlets.A1.feed", Optional.empty(), "50 kg/h", true);
         }
@@ -155,7 +156,8 @@ class DeskTest {
     void text_with_faults_is_no_revision() throws IOException {
         try (Desk desk = open()) {
             desk.type(desk.copy().version(), "dustwright: 1\nplant: {}\n");
-            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "")).isEmpty();
+            assertThat(desk.accept(desk.copy().version(), "A. Engineer", "").why())
+                    .contains("has faults");
         }
     }
 }

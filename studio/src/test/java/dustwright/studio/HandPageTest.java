@@ -18,18 +18,7 @@ class HandPageTest extends InChromium {
     }
 
     private Page page(String address) {
-        Page page = browser.page(1366, 768);
-        page.navigate(studio.address() + address);
-        page.waitForSelector("#scale button");
-        return page;
-    }
-
-    private static void kept(Page page, int step) {
-        PlaywrightAssertions.assertThat(page.locator("#kept")).containsText("step " + step + ", kept");
-    }
-
-    private static String text(Page page) {
-        return (String) page.evaluate("async () => (await (await fetch('/api/text')).json()).text");
+        return visit(1366, 768, address);
     }
 
     private static double[] middle(Page page, String inlet) {
@@ -94,7 +83,7 @@ class HandPageTest extends InChromium {
             page.mouse().click(b[0], b[1]);
             page.keyboard().up("Shift");
             assertThat(page.locator("#hand .cap").textContent()).isEqualTo("inlet A1, inlet A2");
-            StudioPageTest.serious(page, "two inlets taken");
+            serious(page, "two inlets taken");
             page.getByLabel("By how much east").fill("3 m");
             page.locator("#hand").getByText("Copy").click();
             kept(page, 2);
@@ -132,7 +121,8 @@ class HandPageTest extends InChromium {
             page.waitForSelector(".hand .grip");
             double[] a = middle(page, "A1");
             page.mouse().click(a[0], a[1]);
-            page.locator("#hand").getByText("Take away").click();
+            page.getByLabel("By how much up").fill("20000");
+            page.locator("#hand").getByText("Move").click();
             PlaywrightAssertions.assertThat(page.locator("#say")).containsText("Not drawn: ");
             kept(page, 1);
             List<Locator> grips = page.locator(".hand .grip").all();

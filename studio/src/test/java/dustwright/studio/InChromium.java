@@ -1,13 +1,18 @@
 package dustwright.studio;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -35,6 +40,9 @@ abstract class InChromium {
 
     @SuppressWarnings("NullAway.Init")
     Studio studio;
+
+    /** What pages wrote as errors to the console or failed with. */
+    final List<String> complaints = new ArrayList<>();
 
     InChromium(String example) {
         this.example = example;
@@ -72,6 +80,50 @@ abstract class InChromium {
         studio.close();
         meanwhile.run();
         studio = Studio.open(plant, folder.resolve("kept.db"), port, "dustwright test");
+    }
+
+    /** A page of the studio, once its sets are solved; what it complains of in the console and what it fails with is kept. */
+    Page visit(int width, int height, String address) {
+        return visit(width, height, address, "#scale button");
+    }
+
+    /** The same, once something is there. */
+    Page visit(int width, int height, String address, String there) {
+        Page page = browser.page(width, height);
+        page.onConsoleMessage(message -> {
+            if (message.type().equals("error")) {
+                complaints.add(message.text());
+            }
+        });
+        page.onPageError(complaints::add);
+        page.navigate(studio.address() + address);
+        page.waitForSelector(there, new Page.WaitForSelectorOptions().setState(WaitForSelectorState.ATTACHED));
+        return page;
+    }
+
+    static void shows(Page page, String place, String words) {
+        PlaywrightAssertions.assertThat(page.locator(place)).containsText(words);
+    }
+
+    /** The step the page shows as kept. */
+    static void kept(Page page, int step) {
+        shows(page, "#kept", "step " + step + ", kept");
+    }
+
+    /** The plant file as it is kept now. */
+    static String text(Page page) {
+        return String.valueOf(page.evaluate("async () => (await (await fetch('/api/text')).json()).text"));
+    }
+
+    /** No fault of access that keeps somebody out. */
+    static void serious(Page page, String what) {
+        List<String> found = new AxeBuilder(page)
+                .analyze().getViolations().stream()
+                        .filter(rule -> List.of("serious", "critical").contains(rule.getImpact()))
+                        .map(rule ->
+                                rule.getId() + ": " + rule.getNodes().get(0).getHtml())
+                        .toList();
+        assertThat(found).as(what).isEmpty();
     }
 
     static void picture(Page page, String name) {

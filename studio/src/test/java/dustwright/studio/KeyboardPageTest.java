@@ -14,14 +14,7 @@ class KeyboardPageTest extends InChromium {
     }
 
     private Page page(String address) {
-        Page page = browser.page(1366, 768);
-        page.navigate(studio.address() + address);
-        page.waitForSelector("#scale button");
-        return page;
-    }
-
-    private static void kept(Page page, int step) {
-        PlaywrightAssertions.assertThat(page.locator("#kept")).containsText("step " + step + ", kept");
+        return visit(1366, 768, address);
     }
 
     private static void said(Page page, String words) {
@@ -38,10 +31,6 @@ class KeyboardPageTest extends InChromium {
         page.keyboard().press(key);
         PlaywrightAssertions.assertThat(page.locator("button[data-hand=" + hand + "]"))
                 .hasAttribute("aria-pressed", "true");
-    }
-
-    private static String text(Page page) {
-        return (String) page.evaluate("async () => (await (await fetch('/api/text')).json()).text");
     }
 
     @Test
@@ -125,14 +114,14 @@ class KeyboardPageTest extends InChromium {
                 String taken = page.locator("#hand .cap").textContent();
                 seen.append(taken).append('\n');
                 String[] words = taken.split(" ");
-                String shown = taken.startsWith("inlet") ? "Inlet " : taken.startsWith("corner") ? "Tube " : "";
-                if (shown.isEmpty()) {
-                    PlaywrightAssertions.assertThat(page.locator("#piece h2"))
-                            .not()
-                            .isVisible();
-                } else {
-                    PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText(shown + words[words.length - 1]);
-                }
+                String shown =
+                        switch (words[0]) {
+                            case "inlet" -> "Inlet ";
+                            case "corner" -> "Tube ";
+                            case "point" -> "Point ";
+                            default -> "Receiver station ";
+                        };
+                PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText(shown + words[words.length - 1]);
                 assertThat(page.locator(".hand .taken").count()).isEqualTo(1);
             }
             assertThat(seen.toString()).contains("point ").contains("corner ").contains("receiver REC");

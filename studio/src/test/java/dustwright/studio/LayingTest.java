@@ -153,6 +153,45 @@ class LayingTest {
     }
 
     @Test
+    void a_receiver_set_at_the_end_of_an_inlets_new_tube_takes_the_place_of_its_drop() {
+        Plant first = pencil.plant();
+        String id = laying.station(
+                "A1", List.of(new Position(4.5, 0, 6), new Position(-4, 0, 6), new Position(-4, 0, 2)), "", "T2");
+        Plant last = pencil.plant();
+        assertThat(last.stations()).hasSize(first.stations().size() + 1);
+        assertThat(last.runs().stream().filter(r -> r.from().equals("A1")))
+                .singleElement()
+                .satisfies(run -> assertThat(run.to()).isEqualTo(id));
+        assertThat(last.runs().stream().map(Run::id)).doesNotContain("DA1");
+        assertThat(last.stations().stream().flatMap(s -> s.producers().stream()).map(p -> p.id()))
+                .doesNotHaveDuplicates();
+        assertThat(last.stations().get(last.stations().size() - 1).filter())
+                .isEqualTo(first.stations().get(0).filter());
+    }
+
+    @Test
+    void a_tube_laid_from_an_inlet_takes_the_place_of_its_tube_and_one_taken_away_leaves_no_loose_point() {
+        Plant first = pencil.plant();
+        String spare = laying.tube("JC1", List.of(new Position(9, 12, 5.5)), "HS3", "T3");
+        laying.takeTubeAway(spare);
+        assertThat(pencil.plant().runs()).isEqualTo(first.runs());
+        laying.tube("A2", List.of(new Position(13.5, 0, 6.3)), "HS3", "T2");
+        Plant last = pencil.plant();
+        assertThat(last.runs().stream().filter(r -> r.from().equals("A2"))).hasSize(1);
+        assertThat(last.runs().stream().map(Run::id)).doesNotContain("DA2");
+        assertThat(last.points()).hasSameSizeAs(first.points());
+    }
+
+    @Test
+    void the_panel_stands_where_it_is_set_and_is_moved_like_any_place() {
+        laying.panel(new Position(1, 2, 0));
+        move("panel", "", 0.5, 0, 0);
+        same(at("panel", "", 0), 1.5, 2, 0);
+        laying.panel(new Position(3, 3, 0));
+        same(at("panel", "", 0), 3, 3, 0);
+    }
+
+    @Test
     void what_cannot_be_drawn_is_said() {
         assertThatThrownBy(() -> laying.join("JS1")).hasMessageContaining("two sizes: T2 and T25");
         assertThatThrownBy(() -> laying.join("JS2")).hasMessageContaining("where one run comes in and one goes on");

@@ -5,33 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The place Machines in a real Chromium, by mouse and by keyboard alone. */
 class MachinesPageTest extends InChromium {
-    private final List<String> complaints = new ArrayList<>();
-
     MachinesPageTest() {
         super("bakery");
     }
 
     private Page page(int width, int height, String address) {
-        Page page = browser.page(width, height);
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + address);
-        page.waitForSelector("#machinebody .opens");
-        return page;
-    }
-
-    private static void shows(Page page, String place, String text) {
-        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
+        return visit(width, height, address, "#machinebody .opens");
     }
 
     @Test
@@ -102,13 +85,13 @@ class MachinesPageTest extends InChromium {
     void no_serious_fault_of_access_by_day_by_night_and_on_a_phone() {
         for (int[] size : new int[][] {{1366, 768}, {1920, 1080}, {390, 844}}) {
             try (Page page = page(size[0], size[1], "#open=A1&place=machines&units=us")) {
-                StudioPageTest.serious(page, "machines " + size[0]);
+                serious(page, "machines " + size[0]);
                 picture(page, "machines-" + size[0]);
                 if (size[0] < 500) {
                     page.locator("#tools").click();
                 }
                 page.locator("#light").click();
-                StudioPageTest.serious(page, "machines by night " + size[0]);
+                serious(page, "machines by night " + size[0]);
                 picture(page, "machines-night-" + size[0]);
             }
         }

@@ -2,37 +2,20 @@ package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The panel of the bakery, rehearsed in a real Chromium. */
 class PanelPageTest extends InChromium {
-    private final List<String> complaints = new ArrayList<>();
-
     PanelPageTest() {
         super("bakery");
     }
 
     private Page page(int width, int height) {
-        Page page = browser.page(width, height);
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + "#place=panel&units=us");
-        page.waitForSelector("[data-lamp=lamp_fault]");
-        return page;
-    }
-
-    private static void shows(Page page, String place, String text) {
-        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
+        return visit(width, height, "#place=panel&units=us", "[data-lamp=lamp_fault]");
     }
 
     private static Locator lamp(Page page, String name) {
@@ -144,15 +127,7 @@ class PanelPageTest extends InChromium {
                 events(page, 2);
                 for (String light : List.of("day", "night")) {
                     page.evaluate("light => document.documentElement.dataset.light = light", light);
-                    assertThat(new AxeBuilder(page)
-                                    .analyze().getViolations().stream()
-                                            .filter(v -> List.of("serious", "critical")
-                                                    .contains(v.getImpact()))
-                                            .map(v -> v.getId() + ": "
-                                                    + v.getNodes().get(0).getHtml())
-                                            .toList())
-                            .as("%s at %d", light, size[0])
-                            .isEmpty();
+                    serious(page, "panel, " + light + " " + size[0]);
                     picture(page, "panel-" + light + "-" + size[0]);
                 }
                 assertThat((Boolean) page.evaluate(

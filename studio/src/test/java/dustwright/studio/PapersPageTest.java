@@ -6,31 +6,18 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The place Papers in a real Chromium, by mouse and by keyboard alone. */
 class PapersPageTest extends InChromium {
     private static final double LONGEST_MAKING_ms = 200_000;
 
-    private final List<String> complaints = new ArrayList<>();
-
     PapersPageTest() {
         super("bakery-one-main");
     }
 
     private Page page(int width, int height) {
-        Page page = browser.page(width, height);
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + "#open=A1&units=us&place=papers");
-        page.waitForSelector("#packages li");
-        return page;
+        return visit(width, height, "#open=A1&units=us&place=papers", "#packages li");
     }
 
     @Test
@@ -60,13 +47,13 @@ class PapersPageTest extends InChromium {
         for (int[] size : new int[][] {{1366, 768}, {1920, 1080}, {390, 844}}) {
             try (Page page = page(size[0], size[1])) {
                 page.locator("[data-paper=report] .acts button").click();
-                StudioPageTest.serious(page, "papers in work " + size[0]);
+                serious(page, "papers in work " + size[0]);
                 picture(page, "papers-work-" + size[0]);
                 if (size[0] < 500) {
                     page.locator("#tools").click();
                 }
                 page.locator("#light").click();
-                StudioPageTest.serious(page, "papers in work by night " + size[0]);
+                serious(page, "papers in work by night " + size[0]);
                 picture(page, "papers-work-night-" + size[0]);
             }
         }

@@ -154,7 +154,7 @@ class PhonePageTest extends InChromium {
             PlaywrightAssertions.assertThat(page.locator("#help")).isVisible();
             assertThat(page.locator("#back").isVisible()).isFalse();
             picture(page, "phone-help-390");
-            StudioPageTest.serious(page, "help on a phone");
+            serious(page, "help on a phone");
         }
     }
 

@@ -2,7 +2,6 @@ package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.util.List;
@@ -16,16 +15,10 @@ class SequencePageTest extends InChromium {
     }
 
     private Page page(int width, int height) {
-        Page page = browser.page(width, height);
-        page.navigate(studio.address() + "#place=panel&units=us");
-        page.waitForSelector("[data-lamp=lamp_fault]");
+        Page page = visit(width, height, "#place=panel&units=us", "[data-lamp=lamp_fault]");
         page.locator("#seqopen").press("Enter");
         PlaywrightAssertions.assertThat(page.locator("#seqtext")).hasValue(Pattern.compile("sequence: 1"));
         return page;
-    }
-
-    private static void shows(Page page, String place, String text) {
-        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
     }
 
     private static void replace(Page page, String before, String after) {
@@ -65,13 +58,7 @@ class SequencePageTest extends InChromium {
             try (Page page = page(size[0], size[1])) {
                 page.locator("#sequence summary").click();
                 picture(page, "sequence-" + size[0]);
-                assertThat(new AxeBuilder(page)
-                                .analyze().getViolations().stream()
-                                        .filter(v ->
-                                                List.of("serious", "critical").contains(v.getImpact()))
-                                        .map(v -> v.getId() + " " + v.getNodes())
-                                        .toList())
-                        .isEmpty();
+                serious(page, "sequence " + size[0]);
                 page.keyboard().press("Escape");
             }
         }

@@ -2,42 +2,22 @@ package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
-import com.microsoft.playwright.options.WaitForSelectorState;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The pages in a real Chromium, by mouse and by keyboard alone. */
 class StudioPageTest extends InChromium {
-    private final List<String> complaints = new ArrayList<>();
-
     StudioPageTest() {
         super("bakery-one-main");
     }
 
     private Page page(int width, int height, String address) {
-        Page page = browser.page(width, height);
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + address);
-        Page.WaitForSelectorOptions there = new Page.WaitForSelectorOptions().setState(WaitForSelectorState.ATTACHED);
-        page.waitForSelector("#drawing svg", there);
-        page.waitForSelector("#scale button", there);
-        return page;
-    }
-
-    private static void shows(Page page, String place, String text) {
-        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
+        return visit(width, height, address);
     }
 
     @Test
@@ -261,6 +241,52 @@ class StudioPageTest extends InChromium {
     }
 
     @Test
+    void what_is_drawn_or_typed_as_text_while_nothing_answers_is_told_and_not_lost() throws IOException {
+        try (Page page = page(1366, 768, "#open=A1&units=si&inlet=A1")) {
+            page.keyboard().press("w");
+            for (String east : List.of("2 m", "14 m")) {
+                page.getByLabel("Corner east").fill(east);
+                page.getByLabel("Corner north").fill("10 m");
+                page.locator("#hand button:text-is('Next corner')").click();
+            }
+            away(() -> {
+                shows(page, "#kept", "not answering");
+                page.locator("#hand button:text-is('End the wall')").click();
+                shows(page, "#say", "What you drew waits in this page and will be sent");
+                shows(page, "#kept", "1 edit waits to be sent");
+                picture(page, "drawn-unanswered-1366");
+            });
+            shows(page, "#say", "The edit that waited is taken.");
+            kept(page, 2);
+            page.locator("[data-place=text]").click();
+            PlaywrightAssertions.assertThat(page.locator("#source")).hasValue(Pattern.compile("W1: "));
+            page.locator("#source").fill(page.locator("#source").inputValue() + "# mine\n");
+            away(() -> {
+                shows(page, "#kept", "not answering");
+                page.locator("#take").click();
+                shows(page, "#texthint", "not kept: the studio is not answering");
+            });
+            PlaywrightAssertions.assertThat(page.locator("#kept")).not().containsText("not answering");
+            page.locator("#take").click();
+            kept(page, 3);
+            assertThat(text(page)).endsWith("# mine\n");
+        }
+    }
+
+    @Test
+    void a_derivation_on_a_page_in_inches_has_its_figures_in_inches_and_as_the_formula_takes_them() {
+        try (Page page = page(1366, 768, "#open=A1&units=us")) {
+            page.locator(".noted").first().click();
+            shows(page, "#steps", "ft/min (");
+            shows(page, "#steps", "in (");
+            picture(page, "derivation-us-1366");
+            page.locator("#units").click();
+            page.locator(".noted").first().click();
+            PlaywrightAssertions.assertThat(page.locator("#steps")).not().containsText("ft/min");
+        }
+    }
+
+    @Test
     void no_serious_fault_of_access_by_day_by_night_and_on_a_phone() {
         for (String place : List.of("plan", "text", "compare", "papers")) {
             for (int[] size : new int[][] {{1366, 768}, {1920, 1080}, {390, 844}}) {
@@ -276,15 +302,5 @@ class StudioPageTest extends InChromium {
                 }
             }
         }
-    }
-
-    static void serious(Page page, String what) {
-        List<String> found = new AxeBuilder(page)
-                .analyze().getViolations().stream()
-                        .filter(rule -> List.of("serious", "critical").contains(rule.getImpact()))
-                        .map(rule ->
-                                rule.getId() + ": " + rule.getNodes().get(0).getHtml())
-                        .toList();
-        assertThat(found).as(what).isEmpty();
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
-import com.microsoft.playwright.options.WaitForSelectorState;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -16,19 +15,7 @@ class TogetherPageTest extends InChromium {
     }
 
     private Page page(String address) {
-        Page page = browser.page(1366, 768);
-        page.navigate(studio.address() + address);
-        page.waitForSelector(
-                "#scale button", new Page.WaitForSelectorOptions().setState(WaitForSelectorState.ATTACHED));
-        return page;
-    }
-
-    private static void shows(Page page, String place, String text) {
-        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
-    }
-
-    private static String kept(Page page) {
-        return String.valueOf(page.evaluate("async () => (await (await fetch('/api/text')).json()).text"));
+        return visit(1366, 768, address);
     }
 
     @Test
@@ -45,11 +32,11 @@ class TogetherPageTest extends InChromium {
             shows(b, "#piece", "It is 33 kg/h by now.");
             mine.press("Enter");
             shows(b, "#piece", "Somebody set this to 33 kg/h");
-            assertThat(kept(b)).contains("feed: 33 kg/h");
+            assertThat(text(b)).contains("feed: 33 kg/h");
             mine.fill("78 kg/h");
             mine.press("Enter");
             shows(b, "#kept", "step 3, kept");
-            assertThat(kept(b)).contains("feed: 78 kg/h");
+            assertThat(text(b)).contains("feed: 78 kg/h");
         }
     }
 
@@ -73,7 +60,7 @@ class TogetherPageTest extends InChromium {
             b.locator("#mine").click();
             shows(b, "#texthint", "kept");
             PlaywrightAssertions.assertThat(b.locator("#conflict")).isHidden();
-            assertThat(kept(b)).contains("# mine").doesNotContain("feed: 33 kg/h");
+            assertThat(text(b)).contains("# mine").doesNotContain("feed: 33 kg/h");
         }
     }
 }

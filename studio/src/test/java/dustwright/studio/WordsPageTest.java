@@ -6,13 +6,11 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.Media;
-import com.microsoft.playwright.options.WaitForSelectorState;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -26,8 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 class WordsPageTest extends InChromium {
     private static final int PICTURE_dpi = 60;
 
-    private final List<String> complaints = new ArrayList<>();
-
     @SuppressWarnings("NullAway.Init")
     @TempDir
     private Path prints;
@@ -37,22 +33,7 @@ class WordsPageTest extends InChromium {
     }
 
     private Page page(int width, int height, String address) {
-        Page page = browser.page(width, height);
-        page.onConsoleMessage(message -> {
-            if (message.type().equals("error")) {
-                complaints.add(message.text());
-            }
-        });
-        page.onPageError(complaints::add);
-        page.navigate(studio.address() + address);
-        page.waitForSelector(
-                "#findingscolumn .term, #machinescolumn .term",
-                new Page.WaitForSelectorOptions().setState(WaitForSelectorState.ATTACHED));
-        return page;
-    }
-
-    private static void shows(Page page, String place, String text) {
-        PlaywrightAssertions.assertThat(page.locator(place)).containsText(text);
+        return visit(width, height, address, "#findingscolumn .term, #machinescolumn .term");
     }
 
     @Test
@@ -63,7 +44,7 @@ class WordsPageTest extends InChromium {
             shows(page, "#term", "One requirement at one place in one state");
             shows(page, "#term .mark", "this program's own word");
             picture(page, "word-1366");
-            StudioPageTest.serious(page, "a word");
+            serious(page, "a word");
             page.keyboard().press("Escape");
             assertThat(page.locator("#term").isVisible()).isFalse();
             PlaywrightAssertions.assertThat(word).isFocused();
@@ -91,7 +72,7 @@ class WordsPageTest extends InChromium {
                     .hasText("saltation");
             shows(page, "#termlist", "Rizk 1973");
             picture(page, "words-1366");
-            StudioPageTest.serious(page, "words");
+            serious(page, "words");
             page.locator("#termsearch").fill("no such word");
             shows(page, "#termcount", "No word here has");
             page.locator("#termsearch").fill("");

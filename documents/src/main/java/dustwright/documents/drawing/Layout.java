@@ -18,10 +18,16 @@ import java.util.Optional;
  * @param runs line of each run, in the direction drawn
  * @param places inlets, stations and points by id
  * @param walls of the building, at the height of their floor
+ * @param panel where the control panel stands
  * @param tilt how far a level is shifted up and right per metre of height in a plan, so that nothing hides what lies below it [-]
  */
 public record Layout(
-        Kind kind, Map<String, List<Spot>> runs, Map<String, Spot> places, List<List<Spot>> walls, double tilt) {
+        Kind kind,
+        Map<String, List<Spot>> runs,
+        Map<String, Spot> places,
+        List<List<Spot>> walls,
+        Optional<Spot> panel,
+        double tilt) {
     /** How the plant is seen. */
     public enum Kind {
         PLAN("Plan"),
@@ -77,7 +83,8 @@ public record Layout(
                 .map(wall ->
                         wall.corners().stream().map(p -> project(p, kind, tilt)).toList())
                 .toList();
-        return new Layout(kind, runs, places, walls, tilt);
+        Optional<Spot> panel = plant.site().panel().map(p -> project(p, kind, tilt));
+        return new Layout(kind, runs, places, walls, panel, tilt);
     }
 
     private static Spot project(Position at, Kind kind, double tilt) {
@@ -124,6 +131,7 @@ public record Layout(
         List<Spot> all = new ArrayList<>(places.values());
         runs.values().forEach(all::addAll);
         walls.forEach(all::addAll);
+        panel.ifPresent(all::add);
         double left = all.stream().mapToDouble(Spot::x).min().orElse(0);
         double right = all.stream().mapToDouble(Spot::x).max().orElse(1);
         double low = all.stream().mapToDouble(Spot::y).min().orElse(0);

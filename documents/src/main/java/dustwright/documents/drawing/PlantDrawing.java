@@ -70,6 +70,7 @@ public final class PlantDrawing {
         Collections.reverse(tubing);
         view.plant().stations().forEach(this::drawStation);
         view.plant().inlets().forEach(this::drawInlet);
+        view.layout().panel().map(field::onSheet).ifPresent(this::drawPanel);
         view.letters().forEach(this::placeLetter);
         placeLabels();
         List<Scene.Layer> layers = new ArrayList<>(List.of(
@@ -156,6 +157,16 @@ public final class PlantDrawing {
         }
         symbols.addAll(Symbols.receiver(at));
         placer.keepClear(square(at, Symbols.RECEIVER_RADIUS + 1));
+    }
+
+    private void drawPanel(Spot at) {
+        symbols.addAll(Symbols.panel(at));
+        placer.keepClear(square(at, Symbols.PANEL_HIGH));
+        if (live) {
+            labels.add(new Shape.Tag(Shape.Tag.Rank.QUIET, at, Symbols.PANEL_HIGH, "panel", "", ""));
+        } else {
+            labels.add(Shape.quiet(at.x(), at.y() + Symbols.PANEL_HIGH + LABEL, "panel", LABEL, Shape.Anchor.MIDDLE));
+        }
     }
 
     private void drawInlet(Inlet inlet) {

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -46,7 +47,7 @@ final class SchemeLayout {
         plant.runs().forEach(run -> runs.put(run.id(), scheme.line(run)));
         Map<String, Spot> named = new LinkedHashMap<>(scheme.places);
         plant.runs().forEach(run -> named.remove(run.id() + "/" + Run.STILL_AIR));
-        return new Layout(Layout.Kind.SCHEME, runs, named, List.of(), 0);
+        return new Layout(Layout.Kind.SCHEME, runs, named, List.of(), Optional.empty(), 0);
     }
 
     /** Still air is one place for each run that starts in it. */

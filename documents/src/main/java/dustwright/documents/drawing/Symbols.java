@@ -9,6 +9,8 @@ import java.util.List;
 final class Symbols {
     static final double RECEIVER_RADIUS = 13;
     static final double PUMP_RADIUS = 9;
+    static final double PANEL_WIDE = 6;
+    static final double PANEL_HIGH = 9;
     private static final double PUMP_STEP = 24;
     private static final int IMPELLER_VANES = 6;
 
@@ -32,6 +34,16 @@ final class Symbols {
             shapes.add(Shape.line(Line.edge(0.8), at.plus(-4, 3.4 * i), at.plus(4, 3.4 * i)));
         }
         return shapes;
+    }
+
+    /** The control panel: a standing plate with two lamps and a button. */
+    static List<Shape> panel(Spot at) {
+        Box plate = new Box(at.x() - PANEL_WIDE, at.y() - PANEL_HIGH, at.x() + PANEL_WIDE, at.y() + PANEL_HIGH);
+        return List.of(
+                Shape.rectangle(plate, Line.ink(1.8), Ink.PAPER),
+                new Shape.Circle(at.plus(-2.6, -3.6), 1.6, Line.edge(0.8), Ink.NONE),
+                new Shape.Circle(at.plus(2.6, -3.6), 1.6, Line.edge(0.8), Ink.NONE),
+                new Shape.Circle(at.plus(0, 3.4), 2.2, Line.edge(0.8), Ink.INK));
     }
 
     /** A vacuum producer: lobes for a lobe pump, vanes for any other machine; dashed when it stands by. */

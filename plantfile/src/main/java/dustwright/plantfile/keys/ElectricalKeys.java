@@ -41,6 +41,7 @@ final class ElectricalKeys {
             "the panel",
             Place.Kind.PANEL,
             List.of(
+                    Key.optional("at", new Shape.Coordinates(), "Place of the panel, for the drawings only."),
                     Key.optional(
                             "area class",
                             words(Enclosure.AreaClass.values(), Enclosure.AreaClass::words),
