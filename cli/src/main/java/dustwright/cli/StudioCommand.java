@@ -150,6 +150,9 @@ final class StudioCommand implements Callable<Integer> {
                 || (backup != null && restore != null)) {
             throw new BadInput("Give plants, --person, --people, --backup or --restore: one of these.");
         }
+        if (begin && plantFiles.size() != 1) {
+            throw new BadInput("--new begins one plant: give the path of the one file that is not there yet.");
+        }
         if ((role != null || remove) && person == null) {
             throw new BadInput("--role and --remove go with --person.");
         }
@@ -202,10 +205,9 @@ final class StudioCommand implements Callable<Integer> {
     }
 
     private int serve(List<Path> files, boolean demo) throws InterruptedException {
-        if (begin) {
-            files.forEach(StudioCommand::begun);
+        if (!begin) {
+            files.forEach(StudioCommand::readable);
         }
-        files.forEach(StudioCommand::readable);
         if (called != null && files.size() > 1) {
             throw new BadInput("--as names one plant; give one.");
         }
@@ -215,7 +217,9 @@ final class StudioCommand implements Callable<Integer> {
         Optional<Certificate> certificate = Optional.ofNullable(certificateFile).map(StudioCommand::certificate);
         try (Store store = store()) {
             for (int n = 0; n < files.size(); n++) {
-                Studio studio = open(store, files.get(n), n, demo, certificate);
+                Studio studio = begin
+                        ? begun(store, files.get(n), certificate)
+                        : open(store, files.get(n), n, demo, certificate);
                 spec.commandLine()
                         .getOut()
                         .println("The studio answers at " + studio.address()
@@ -234,13 +238,24 @@ final class StudioCommand implements Callable<Integer> {
         return ExitCode.HOLDS;
     }
 
-    private static void begun(Path file) {
+    /** Begins a plant and opens it; where it cannot be opened nothing is left of it. */
+    private Studio begun(Store store, Path file, Optional<Certificate> certificate) {
         try {
             Files.writeString(file, Studio.starter(), StandardOpenOption.CREATE_NEW);
         } catch (FileAlreadyExistsException there) {
             throw new BadInput(file + " is there already. Leave --new out to work on it, or give another path.");
         } catch (IOException fault) {
             throw new BadInput(file + " could not be written: " + fault.getMessage());
+        }
+        try {
+            return open(store, file, 0, false, certificate);
+        } catch (BadInput refused) {
+            try {
+                Files.deleteIfExists(file);
+            } catch (IOException fault) {
+                refused.addSuppressed(fault);
+            }
+            throw refused;
         }
     }
 

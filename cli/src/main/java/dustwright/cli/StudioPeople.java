@@ -86,7 +86,11 @@ final class StudioPeople {
 
     /** From the terminal, unseen; where there is none, the first line of standard input. */
     static char[] asked(String words) {
-        return terminal().map(t -> t.readPassword("%s", words)).orElseGet(StudioPeople::firstLine);
+        Optional<Console> terminal = terminal();
+        // Console.readPassword answers null at the end of its input
+        Optional<char[]> given =
+                terminal.isPresent() ? Optional.ofNullable(terminal.get().readPassword("%s", words)) : firstLine();
+        return given.orElseThrow(() -> new BadInput("The input ended before a password was given. Give it on the first line of standard input, or at a terminal."));
     }
 
     /** From Java 22 on standard input is a console too, with an end after its first line. */
@@ -95,10 +99,10 @@ final class StudioPeople {
         return Optional.ofNullable(System.console());
     }
 
-    private static char[] firstLine() {
+    private static Optional<char[]> firstLine() {
         try {
             BufferedReader in = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
-            return Optional.ofNullable(in.readLine()).orElse("").toCharArray();
+            return Optional.ofNullable(in.readLine()).map(String::toCharArray);
         } catch (IOException fault) {
             throw new BadInput("The password could not be read: " + fault.getMessage());
         }
