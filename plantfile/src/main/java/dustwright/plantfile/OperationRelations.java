@@ -66,6 +66,16 @@ final class OperationRelations {
                         "safe working load",
                         "a load that is not above the mass of the empty container",
                         "the marked mass of dust, above \"empty\""));
+        container
+                .section("stand")
+                .flatMap(stand -> stand.section("inflation"))
+                .filter(inflation -> inflation.has("motor")
+                        && inflation
+                                .find("by", String.class)
+                                .filter("compressed air"::equals)
+                                .isPresent())
+                .ifPresent(inflation -> fault(
+                        inflation, "motor", "a fan's motor where compressed air blows", "\"by: fan\", or no motor"));
     }
 
     /** Cloth does not stretch: at most it stands round, with the girth of its flat measures. */

@@ -2,6 +2,7 @@ package dustwright.plantfile;
 
 import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.producer.LeastPower;
+import dustwright.plantfile.keys.PlantKeys;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
@@ -55,6 +56,13 @@ final class ProducerRelations {
                         .isEmpty()) {
             fault(producer, "seal water", "seal water on a machine that has none", "\"kind: liquid ring\"");
         }
+        if (producer.has("curve taken") && !dynamic(producer)) {
+            fault(
+                    producer,
+                    "curve taken",
+                    "\"curve taken\" of a machine that is not dynamic: its curve means the same either way",
+                    "a dynamic machine, by its \"kind\" or by \"dynamic: yes\"");
+        }
         List<Section> curve = producer.sections("curve");
         for (int i = 0; i < curve.size(); i++) {
             power(producer, curve.get(i), i);
@@ -83,6 +91,13 @@ final class ProducerRelations {
                     "a drive that holds a vacuum without its range of speed",
                     "\"speed range: [700 rpm, 2200 rpm]\"");
         }
+    }
+
+    /** As stated, or by its kind; one whose kind is not known here counts as dynamic, for that is told already. */
+    private static boolean dynamic(Section producer) {
+        return producer.find("dynamic", Boolean.class)
+                .or(() -> producer.find("kind", String.class).map(PlantKeys::isDynamic))
+                .orElse(true);
     }
 
     /** No machine moves air on less than the work of slow, cooled compression to the atmosphere (equation PRD-29). */

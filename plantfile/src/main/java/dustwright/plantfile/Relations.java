@@ -5,6 +5,7 @@ import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.SupplyFrequency;
@@ -67,6 +68,15 @@ final class Relations {
                     "tapped density",
                     "settled dust lighter than loose dust",
                     heaviest.isPresent() ? "at least the heaviest bulk density" : "at least the bulk density");
+        }
+        for (String needed : List.of("particle size", "particle density")) {
+            if (dust.has("level speed") && !written(dust, needed)) {
+                fault(
+                        dust,
+                        "level speed",
+                        "a speed in level tubes without the " + needed + ", so nothing uses it",
+                        "\"" + needed + "\" beside it");
+            }
         }
         Optional<Length> size = dust.find("particle size", Length.class);
         dust.section("in hopper").ifPresent(hopper -> {
@@ -225,12 +235,13 @@ final class Relations {
         Optional<Temperature> inside = panel.find("inside", Temperature.class);
         if (ambient.isPresent()
                 && inside.isPresent()
+                && panel.find("cooler", Power.class).isEmpty()
                 && !(ambient.get().kelvin() < inside.get().kelvin())) {
             fault(
                     panel,
                     "inside",
-                    "a panel that may not get warmer than the air around it",
-                    "\"inside\" above \"ambient\"");
+                    "a panel that may not get warmer than the air around it, and no cooler",
+                    "\"inside\" above \"ambient\", or \"cooler\"");
         }
         panel.find("area class", String.class)
                 .filter(area -> area.startsWith("unclassified"))

@@ -8,6 +8,7 @@ import dustwright.engine.interlock.PerformanceLevel.Exposure;
 import dustwright.engine.interlock.PerformanceLevel.Severity;
 import dustwright.engine.interlock.SafetyFunction;
 import dustwright.engine.interlock.Sequence;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Frequency;
 import dustwright.engine.quantity.Ratio;
@@ -22,9 +23,6 @@ import java.util.OptionalInt;
 
 /** Makes a {@link Sequence} of checked keys; conditions are read here, each fault at its own place in the line. */
 final class SequenceBinder {
-    /** Of 52 weeks, as in all units. */
-    static final double YEAR_s = 52 * 7 * 86_400.0;
-
     /** Categories as the standard writes them. */
     static final Map<Category, String> CATEGORIES = new EnumMap<>(
             Map.of(Category.B, "B", Category.ONE, "1", Category.TWO, "2", Category.THREE, "3", Category.FOUR, "4"));
@@ -99,8 +97,8 @@ final class SequenceBinder {
         return new SafetyFunction.Part(
                 text(s, "what"),
                 given(s.find("B10d", Ratio.class).map(Ratio::value)),
-                given(s.find("operated", Frequency.class).map(f -> f.si() * YEAR_s)),
-                given(s.find("MTTFd", Duration.class).map(d -> d.si() / YEAR_s)),
+                given(s.find("operated", Frequency.class).map(f -> f.si() * Units.YEAR_s)),
+                given(s.find("MTTFd", Duration.class).map(d -> d.si() / Units.YEAR_s)),
                 given(s.find("coverage", Ratio.class).map(Ratio::value)));
     }
 

@@ -141,6 +141,7 @@ class CatalogueReaderTest {
                 "flow: 200 acfm          | flow: 300 acfm           | producers.S1.curve[1]                 | the curve turns back here",
                 "vacuum: 5 inHg, power   | vacuum: 1 inHg, power    | the curve turns back here             | flow falling, vacuum rising",
                 "kind: side channel      | kind: side chanel        | none of the words known here          | \"side channel\"",
+                "kind: side channel      | kind: claw, curve taken: at rated density | \"curve taken\" of a machine that is not dynamic | dynamic: yes",
                 "producers:              | pumps:                   | unknown key \"pumps\" of a catalogue file | ",
                 "dustwright catalogue: 1 | dustwright catalogue: 2  | \"2\" does not fit                     | ",
                 "S1: {kind               | L1: {kind                | stands here a second time             | ",
