@@ -454,6 +454,7 @@ class PlantReaderTest {
                 "0.06 | family: organic, like because: x, explodes like: 'Starch, wheat', ignites like: 'Coal, Pittsburgh seam' | or like Coal, Pittsburgh seam of Group F",
                 "0.06 | family: aluminium, like because: x, explodes like: Bronze, ignites like: 'Tin, atomized' | whether it is aluminium, as stated, or like Bronze",
                 "0.06 | like because: x, explodes like: 'Starch, wheat', ignites like: Wheat flour | so whether what stands in is of its kind",
+                "0.03 | family: organic, like because: x, ignites like: Wheat flour | a stand-in as fine as the dust",
                 "0.01 | family: organic, like because: x, explodes like: Polyvinyl chloride | a stand-in as fine as the dust",
             },
             quoteCharacter = '#')

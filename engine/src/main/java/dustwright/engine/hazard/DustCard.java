@@ -153,9 +153,12 @@ public record DustCard(
         List<Missing> doubts = new ArrayList<>();
         boolean own = ofFineDrySample(particle, doubts);
         boolean likeIt = standsFor(doubts);
-        boolean likeItsBlast = likeIt && asFineAsIt(particle, doubts);
-        Optional<PublishedDust> blast = severity.filter(d -> likeItsBlast);
-        Optional<PublishedDust> lights = sensitivity.filter(d -> likeIt);
+        Optional<PublishedDust> blast = likeIt
+                ? asFine("explodes like", severity.filter(d -> lacksItsBlast()), particle, doubts)
+                : Optional.empty();
+        Optional<PublishedDust> lights = likeIt
+                ? asFine("ignites like", sensitivity.filter(d -> lacksHowItLights()), particle, doubts)
+                : Optional.empty();
         return new DustCard(
                 family.filter(f -> f.lightMetal() || published().allMatch(d -> d.isOfKind(f))),
                 kst.filter(v -> own).or(() -> kst.isPresent() ? Optional.empty() : blast.flatMap(PublishedDust::kst)),
@@ -275,13 +278,14 @@ public record DustCard(
         return ignition.isEmpty() || cloud.isEmpty() || layer.isEmpty() || explosible.isEmpty();
     }
 
-    private boolean asFineAsIt(Optional<Length> particle, List<Missing> doubts) {
-        Optional<Missing> coarse = severity.filter(d -> lacksItsBlast())
-                .flatMap(PublishedDust::size)
+    /** What stands in for a value that is missing, where its sample was as fine as the dust. */
+    private static Optional<PublishedDust> asFine(
+            String key, Optional<PublishedDust> standsIn, Optional<Length> particle, List<Missing> doubts) {
+        Optional<Missing> coarse = standsIn.flatMap(PublishedDust::size)
                 .flatMap(size -> coarser(size, particle))
-                .map(worst -> new Missing("explodes like", "a stand-in as fine as the dust", worst));
+                .map(worst -> new Missing(key, "a stand-in as fine as the dust", worst));
         coarse.ifPresent(doubts::add);
-        return coarse.isEmpty();
+        return standsIn.filter(d -> coarse.isEmpty());
     }
 
     /** What is not known of a combustible dust, each with what stands in for it meanwhile; empty where the card is whole. */

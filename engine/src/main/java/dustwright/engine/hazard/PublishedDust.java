@@ -34,10 +34,15 @@ public final class PublishedDust {
     private static final ReferenceTable SEVERITY = ReferenceTable.bundled("hazard/dust-severity.csv");
     private static final ReferenceTable SENSITIVITY = ReferenceTable.bundled("hazard/dust-sensitivity.csv");
 
-    private final Row row;
+    /** The Bureau of Mines tested what passed a No. 200 sieve: from memory. */
+    private static final Length SIEVE = new Length(74 * MICRO);
 
-    private PublishedDust(Row row) {
+    private final Row row;
+    private final Optional<Length> size;
+
+    private PublishedDust(Row row, Optional<Length> size) {
         this.row = row;
+        this.size = size;
     }
 
     /** Dusts of which it is published how violently they explode: Kst, Pmax, MEC. */
@@ -56,12 +61,15 @@ public final class PublishedDust {
 
     /** The dust of this name in the table of severities. */
     public static PublishedDust severity(String name) {
-        return new PublishedDust(SEVERITY.row("dust", name));
+        Row row = SEVERITY.row("dust", name);
+        String digits = row.text("size_um").replace("<", "");
+        return new PublishedDust(
+                row, digits.isEmpty() ? Optional.empty() : Optional.of(new Length(Double.parseDouble(digits) * MICRO)));
     }
 
     /** The dust of this name in the table of sensitivities. */
     public static PublishedDust sensitivity(String name) {
-        return new PublishedDust(SENSITIVITY.row("dust", name));
+        return new PublishedDust(SENSITIVITY.row("dust", name), Optional.of(SIEVE));
     }
 
     /** As its table calls it. */
@@ -98,10 +106,9 @@ public final class PublishedDust {
         return name.startsWith("Iron") ? DustFamily.IRON : DustFamily.OTHER_METAL;
     }
 
-    /** Median size of the sample, at most; empty where not printed. */
+    /** Median size of the sample, at most: as printed, or the sieve it passed; empty where neither is known. */
     public Optional<Length> size() {
-        String digits = size_um().replace("<", "");
-        return digits.isEmpty() ? Optional.empty() : Optional.of(new Length(Double.parseDouble(digits) * MICRO));
+        return size;
     }
 
     /** Median size of the sample in µm, as printed: it may be "<10"; empty where not printed. */
