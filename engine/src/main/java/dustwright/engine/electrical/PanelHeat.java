@@ -9,13 +9,16 @@ public final class PanelHeat {
 
     private static final double SPECIFIC_HEAT_JPerKgK = 1005;
 
+    /** As far as parts that bear 70 °C stand above air of −40 °C; beyond it k of still air is no guide. */
+    private static final double GREATEST_RISE_K = 110;
+
     private static final Range POWER = new Range("panel heat", "P", "W", 0, 1e6);
     private static final Range EFFICIENCY = new Range("panel heat", "η", "-", 0.5, 1);
     private static final Range AREA = new Range("panel heat", "A", "m²", 0.01, 100);
-    private static final Range DIFFERENCE = new Range("panel heat", "ΔT", "K", -60, 60);
-    private static final Range RISE = new Range("panel heat", "ΔT", "K", 0.1, 60);
+    private static final Range DIFFERENCE = new Range("panel heat", "ΔT", "K", -60, GREATEST_RISE_K);
+    private static final Range RISE = new Range("panel heat", "ΔT", "K", 0.1, GREATEST_RISE_K);
     private static final Range SURFACE = new Range("panel heat", "k", "W/(m² K)", 1, 20);
-    private static final Range DENSITY = new Range("panel heat", "ρ", "kg/m³", 0.5, 1.5);
+    private static final Range DENSITY = new Range("panel heat", "ρ", "kg/m³", 0.3, 1.8);
 
     private static final Range FLOW = new Range("panel heat", "Q", "m³/s", 0, 10);
 
@@ -46,12 +49,31 @@ public final class PanelHeat {
      *
      * @param surface_WPerM2K k of the wall [W/(m² K)]; 5.5 for painted steel (common practice, no source)
      * @param area_m2 A of the walls that stand free [m²]
-     * @param rise_K ΔT inside over outside [K]; below zero heat comes in
+     * @param rise_K ΔT inside over outside [K], −60 to 110; below zero heat comes in
      * @source heat transfer through a wall
      * @example throughWalls_W(5.5, 3, 10) = 165
      */
     public static double throughWalls_W(double surface_WPerM2K, double area_m2, double rise_K) {
         return SURFACE.check(surface_WPerM2K) * AREA.check(area_m2) * DIFFERENCE.check(rise_K);
+    }
+
+    /**
+     * How much warmer than the air around it a closed panel gets that only its walls cool [K] (equation ELE-45).
+     *
+     * <pre>
+     * ΔT = P / (k A)
+     * </pre>
+     *
+     * @param heat_W P made inside [W]
+     * @param surface_WPerM2K k of the wall [W/(m² K)]
+     * @param area_m2 A of the walls that stand free [m²]
+     * @return ΔT [K], no more than 110
+     * @throws dustwright.engine.quantity.OutOfRangeException where it comes to more: k is not that of still air there
+     * @source heat transfer through a wall
+     * @example rise_K(165, 5.5, 3) = 10
+     */
+    public static double rise_K(double heat_W, double surface_WPerM2K, double area_m2) {
+        return DIFFERENCE.check(POWER.check(heat_W) / (SURFACE.check(surface_WPerM2K) * AREA.check(area_m2)));
     }
 
     /**
@@ -64,8 +86,8 @@ public final class PanelHeat {
      *
      * @param heat_W P made inside [W]
      * @param walls_W P_walls, ELE-20 at the same ΔT [W]
-     * @param rise_K ΔT [K]
-     * @param density_kgPerM3 ρ of the site's air [kg/m³]
+     * @param rise_K ΔT [K], 0.1 to 110
+     * @param density_kgPerM3 ρ of the site's air [kg/m³], 0.3 to 1.8
      * @source energy balance, cp 1005 J/(kg K)
      * @example coolingAir_m3PerS(505, 165, 10, 1.2) = 0.028192
      */
@@ -82,8 +104,8 @@ public final class PanelHeat {
      * </pre>
      *
      * @param flow_m3PerS Q [m³/s]
-     * @param rise_K ΔT inside over ambient [K]
-     * @param density_kgPerM3 ρ of the site's air [kg/m³]
+     * @param rise_K ΔT inside over ambient [K], −60 to 110
+     * @param density_kgPerM3 ρ of the site's air [kg/m³], 0.3 to 1.8
      * @source energy balance, cp 1005 J/(kg K)
      * @example byAir_W(0.028192, 10, 1.2) = 340
      */

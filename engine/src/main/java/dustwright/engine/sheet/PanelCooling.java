@@ -113,21 +113,27 @@ final class PanelCooling {
         List<Step> steps = new ArrayList<>(made);
         Step walls = walls(surface, rise);
         steps.add(walls);
-        Temperature alone = new Temperature(
-                ambient.kelvin() + heat.watts() / (PanelHeat.PAINTED_STEEL_WPerM2K * surface.squareMetres()));
-        List<Step> warm = new ArrayList<>(made);
-        warm.add(step(
-                "ELE-45",
-                "T = T_a + P / (k A), k 5.5 W/(m² K)",
-                WALLS,
-                new Term("T", "inside, cooled by its walls alone", alone),
-                new Term("T_a", "hottest air around it", ambient),
-                new Term("P", "heat made inside", heat),
-                new Term("A", "walls that stand free", surface)));
-        writing.known("panel-inside", "Inside at most, cooled by its walls alone", alone, warm);
+        wallsAlone(heat, made, ambient, surface);
         cooler(heat, walls, steps);
         air(heat, walls, rise, steps);
         judged(heat, walls, rise, steps);
+    }
+
+    private void wallsAlone(ElectricPower heat, List<Step> made, Temperature ambient, Area surface) {
+        writing.tried("panel-inside", "Inside at most, cooled by its walls alone", () -> {
+            double rise_K =
+                    PanelHeat.rise_K(heat.watts(), PanelHeat.PAINTED_STEEL_WPerM2K, surface.squareMetres());
+            List<Step> warm = new ArrayList<>(made);
+            warm.add(step(
+                    "ELE-45",
+                    "T = T_a + P / (k A), k 5.5 W/(m² K)",
+                    WALLS,
+                    new Term("T", "inside, cooled by its walls alone", new Temperature(ambient.kelvin() + rise_K)),
+                    new Term("T_a", "hottest air around it", ambient),
+                    new Term("P", "heat made inside", heat),
+                    new Term("A", "walls that stand free", surface)));
+            return warm;
+        });
     }
 
     private static Step walls(Area surface, TemperatureRise rise) {
