@@ -1,7 +1,6 @@
 package dustwright.engine;
 
 import dustwright.engine.electrical.MotorRating;
-import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Outcome;
@@ -11,23 +10,21 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
-import dustwright.engine.network.DutyPointSolver;
-import dustwright.engine.network.Network;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.network.State;
 import dustwright.engine.network.StationResult;
+import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.producer.VacuumProducer;
-import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.FreeAirFlow;
-import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.ProducerSteps;
 import dustwright.engine.sheet.Sheet;
+import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -36,7 +33,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Pauses: every user has shut his inlet, or the tubing is blocked, and the producers turn on. Only what leaks in, the rotary valve and the
@@ -72,12 +69,6 @@ final class Pauses {
                     "vent valves open, all inlets shut or those of a set or of one user open, clean filters, no dust; every producer"
                             + " that does not stand by runs"));
 
-    /** Share of the vacuum of a set that an open vent valve may leave: flow goes by its root, so users keep less than 58 % of their air [-]. */
-    private static final double PULL_LEFT = 1.0 / 3;
-
-    private static final Source PULL = Source.ownReading(
-            "an open vent valve leaves a trickle, 0.3 to 1 inHg by common practice; above a third of a set's vacuum users still vacuum");
-
     /**
      * A pause.
      *
@@ -86,117 +77,62 @@ final class Pauses {
      */
     private record Kind(String state, String id, String sheet, String title, Set<FindingCode> asked, Source reading) {}
 
-    private static final String NO_VENT =
-            "No vent valve is described: nobody knows what stops the pull while a container is changed or the cloth is"
-                    + " cleaned off line. Enter \"vent valve\" of the station.";
-
     private final Plant plant;
-    private final List<DutyPoint> duties;
     private final Kind kind;
+    private final List<StateAnswer> answers;
+    private final List<DutyPoint> duties;
 
-    private Pauses(Plant plant, List<DutyPoint> duties, Kind kind) {
+    private Pauses(Plant plant, Kind kind, List<StateAnswer> answers) {
         this.plant = plant;
-        this.duties = duties;
         this.kind = kind;
+        this.answers = answers;
+        this.duties = solved(answers);
     }
 
-    /** One sheet for each station whose producers run, of the state with all inlets shut. */
-    static List<Sheet> shut(Plant plant, Outcome<DutyPoint> solved) {
-        Outcome<List<DutyPoint>> one =
-                solved.match(duty -> new Outcome.Solved<>(List.of(duty)), Outcome.NotSolved::new);
-        return sheets(plant, running(plant), one, SHUT);
+    /** The states that have an answer. */
+    static List<DutyPoint> solved(List<StateAnswer> answers) {
+        return answers.stream()
+                .flatMap(answer -> answer.duty().match(Stream::of, why -> Stream.<DutyPoint>empty()))
+                .toList();
     }
 
-    /** One sheet for each such station that has a vent valve, of the states in which it is open, or that lacks the one it needs. */
-    static List<Sheet> vented(Plant plant, Outcome<List<DutyPoint>> solved, List<DutyPoint> sets) {
-        List<Station> stations =
-                running(plant).stream().filter(s -> s.vent().isPresent()).toList();
-        List<Sheet> sheets = sheets(plant, stations, solved, VENTED);
-        List<Sheet> all = new ArrayList<>(solved.match(
-                duties -> IntStream.range(0, sheets.size())
-                        .mapToObj(n -> new Pauses(plant, duties, VENTED).withPull(sheets.get(n), stations.get(n), sets))
-                        .toList(),
-                why -> sheets));
-        running(plant).stream()
-                .filter(station -> ventMissing(plant, station))
-                .map(Pauses::withoutVent)
-                .forEach(all::add);
-        return all;
+    // ---- the states
+
+    /** All inlets shut; none where no producer runs. */
+    static List<State> shutStates(Plant plant) {
+        return running(plant).isEmpty() ? List.of() : List.of(paused(plant, SHUT.state(), List.of(), Set.of()));
     }
 
-    /** Whether something needs the pull to stop and no vent valve is stated. */
-    private static boolean ventMissing(Plant plant, Station station) {
-        boolean stopsForChange =
-                station.container().filter(c -> !c.changing().vacuumingGoesOn()).isPresent();
-        return station.vent().isEmpty()
-                && (stopsForChange
-                        || plant.requirements().receiver().cleaningInterval().isPresent());
-    }
-
-    /** What is left out is no pass: a vent valve too small would fail. */
-    private static Sheet withoutVent(Station station) {
-        return sheet(
-                station,
-                VENTED,
-                List.of(Entry.unknown(
-                        VENTED.id() + "-vacuum/" + station.id(),
-                        "Vacuum at the producers, " + VENTED.state(),
-                        NO_VENT)),
-                List.of(Finding.unjudged(
-                        FindingCode.VENT_PULL,
-                        new Place(Place.Kind.VENT_VALVE, station.id()),
-                        VENTED.state(),
-                        Side.AT_MOST,
-                        new Ratio(PULL_LEFT),
-                        PULL,
-                        NO_VENT)));
-    }
-
-    /** Whether the open vent valve takes the vacuum off the users, as changes of containers and cleaning off line take for granted. */
-    private Sheet withPull(Sheet sheet, Station station, List<DutyPoint> sets) {
-        AbsolutePressure ambient = plant.site().air().ambient();
-        Optional<DutyPoint> shallowest = sets.stream()
-                .filter(set -> !set.state().open().isEmpty()
-                        && set.state().ventedStations().isEmpty())
-                .filter(set -> ambient.pascals() > suction(set, station).pascals())
-                .max(Comparator.comparing(set -> suction(set, station)));
-        if (shallowest.isEmpty()) {
-            return sheet;
+    /**
+     * Every vent valve open: with all inlets shut first, then with the inlets of each set and of each single user, who need not shut them.
+     * None where no producer runs or there is no vent valve.
+     */
+    static List<State> ventedStates(Plant plant) {
+        Set<String> vented = plant.stations().stream()
+                .filter(station -> station.vent().isPresent())
+                .map(Station::id)
+                .collect(Collectors.toSet());
+        if (vented.isEmpty() || running(plant).isEmpty()) {
+            return List.of();
         }
-        PressureDifference service = ambient.above(suction(shallowest.get(), station));
-        PressureDifference most = new PressureDifference(service.pascals() * PULL_LEFT);
-        PressureDifference left = ambient.above(suction(duties.get(0), station));
-        Step step = new Step(
-                "VLV-4",
-                "v_most = v_set / 3",
-                List.of(new Term(
-                        "v_set",
-                        "vacuum at the producers, set "
-                                + shallowest.get().state().name(),
-                        service)),
-                new Term("v_most", "most that the open vent valve may leave", most),
-                PULL);
-        Workings workings = new Workings(plant);
-        workings.addAll(List.of(step));
-        workings.vacuum(suction(duties.get(0), station), "at the producers, " + kind.state());
-        List<Finding> findings = new ArrayList<>(sheet.findings());
-        findings.add(Finding.of(
-                FindingCode.VENT_PULL,
-                new Place(Place.Kind.VENT_VALVE, station.id()),
-                kind.state(),
-                Side.AT_MOST,
-                left,
-                most,
-                new Derivation(workings.steps(), PULL)));
-        return new Sheet(sheet.id(), sheet.title(), sheet.about(), sheet.entries(), findings);
+        Map<Set<String>, State> states = new LinkedHashMap<>();
+        states.put(Set.of(), paused(plant, VENTED.state(), List.of(), vented));
+        for (DesignSet set : plant.usage().designSets()) {
+            states.putIfAbsent(
+                    Set.copyOf(set.open()),
+                    paused(plant, VENTED.state() + ", inlets of " + set.name() + " open", set.open(), vented));
+        }
+        for (Inlet inlet : plant.inlets()) {
+            states.putIfAbsent(
+                    Set.of(inlet.id()),
+                    paused(plant, VENTED.state() + ", inlet " + inlet.id() + " open", List.of(inlet.id()), vented));
+        }
+        return List.copyOf(states.values());
     }
 
-    private static AbsolutePressure suction(DutyPoint duty, Station station) {
-        return duty.stations().stream()
-                .filter(r -> r.id().equals(station.id()))
-                .findFirst()
-                .orElseThrow()
-                .suction();
+    private static State paused(Plant plant, String name, List<String> open, Set<String> vented) {
+        State state = States.open(plant, open, FilterCondition.CLEAN);
+        return new State(name, open, state.filter(), state.openBleeds(), vented, state.runningProducers());
     }
 
     private static List<Station> running(Plant plant) {
@@ -205,72 +141,49 @@ final class Pauses {
                 .toList();
     }
 
-    private static List<Sheet> sheets(Plant plant, List<Station> stations, Outcome<List<DutyPoint>> solved, Kind kind) {
-        return solved.match(
-                duties -> stations.stream()
-                        .map(new Pauses(plant, duties, kind)::sheet)
-                        .toList(),
-                why -> stations.stream()
-                        .map(station -> notSolved(station, why, kind))
-                        .toList());
-    }
+    // ---- their sheets
 
-    /** The state with all inlets shut; not solved where no station has a producer that runs. */
-    static Outcome<DutyPoint> solvedShut(Plant plant) {
-        return solved(plant, List.of(paused(plant, SHUT.state(), List.of(), Set.of())))
-                .match(duties -> new Outcome.Solved<>(duties.get(0)), Outcome.NotSolved::new);
+    /** One sheet for each station whose producers run, of the state with all inlets shut. */
+    static List<Sheet> shut(Plant plant, List<StateAnswer> answers) {
+        return running(plant).stream()
+                .map(new Pauses(plant, SHUT, answers)::sheet)
+                .toList();
     }
 
     /**
-     * Every vent valve open: with all inlets shut first, then with the inlets of each set and of each single user, who need not shut them.
-     * Not solved where no producer runs or there is no vent valve.
+     * One sheet for each such station that has a vent valve, of the states in which it is open, or that lacks the one it needs.
+     *
+     * @param sets what was solved of open inlets
      */
-    static Outcome<List<DutyPoint>> solvedVented(Plant plant) {
-        Set<String> vented = plant.stations().stream()
-                .filter(station -> station.vent().isPresent())
-                .map(Station::id)
-                .collect(Collectors.toSet());
-        if (vented.isEmpty()) {
-            return new Outcome.NotSolved<>("no vent valve");
-        }
-        List<State> states = new ArrayList<>();
-        states.add(paused(plant, VENTED.state(), List.of(), vented));
-        plant.usage()
-                .designSets()
-                .forEach(set -> states.add(
-                        paused(plant, VENTED.state() + ", inlets of " + set.name() + " open", set.open(), vented)));
-        plant.inlets()
-                .forEach(inlet -> states.add(paused(
-                        plant, VENTED.state() + ", inlet " + inlet.id() + " open", List.of(inlet.id()), vented)));
-        return solved(plant, states);
-    }
-
-    private static State paused(Plant plant, String name, List<String> open, Set<String> vented) {
-        State state = States.open(plant, open, FilterCondition.CLEAN);
-        return new State(name, open, state.filter(), state.openBleeds(), vented, state.runningProducers());
-    }
-
-    private static Outcome<List<DutyPoint>> solved(Plant plant, List<State> states) {
-        if (running(plant).isEmpty()) {
-            return new Outcome.NotSolved<>("no producer runs");
-        }
-        List<DutyPoint> duties = new ArrayList<>();
-        try {
-            DutyPointSolver solver = new DutyPointSolver(Network.compile(plant));
-            for (State state : states) {
-                Outcome<DutyPoint> solved = solver.solve(state);
-                if (solved instanceof Outcome.NotSolved<DutyPoint> open) {
-                    return new Outcome.NotSolved<>(state.name() + ": " + open.why());
-                }
-                solved.match(duties::add, why -> false);
+    static List<Sheet> vented(Plant plant, List<StateAnswer> answers, List<DutyPoint> sets) {
+        Pauses pauses = new Pauses(plant, VENTED, answers);
+        VentPull pull = new VentPull(plant, sets);
+        List<Sheet> sheets = new ArrayList<>();
+        for (Station station : running(plant)) {
+            if (station.vent().isPresent()) {
+                sheets.add(with(pauses.sheet(station), pull.of(station, answers.get(0))));
+            } else if (pull.asked(station)) {
+                sheets.add(with(pauses.withoutValve(station), pull.withoutValve(station, VENTED.state())));
             }
-        } catch (IllegalArgumentException outsideFormula) {
-            return new Outcome.NotSolved<>(String.valueOf(outsideFormula.getMessage()));
         }
-        return new Outcome.Solved<>(duties);
+        return sheets;
     }
 
-    private static Sheet sheet(Station station, Kind kind, List<Entry> entries, List<Finding> findings) {
+    private static Sheet with(Sheet sheet, Finding more) {
+        List<Finding> findings = new ArrayList<>(sheet.findings());
+        findings.add(more);
+        return new Sheet(sheet.id(), sheet.title(), sheet.about(), sheet.entries(), findings);
+    }
+
+    private Sheet withoutValve(Station station) {
+        return sheet(station, List.of(unknownVacuum(station, VentPull.NO_VALVE)), List.of());
+    }
+
+    private Entry unknownVacuum(Station station, String why) {
+        return Entry.unknown(kind.id() + "-vacuum/" + station.id(), "Vacuum at the producers, " + words(), why);
+    }
+
+    private Sheet sheet(Station station, List<Entry> entries, List<Finding> findings) {
         return new Sheet(
                 kind.sheet() + station.id(),
                 kind.title(),
@@ -279,78 +192,80 @@ final class Pauses {
                 findings);
     }
 
-    private static Sheet notSolved(Station station, String why, Kind kind) {
-        List<Finding> findings = station.producers().stream()
-                .filter(producer -> !producer.standby())
-                .map(producer -> Finding.unjudged(
-                        FindingCode.PRODUCER_POWER,
-                        new Place(Place.Kind.PRODUCER, producer.id()),
-                        kind.state(),
-                        Side.AT_MOST,
-                        producer.nameplate(),
-                        kind.reading(),
-                        "This state has no solution: " + why))
-                .toList();
-        return sheet(
-                station,
-                kind,
-                List.of(Entry.unknown(
-                        kind.id() + "-vacuum/" + station.id(), "Vacuum at the producers, " + kind.state(), why)),
-                findings);
+    private Sheet sheet(Station station) {
+        List<Entry> entries = new ArrayList<>();
+        Outcome<DutyPoint> atRest = answers.get(0).duty();
+        entries.add(atRest.match(duty -> vacuum(station, duty), why -> unknownVacuum(station, why)));
+        Optional<StationResult> shut =
+                kind.equals(SHUT) ? atRest.match(duty -> Optional.of(at(station, duty)), why -> Optional.empty())
+                        : Optional.empty();
+        shut.ifPresent(result -> station.relief().ifPresent(valve -> entries.add(relieved(station, valve, result))));
+        if (!duties.isEmpty()) {
+            station.producers().stream().filter(p -> !p.standby()).forEach(p -> entries.add(load(station, p)));
+        }
+        List<Finding> findings = findings(station);
+        shut.ifPresent(result -> result.producers().stream()
+                .filter(ProducerResult::checkValveShut)
+                .forEach(p -> entries.add(behindShutValve(p, findings))));
+        return sheet(station, entries, findings);
     }
 
-    private Sheet sheet(Station station) {
-        StationResult result = at(station, duties.get(0));
-        List<Entry> entries = new ArrayList<>();
+    private Entry vacuum(Station station, DutyPoint duty) {
         Workings vacuum = new Workings(plant);
-        vacuum.vacuum(
-                result.suction(), "at the producers, " + duties.get(0).state().name());
-        entries.add(Entry.known(
+        vacuum.vacuum(at(station, duty).suction(), "at the producers, " + kind.state());
+        return Entry.known(
                 kind.id() + "-vacuum/" + station.id(),
                 "Vacuum at the producers, " + words(),
                 vacuum.steps().get(vacuum.steps().size() - 1).result().value(),
-                vacuum.steps()));
-        if (kind.equals(SHUT)) {
-            station.relief().ifPresent(valve -> entries.add(relieved(station, valve, result)));
-        }
-        station.producers().stream().filter(p -> !p.standby()).forEach(p -> entries.add(load(station, p)));
-        List<Finding> findings = new ArrayList<>(findings(station));
-        if (kind.equals(SHUT)) {
-            result.producers().stream()
-                    .filter(ProducerResult::checkValveShut)
-                    .forEach(p -> entries.add(behindShutValve(p, findings)));
-        }
-        return sheet(station, kind, entries, findings);
+                vacuum.steps());
     }
 
     private String words() {
         return kind.equals(SHUT) ? kind.state() : kind.state() + ", all inlets shut";
     }
 
-    private static StationResult at(Station station, DutyPoint duty) {
+    static StationResult at(Station station, DutyPoint duty) {
         return duty.stations().stream()
                 .filter(r -> r.id().equals(station.id()))
                 .findFirst()
                 .orElseThrow();
     }
 
-    /** What is asked of each producer, in the state with its smallest margin. */
+    /** What is asked of each producer, in the state with its smallest margin; a state without an answer leaves its motor open. */
     private List<Finding> findings(Station station) {
-        Set<String> producers =
-                station.producers().stream().map(VacuumProducer::id).collect(Collectors.toSet());
         Map<String, Finding> worst = new LinkedHashMap<>();
-        for (DutyPoint duty : duties) {
-            StationChecks.of(plant, duty).stream()
-                    .filter(f -> f.where().kind() == Place.Kind.PRODUCER
-                            && producers.contains(f.where().id()))
-                    .filter(f -> kind.asked().contains(f.code()))
-                    .map(f -> ofMeasured(f, at(station, duty)))
+        for (StateAnswer answer : answers) {
+            answer.duty()
+                    .match(duty -> judged(station, answer, at(station, duty)), why -> open(station, answer.state(), why))
                     .forEach(f -> worst.merge(
                             f.code() + "/" + f.where(),
                             f,
                             (one, other) -> other.margin() < one.margin() ? other : one));
         }
         return List.copyOf(worst.values());
+    }
+
+    private Stream<Finding> judged(Station station, StateAnswer answer, StationResult result) {
+        Set<String> producers =
+                station.producers().stream().map(VacuumProducer::id).collect(Collectors.toSet());
+        return answer.findings().stream()
+                .filter(f -> f.where().kind() == Place.Kind.PRODUCER
+                        && producers.contains(f.where().id()))
+                .filter(f -> kind.asked().contains(f.code()))
+                .map(f -> ofMeasured(f, result));
+    }
+
+    private Stream<Finding> open(Station station, State state, String why) {
+        return station.producers().stream()
+                .filter(producer -> !producer.standby())
+                .map(producer -> Finding.unjudged(
+                        FindingCode.PRODUCER_POWER,
+                        new Place(Place.Kind.PRODUCER, producer.id()),
+                        state.name(),
+                        Side.AT_MOST,
+                        producer.nameplate(),
+                        kind.reading(),
+                        "This state has no solution: " + why));
     }
 
     /** Told by name: it turns all through the pause and moves no air. */

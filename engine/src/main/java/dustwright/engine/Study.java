@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -77,11 +78,12 @@ public record Study(
      * @param done called from several threads
      */
     public static Study of(Plant plant, List<State> asked, IntConsumer done) {
-        List<StateAnswer> answers = answers(plant, asked, done);
+        List<StateAnswer> answers = answers(plant, asked, duty -> judge(plant, duty), done);
         return new Study(plant, answers, OneUserVelocity.of(answers), List.of(), List.of(), List.of());
     }
 
-    private static List<StateAnswer> answers(Plant plant, List<State> asked, IntConsumer done) {
+    private static List<StateAnswer> answers(
+            Plant plant, List<State> asked, Function<DutyPoint, List<Finding>> judge, IntConsumer done) {
         try {
             Network network = Network.compile(plant);
             AtomicInteger solved = new AtomicInteger();
@@ -92,7 +94,7 @@ public record Study(
                         DutyPointSolver solver = new DutyPointSolver(network);
                         List<StateAnswer> answers = new ArrayList<>();
                         for (State state : share) {
-                            answers.add(answer(plant, solver, state));
+                            answers.add(answer(solver, state, judge));
                             done.accept(solved.incrementAndGet());
                         }
                         return answers;
@@ -101,19 +103,23 @@ public record Study(
                     .toList();
         } catch (IllegalArgumentException outsideFormula) {
             String why = String.valueOf(outsideFormula.getMessage());
-            return asked.stream()
-                    .map(state -> answer(plant, state, new Outcome.NotSolved<>(why)))
-                    .toList();
+            return asked.stream().map(state -> notSolved(state, why)).toList();
         }
     }
 
     /** A formula that refuses what lies outside its range says so in words for people: it is the plant that is wrong. */
-    private static StateAnswer answer(Plant plant, DutyPointSolver solver, State state) {
+    private static StateAnswer answer(
+            DutyPointSolver solver, State state, Function<DutyPoint, List<Finding>> judge) {
         try {
-            return answer(plant, state, solver.solve(state));
+            Outcome<DutyPoint> solved = solver.solve(state);
+            return new StateAnswer(state, solved, solved.match(judge, why -> List.of()));
         } catch (IllegalArgumentException outsideFormula) {
-            return answer(plant, state, new Outcome.NotSolved<>(String.valueOf(outsideFormula.getMessage())));
+            return notSolved(state, String.valueOf(outsideFormula.getMessage()));
         }
+    }
+
+    private static StateAnswer notSolved(State state, String why) {
+        return new StateAnswer(state, new Outcome.NotSolved<>(why), List.of());
     }
 
     /** The states in order, in as many parts as are worth a thread. */
@@ -139,25 +145,23 @@ public record Study(
 
     /** The same study with a sheet for each piece of equipment; findings in them count like those of a state. */
     public Study withSheets() {
-        List<DutyPoint> solved = states.stream()
-                .flatMap(s -> s.duty().match(Stream::of, why -> Stream.<DutyPoint>empty()))
-                .toList();
+        List<DutyPoint> solved = Pauses.solved(states);
         DustWays ways = ways();
         List<DustWeek> weeks = plant.stations().stream()
                 .flatMap(station -> DustWeek.of(plant, station, ways).stream())
                 .toList();
-        Outcome<DutyPoint> shut = Pauses.solvedShut(plant);
-        Outcome<List<DutyPoint>> vented = Pauses.solvedVented(plant);
+        List<StateAnswer> shut = pauses(Pauses.shutStates(plant));
+        List<StateAnswer> vented = pauses(Pauses.ventedStates(plant));
         List<Sheet> all = new ArrayList<>(Sheets.of(
-                plant,
-                solved,
-                ways,
-                weeks,
-                shut.match(Optional::of, why -> Optional.empty()),
-                vented.match(duties -> duties, why -> List.of())));
+                plant, solved, ways, weeks, Pauses.solved(shut).stream().findFirst(), Pauses.solved(vented)));
         all.addAll(Pauses.shut(plant, shut));
         all.addAll(Pauses.vented(plant, vented, solved));
         return new Study(plant, states, oneUser, charts, profiles, trials, all, weeks);
+    }
+
+    /** Of a pause only stations are asked something. */
+    private List<StateAnswer> pauses(List<State> states) {
+        return answers(plant, states, duty -> StationChecks.of(plant, duty), done -> {});
     }
 
     /** The same study with both, found side by side. */
@@ -189,10 +193,6 @@ public record Study(
             String why = String.valueOf(outsideFormula.getMessage());
             return DustWays.of(plant, open -> new Outcome.NotSolved<>(why));
         }
-    }
-
-    private static StateAnswer answer(Plant plant, State state, Outcome<DutyPoint> duty) {
-        return new StateAnswer(state, duty, duty.match(d -> judge(plant, d), why -> List.of()));
     }
 
     /** Every requirement of a plant in one solved state, in a fixed order. */

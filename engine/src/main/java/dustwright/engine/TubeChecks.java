@@ -223,6 +223,7 @@ final class TubeChecks {
         workings.velocity(leg, leg.upstream(), leg.slowest(), "at the slowest point");
     }
 
+    /** Asked while nobody picks up dust too: air that is slowed by little dust is hardly slower, and that dust wears. */
     private Optional<Finding> wear(LegResult leg) {
         Optional<Limit<Velocity>> limit = plant.requirements().wearVelocity();
         if (limit.isEmpty() || leg.kind() != LegResult.Kind.RUN || !carriesDust(leg)) {
