@@ -3,6 +3,7 @@ package dustwright.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dustwright.documents.writing.Show;
+import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ElectricalEnergy;
 import dustwright.engine.quantity.Frequency;
 import dustwright.engine.quantity.Mass;
@@ -34,6 +35,17 @@ class ShowTest {
         Show si = new Show(UnitSystem.SI);
         assertThat(shown(si.losses(), drops(250, 990, 1600))).containsExactly("250 Pa", "990 Pa", "1\u202F600 Pa");
         assertThat(shown(si.vacua(), drops(250, 36_000))).containsExactly("0.25 kPa", "36.00 kPa");
+    }
+
+    /** 0.149000 m² is 1.603823 ft² (1 ft = 0.3048 m). */
+    @Test
+    void the_least_that_is_needed_is_rounded_up_and_never_down() {
+        Show us = new Show(UnitSystem.US);
+        Show si = new Show(UnitSystem.SI);
+        assertThat(us.least(new Area(0.149)).replace('\u00A0', ' ')).isEqualTo("1.61 ft²");
+        assertThat(si.least(new Area(0.149)).replace('\u00A0', ' ')).isEqualTo("0.149 m²");
+        assertThat(si.least(new Area(0.14901)).replace('\u00A0', ' ')).isEqualTo("0.150 m²");
+        assertThat(si.least(new Area(1.2301)).replace('\u00A0', ' ')).isEqualTo("1.24 m²");
     }
 
     @Test

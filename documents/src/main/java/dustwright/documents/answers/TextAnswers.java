@@ -26,8 +26,10 @@ import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Answers for a person at a terminal: plain text, no colour needed, no line longer than asked where words can be cut. */
 public final class TextAnswers {
@@ -111,10 +113,14 @@ public final class TextAnswers {
         Verdict verdict = Verdict.of(digest, show);
         lines.text("", study.plant().name()).gap();
         lines.text("", verdict.word() + " " + verdict.reason());
-        digest.usersNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
-        digest.transportNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
-        digest.standbyNotAsked().ifPresent(mind -> lines.text("", "Mind: " + mind));
         findings();
+        List<String> minds = Stream.of(digest.usersNotAsked(), digest.transportNotAsked(), digest.standbyNotAsked())
+                .flatMap(Optional::stream)
+                .toList();
+        if (!minds.isEmpty()) {
+            lines.gap();
+            minds.forEach(mind -> lines.text("", "Mind: " + mind));
+        }
         oneUser();
         digest.mostUsers()
                 .ifPresent(answer -> Digest.slowest(answer).ifPresent(slowest -> {

@@ -308,8 +308,8 @@ public final class Lists {
     }
 
     /**
-     * Safety functions with the level their risk asks for and the level they reach as they are built, by the simplified method of ISO 13849-1. Where the file states none, the usual ones with a risk that is our
-     * assumption; bag-full and high-level stops protect product and plant and are not among them.
+     * Safety functions with the level their risk asks for and the level they reach as they are built, by the simplified method of ISO 13849-1. Where the file states none, the usual
+     * ones; a risk that is our assumption says so. Bag-full and high-level stops protect product and plant and are not among them.
      */
     public static Rows safetyFunctions(Sequence sequence) {
         boolean guarded = sequence.inputs().stream().anyMatch(i -> i.name().equals("guard_shut"));
@@ -320,8 +320,10 @@ public final class Lists {
                 "A screening by the simplified method of ISO 13849-1: the risk assessment sets the level, a validation on the finished panel"
                         + " shows whether it is reached. Stops for a full container or a high receiver protect product and plant and are not"
                         + " among them."
-                        + (sequence.safety().isEmpty()
-                                ? " The sequence states no safety functions; these are usual, their risk is assumed."
+                        + (sequence.safety().isEmpty() ? " The sequence states no safety functions; these are usual." : "")
+                        + (functions.stream().anyMatch(SafetyFunction::riskAsAssumed)
+                                ? " Where it says \"assumed\", severity, exposure and avoidance are those taken here where nobody has"
+                                        + " assessed them."
                                 : " Severity, exposure and avoidance are as the sequence states them."),
                 List.of("Function", "Risk", "Level asked", "Reached by", "Reached here"),
                 functions.stream().map(Lists::function).toList());
@@ -371,7 +373,7 @@ public final class Lists {
         return List.of(
                 capital(function.words()),
                 function.severity() + " " + function.exposure() + " " + function.avoidance()
-                        + ", to be set by the risk assessment",
+                        + (function.riskAsAssumed() ? ", assumed: to be set by the risk assessment" : ", as stated"),
                 words(level),
                 builds(level),
                 screened(function));

@@ -99,14 +99,14 @@ public final class HazardPapers {
     /** The plant as it is drawn, so that places are found; nothing where it has no places. */
     private Element overview() {
         Layout layout = Layout.plan(study.plant());
-        Map<String, String> letters = new LinkedHashMap<>();
+        Map<String, String> marks = new LinkedHashMap<>();
         List<String> named = new ArrayList<>();
         for (Collecting here : Collecting.all(study.plant())) {
-            String letter = String.valueOf((char) ('A' + letters.size()));
-            letters.put(letter, here.place().id());
-            named.add(letter + " " + here.place());
+            String mark = String.valueOf(marks.size() + 1);
+            marks.put(mark, here.place().id());
+            named.add(mark + " " + here.place());
         }
-        PlantView view = PlantViews.plain(study.plant(), layout, letters);
+        PlantView view = PlantViews.plain(study.plant(), layout, marks);
         return Parts.figure(
                 PlantDrawing.of(view).scene(),
                 layout.kind().words() + ". Dust is collected at: " + String.join(", ", named) + ".");

@@ -17,6 +17,9 @@ import java.util.List;
  * @param reason the sentence that follows it
  */
 public record Verdict(String word, String reason) {
+    /** So many unknown things are named before the list; more hide the verdict. */
+    private static final int MOST_NAMED = 2;
+
     public static Verdict of(Digest digest, Show show) {
         Study study = digest.study();
         long solved = study.states().stream().filter(Digest::isSolved).count();
@@ -66,15 +69,21 @@ public record Verdict(String word, String reason) {
                 + ").";
     }
 
-    /** "Loss unknown by dust cement: 2 t/h fed, enter ..." */
+    /** "Loss unknown by dust cement: 2 t/h fed, enter ..."; of many the first few, the list says the others. */
     private static String unknown(Digest digest, Show show) {
         StringBuilder text = new StringBuilder();
-        for (Finding finding : digest.undecided()) {
-            text.append(' ')
-                    .append(Wording.claim(finding))
-                    .append(", ")
-                    .append(Wording.valueAndLimit(finding, show))
-                    .append('.');
+        digest.undecided().stream()
+                .limit(MOST_NAMED)
+                .forEach(finding -> text.append(' ')
+                        .append(Wording.claim(finding))
+                        .append(", ")
+                        .append(Wording.valueAndLimit(finding, show))
+                        .append('.'));
+        int others = digest.undecided().size() - MOST_NAMED;
+        if (others > 0) {
+            text.append(" And ")
+                    .append(Wording.counted(others, "other is", "others are"))
+                    .append(" not known.");
         }
         return text.toString();
     }

@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 public final class Figures {
     private static final String THIN_SPACE = "\u202F";
     private static final int GROUP = 3;
+    private static final double OWN_ROUNDING = 1e-9;
 
     private Figures() {}
 
@@ -17,6 +18,12 @@ public final class Figures {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         String text = rounded.abs().toPlainString();
         return (rounded.signum() < 0 ? "−" : "") + grouped(text);
+    }
+
+    /** The same rounded up, never down; what is off by a rounding of the computer's own counts as even. */
+    public static String up(double value, int decimals) {
+        BigDecimal even = BigDecimal.valueOf(value - OWN_ROUNDING * Math.abs(value));
+        return fixed(even.setScale(decimals, RoundingMode.CEILING).doubleValue(), decimals);
     }
 
     /** A number with so many significant figures; very large and very small ones as a power of ten. */

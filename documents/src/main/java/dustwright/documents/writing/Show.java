@@ -2,6 +2,7 @@ package dustwright.documents.writing;
 
 import dustwright.documents.drawing.MarginClass;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.FreeAirFlow;
@@ -25,6 +26,7 @@ public final class Show {
 
     private static final int MOST_EXTRA_DECIMALS = 6;
     private static final int FIGURES_WITHOUT_ROW = 4;
+    private static final int BUILT_TO = 2;
     private static final Length SOME_BORE = new Length(0.05);
     private static final PressureDifference SOME_LOSS = new PressureDifference(100);
     private static final double LARGE_si = 1e9;
@@ -126,6 +128,13 @@ public final class Show {
         return joined(scale.text(scale.number(quantity)), scale.symbol());
     }
 
+    /** The least that is needed, rounded up to places somebody builds to. */
+    public String least(Quantity quantity) {
+        Scale scale = scale(quantity);
+        int places = scale.decimals() > BUILT_TO ? scale.decimals() - 1 : Math.max(0, scale.decimals());
+        return joined(Figures.up(scale.number(quantity), places), scale.symbol());
+    }
+
     /** A bore: in inches or millimetres, not in feet or metres. */
     public String bore(Length length) {
         return bore.text(bore.number(length));
@@ -207,7 +216,11 @@ public final class Show {
         while (places < most && (merged(scale, places, value, limit) || merged(scale, places, value, 0))) {
             places++;
         }
-        return new Pair(scale.text(value, places), scale.text(limit, places), scale.symbol());
+        boolean up = finding.code() == FindingCode.VENT_AREA;
+        return new Pair(
+                scale.text(value, places),
+                up ? Figures.up(limit, places) : scale.text(limit, places),
+                scale.symbol());
     }
 
     /** Whether two numbers that differ look alike with so many decimals. */

@@ -293,7 +293,7 @@ public final class Wording {
     /** What a sheet answers: a figure in the reader's units, words, or why it is not known. */
     public static String answer(Answer answer, Show show) {
         if (answer instanceof Answer.Known known) {
-            return show.full(known.value());
+            return known.least() ? show.least(known.value()) : show.full(known.value());
         }
         return answer instanceof Answer.Words words ? words.text() : "not known. " + ((Answer.Unknown) answer).why();
     }

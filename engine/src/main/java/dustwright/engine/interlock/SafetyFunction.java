@@ -247,6 +247,15 @@ public record SafetyFunction(
         return List.copyOf(usual);
     }
 
+    /** Whether its risk is the one that is assumed here, be it that nobody changed it or that an assessment found the same. */
+    public boolean riskAsAssumed() {
+        return usual(true).stream()
+                .anyMatch(assumed -> assumed.id.equals(id)
+                        && assumed.severity == severity
+                        && assumed.exposure == exposure
+                        && assumed.avoidance == avoidance);
+    }
+
     private static SafetyFunction asked(
             String id, String words, Severity severity, Exposure exposure, Avoidance avoidance) {
         return new SafetyFunction(

@@ -31,6 +31,12 @@ public record Entry(String id, String name, Answer answer, Derivation derivation
         return new Entry(id, name, new Answer.Words(text), new Derivation(steps, source));
     }
 
+    /** The same of the least that is needed. */
+    public static Entry least(String id, String name, Quantity value, List<Step> steps) {
+        Entry known = known(id, name, value, steps);
+        return new Entry(id, name, new Answer.Known(value, true), known.derivation());
+    }
+
     /** Not known: why, and what to enter. */
     public static Entry unknown(String id, String name, String why) {
         return new Entry(id, name, new Answer.Unknown(why), new Derivation(List.of(), Source.entered()));

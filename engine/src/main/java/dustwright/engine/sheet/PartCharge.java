@@ -14,7 +14,6 @@ import dustwright.engine.hazard.ChargePath;
 import dustwright.engine.hazard.ChargePath.DrumLiner;
 import dustwright.engine.hazard.ChargePath.Material;
 import dustwright.engine.plant.Plant;
-import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.ElectricResistance;
 import java.util.List;
 import java.util.Locale;
@@ -86,12 +85,9 @@ final class PartCharge {
         String what = "charge-" + place.kind().name().toLowerCase(Locale.ROOT) + "-" + place.id();
         String name = "Charge on " + place;
         if (charge.material().isEmpty()) {
-            open(
-                    code,
-                    place,
-                    what,
-                    name,
-                    "Enter \"material\" of " + place + ": conductive, dissipative or insulating.");
+            String why = "Enter \"material\" of " + place + ": conductive, dissipative or insulating.";
+            writing.unknown(what, name, why);
+            writing.notSaid(code, place, PLASTIC, why);
             return;
         }
         Material material = charge.material().get();
@@ -102,7 +98,7 @@ final class PartCharge {
                     "insulating: it keeps charge, and sparks reach it from every metal part on it",
                     List.of(),
                     PLASTIC);
-            counted(code, place);
+            writing.none(code, place, "parts that insulate", 1, PLASTIC);
             return;
         }
         ElectricResistance limit = new ElectricResistance(material.limit().limit_ohm());
@@ -130,17 +126,5 @@ final class PartCharge {
                 resistance,
                 limit,
                 new Derivation(List.of(step), material.limit().source())));
-    }
-
-    private void open(FindingCode code, Place place, String what, String name, String why) {
-        writing.unknown(what, name, why);
-        writing.add(Finding.unjudged(code, place, Sheet.ANY_SET, Side.AT_MOST, new Count(0), PLASTIC, why));
-    }
-
-    private void counted(FindingCode code, Place place) {
-        Count one = new Count(1);
-        Step step = Writing.step("HAZ-21", "N = 0", PLASTIC, new Term("N", "parts that insulate", one));
-        writing.add(Finding.of(
-                code, place, Sheet.ANY_SET, Side.AT_MOST, one, new Count(0), new Derivation(List.of(step), PLASTIC)));
     }
 }

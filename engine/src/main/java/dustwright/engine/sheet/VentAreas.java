@@ -111,7 +111,7 @@ final class VentAreas {
             return Optional.empty();
         }
         Step step = step(method, stated);
-        writing.known(what, name, (Area) step.result().value(), List.of(step));
+        writing.least(what, name, (Area) step.result().value(), List.of(step));
         return Optional.of((Area) step.result().value());
     }
 

@@ -87,7 +87,7 @@ final class VentCorrections {
         List<Step> all = new ArrayList<>(factors);
         all.add(product);
         steps.add(product);
-        writing.known(
+        writing.least(
                 "vent-corrected-" + dust.id(), "Vent area by NFPA 68 with its corrections, " + dust.name(), area, all);
         return area;
     }
@@ -230,7 +230,7 @@ final class VentCorrections {
                 kst(),
                 new Term("Pstat", "the vent opens at", new GaugePressure(e.opens_Pa())));
         steps.add(step);
-        writing.known(what, name, area, List.of(step));
+        writing.least(what, name, area, List.of(step));
         return Optional.of(area);
     }
 }

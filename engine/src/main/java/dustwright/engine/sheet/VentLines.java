@@ -166,7 +166,7 @@ final class VentLines {
                 .max(Comparator.comparing((VentSay s) -> VentSay.area(s.enough())));
         boolean eachSays = asked.stream().noneMatch(s -> s.enough().isEmpty());
         if (eachSays) {
-            governs.ifPresent(s -> writing.known(
+            governs.ifPresent(s -> writing.least(
                     "vent-governs",
                     "Vent area that is enough, by " + s.by().words() + " for "
                             + s.dust().name() + ", which governs",

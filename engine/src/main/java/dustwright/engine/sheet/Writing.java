@@ -44,6 +44,10 @@ final class Writing {
         entries.add(Entry.known(id(what), name, value, steps));
     }
 
+    void least(String what, String name, Quantity value, List<Step> steps) {
+        entries.add(Entry.least(id(what), name, value, steps));
+    }
+
     void words(String what, String name, String text, List<Step> steps, Source source) {
         entries.add(Entry.words(id(what), name, text, steps, source));
     }
@@ -112,7 +116,12 @@ final class Writing {
 
     /** A conflict that is looked for and about which nobody can say: why, and what to enter. */
     void notSaid(FindingCode code, Place.Kind part, Source source, String why) {
-        unjudged(code, part, Side.AT_MOST, new Limit<>(new Count(0), source), why);
+        notSaid(code, new Place(part, station), source, why);
+    }
+
+    /** The same about another place than the sheet's own. */
+    void notSaid(FindingCode code, Place place, Source source, String why) {
+        findings.add(Finding.unjudged(code, place, Sheet.ANY_SET, Side.AT_MOST, new Count(0), source, why));
     }
 
     /** A finding that is about another place than the sheet's own. */
@@ -122,15 +131,21 @@ final class Writing {
 
     /** A conflict, counted: none may there be. */
     void none(FindingCode code, Place.Kind part, String what, int count, Source source) {
+        none(code, new Place(part, station), what, count, source);
+    }
+
+    /** The same about another place than the sheet's own. */
+    void none(FindingCode code, Place place, String what, int count, Source source) {
         Count number = new Count(count);
-        asked(
+        Step step = step("HAZ-21", "N = 0", source, new Term("N", what, number));
+        findings.add(Finding.of(
                 code,
-                part,
+                place,
                 Sheet.ANY_SET,
                 Side.AT_MOST,
                 number,
-                new Limit<>(new Count(0), source),
-                List.of(step("HAZ-21", "N = 0", source, new Term("N", what, number))));
+                new Count(0),
+                new Derivation(List.of(step), source)));
     }
 
     /** The derivation of an entry that has this value. */
