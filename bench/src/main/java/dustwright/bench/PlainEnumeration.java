@@ -31,7 +31,6 @@ final class PlainEnumeration {
         sweep = new StateSweep(Network.compile(plant), condition);
         set = new int[users];
         runs = plant.runs().stream()
-                .filter(r -> r.dust())
                 .map(r -> r.id())
                 .sorted()
                 .toArray(String[]::new);

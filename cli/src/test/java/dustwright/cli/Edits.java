@@ -12,7 +12,20 @@ final class Edits {
 
     /** The text with every one of {@code good} replaced; fails where there is none. */
     static String with(String text, String good, String other) {
-        String changed = text.replace(good, other);
+        return changed(text, good, text.replace(good, other));
+    }
+
+    /** The text with the first match of a pattern replaced; fails where there is none. */
+    static String withFirst(String text, String pattern, String other) {
+        return changed(text, pattern, text.replaceFirst(pattern, other));
+    }
+
+    /** The text with each match of a pattern replaced; fails where there is none. */
+    static String withEach(String text, String pattern, String other) {
+        return changed(text, pattern, text.replaceAll(pattern, other));
+    }
+
+    private static String changed(String text, String good, String changed) {
         assertThat(changed).as("a change of " + good).isNotEqualTo(text);
         return changed;
     }

@@ -1,5 +1,6 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.withFirst;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
@@ -61,12 +62,6 @@ class OperationSheetsTest {
         return Study.of(plant, States.usual(plant).subList(0, 2)).withSheets();
     }
 
-    private static String with(String text, String good, String other) {
-        String changed = text.replaceFirst(good, other);
-        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
-        return changed;
-    }
-
     private static Finding finding(Study study, FindingCode code) {
         return study.findings()
                 .filter(finding -> finding.code() == code)
@@ -98,7 +93,7 @@ class OperationSheetsTest {
     @Test
     void cement_overloads_its_bag_where_a_level_probe_stops_it_and_not_where_a_scale_does() {
         assertThat(finding(study(cement), FindingCode.CONTAINER_LOAD).holds()).isTrue();
-        Finding byProbe = finding(study(with(cement, "stop: scale", "stop: level probe")), FindingCode.CONTAINER_LOAD);
+        Finding byProbe = finding(study(withFirst(cement, "stop: scale", "stop: level probe")), FindingCode.CONTAINER_LOAD);
         assertThat(byProbe.holds()).isFalse();
         assertThat(byProbe.value().si()).isCloseTo(0.9 * 1200, within(1e-9));
         assertThat(byProbe.code().remedy()).contains("scale");
@@ -106,7 +101,7 @@ class OperationSheetsTest {
 
     @Test
     void arms_that_would_carry_the_dust_are_a_finding() {
-        Study study = study(with(bakery, "base: on floor or pallet", "base: hanging from the arms"));
+        Study study = study(withFirst(bakery, "base: on floor or pallet", "base: hanging from the arms"));
         Finding finding = finding(study, FindingCode.ARMS_LOAD);
         assertThat(finding.holds()).isFalse();
         assertThat(finding.value().si()).isCloseTo(0.45 * 550 + 2.5, within(1e-9));
@@ -129,7 +124,7 @@ class OperationSheetsTest {
             })
     void a_plant_that_breaks_one_rule_fails_at_it_and_keeps_the_others(String good, String bad, FindingCode code) {
         assertThat(finding(study(bakery), code).holds()).as("before").isTrue();
-        Study study = study(with(bakery, good, bad));
+        Study study = study(withFirst(bakery, good, bad));
         assertThat(finding(study, code).holds()).isFalse();
         assertThat(study.sheets().stream().flatMap(s -> s.findings().stream()).filter(f -> !f.holds()))
                 .extracting(Finding::code)
@@ -139,7 +134,7 @@ class OperationSheetsTest {
     /** By hand: 0.45 m³ of 1200 kg/m³ settled are 540 kg; the bag of the bakery is marked for 500 kg. */
     @Test
     void dust_that_settles_while_it_fills_is_weighed_settled() {
-        Study study = study(with(bakery, "tapped density: 700 kg/m3", "tapped density: 1200 kg/m3"));
+        Study study = study(withFirst(bakery, "tapped density: 700 kg/m3", "tapped density: 1200 kg/m3"));
         Finding settled = finding(study, FindingCode.SETTLED_LOAD);
         assertThat(finding(study, FindingCode.CONTAINER_LOAD).holds()).isTrue();
         assertThat(settled.fails()).isTrue();
@@ -150,7 +145,7 @@ class OperationSheetsTest {
 
     @Test
     void without_a_bulk_density_load_and_capacity_are_not_known_and_do_not_vanish() {
-        Study study = study(with(bakery, ", bulk density: 550 kg/m3", ""));
+        Study study = study(withFirst(bakery, ", bulk density: 550 kg/m3", ""));
         for (FindingCode code : List.of(FindingCode.CONTAINER_LOAD, FindingCode.VALVE_CAPACITY)) {
             Finding finding = finding(study, code);
             assertThat(finding.unjudged()).as(code.toString()).isTrue();
@@ -165,7 +160,7 @@ class OperationSheetsTest {
                 .isTrue();
         assertThat(finding(study(bakery), FindingCode.INFLATION_TIME).holds()).isTrue();
         Finding weak = finding(
-                study(with(
+                study(withFirst(
                         bakery,
                         "inflation: \\{flow: [^,]*, pressure: [^}]*}",
                         "inflation: {flow: 150 m3/h, pressure: 0.1 mbar}")),
@@ -173,7 +168,7 @@ class OperationSheetsTest {
         assertThat(weak.fails()).isTrue();
         assertThat(weak.limit().si()).isCloseTo(2.5 * 9.80665 / 0.64, within(1e-9));
         Finding slow = finding(
-                study(with(
+                study(withFirst(
                         bakery,
                         "inflation: \\{flow: [^,]*, pressure: [^}]*}",
                         "inflation: {flow: 3 m3/h, pressure: 15 mbar}")),
@@ -216,7 +211,7 @@ class OperationSheetsTest {
         assertThat(study(bakery).findings())
                 .extracting(Finding::code)
                 .doesNotContain(FindingCode.CONTAINER_LIFE, FindingCode.DAILY_EXPOSURE);
-        String asked = with(
+        String asked = withFirst(
                 bakery,
                 "transport factor: 1\\n",
                 "transport factor: 1\n  container life: 7 d\n  daily exposure: 70 dBA\n");
@@ -226,7 +221,7 @@ class OperationSheetsTest {
 
     @Test
     void more_than_a_shift_can_pick_up_is_a_finding() {
-        Study study = study(with(cement, "per shift: 800 kg", "per shift: 9 t"));
+        Study study = study(withFirst(cement, "per shift: 800 kg", "per shift: 9 t"));
         Finding finding = finding(study, FindingCode.CLEANING_TIME);
         assertThat(finding.holds()).isFalse();
         assertThat(finding.value().si()).isGreaterThan(9000 / (960 / 3600.0));
@@ -237,7 +232,7 @@ class OperationSheetsTest {
     @Test
     void a_valve_that_takes_less_than_is_fed_is_a_finding_with_the_hours_users_are_held() {
         assertThat(study(cement).findings()).extracting(Finding::code).doesNotContain(FindingCode.HELD_AT_LEVEL);
-        Study slow = study(with(cement, "speed: 15 rpm, fill", "speed: 0.1 rpm, fill"));
+        Study slow = study(withFirst(cement, "speed: 15 rpm, fill", "speed: 0.1 rpm, fill"));
         Finding held = finding(slow, FindingCode.HELD_AT_LEVEL);
         assertThat(held.fails()).isTrue();
         assertThat(held.value().si()).isEqualTo(value(slow, "waited-level/REC"));
@@ -257,7 +252,7 @@ class OperationSheetsTest {
         assertThat(value(study, "cleaning-week/REC")).isCloseTo(15 * 3600.0 + waited_s, within(1e-3));
         // 120 pulses an hour of 40 L each
         assertThat(value(study, "pulse-air-week/REC")).isCloseTo(15 * 120 * 0.04, within(1e-6));
-        Study waiting = study(with(cement, "change time: 8 min", "change time: 16 min"));
+        Study waiting = study(withFirst(cement, "change time: 8 min", "change time: 16 min"));
         assertThat(value(waiting, "dust-week/REC")).isCloseTo(18 * 800.0, within(1e-6));
         assertThat(value(waiting, "pulse-air-week/REC")).isCloseTo(15 * 120 * 0.04, within(1e-6));
         assertThat(value(waiting, "energy-REC"))
@@ -268,11 +263,11 @@ class OperationSheetsTest {
 
     @Test
     void a_receiver_that_holds_less_than_a_change_brings_is_a_finding_where_users_go_on() {
-        String goesOn = with(bakery, "during a change: vacuuming stops", "during a change: vacuuming goes on");
+        String goesOn = withFirst(bakery, "during a change: vacuuming stops", "during a change: vacuuming goes on");
         Study quick = study(goesOn);
         assertThat(finding(quick, FindingCode.RECEIVER_DURING_CHANGE).holds()).isTrue();
         assertThat(value(quick, "waited-change/REC")).isZero();
-        Study slow = study(with(goesOn, "change time: 8 min", "change time: 2 h"));
+        Study slow = study(withFirst(goesOn, "change time: 8 min", "change time: 2 h"));
         assertThat(finding(slow, FindingCode.RECEIVER_DURING_CHANGE).holds()).isFalse();
         assertThat(study(bakery).findings())
                 .extracting(Finding::code)
@@ -286,9 +281,9 @@ class OperationSheetsTest {
         assertThat(value(catalogue, "sound-1m/REC")).isCloseTo(78.54, within(0.01));
         Entry casing = entry(catalogue, "sound-casing-P1/REC").orElseThrow();
         assertThat(casing.derivation().limitSource().text()).contains("DL-15").contains("invented");
-        Study station = study(with(bakery, "REC: \\{hood: 12 dB", "REC: {casing: 95 dBA, hood: 12 dB"));
+        Study station = study(withFirst(bakery, "REC: \\{hood: 12 dB", "REC: {casing: 95 dBA, hood: 12 dB"));
         assertThat(value(station, "sound-casing-P1/REC")).isEqualTo(95);
-        Study own = study(with(station(95), "model: DL-15", "model: DL-15, casing sound: 97 dBA"));
+        Study own = study(withFirst(station(95), "model: DL-15", "model: DL-15, casing sound: 97 dBA"));
         assertThat(value(own, "sound-casing-P1/REC")).isEqualTo(97);
         assertThat(entry(own, "sound-casing-P1/REC")
                         .orElseThrow()
@@ -299,13 +294,13 @@ class OperationSheetsTest {
     }
 
     private static String station(int casing_dBA) {
-        return with(bakery, "REC: \\{hood: 12 dB", "REC: {casing: " + casing_dBA + " dBA, hood: 12 dB");
+        return withFirst(bakery, "REC: \\{hood: 12 dB", "REC: {casing: " + casing_dBA + " dBA, hood: 12 dB");
     }
 
     @Test
     void a_level_that_is_not_stated_is_told_and_not_counted_and_none_at_all_is_unknown() {
-        String open = with(cement, "casing: 90 dBA, hood: 15 dB, discharge: 104 dBA, ", "hood: 15 dB, ");
-        Study one = study(with(open, "casing sound: 90 dBA, ", ""));
+        String open = withFirst(cement, "casing: 90 dBA, hood: 15 dB, discharge: 104 dBA, ", "hood: 15 dB, ");
+        Study one = study(withFirst(open, "casing sound: 90 dBA, ", ""));
         assertThat(((Answer.Unknown) answer(one, "sound-casing-P1/REC")).why()).contains("not counted");
         // the second machine states nothing, so no sum is given
         assertThat(((Answer.Unknown) answer(one, "sound-1m/REC")).why()).contains("P2");
@@ -316,7 +311,7 @@ class OperationSheetsTest {
     /** By hand: 1.8 m³ at 1200 kg/m³ would be 2160 kg; the cement example's bag holds 0.9 m³, so 1080 kg, marked for 1000 kg. */
     @Test
     void a_level_probe_lets_in_what_the_volume_weighs_and_changes_follow_from_that() {
-        Study byProbe = study(with(cement, "stop: scale", "stop: level probe"));
+        Study byProbe = study(withFirst(cement, "stop: scale", "stop: level probe"));
         assertThat(value(byProbe, "fill-cement/REC")).isCloseTo(0.9 * 1200, within(1e-9));
         assertThat(entry(byProbe, "fill-cement/REC").orElseThrow().name()).contains("above its safe working load");
         assertThat(byProbe.weeks().get(0).line().container_kg()).isCloseTo(1080, within(1e-9));
@@ -325,7 +320,7 @@ class OperationSheetsTest {
 
     @Test
     void a_marked_load_below_the_empty_bag_is_refused() {
-        Reading light = PlantReader.read(with(bakery, "safe working load: 500 kg", "safe working load: 2 kg"));
+        Reading light = PlantReader.read(withFirst(bakery, "safe working load: 500 kg", "safe working load: 2 kg"));
         assertThat(light).isInstanceOf(Reading.Faults.class);
         assertThat(light.toString()).contains("safe working load").contains("empty");
     }
@@ -336,7 +331,7 @@ class OperationSheetsTest {
     @Test
     void a_machine_coupled_directly_without_a_drive_has_no_drive_to_lose_energy_in() {
         double asStated = value(study(cement), "energy-REC");
-        assertThat(value(study(with(cement, "drive efficiency: 0.95", "drive efficiency: 0.5")), "energy-REC"))
+        assertThat(value(study(withFirst(cement, "drive efficiency: 0.95", "drive efficiency: 0.5")), "energy-REC"))
                 .isEqualTo(asStated);
         String undescribed = cement.replace("coupled: direct, ", "");
         assertThat(value(study(undescribed), "energy-REC") / asStated).isCloseTo(1 / 0.95, within(1e-9));
@@ -359,7 +354,7 @@ class OperationSheetsTest {
     @Test
     void a_limit_that_is_asked_and_cannot_be_judged_is_not_known() {
         Study study =
-                study(with(withoutDensity(), "transport factor: 1\n", "transport factor: 1\n  container life: 7 d\n"));
+                study(withFirst(withoutDensity(), "transport factor: 1\n", "transport factor: 1\n  container life: 7 d\n"));
         Finding life = finding(study, FindingCode.CONTAINER_LIFE);
         assertThat(life.decided()).isFalse();
         assertThat(life.holds()).isFalse();
@@ -375,24 +370,24 @@ class OperationSheetsTest {
     }
 
     private static String withoutDensity() {
-        return with(
+        return withFirst(
                 bakery, ", +class: very fine light dust, +bulk density: 550 kg/m3", ", class: very fine light dust");
     }
 
     @Test
     void what_is_not_stated_stays_unknown_and_says_what_to_enter() {
-        Study study = study(with(bakery, " *safe working load: [^\\n]*\\n", ""));
+        Study study = study(withFirst(bakery, " *safe working load: [^\\n]*\\n", ""));
         assertThat(answer(study, "load/REC")).isInstanceOf(Answer.Unknown.class);
         assertThat(((Answer.Unknown) answer(study, "load/REC")).why()).contains("safe working load");
         assertThat(finding(study, FindingCode.CONTAINER_LOAD).unjudged()).isTrue();
-        Study noShifts = study(with(bakery, " *shifts: [^\\n]*\\n", ""));
+        Study noShifts = study(withFirst(bakery, " *shifts: [^\\n]*\\n", ""));
         assertThat(((Answer.Unknown) answer(noShifts, "changes/REC")).why()).contains("shifts");
         assertThat(answer(noShifts, "energy-REC")).isInstanceOf(Answer.Unknown.class);
     }
 
     @Test
     void a_dust_without_bulk_density_gives_no_bag_life() {
-        Study study = study(with(
+        Study study = study(withFirst(
                 bakery, ", +class: very fine light dust, +bulk density: 550 kg/m3", ", class: very fine light dust"));
         assertThat(((Answer.Unknown) answer(study, "changes/REC")).why()).contains("bulk density");
         assertThat(study.weeks()).isEmpty();
@@ -432,7 +427,7 @@ class OperationSheetsTest {
     @Test
     void a_bag_that_is_not_inflated_is_changed_more_often_and_the_sheet_says_by_how_much() {
         Study inflated = study(bakery);
-        Study folded = study(with(bakery, "\\n *inflation: [^\\n]*", ""));
+        Study folded = study(withFirst(bakery, "\\n *inflation: [^\\n]*", ""));
         assertThat(value(folded, "fills-short/REC")).isCloseTo(0.8 * 0.45, within(1e-12));
         // by hand: 0.45 m³ at 550 kg/m³ are 247.5 kg, four fifths of it 198 kg
         double byMass = value(inflated, "dust-week/REC") * (1 / 198.0 - 1 / 247.5);
@@ -447,7 +442,7 @@ class OperationSheetsTest {
         double once = value(study(bakery), "short-cost-REC");
         assertThat(once).isPositive();
         for (String minutes : List.of("10", "40")) {
-            Study other = study(with(bakery, "cleaning: 20 min", "cleaning: " + minutes + " min"));
+            Study other = study(withFirst(bakery, "cleaning: 20 min", "cleaning: " + minutes + " min"));
             double share = value(other, "dust-week/REC") / value(study(bakery), "dust-week/REC");
             assertThat(value(other, "short-cost-REC") / once).isCloseTo(share, within(1e-9));
         }
@@ -497,7 +492,7 @@ class OperationSheetsTest {
     void pulse_air_is_by_the_stated_pulses_and_else_by_the_usual_share() {
         Study stated = study(bakery);
         assertThat(value(stated, "pulse-air/REC")).isCloseTo(120 / 3600.0 * 0.04, within(1e-12));
-        Study usual = study(with(bakery, "REC: \\{per pulse: 40 L free, pulses: 120 /h\\}", "REC: {}"));
+        Study usual = study(withFirst(bakery, "REC: \\{per pulse: 40 L free, pulses: 120 /h\\}", "REC: {}"));
         assertThat(entry(usual, "pulse-air/REC")
                         .orElseThrow()
                         .derivation()
@@ -525,7 +520,7 @@ class OperationSheetsTest {
     void producers_that_run_through_the_shift_take_more_energy_and_no_inlet_less() {
         double while_cleaning = value(study(bakery), "energy-REC");
         double through = value(
-                study(with(bakery, "producers run: while cleaning", "producers run: through the shift")), "energy-REC");
+                study(withFirst(bakery, "producers run: while cleaning", "producers run: through the shift")), "energy-REC");
         assertThat(through).isGreaterThan(2 * while_cleaning);
     }
 }

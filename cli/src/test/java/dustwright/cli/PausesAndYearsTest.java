@@ -184,6 +184,32 @@ class PausesAndYearsTest {
         assertThat(study(neverOffLine).worstPerPlace()).noneMatch(f -> f.code() == FindingCode.VENT_PULL);
     }
 
+    /** By hand: 3/4 hp for as long as the year has producers turning, which the sheet of the producers' energy prints. */
+    @Test
+    void the_rotary_valve_takes_its_nameplate_as_long_as_the_producers_turn() {
+        Study study = study(bakery);
+        double hours_s = entry(study, "energy-REC").derivation().steps().stream()
+                .flatMap(step -> step.inputs().stream())
+                .filter(term -> term.meaning().startsWith("hours of a year"))
+                .mapToDouble(term -> term.value().si())
+                .sum();
+        double valve_J = figure(study, "valve-energy-REC");
+        assertThat(valve_J).isCloseTo(0.75 * 745.6998715822702 * hours_s, within(1.0));
+        Step all = entry(study, "energy-cost").derivation().steps().get(0);
+        assertThat(all.inputs().stream().mapToDouble(term -> term.value().si())).contains(valve_J);
+    }
+
+    /** A year's energy without one of its parts is no year's energy. */
+    @Test
+    void energy_of_a_year_is_not_known_where_that_of_a_fan_or_a_rotary_valve_is_not() {
+        for (String left : List.of(" motor: 3/4 hp,", ", motor: 1/4 hp")) {
+            Study open = study(with(bakery, left, ""));
+            Answer answer = entry(open, "energy-cost").answer();
+            assertThat(answer).as(left).isInstanceOf(Answer.Unknown.class);
+            assertThat(((Answer.Words) entry(open, "left-out").answer()).text()).contains("Energy, a year");
+        }
+    }
+
     /**
      * A multistage machine that reaches 23 kPa at 1.2 kg/m³ without flow reaches p_a c/(1 + c) on the air it holds, c = 23 kPa/(1.2 kg/m³ R T) =
      * 0.2277 at 287.05 · 293.15 J/kg (dry air, within 0.3 %): 18.8 kPa at 101.3 kPa. The claw beside it draws the station to where the relief valve

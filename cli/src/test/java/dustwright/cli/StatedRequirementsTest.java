@@ -2,6 +2,7 @@ package dustwright.cli;
 
 import static dustwright.cli.Edits.plant;
 import static java.util.Map.entry;
+import static dustwright.cli.Edits.withEach;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -77,12 +78,6 @@ class StatedRequirementsTest {
         return study.findings().filter(finding -> finding.code() == code).toList();
     }
 
-    private static String with(String text, String good, String other) {
-        String changed = text.replaceAll(good, other);
-        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
-        return changed;
-    }
-
     /** The plant file asking this and nothing else. */
     private static String asking(String text, String key, String... besides) {
         return text.replaceFirst(
@@ -141,7 +136,7 @@ class StatedRequirementsTest {
     void what_cannot_be_judged_is_not_known_and_says_what_to_enter(
             String key, String entered, String instead, String toEnter) {
         String text = asking(bakery, key, "inlet vacuum: 3 inHg");
-        Study study = study(with(text, unquoted(entered), unquoted(instead)));
+        Study study = study(withEach(text, unquoted(entered), unquoted(instead)));
         FindingCode code = asked(key).code();
         Finding finding = study.worstPerPlace().stream()
                 .filter(f -> f.code() == code)
@@ -154,7 +149,7 @@ class StatedRequirementsTest {
 
     @Test
     void what_is_measured_to_carry_a_dust_too_fine_for_the_laws_is_judged() {
-        String fine = with(
+        String fine = withEach(
                 asking(bakery, "saltation factor", "inlet vacuum: 3 inHg"),
                 "particle size: 0.06 mm",
                 "particle size: 0.002 mm, carrying velocity: 9 m/s");
@@ -166,7 +161,7 @@ class StatedRequirementsTest {
 
     @Test
     void no_proof_over_all_sets_where_no_law_may_be_asked() {
-        Plant plant = plant(with(
+        Plant plant = plant(withEach(
                 asking(bakery, "saltation factor", "inlet vacuum: 3 inHg"),
                 "particle size: 0.06 mm",
                 "particle size: 0.002 mm"));
@@ -185,7 +180,7 @@ class StatedRequirementsTest {
 
     @Test
     void a_dust_that_flows_poorly_and_was_not_tested_leaves_bridging_open() {
-        String untested = with(
+        String untested = withEach(
                 bakery,
                 "wall friction: 20 deg, effective angle: 44 deg, (repose: 48 deg, largest lump: 30 mm),(?s).*?\\}\\}",
                 "$1}}");
@@ -195,7 +190,7 @@ class StatedRequirementsTest {
                     assertThat(open.unjudged()).isTrue();
                     assertThat(open.derivation().steps().get(0).formula()).contains("shear cell", "poor");
                 });
-        assertThat(of(study(with(untested, "repose: 48 deg", "repose: 33 deg")), FindingCode.HOPPER_OUTLET))
+        assertThat(of(study(withEach(untested, "repose: 48 deg", "repose: 33 deg")), FindingCode.HOPPER_OUTLET))
                 .as("what flows by itself is judged by its lumps")
                 .isNotEmpty()
                 .allMatch(Finding::holds);
@@ -204,10 +199,10 @@ class StatedRequirementsTest {
 
     @Test
     void a_scale_set_above_what_the_container_holds_does_not_stop_it() {
-        String scale = with(bakery, "stop: level probe", "stop: scale");
+        String scale = withEach(bakery, "stop: level probe", "stop: scale");
         assertThat(of(study(scale), FindingCode.SCALE_TOO_LATE)).singleElement().matches(Finding::fails);
         assertThat(of(
-                        study(with(scale, "safe working load: 500 kg", "safe working load: 200 kg")),
+                        study(withEach(scale, "safe working load: 500 kg", "safe working load: 200 kg")),
                         FindingCode.SCALE_TOO_LATE))
                 .singleElement()
                 .matches(Finding::holds);
@@ -218,7 +213,7 @@ class StatedRequirementsTest {
     @Test
     void a_filter_lasts_while_a_shift_vacuums_where_no_interval_is_asked() {
         String silent =
-                with(with(bakery, "  cleaning interval: .*\n", ""), "pre-separation: [^,}]*", "pre-separation: 0 %");
+                withEach(withEach(bakery, "  cleaning interval: .*\n", ""), "pre-separation: [^,}]*", "pre-separation: 0 %");
         assertThat(of(study(silent), FindingCode.CLEANING_INTERVAL))
                 .isNotEmpty()
                 .anyMatch(Finding::fails);
@@ -226,7 +221,7 @@ class StatedRequirementsTest {
 
     @Test
     void a_fibre_that_this_air_spoils_is_a_finding() {
-        String moist = with(bakery, "fibre: polyester,", "fibre: polyester, hot and moist: yes,");
+        String moist = withEach(bakery, "fibre: polyester,", "fibre: polyester, hot and moist: yes,");
         assertThat(of(study(moist), FindingCode.FIBRE_UNFIT)).singleElement().matches(Finding::fails);
         assertThat(of(study(bakery), FindingCode.FIBRE_UNFIT)).isEmpty();
     }
@@ -237,11 +232,11 @@ class StatedRequirementsTest {
         assertThat(of(study(supplement), FindingCode.DRUM_VACUUM))
                 .singleElement()
                 .matches(Finding::holds);
-        assertThat(of(study(with(supplement, "greatest vacuum: [^#\n]*", "")), FindingCode.DRUM_VACUUM))
+        assertThat(of(study(withEach(supplement, "greatest vacuum: [^#\n]*", "")), FindingCode.DRUM_VACUUM))
                 .singleElement()
                 .matches(Finding::unjudged);
         assertThat(of(
-                        study(with(supplement, "greatest vacuum: [^#\n]*", "greatest vacuum: 2 inHg ")),
+                        study(withEach(supplement, "greatest vacuum: [^#\n]*", "greatest vacuum: 2 inHg ")),
                         FindingCode.DRUM_VACUUM))
                 .singleElement()
                 .matches(Finding::fails);
@@ -253,7 +248,7 @@ class StatedRequirementsTest {
 
     @Test
     void one_set_of_several_whose_cleaning_interval_is_not_known_is_not_covered_by_the_others() {
-        Study study = study(with(bakery, ", cake resistance: 2e5 1/s", ""));
+        Study study = study(withEach(bakery, ", cake resistance: 2e5 1/s", ""));
         List<Finding> intervals = of(study, FindingCode.CLEANING_INTERVAL);
         assertThat(intervals).anyMatch(Finding::holds);
         assertThat(intervals).filteredOn(Finding::unjudged).singleElement().satisfies(open -> {
@@ -264,16 +259,16 @@ class StatedRequirementsTest {
 
     @Test
     void a_filter_that_hardly_loads_runs_at_least_until_its_formula_ends() {
-        String light = with(bakery, "cake resistance: [0-9.e]+ 1/s", "cake resistance: 1000 1/s");
+        String light = withEach(bakery, "cake resistance: [0-9.e]+ 1/s", "cake resistance: 1000 1/s");
         Study half = study(light);
         assertThat(of(half, FindingCode.CLEANING_INTERVAL)).isNotEmpty().allMatch(Finding::holds);
-        Study much = study(with(light, "cleaning interval: 30 min", "cleaning interval: 2000 h"));
+        Study much = study(withEach(light, "cleaning interval: 30 min", "cleaning interval: 2000 h"));
         assertThat(of(much, FindingCode.CLEANING_INTERVAL)).isNotEmpty().allMatch(Finding::unjudged);
     }
 
     @Test
     void a_bulk_bag_without_a_rotary_valve_above_it_stands_under_vacuum() {
-        Study study = study(with(bakery, "(?s)    rotary valve:.*?    container:", "    container:"));
+        Study study = study(withEach(bakery, "(?s)    rotary valve:.*?    container:", "    container:"));
         assertThat(of(study, FindingCode.BAG_UNDER_VACUUM))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.fails()).isTrue());

@@ -1,5 +1,6 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.withFirst;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -20,16 +21,10 @@ import org.junit.jupiter.api.Test;
 /** What producers cost that turn while nobody vacuums: followed from the state to the energy, and no figure where no motor can do it. */
 class UnloadedEnergyTest {
     private static String throughTheShift() throws IOException {
-        return with(
+        return withFirst(
                 Files.readString(Path.of("..", "examples", "bakery", "plant.yaml")),
                 "producers run: while cleaning",
                 "producers run: through the shift");
-    }
-
-    private static String with(String text, String good, String other) {
-        String changed = text.replaceFirst(good, other);
-        assertThat(changed).as("a change of " + good).isNotEqualTo(text);
-        return changed;
     }
 
     private static Entry energy(String text) {
@@ -79,7 +74,7 @@ class UnloadedEnergyTest {
     /** Without vent and relief valve the pump draws itself so deep that its motor cannot turn it: that is no running cost. */
     @Test
     void power_that_no_motor_gives_is_not_paid_for() throws IOException {
-        String blocked = with(with(throughTheShift(), "\n    vent valve:[^\n]*", ""), "\n    relief valve:[^\n]*", "");
+        String blocked = withFirst(withFirst(throughTheShift(), "\n    vent valve:[^\n]*", ""), "\n    relief valve:[^\n]*", "");
         Answer answer = energy(blocked).answer();
         assertThat(answer).isInstanceOf(Answer.Unknown.class);
         assertThat(((Answer.Unknown) answer).why()).contains("more than its motor may give", "vent valve");

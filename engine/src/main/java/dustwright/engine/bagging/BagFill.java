@@ -10,9 +10,6 @@ public final class BagFill {
     /** Volume of 55 US gallons [m³]. */
     public static final double DRUM_55_GALLON_m3 = gallons_m3(55);
 
-    /** Usual fill of a drum [-]: common practice, no source. */
-    public static final double USUAL_DRUM_FILL = 0.9;
-
     private static final Range LENGTH = new Range("a container", "W, D, H", "m", 0.05, 10);
     private static final Range VOLUME = new Range("a container", "V", "m³", 1e-4, 1e4);
     private static final Range DENSITY = new Range("a container's fill", "ρ_B", "kg/m³", 10, 20_000);
@@ -233,17 +230,15 @@ public final class BagFill {
      * Drums that one bag replaces [-], not rounded (equation BAG-11).
      *
      * <pre>
-     * N = V_bag fill_bag / (V_drum fill_drum)
+     * N = V_bag / V_drum
      * </pre>
      *
-     * @param bag_m3 V_bag [m³]
-     * @param bagFill share of the bag that is filled [-]
-     * @param drum_m3 V_drum [m³]
-     * @param drumFill share of the drum that is filled [-]
+     * @param bag_m3 V_bag [m³], as far as it fills
+     * @param drum_m3 V_drum [m³], filled alike
      * @source geometry
-     * @example drumsPerBag(1.00384, 1, 0.208198, 1) = 4.8216
+     * @example drumsPerBag(1.00384, 0.208198) = 4.8216
      */
-    public static double drumsPerBag(double bag_m3, double bagFill, double drum_m3, double drumFill) {
-        return VOLUME.check(bag_m3) * SHARE.check(bagFill) / (VOLUME.check(drum_m3) * SHARE.check(drumFill));
+    public static double drumsPerBag(double bag_m3, double drum_m3) {
+        return VOLUME.check(bag_m3) / VOLUME.check(drum_m3);
     }
 }

@@ -103,12 +103,7 @@ public record BulkBag(
             ActualVolumeFlow flow,
             Optional<PressureDifference> pressure,
             boolean byCompressedAir,
-            Optional<Power> motor) {
-        /** Whether a fan blows and nobody says how strong its motor is. */
-        public boolean motorMissing() {
-            return !byCompressedAir && motor.isEmpty();
-        }
-    }
+            Optional<Power> motor) {}
 
     /** Fan that opens it first; absent where nothing does, or compressed air. */
     public Optional<Inflation> fan() {

@@ -1,14 +1,12 @@
 package dustwright.engine.conveying;
 
-import dustwright.engine.quantity.Range;
-
 /**
  * What dust loses at the wall, by published correlations in Fanning's form: four times smaller than Darcy's. Dust flux is
  * {@code G = (1 − e) ρ_p c}, with e the voidage and c the particle velocity.
  */
 public final class SolidsFriction {
     private static final double G = Gravity.G_mPerS2;
-    private static final Range LAG = new Range("the particle velocity in level tubes", "1 − c/v", "-", 0, 0.75);
+    private static final double MOST_LAG = 0.75;
 
     private SolidsFriction() {}
 
@@ -20,33 +18,26 @@ public final class SolidsFriction {
      * lag = 0.0638 d^0.3 ρ_p^0.5          d [m], ρ_p [kg/m³]
      * </pre>
      *
-     * @throws dustwright.engine.quantity.OutOfRangeException above 0.75: steel shot beyond about 1 mm; the limit is our own reading
+     * As measured where a particle's velocity in level tubes is stated. Beyond 0.75, steel shot above about 1 mm, 0.75 is taken and
+     * {@link #known} says that nobody knows; the limit is our own reading.
+     *
+     * @return lag [-]
      * @source Hinkle, modified by the Institute of Gas Technology 1978, as in Rhodes, Introduction to Particle Technology
-     * @example lag(100e-6, 2500) = 0.2013
-     */
-    public static double lag(double size_m, double particleDensity_kgPerM3) {
-        return LAG.check(share(size_m, particleDensity_kgPerM3));
-    }
-
-    /**
-     * The same of a particle: as measured where its velocity in level tubes is stated, else by CON-30. Beyond its range 0.75 is taken, and
-     * {@link #known} says that nobody knows.
      */
     public static double lag(Particle particle) {
-        return particle.levelSpeed()
-                .map(speed -> 1 - speed.value())
-                .orElseGet(() -> Math.min(
-                        share(particle.size().metres(), particle.density().kgPerCubicMetre()), LAG.most()));
+        return particle.levelSpeed().map(speed -> 1 - speed.value()).orElseGet(() -> Math.min(byLaw(particle), MOST_LAG));
     }
 
     /** Whether its velocity in level tubes is measured, or CON-30 holds for it. */
     public static boolean known(Particle particle) {
         return particle.levelSpeed().isPresent()
-                || share(particle.size().metres(), particle.density().kgPerCubicMetre()) <= LAG.most();
+                || byLaw(particle) <= MOST_LAG;
     }
 
-    private static double share(double size_m, double particleDensity_kgPerM3) {
-        return 0.0638 * Math.pow(size_m, 0.3) * Math.sqrt(particleDensity_kgPerM3);
+    private static double byLaw(Particle particle) {
+        return 0.0638
+                * Math.pow(particle.size().metres(), 0.3)
+                * Math.sqrt(particle.density().kgPerCubicMetre());
     }
 
     /**

@@ -24,6 +24,11 @@ final class ReliefEnd {
     private final double accumulation_Pa;
     private final double rated_kgPerS;
     private final double ambient_Pa;
+    private final double full_Pa;
+
+    /** Air through 1 m² at {@link #full_Pa} [kg/s]. */
+    private final double atFull_kgPerS;
+
     private Stretch stretch = Stretch.SHUT;
 
     ReliefEnd(@Nullable ReliefValve valve, double ambient_Pa) {
@@ -32,6 +37,8 @@ final class ReliefEnd {
         set_Pa = valve == null ? 0 : valve.set().pascals();
         accumulation_Pa = valve == null ? 1 : valve.accumulation().pascals();
         rated_kgPerS = valve == null ? 0 : valve.rated().mass().kgPerSecond();
+        full_Pa = set_Pa + accumulation_Pa;
+        atFull_kgPerS = Nozzle.massFlow_kgPerS(1, ambient_Pa, ambient_Pa - full_Pa, 1);
     }
 
     /** Starts shut. */
@@ -41,20 +48,19 @@ final class ReliefEnd {
 
     /** Air it passes on the present stretch, run on beyond its ends along the tangent [kg/s]. */
     double flow_kgPerS(double vacuum_Pa) {
-        double full_Pa = set_Pa + accumulation_Pa;
         return switch (stretch) {
             case SHUT -> 0;
             case OPENING -> rated_kgPerS * (vacuum_Pa - set_Pa) / accumulation_Pa;
             case FULL ->
                 vacuum_Pa < full_Pa
                         ? rated_kgPerS - fullSlope_kgPerSPa(full_Pa) * (full_Pa - vacuum_Pa)
-                        : rated_kgPerS * ReliefValve.aboveFull(vacuum_Pa, full_Pa, ambient_Pa);
+                        : rated_kgPerS
+                                * (Nozzle.massFlow_kgPerS(1, ambient_Pa, ambient_Pa - vacuum_Pa, 1) / atFull_kgPerS);
         };
     }
 
     /** Further air per further vacuum on the present stretch [kg/(s Pa)]. */
     double slope_kgPerSPa(double vacuum_Pa) {
-        double full_Pa = set_Pa + accumulation_Pa;
         return switch (stretch) {
             case SHUT -> 0;
             case OPENING -> rated_kgPerS / accumulation_Pa;
@@ -63,15 +69,12 @@ final class ReliefEnd {
     }
 
     private double fullSlope_kgPerSPa(double vacuum_Pa) {
-        return rated_kgPerS
-                * Nozzle.slope_kgPerSPa(1, ambient_Pa, ambient_Pa - vacuum_Pa, 1)
-                / Nozzle.massFlow_kgPerS(1, ambient_Pa, ambient_Pa - set_Pa - accumulation_Pa, 1);
+        return rated_kgPerS * Nozzle.slope_kgPerSPa(1, ambient_Pa, ambient_Pa - vacuum_Pa, 1) / atFull_kgPerS;
     }
 
     /** Takes the neighbouring stretch when the solved vacuum lies beyond the present one; whether it did. */
     boolean move(double vacuum_Pa) {
         Stretch before = stretch;
-        double full_Pa = set_Pa + accumulation_Pa;
         if (present) {
             stretch = switch (stretch) {
                 case SHUT -> vacuum_Pa > set_Pa * (1 + AT_EDGE) ? Stretch.OPENING : Stretch.SHUT;

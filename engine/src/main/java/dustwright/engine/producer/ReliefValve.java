@@ -89,7 +89,7 @@ public record ReliefValve(
      * @param vacuum_Pa at least the rated one [Pa]
      * @param full_Pa vacuum of the rated flow [Pa]
      */
-    public static double aboveFull(double vacuum_Pa, double full_Pa, double barometer_Pa) {
+    private static double aboveFull(double vacuum_Pa, double full_Pa, double barometer_Pa) {
         return Nozzle.massFlow_kgPerS(1, barometer_Pa, barometer_Pa - vacuum_Pa, 1)
                 / Nozzle.massFlow_kgPerS(1, barometer_Pa, barometer_Pa - full_Pa, 1);
     }

@@ -28,7 +28,9 @@ public final class Units {
     private static final double DAY = 24 * HOUR;
 
     /** A year of 52 weeks, as the trade counts shifts. */
-    private static final double YEAR = 52 * 7 * DAY;
+    /** A year as plants count it, 52 weeks [s]. */
+    public static final double YEAR_s = 52 * 7 * DAY;
+
 
     /** Air of 0 °C in one volume over air of our reference, 20 °C, in the same volume, both dry at 101 325 Pa [-]. */
     private static final double NORMAL_OVER_REFERENCE = 293.15 / 273.15;
@@ -268,11 +270,11 @@ public final class Units {
         add(Dimension.DURATION, MINUTE, "min");
         add(Dimension.DURATION, HOUR, "h", "hr");
         add(Dimension.DURATION, DAY, "d", "day", "days");
-        add(Dimension.DURATION, YEAR, "year", "years");
+        add(Dimension.DURATION, YEAR_s, "year", "years");
         add(Dimension.FREQUENCY, 1 / (7 * DAY), "/week", "perweek", "aweek");
         add(Dimension.FREQUENCY, 1 / DAY, "/d", "/day");
         add(Dimension.FREQUENCY, 1 / HOUR, "/h");
-        add(Dimension.FREQUENCY, 1 / YEAR, "/year", "/a");
+        add(Dimension.FREQUENCY, 1 / YEAR_s, "/year", "/a");
         add(Dimension.LEAK_COEFFICIENT, 1, "kg/(s.Pa)", "kg/s/Pa", "kg/(Pa.s)");
         add(Dimension.FILTER_RESISTANCE, 1, "Pa.s/m", "Pa/(m/s)");
         add(Dimension.FILTER_RESISTANCE, 1000, "kPa.s/m", "kPa/(m/s)");
@@ -343,7 +345,7 @@ public final class Units {
         add(Dimension.AIR_PRICE, 1 / NORMAL_OVER_REFERENCE, "¤/Nm3");
         add(Dimension.AIR_PRICE, 1 / (1000 * CUBIC_FOOT), "¤/1000scf", "¤/kscf");
         add(Dimension.TIME_PRICE, 1 / HOUR, "¤/h", "¤/hr");
-        add(Dimension.TIME_PRICE, 1 / YEAR, "¤/year", "¤/a");
+        add(Dimension.TIME_PRICE, 1 / YEAR_s, "¤/year", "¤/a");
         add(Dimension.LENGTH_PRICE, 1, "¤/m");
         add(Dimension.LENGTH_PRICE, 1 / FOOT, "¤/ft");
     }

@@ -310,7 +310,7 @@ final class BaggingSheet {
         if (container.kind() == Container.Kind.DRUM) {
             return;
         }
-        Ratio drums = new Ratio(BagFill.drumsPerBag(container.fills().cubicMetres(), 1, BagFill.DRUM_55_GALLON_m3, 1));
+        Ratio drums = new Ratio(BagFill.drumsPerBag(container.fills().cubicMetres(), BagFill.DRUM_55_GALLON_m3));
         writing.known(
                 "drums",
                 "55-gallon drums it replaces",

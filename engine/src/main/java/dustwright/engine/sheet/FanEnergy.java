@@ -23,14 +23,14 @@ final class FanEnergy {
     private FanEnergy() {}
 
     /** The step to it, or why it is not known; empty where no fan blows. */
-    static Optional<Outcome<Step>> ofYear(Station station, List<DustWeek> weeks) {
+    static Optional<Outcome<List<Step>>> ofYear(Station station, List<DustWeek> weeks) {
         return station.container()
                 .flatMap(Container::bag)
                 .flatMap(BulkBag::fan)
                 .map(fan -> ofYear(station.container().orElseThrow(), fan, DustWeek.at(station, weeks)));
     }
 
-    private static Outcome<Step> ofYear(Container container, BulkBag.Inflation fan, Optional<DustWeek> week) {
+    private static Outcome<List<Step>> ofYear(Container container, BulkBag.Inflation fan, Optional<DustWeek> week) {
         if (fan.motor().isEmpty()) {
             return new Outcome.NotSolved<>("Enter \"motor\" of its \"inflation\".");
         }
@@ -41,13 +41,13 @@ final class FanEnergy {
         double changes = week.get().changesPerWeek() * week.get().flow().weeks();
         double time_s =
                 BagAir.inflation_s(container.volume().cubicMetres(), fan.flow().cubicMetresPerSecond());
-        return new Outcome.Solved<>(Writing.step(
+        return new Outcome.Solved<>(List.of(Writing.step(
                 "CST-28",
                 "E = N t P",
                 NAMEPLATE,
                 new Term("E", "energy of the fan in a year", new ElectricalEnergy(changes * time_s * motor.watts())),
                 new Term("N", "changes a year, those of a week (DIS-6) times the weeks", new Ratio(changes)),
                 new Term("t", "time to inflate the bag (BAG-16)", new Duration(time_s)),
-                new Term("P", "nameplate of its motor", motor)));
+                new Term("P", "nameplate of its motor", motor))));
     }
 }

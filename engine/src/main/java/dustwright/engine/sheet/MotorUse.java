@@ -102,8 +102,8 @@ record MotorUse(String id, Place place, Motor motor, Source power, Source factor
         return plant.stations().stream()
                 .filter(station -> station.container()
                         .flatMap(Container::bag)
-                        .flatMap(bag -> bag.stand().inflation())
-                        .filter(BulkBag.Inflation::motorMissing)
+                        .flatMap(BulkBag::fan)
+                        .filter(fan -> fan.motor().isEmpty())
                         .isPresent())
                 .map(Station::id)
                 .toList();

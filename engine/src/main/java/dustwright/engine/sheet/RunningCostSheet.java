@@ -20,8 +20,8 @@ import dustwright.engine.quantity.ElectricalEnergy;
 import dustwright.engine.quantity.FreeAirVolume;
 import dustwright.engine.quantity.Money;
 import dustwright.engine.quantity.Price;
-import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +29,7 @@ import java.util.Optional;
 /** What a year of the plant costs at its shifts, and its whole life in present value. Only what has a price is counted. */
 final class RunningCostSheet {
     private static final Source DEFINITION = Source.published("definition");
-    private static final double YEAR_s = 52 * WorkWeek.WEEK_s;
+    private static final String ENERGY_COST = "Energy, a year";
 
     private final Plant plant;
     private final Costs costs;
@@ -74,48 +74,34 @@ final class RunningCostSheet {
 
     // ---- energy and air
 
+    /** Of all parts, or nothing: a sum without one of them would be no year's energy. */
     private Optional<Step> energy() {
-        List<Term> all = new ArrayList<>();
-        for (Station station : plant.stations()) {
-            Outcome<List<Step>> outcome = new StationEnergy(plant, station, ways, costs, weeks).ofYear(duties);
-            String what = "energy-" + station.id();
-            String name = "Energy of " + station.id() + ", a year";
-            if (outcome instanceof Outcome.NotSolved<List<Step>> why) {
-                writing.unknown(what, name, why.why());
-                unpriced.add(name);
-                return Optional.empty();
-            }
-            List<Step> steps = ((Outcome.Solved<List<Step>>) outcome).value();
-            Quantity energy = steps.get(steps.size() - 1).result().value();
-            writing.known(what, name, energy, steps);
-            all.add(new Term("E(" + station.id() + ")", "energy of a year", energy));
-            fan(station).ifPresent(all::add);
+        List<YearlyEnergy.Part> parts = YearlyEnergy.parts(plant, costs, duties, ways, weeks);
+        List<Term> known = new ArrayList<>();
+        List<String> open = new ArrayList<>();
+        for (YearlyEnergy.Part part : parts) {
+            part.steps()
+                    .match(
+                            steps -> {
+                                Term term = part.term().orElseThrow();
+                                writing.known(part.id(), part.name(), term.value(), steps);
+                                return known.add(term);
+                            },
+                            why -> {
+                                writing.unknown(part.id(), part.name(), why);
+                                return open.add(part.name());
+                            });
         }
-        double total_J = all.stream().mapToDouble(t -> t.value().si()).sum();
+        if (!open.isEmpty()) {
+            notCounted("energy-cost", ENERGY_COST, "Not known without: " + String.join("; ", open) + ".");
+            return Optional.empty();
+        }
         return Optional.of(new Step(
                 "CST-11",
                 "E = Σ E",
-                all,
-                new Term("E", "energy of all stations and fans, a year", new ElectricalEnergy(total_J)),
+                known,
+                new Term("E", "energy of all producers, fans and rotary valves, a year", YearlyEnergy.sum(known)),
                 DEFINITION));
-    }
-
-    private Optional<Term> fan(Station station) {
-        String what = "fan-energy-" + station.id();
-        String name = "Inflation fan of " + station.id() + ", a year";
-        return FanEnergy.ofYear(station, weeks)
-                .flatMap(outcome -> outcome.match(
-                        step -> {
-                            writing.known(what, name, step.result().value(), List.of(step));
-                            return Optional.of(new Term(
-                                    "E(fan " + station.id() + ")",
-                                    "inflation fan, a year",
-                                    step.result().value()));
-                        },
-                        why -> {
-                            notCounted(what, name, why);
-                            return Optional.empty();
-                        }));
     }
 
     private void energyCost(Optional<Step> energy) {
@@ -123,14 +109,14 @@ final class RunningCostSheet {
             return;
         }
         if (costs.electricity().isEmpty()) {
-            missing("energy-cost", "Energy, a year", "electricity");
+            missing("energy-cost", ENERGY_COST, "electricity");
             return;
         }
         Price price = costs.electricity().get();
         double cost = Energy.cost(energy.get().result().value().si() / 3.6e6, price.si() * 3.6e6);
         amount(
                 "energy-cost",
-                "Energy, a year",
+                ENERGY_COST,
                 new Money(cost, price.currency()),
                 costs.growth().value(),
                 energy.get(),
@@ -311,7 +297,7 @@ final class RunningCostSheet {
 
     private void upkeep() {
         costs.upkeep().ifPresent(rate -> {
-            Money cost = new Money(rate.si() * YEAR_s, rate.currency());
+            Money cost = new Money(rate.si() * Units.YEAR_s, rate.currency());
             writing.known("upkeep-cost", "Other upkeep, a year", cost, List.of());
             count("other upkeep", cost, 0);
         });
@@ -418,9 +404,6 @@ final class RunningCostSheet {
         }
         if (weeks.stream().anyMatch(DustWeek::leaves)) {
             names.add("picking up what the wait leaves on the floor");
-        }
-        if (plant.stations().stream().anyMatch(s -> s.rotaryValve().isPresent())) {
-            names.add("energy of the rotary valve's motor");
         }
         if (!names.isEmpty()) {
             writing.words("left-out", "Not in these sums", String.join("; ", names), List.of(), DEFINITION);

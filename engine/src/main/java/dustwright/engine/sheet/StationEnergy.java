@@ -32,6 +32,7 @@ final class StationEnergy {
     private static final Source MEAN =
             Source.ownReading("mean of the design sets that were solved, each filter condition alike");
     private static final double HOUR_s = 3600;
+    static final String NO_HOURS = "Enter \"shifts\" of the usage, and \"feed\" of the inlets.";
 
     private final Plant plant;
     private final Station station;
@@ -54,7 +55,7 @@ final class StationEnergy {
         Optional<Ratio> efficiency = motorEfficiency();
         List<Term> powers = powers(duties);
         if (shifts.isEmpty() || hours.isEmpty()) {
-            return new Outcome.NotSolved<>("Enter \"shifts\" of the usage, and \"feed\" of the inlets.");
+            return new Outcome.NotSolved<>(NO_HOURS);
         }
         if (efficiency.isEmpty()) {
             return new Outcome.NotSolved<>("Enter \"motor efficiency\" of the costs, or the motors' own.");
@@ -111,6 +112,15 @@ final class StationEnergy {
         double shifts_s = shifts.perWeek() * shifts.length().seconds();
         double unloaded_s = shifts.producersRunOn() ? Math.max(0, shifts_s - hours.vacuuming_s()) : hours.waiting_s();
         return shifts.weeksPerYear() * unloaded_s / HOUR_s;
+    }
+
+    /** How long the producers of a station turn in a year, loaded or not; empty where nobody says how long users vacuum. */
+    static Optional<Duration> turning(Plant plant, Station station, DustWays ways, List<DustWeek> weeks) {
+        return plant.operation()
+                .shifts()
+                .flatMap(shifts -> CleaningHours.ofWeek(plant, ways.to(station), DustWeek.at(station, weeks))
+                        .map(hours -> new Duration(shifts.weeksPerYear() * hours.vacuuming_s()
+                                + unloaded_h(shifts, hours) * HOUR_s)));
     }
 
     private Step energy(String when, Power power, double hours, Ratio efficiency) {

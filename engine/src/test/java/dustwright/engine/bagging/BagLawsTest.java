@@ -19,10 +19,10 @@ class BagLawsTest {
     @Test
     void a_usual_bulk_bag_replaces_seven_to_nine_drums() {
         double usual_m3 = 64 * FT3_m3;
-        double brimful = BagFill.drumsPerBag(usual_m3, 1, BagFill.DRUM_55_GALLON_m3, 1);
+        double brimful = BagFill.drumsPerBag(usual_m3, BagFill.DRUM_55_GALLON_m3);
         assertThat(brimful).isBetween(7.0, 9.0);
         double filledShort = BagFill.notInflated_m3(usual_m3, 0.85);
-        assertThat(BagFill.drumsPerBag(filledShort, 1, BagFill.DRUM_55_GALLON_m3, 1))
+        assertThat(BagFill.drumsPerBag(filledShort, BagFill.DRUM_55_GALLON_m3))
                 .isBetween(7.0, 9.0);
         assertThat(BagFill.containers(usual_m3, BagFill.DRUM_55_GALLON_m3, 1)).isEqualTo(9);
     }

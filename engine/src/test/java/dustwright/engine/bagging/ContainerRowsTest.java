@@ -23,7 +23,7 @@ class ContainerRowsTest {
     }
 
     private static double drums() {
-        return BagFill.drumsPerBag(bag(35, 50), 1, BagFill.DRUM_55_GALLON_m3, 1);
+        return BagFill.drumsPerBag(bag(35, 50), BagFill.DRUM_55_GALLON_m3);
     }
 
     private static Map<String, Supplier<Object>> answers() {

@@ -82,7 +82,7 @@ public record LineDrop(
         double gasFanning = line.gasFanning().orElse(0.079 * Math.pow(reynolds, -0.25));
         double gasPerMetre = 2 * gasFanning * density * velocity_mPerS * velocity_mPerS / bore_m;
 
-        double c = velocity_mPerS * (1 - SolidsFriction.lag(size_m, heavy));
+        double c = velocity_mPerS * (1 - SolidsFriction.lag(conveyed.particle()));
         double voidage = 1 - DUST_SHARE.check(flux / (heavy * c));
         double v = velocity_mPerS / voidage;
         double slipReynolds = density * (v - c) * size_m / viscosity_PaS;

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dustwright.engine.Reference;
 import dustwright.engine.Reference.Row;
 import dustwright.engine.quantity.OutOfRangeException;
+import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.Length;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -57,7 +59,7 @@ class LineDropTest {
         double flux = row.value("solids_flow_kg_s") / (Math.PI / 4 * Math.pow(row.value("pipe_diameter_m"), 2));
         row.assertClose("solids_flux_kg_m2s", flux);
         // a leg that only sets dust in motion, at the gas velocity that gives the row's particle velocity
-        double lag = SolidsFriction.lag(2e-4, 1500);
+        double lag = SolidsFriction.lag(new Particle(new Length(2e-4), new Density(1500)));
         double gas_mPerS = row.value("particle_velocity_m_s") / (1 - lag);
         SolidsLoss starts = Legs.loss(SolidsPath.level(0, true), row.value("pipe_diameter_m"), 2e-4, 1500);
         double density = row.value("gas_density_kg_m3");

@@ -261,7 +261,7 @@ class SolidsLossTest {
         SolidsLoss loss = Legs.loss(SolidsPath.level(30, false), BORE_m, 2e-4, 2650, LevelFriction.YANG);
         double area = Math.PI / 4 * BORE_m * BORE_m;
         double flux = 0.05 / area;
-        double c = 25 * (1 - SolidsFriction.lag(2e-4, 2650));
+        double c = 25 * (1 - SolidsFriction.lag(new Particle(new Length(2e-4), new Density(2650))));
         double share = flux / (2650 * c);
         double expected = 2 * SolidsFriction.yangLevel(share, 25, BORE_m) * flux * c * 30 / BORE_m;
         assertClose("drop", Legs.drop_Pa(loss, 25 * area, 1, 0.05), expected, 0.002);

@@ -50,7 +50,7 @@ class EnergyCostRowsTest {
         a.put("ENC-12", () -> LifeCycle.growing(0.03, 0.01, 20));
         a.put("ENC-13", () -> LifeCycle.growing(0.03, 0.03, 20));
         a.put("ENC-14", () -> LifeCycle.uniform(0, 10));
-        a.put("ENC-15", () -> BagFill.containers(600, 0.2082, BagFill.USUAL_DRUM_FILL));
+        a.put("ENC-15", () -> BagFill.containers(600, 0.2082, 0.9));
         a.put("ENC-16", () -> BagFill.containers(600, 1.0037, 0.9));
         a.put("ENC-17", () -> LifeCycle.changeLabour(3203, 12 * 60, 35));
         a.put("ENC-18", () -> hp25_W / 1000);
