@@ -52,7 +52,8 @@ class ColdPanelTest {
     /** By hand: 5.5 W/(m² K) over the bakery's 2.2 m² pass 12.1 W for each kelvin between the air and what the parts bear. */
     @ParameterizedTest
     @CsvSource({"-40, 70, 1331", "-20, 50, 847", "0, 50, 605", "35, 50, 181.5", "60, 30, -363"})
-    void walls_pass_what_they_do_by_hand_in_the_coldest_and_the_hottest_air(double around, double inside, double walls_W) {
+    void walls_pass_what_they_do_by_hand_in_the_coldest_and_the_hottest_air(
+            double around, double inside, double walls_W) {
         String text = with(
                 bakery,
                 "  ambient: 35 degC",
@@ -74,7 +75,8 @@ class ColdPanelTest {
     void walls_far_too_small_for_the_heat_give_no_temperature_and_fail() {
         Study small = study(with(bakery, "  surface: 2.2 m2", "  surface: 0.1 m2"));
         assertThat(inside(small).answer())
-                .isInstanceOfSatisfying(Answer.Unknown.class, no -> assertThat(no.why()).contains("range", "110 K"));
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, no -> assertThat(no.why()).contains("range", "110 K"));
         assertThat(heat(small).fails()).isTrue();
         assertThat(inside(study(bakery)).answer()).isInstanceOf(Answer.Known.class);
     }

@@ -93,7 +93,8 @@ class OperationSheetsTest {
     @Test
     void cement_overloads_its_bag_where_a_level_probe_stops_it_and_not_where_a_scale_does() {
         assertThat(finding(study(cement), FindingCode.CONTAINER_LOAD).holds()).isTrue();
-        Finding byProbe = finding(study(withFirst(cement, "stop: scale", "stop: level probe")), FindingCode.CONTAINER_LOAD);
+        Finding byProbe =
+                finding(study(withFirst(cement, "stop: scale", "stop: level probe")), FindingCode.CONTAINER_LOAD);
         assertThat(byProbe.holds()).isFalse();
         assertThat(byProbe.value().si()).isCloseTo(0.9 * 1200, within(1e-9));
         assertThat(byProbe.code().remedy()).contains("scale");
@@ -353,8 +354,8 @@ class OperationSheetsTest {
 
     @Test
     void a_limit_that_is_asked_and_cannot_be_judged_is_not_known() {
-        Study study =
-                study(withFirst(withoutDensity(), "transport factor: 1\n", "transport factor: 1\n  container life: 7 d\n"));
+        Study study = study(
+                withFirst(withoutDensity(), "transport factor: 1\n", "transport factor: 1\n  container life: 7 d\n"));
         Finding life = finding(study, FindingCode.CONTAINER_LIFE);
         assertThat(life.decided()).isFalse();
         assertThat(life.holds()).isFalse();
@@ -520,7 +521,8 @@ class OperationSheetsTest {
     void producers_that_run_through_the_shift_take_more_energy_and_no_inlet_less() {
         double while_cleaning = value(study(bakery), "energy-REC");
         double through = value(
-                study(withFirst(bakery, "producers run: while cleaning", "producers run: through the shift")), "energy-REC");
+                study(withFirst(bakery, "producers run: while cleaning", "producers run: through the shift")),
+                "energy-REC");
         assertThat(through).isGreaterThan(2 * while_cleaning);
     }
 }

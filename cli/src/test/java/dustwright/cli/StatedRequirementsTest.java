@@ -1,8 +1,8 @@
 package dustwright.cli;
 
 import static dustwright.cli.Edits.plant;
-import static java.util.Map.entry;
 import static dustwright.cli.Edits.withEach;
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -212,8 +212,8 @@ class StatedRequirementsTest {
     /** Nobody asks an interval, but the shift vacuums for a stated time and the filter is cleaned off line. */
     @Test
     void a_filter_lasts_while_a_shift_vacuums_where_no_interval_is_asked() {
-        String silent =
-                withEach(withEach(bakery, "  cleaning interval: .*\n", ""), "pre-separation: [^,}]*", "pre-separation: 0 %");
+        String silent = withEach(
+                withEach(bakery, "  cleaning interval: .*\n", ""), "pre-separation: [^,}]*", "pre-separation: 0 %");
         assertThat(of(study(silent), FindingCode.CLEANING_INTERVAL))
                 .isNotEmpty()
                 .anyMatch(Finding::fails);

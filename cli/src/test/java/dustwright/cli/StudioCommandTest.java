@@ -29,7 +29,8 @@ class StudioCommandTest {
     private String refusedReading(String input, String... args) {
         InputStream before = System.in;
         System.setIn(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
-        List<String> all = new ArrayList<>(List.of("studio", "--keep", folder.resolve("kept.db").toString()));
+        List<String> all = new ArrayList<>(
+                List.of("studio", "--keep", folder.resolve("kept.db").toString()));
         all.addAll(List.of(args));
         StringWriter err = new StringWriter();
         try {

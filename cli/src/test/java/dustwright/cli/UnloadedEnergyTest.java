@@ -74,7 +74,8 @@ class UnloadedEnergyTest {
     /** Without vent and relief valve the pump draws itself so deep that its motor cannot turn it: that is no running cost. */
     @Test
     void power_that_no_motor_gives_is_not_paid_for() throws IOException {
-        String blocked = withFirst(withFirst(throughTheShift(), "\n    vent valve:[^\n]*", ""), "\n    relief valve:[^\n]*", "");
+        String blocked =
+                withFirst(withFirst(throughTheShift(), "\n    vent valve:[^\n]*", ""), "\n    relief valve:[^\n]*", "");
         Answer answer = energy(blocked).answer();
         assertThat(answer).isInstanceOf(Answer.Unknown.class);
         assertThat(((Answer.Unknown) answer).why()).contains("more than its motor may give", "vent valve");

@@ -196,9 +196,9 @@ final class Pauses {
         List<Entry> entries = new ArrayList<>();
         Outcome<DutyPoint> atRest = answers.get(0).duty();
         entries.add(atRest.match(duty -> vacuum(station, duty), why -> unknownVacuum(station, why)));
-        Optional<StationResult> shut =
-                kind.equals(SHUT) ? atRest.match(duty -> Optional.of(at(station, duty)), why -> Optional.empty())
-                        : Optional.empty();
+        Optional<StationResult> shut = kind.equals(SHUT)
+                ? atRest.match(duty -> Optional.of(at(station, duty)), why -> Optional.empty())
+                : Optional.empty();
         shut.ifPresent(result -> station.relief().ifPresent(valve -> entries.add(relieved(station, valve, result))));
         if (!duties.isEmpty()) {
             station.producers().stream().filter(p -> !p.standby()).forEach(p -> entries.add(load(station, p)));
@@ -236,7 +236,9 @@ final class Pauses {
         Map<String, Finding> worst = new LinkedHashMap<>();
         for (StateAnswer answer : answers) {
             answer.duty()
-                    .match(duty -> judged(station, answer, at(station, duty)), why -> open(station, answer.state(), why))
+                    .match(
+                            duty -> judged(station, answer, at(station, duty)),
+                            why -> open(station, answer.state(), why))
                     .forEach(f -> worst.merge(
                             f.code() + "/" + f.where(),
                             f,

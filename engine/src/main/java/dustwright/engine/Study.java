@@ -108,8 +108,7 @@ public record Study(
     }
 
     /** A formula that refuses what lies outside its range says so in words for people: it is the plant that is wrong. */
-    private static StateAnswer answer(
-            DutyPointSolver solver, State state, Function<DutyPoint, List<Finding>> judge) {
+    private static StateAnswer answer(DutyPointSolver solver, State state, Function<DutyPoint, List<Finding>> judge) {
         try {
             Outcome<DutyPoint> solved = solver.solve(state);
             return new StateAnswer(state, solved, solved.match(judge, why -> List.of()));

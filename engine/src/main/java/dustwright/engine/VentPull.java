@@ -6,7 +6,6 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
-import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.plant.Plant;
@@ -61,10 +60,11 @@ final class VentPull {
                 .match(
                         duty -> shallowest(station)
                                 .map(set -> judged(station, state, duty, set))
-                                .orElseGet(() -> open(
-                                        station,
-                                        state,
-                                        "No set of open inlets was solved, so nobody knows what vacuum its users have.")),
+                                .orElseGet(
+                                        () -> open(
+                                                station,
+                                                state,
+                                                "No set of open inlets was solved, so nobody knows what vacuum its users have.")),
                         why -> open(station, state, "This state has no solution: " + why));
     }
 
@@ -94,7 +94,8 @@ final class VentPull {
         workings.add(
                 "VLV-4",
                 "v_most = v_set / 3",
-                List.of(new Term("v_set", "vacuum at the producers, set " + set.state().name(), service)),
+                List.of(new Term(
+                        "v_set", "vacuum at the producers, set " + set.state().name(), service)),
                 new Term("v_most", "most that the open vent valve may leave", most),
                 PULL);
         workings.vacuum(suction(vented, station), "at the producers, " + state);

@@ -1,13 +1,14 @@
 package dustwright.plantfile;
 
+import dustwright.engine.electrical.Motor;
 import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.producer.LeastPower;
-import dustwright.plantfile.keys.PlantKeys;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.plantfile.keys.PlantKeys;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -55,6 +56,16 @@ final class ProducerRelations {
                         .filter("liquid ring"::equals)
                         .isEmpty()) {
             fault(producer, "seal water", "seal water on a machine that has none", "\"kind: liquid ring\"");
+        }
+        if (producer.has("hold")
+                && producer.find("start", String.class)
+                        .filter(start -> !start.equals(Motor.Starting.DRIVE.words()))
+                        .isPresent()) {
+            fault(
+                    producer,
+                    "start",
+                    "another start than by the drive that holds the vacuum",
+                    "\"start: drive\", or none");
         }
         if (producer.has("curve taken") && !dynamic(producer)) {
             fault(

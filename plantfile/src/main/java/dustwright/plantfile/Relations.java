@@ -1,5 +1,6 @@
 package dustwright.plantfile;
 
+import dustwright.engine.electrical.Motor;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Density;
@@ -222,6 +223,9 @@ final class Relations {
                 .ifPresent(phases -> fault(supply, "phases", "a supply of 2 phases", "3 or 1"));
         boolean nec = supply.find("basis", String.class).filter("NEC"::equals).isPresent();
         supply.find("hertz", SupplyFrequency.class)
+                .filter(hertz -> hertz.si() != 50 && hertz.si() != 60)
+                .ifPresent(hertz -> fault(supply, "hertz", "a supply that no grid has", "50 Hz or 60 Hz"));
+        supply.find("hertz", SupplyFrequency.class)
                 .filter(hertz -> nec && ElectricalBinder.usualBasis(hertz) != Supply.Basis.NEC)
                 .ifPresent(hertz -> fault(
                         supply,
@@ -270,7 +274,19 @@ final class Relations {
         }
         ProducerRelations producers = new ProducerRelations(lines, faults);
         boolean supplied = top.section("supply").isPresent();
-        station.namedSections("producers").forEach(p -> producers.check(p, supplied));
+        boolean onePhase = top.section("supply")
+                .flatMap(supply -> supply.find("phases", Integer.class))
+                .filter(phases -> phases == 1)
+                .isPresent();
+        for (Section producer : station.namedSections("producers")) {
+            producers.check(producer, supplied);
+            if (onePhase
+                    && producer.find("start", String.class)
+                            .filter(Motor.Starting.STAR_DELTA.words()::equals)
+                            .isPresent()) {
+                fault(producer, "start", "star and delta on a supply of one phase", "another start, or \"phases: 3\"");
+            }
+        }
     }
 
     private void filter(Section filter) {

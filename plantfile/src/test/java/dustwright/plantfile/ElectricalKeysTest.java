@@ -43,6 +43,14 @@ class ElectricalKeysTest {
     }
 
     @Test
+    void one_phase_has_neither_star_nor_delta() {
+        String one = TEXT.replace("hertz: 60 Hz", "hertz: 60 Hz, phases: 1")
+                .replaceFirst("motor: 15 hp", "motor: 15 hp\n        start: star-delta");
+        assertThat(FaultsTest.faults(one))
+                .anySatisfy(f -> assertThat(f.text()).contains("star and delta on a supply of one phase"));
+    }
+
+    @Test
     void a_plant_that_says_nothing_of_them_is_read_and_leaves_them_unknown() {
         assertThat(PlantReaderTest.plant(PlantReaderTest.resource("two-inlets.yaml"))
                         .electrical())
@@ -73,6 +81,8 @@ class ElectricalKeysTest {
                 "volts: 480 V             | volts: 48 V                 | outside what is sensible                 | 100 V to 15 kV",
                 "hertz: 60 Hz             | hertz: 400 Hz               | outside what is sensible                 | 50 Hz to 60 Hz",
                 "hertz: 60 Hz             | hertz: 50 Hz, basis: NEC    | hold at 60 Hz                            | IEC",
+                "hertz: 60 Hz             | hertz: 55 Hz                | a supply that no grid has                | 50 Hz or 60 Hz",
+                "speed: 1860 rpm          | hold: 7 inHg; start: soft starter | another start than by the drive    | start: drive",
                 "hertz: 60 Hz             | hertz: 60 Hz, basis: UL     | none of the words known here             | NEC, IEC",
                 "hertz: 60 Hz             | hertz: 60 Hz, phases: 2     | a supply of 2 phases                     | 3 or 1",
                 "volts: 480 V             | volts: 0 V                  | outside what is sensible                 | 100 V to 15 kV",

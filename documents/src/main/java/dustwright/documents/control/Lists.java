@@ -320,7 +320,9 @@ public final class Lists {
                 "A screening by the simplified method of ISO 13849-1: the risk assessment sets the level, a validation on the finished panel"
                         + " shows whether it is reached. Stops for a full container or a high receiver protect product and plant and are not"
                         + " among them."
-                        + (sequence.safety().isEmpty() ? " The sequence states no safety functions; these are usual." : "")
+                        + (sequence.safety().isEmpty()
+                                ? " The sequence states no safety functions; these are usual."
+                                : "")
                         + (functions.stream().anyMatch(SafetyFunction::riskAsAssumed)
                                 ? " Where it says \"assumed\", severity, exposure and avoidance are those taken here where nobody has"
                                         + " assessed them."

@@ -218,9 +218,7 @@ public final class Show {
         }
         boolean up = finding.code() == FindingCode.VENT_AREA;
         return new Pair(
-                scale.text(value, places),
-                up ? Figures.up(limit, places) : scale.text(limit, places),
-                scale.symbol());
+                scale.text(value, places), up ? Figures.up(limit, places) : scale.text(limit, places), scale.symbol());
     }
 
     /** Whether two numbers that differ look alike with so many decimals. */

@@ -23,11 +23,11 @@ public final class BagAir {
     public static final double USUAL_SOCK_GREATEST_mPerS = 4 * 0.3048 / 60;
 
     private static final Range DUST = new Range("displaced air", "ṁ", "kg/s", 0, 1e3);
-    private static final Range DENSITY = new Range("displaced air", "ρ_B", "kg/m³", 10, 20_000);
+    private static final Range DENSITY = new Range("displaced air", "ρ_B", "kg/m³", 5, 20_000);
     private static final Range SWEPT = new Range("air drawn by the valve", "V_rev", "m³", 1e-6, 5);
-    private static final Range SPEED = new Range("air drawn by the valve", "n", "1/s", 0, 2);
+    private static final Range SPEED = new Range("air drawn by the valve", "n", "1/s", 0, 4);
     private static final Range FLOW = new Range("air of a bag", "Q", "m³/s", 0, 100);
-    private static final Range VOLUME = new Range("a bag", "V", "m³", 1e-3, 20);
+    private static final Range VOLUME = new Range("a bag", "V", "m³", 1e-3, 50);
 
     private static final double GRAVITY_mPerS2 = 9.80665;
 

@@ -12,8 +12,8 @@ public final class BagFill {
 
     private static final Range LENGTH = new Range("a container", "W, D, H", "m", 0.05, 10);
     private static final Range VOLUME = new Range("a container", "V", "m³", 1e-4, 1e4);
-    private static final Range DENSITY = new Range("a container's fill", "ρ_B", "kg/m³", 10, 20_000);
-    private static final Range LOAD = new Range("a container's safe working load", "SWL", "kg", 1, 10_000);
+    private static final Range DENSITY = new Range("a container's fill", "ρ_B", "kg/m³", 5, 20_000);
+    private static final Range LOAD = new Range("a container's safe working load", "SWL", "kg", 1, 50_000);
     private static final Range RATE = new Range("the filling of a container", "ṁ", "kg/s", 1e-9, 1e3);
     private static final Range DUST = new Range("the containers of a time", "M", "kg", 0, 1e9);
     private static final Range SHARE = new Range("a container's fill", "share", "-", 0.01, 1);

@@ -7,8 +7,8 @@ import dustwright.engine.quantity.Range;
  * pallet while it fills. Lifting is a matter for a frame or truck rated for it, by all four loops, vertically.
  */
 public final class BagSupport {
-    private static final Range MASS = new Range("a bag's load", "m", "kg", 0, 10_000);
-    private static final Range LOAD = new Range("a bag's safe working load", "SWL", "kg", 1, 10_000);
+    private static final Range MASS = new Range("a bag's load", "m", "kg", 0, 50_000);
+    private static final Range LOAD = new Range("a bag's safe working load", "SWL", "kg", 1, 50_000);
 
     private BagSupport() {}
 

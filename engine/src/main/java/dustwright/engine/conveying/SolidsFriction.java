@@ -25,13 +25,14 @@ public final class SolidsFriction {
      * @source Hinkle, modified by the Institute of Gas Technology 1978, as in Rhodes, Introduction to Particle Technology
      */
     public static double lag(Particle particle) {
-        return particle.levelSpeed().map(speed -> 1 - speed.value()).orElseGet(() -> Math.min(byLaw(particle), MOST_LAG));
+        return particle.levelSpeed()
+                .map(speed -> 1 - speed.value())
+                .orElseGet(() -> Math.min(byLaw(particle), MOST_LAG));
     }
 
     /** Whether its velocity in level tubes is measured, or CON-30 holds for it. */
     public static boolean known(Particle particle) {
-        return particle.levelSpeed().isPresent()
-                || byLaw(particle) <= MOST_LAG;
+        return particle.levelSpeed().isPresent() || byLaw(particle) <= MOST_LAG;
     }
 
     private static double byLaw(Particle particle) {

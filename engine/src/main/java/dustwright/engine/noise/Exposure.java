@@ -14,7 +14,7 @@ public final class Exposure {
 
     private static final ReferenceTable LIMITS = ReferenceTable.bundled("noise/permitted-exposure.csv");
 
-    private static final Range LEVEL = new Range("noise exposure", "L", "dBA", 40, 140);
+    private static final Range LEVEL = new Range("noise exposure", "L", "dBA", 40, 160);
     private static final Range HOURS = new Range("noise exposure", "C", "h", 0, 24);
     private static final Range DOSE = new Range("noise dose", "D", "-", 1e-6, 1000);
 

@@ -31,7 +31,6 @@ public final class Units {
     /** A year as plants count it, 52 weeks [s]. */
     public static final double YEAR_s = 52 * 7 * DAY;
 
-
     /** Air of 0 °C in one volume over air of our reference, 20 °C, in the same volume, both dry at 101 325 Pa [-]. */
     private static final double NORMAL_OVER_REFERENCE = 293.15 / 273.15;
 

@@ -7,7 +7,7 @@ public final class HoldUp {
     private static final Range DIAMETER = new Range("the working volume", "d", "m", 0, 20);
     private static final Range HEIGHT = new Range("the working volume", "h", "m", 0, 30);
     private static final Range VOLUME = new Range("the time to high level", "V", "m³", 0, 1e4);
-    private static final Range DENSITY = new Range("the time to high level", "ρ_B", "kg/m³", 10, 10_000);
+    private static final Range DENSITY = new Range("the time to high level", "ρ_B", "kg/m³", 5, 12_000);
     private static final Range FEED = new Range("the time to high level", "ṁ", "kg/s", 1e-9, 1e4);
 
     private HoldUp() {}

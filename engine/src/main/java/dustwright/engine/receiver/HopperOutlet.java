@@ -11,7 +11,7 @@ public final class HopperOutlet {
     private static final Range STEEP =
             new Range("Johanson's law", "θ from vertical", "rad", Math.toRadians(1), Math.toRadians(60));
     private static final Range STRENGTH = new Range("Jenike's outlet", "σ_crit", "Pa", 0, 1e6);
-    private static final Range DENSITY = new Range("a hopper outlet", "ρ_B", "kg/m³", 10, 10_000);
+    private static final Range DENSITY = new Range("a hopper outlet", "ρ_B", "kg/m³", 5, 12_000);
     private static final Range GRAVITY = new Range("a hopper outlet", "g", "m/s²", 9.7, 9.9);
     private static final Range FLOW_FACTOR = new Range("the critical strength", "ff", "-", 1, 10);
     private static final Range EXPONENT = new Range("the critical strength", "n", "-", 0, 0.99);

@@ -23,9 +23,9 @@ public final class ValveCapacity {
             (USUAL_FILL - LEAST_FILL) / (GREATEST_TIP_mPerS - FULL_FILL_TIP_mPerS);
 
     private static final Range SWEPT = new Range("a rotary valve", "V_rev", "m³", 1e-6, 5);
-    private static final Range SPEED = new Range("a rotary valve", "n", "1/s", 0, 2);
+    private static final Range SPEED = new Range("a rotary valve", "n", "1/s", 0, 4);
     private static final Range FILL = new Range("a rotary valve", "fill", "-", 0.01, 1);
-    private static final Range DENSITY = new Range("a rotary valve", "ρ_B", "kg/m³", 10, 10_000);
+    private static final Range DENSITY = new Range("a rotary valve", "ρ_B", "kg/m³", 5, 12_000);
     private static final Range RATE = new Range("a rotary valve", "ṁ", "kg/s", 0, 1e3);
     private static final Range DIAMETER = new Range("a rotary valve", "D", "m", 0.02, 3);
     private static final Range BLADES = new Range("a rotary valve", "blades", "-", 4, 24);
@@ -201,7 +201,7 @@ public final class ValveCapacity {
      * @example pocketTime_s(8, 0.333333) = 0.375
      */
     public static double pocketTime_s(int blades, double speed_perS) {
-        new Range("the pocket time", "n", "1/s", 1e-6, 2).check(speed_perS);
+        new Range("the pocket time", "n", "1/s", 1e-6, 4).check(speed_perS);
         return 1 / (BLADES.check(blades) * speed_perS);
     }
 }

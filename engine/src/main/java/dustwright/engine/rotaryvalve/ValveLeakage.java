@@ -13,7 +13,7 @@ public final class ValveLeakage {
     public static final double WIDEST_CLEARANCE_m = 0.0002;
 
     private static final Range SWEPT = new Range("valve leakage", "V_rev", "m³", 1e-6, 5);
-    private static final Range SPEED = new Range("valve leakage", "n", "1/s", 0, 2);
+    private static final Range SPEED = new Range("valve leakage", "n", "1/s", 0, 4);
     private static final Range DENSITY = new Range("valve leakage", "ρ", "kg/m³", 0.05, 10);
     private static final Range PRESSURE = new Range("valve leakage", "p", "Pa absolute", 1000, 1e6);
     private static final Range RT = new Range("valve leakage", "R T", "J/kg", 50_000, 150_000);

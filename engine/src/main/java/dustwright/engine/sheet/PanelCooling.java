@@ -121,8 +121,7 @@ final class PanelCooling {
 
     private void wallsAlone(ElectricPower heat, List<Step> made, Temperature ambient, Area surface) {
         writing.tried("panel-inside", "Inside at most, cooled by its walls alone", () -> {
-            double rise_K =
-                    PanelHeat.rise_K(heat.watts(), PanelHeat.PAINTED_STEEL_WPerM2K, surface.squareMetres());
+            double rise_K = PanelHeat.rise_K(heat.watts(), PanelHeat.PAINTED_STEEL_WPerM2K, surface.squareMetres());
             List<Step> warm = new ArrayList<>(made);
             warm.add(step(
                     "ELE-45",

@@ -119,8 +119,8 @@ final class StationEnergy {
         return plant.operation()
                 .shifts()
                 .flatMap(shifts -> CleaningHours.ofWeek(plant, ways.to(station), DustWeek.at(station, weeks))
-                        .map(hours -> new Duration(shifts.weeksPerYear() * hours.vacuuming_s()
-                                + unloaded_h(shifts, hours) * HOUR_s)));
+                        .map(hours -> new Duration(
+                                shifts.weeksPerYear() * hours.vacuuming_s() + unloaded_h(shifts, hours) * HOUR_s)));
     }
 
     private Step energy(String when, Power power, double hours, Ratio efficiency) {

@@ -21,8 +21,7 @@ final class ValveEnergy {
     private ValveEnergy() {}
 
     /** The step to it, or why it is not known; empty where no rotary valve turns. */
-    static Optional<Outcome<List<Step>>> ofYear(
-            Plant plant, Station station, DustWays ways, List<DustWeek> weeks) {
+    static Optional<Outcome<List<Step>>> ofYear(Plant plant, Station station, DustWays ways, List<DustWeek> weeks) {
         return station.rotaryValve().map(valve -> ofYear(valve, StationEnergy.turning(plant, station, ways, weeks)));
     }
 

@@ -139,13 +139,7 @@ final class Writing {
         Count number = new Count(count);
         Step step = step("HAZ-21", "N = 0", source, new Term("N", what, number));
         findings.add(Finding.of(
-                code,
-                place,
-                Sheet.ANY_SET,
-                Side.AT_MOST,
-                number,
-                new Count(0),
-                new Derivation(List.of(step), source)));
+                code, place, Sheet.ANY_SET, Side.AT_MOST, number, new Count(0), new Derivation(List.of(step), source)));
     }
 
     /** The derivation of an entry that has this value. */

@@ -26,7 +26,10 @@ public final class YearlyEnergy {
     record Part(String id, String name, String symbol, Outcome<List<Step>> steps) {
         /** Its energy in the sum; empty where it is not known. */
         Optional<Term> term() {
-            return steps.match(done -> Optional.of(new Term(symbol, name, done.get(done.size() - 1).result().value())), why -> Optional.empty());
+            return steps.match(
+                    done -> Optional.of(new Term(
+                            symbol, name, done.get(done.size() - 1).result().value())),
+                    why -> Optional.empty());
         }
     }
 
@@ -50,8 +53,7 @@ public final class YearlyEnergy {
     }
 
     /** Every part, station by station. */
-    static List<Part> parts(
-            Plant plant, Costs costs, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
+    static List<Part> parts(Plant plant, Costs costs, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
         List<Part> parts = new ArrayList<>();
         for (Station station : plant.stations()) {
             String id = station.id();

@@ -22,8 +22,7 @@ class BagLawsTest {
         double brimful = BagFill.drumsPerBag(usual_m3, BagFill.DRUM_55_GALLON_m3);
         assertThat(brimful).isBetween(7.0, 9.0);
         double filledShort = BagFill.notInflated_m3(usual_m3, 0.85);
-        assertThat(BagFill.drumsPerBag(filledShort, BagFill.DRUM_55_GALLON_m3))
-                .isBetween(7.0, 9.0);
+        assertThat(BagFill.drumsPerBag(filledShort, BagFill.DRUM_55_GALLON_m3)).isBetween(7.0, 9.0);
         assertThat(BagFill.containers(usual_m3, BagFill.DRUM_55_GALLON_m3, 1)).isEqualTo(9);
     }
 

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dustwright.engine.Reference;
 import dustwright.engine.Reference.Row;
-import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.OutOfRangeException;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
