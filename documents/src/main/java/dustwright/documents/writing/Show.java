@@ -131,8 +131,11 @@ public final class Show {
     /** The least that is needed, rounded up to places somebody builds to. */
     public String least(Quantity quantity) {
         Scale scale = scale(quantity);
-        int places = scale.decimals() > BUILT_TO ? scale.decimals() - 1 : Math.max(0, scale.decimals());
-        return joined(Figures.up(scale.number(quantity), places), scale.symbol());
+        return joined(Figures.up(scale.number(quantity), builtTo(scale)), scale.symbol());
+    }
+
+    private static int builtTo(Scale scale) {
+        return scale.decimals() > BUILT_TO ? scale.decimals() - 1 : Math.max(0, scale.decimals());
     }
 
     /** A bore: in inches or millimetres, not in feet or metres. */
@@ -211,12 +214,12 @@ public final class Show {
         Scale scale = scale(finding.limit().si() == 0 ? finding.value() : finding.limit());
         double value = scale.number(finding.value());
         double limit = scale.number(finding.limit());
-        int places = scale.decimals() < 0 ? 0 : scale.decimals();
+        boolean up = finding.code() == FindingCode.VENT_AREA;
+        int places = up ? builtTo(scale) : Math.max(0, scale.decimals());
         int most = places + MOST_EXTRA_DECIMALS;
         while (places < most && (merged(scale, places, value, limit) || merged(scale, places, value, 0))) {
             places++;
         }
-        boolean up = finding.code() == FindingCode.VENT_AREA;
         return new Pair(
                 scale.text(value, places), up ? Figures.up(limit, places) : scale.text(limit, places), scale.symbol());
     }
