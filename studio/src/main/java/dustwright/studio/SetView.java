@@ -34,8 +34,18 @@ import java.util.Optional;
 final class SetView {
     private static final int MOST_LETTERS = 7;
 
-    /** What a page asks for. */
-    record Asked(List<String> open, FilterCondition filter, boolean dust, boolean isometric, Show show) {
+    /**
+     * What a page asks for.
+     *
+     * @param along piece whose way the profile follows; the tightest way for none
+     */
+    record Asked(
+            List<String> open,
+            FilterCondition filter,
+            boolean dust,
+            boolean isometric,
+            Show show,
+            Optional<Place> along) {
         State state(Plant plant) {
             State state = States.open(plant, open, filter);
             return dust ? state : States.withoutDust(state);
@@ -140,7 +150,7 @@ final class SetView {
                 duty.match(d -> "", why -> why),
                 duty.match(d -> drawing(d, letters), why -> ""),
                 SheetScale.of(layout()),
-                profile(PressureProfile.of(plant, answer)),
+                profile(),
                 duty.match(d -> Readings.of(plant, d, findings, asked.show()), why -> Readings.NONE),
                 rows(letters),
                 duty.match(
@@ -177,14 +187,17 @@ final class SetView {
                 .markup();
     }
 
-    /** The profile of a set along the way through a piece. */
-    static String profile(Plant plant, Asked asked, Place along) {
-        SetView view = solve(plant, asked);
-        return view.profile(PressureProfile.through(plant, view.answer, along));
+    /** The profile of a set along the way asked for. */
+    static String profile(Plant plant, Asked asked) {
+        return solve(plant, asked).profile();
     }
 
-    private String profile(List<PressureProfile> profiles) {
-        return profiles.stream()
+    private String profile() {
+        return asked
+                .along()
+                .map(place -> PressureProfile.through(plant, answer, place))
+                .orElseGet(() -> PressureProfile.of(plant, answer))
+                .stream()
                 .findFirst()
                 .map(profile -> ProfileChart.live(profile, asked.show()).svg().markup())
                 .orElse("");

@@ -13,6 +13,8 @@ import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
 import dustwright.plantfile.Reading;
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.compression.Gzip;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
@@ -195,6 +197,9 @@ public final class Studio implements AutoCloseable {
     private void routes(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
         config.http.maxRequestSize = LARGEST_REQUEST_bytes;
+        // Between two programs of one machine, packing costs more time than it saves.
+        config.http.compressionStrategy =
+                opening.onLoopback() ? CompressionStrategy.NONE : new CompressionStrategy(null, new Gzip(1));
         config.routes.before(request -> Turns.asked());
         config.routes.before(guard::check);
         config.routes.get("/sign-in", request -> asset(request, "sign.html", "text/html; charset=utf-8"));
@@ -366,11 +371,8 @@ public final class Studio implements AutoCloseable {
     /** The profile along the way through a piece; of the tightest way where the piece has none. */
     private void profile(Context request) {
         Desk.Copy copy = desk.copy();
-        Place.Kind kind = "run".equals(request.queryParam("kind")) ? Place.Kind.RUN : Place.Kind.INLET;
-        Place along =
-                new Place(kind, Optional.ofNullable(request.queryParam("id")).orElse(""));
         request.contentType("image/svg+xml; charset=utf-8")
-                .result(SetView.profile(known(copy), asked(request, known(copy)), along));
+                .result(SetView.profile(known(copy), asked(request, known(copy))));
     }
 
     /** A plant to begin with. */
@@ -403,7 +405,15 @@ public final class Studio implements AutoCloseable {
                 filter(request),
                 !"no".equals(request.queryParam("dust")),
                 "isometric".equals(request.queryParam("view")),
-                show(request));
+                show(request),
+                piece(request));
+    }
+
+    private static Optional<Place> piece(Context request) {
+        Place.Kind kind = "run".equals(request.queryParam("kind")) ? Place.Kind.RUN : Place.Kind.INLET;
+        return Optional.ofNullable(request.queryParam("id"))
+                .filter(id -> !id.isEmpty())
+                .map(id -> new Place(kind, id));
     }
 
     private static FilterCondition filter(Context request) {

@@ -4,6 +4,7 @@ import {Touch} from './touch.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const COS_30 = Math.sqrt(3) / 2;
+const layers = svg => [...svg.children].map(child => child.dataset.layer ?? child.tagName).join();
 
 export class Drawing {
   constructor(place, chosen) {
@@ -26,35 +27,67 @@ export class Drawing {
 
   get svg() { return this.place.querySelector('svg'); }
 
+  // Another drawing of the same sheet renews only what differs, so that nothing else is laid out and painted again.
   show(markup, sheet) {
-    this.place.innerHTML = markup;
+    const moved = JSON.stringify(sheet) !== JSON.stringify(this.sheet);
     this.sheet = sheet;
+    const scrap = document.createElement('template');
+    scrap.innerHTML = markup;
+    const fresh = scrap.content.querySelector('svg');
+    if (this.svg && fresh && layers(fresh) === this.layers && fresh.getAttribute('viewBox') === this.home) {
+      this.renew(fresh);
+      if (moved) this.seen();
+      return;
+    }
+    this.place.replaceChildren(scrap.content);
     const svg = this.svg;
     if (!svg) return;
+    this.layers = layers(svg);
+    for (const layer of svg.querySelectorAll(':scope > [data-layer]')) for (const piece of layer.children) this.dress(piece);
     svg.removeAttribute('width');
     svg.removeAttribute('height');
     svg.setAttribute('role', 'group');
     const home = svg.getAttribute('viewBox');
     if (home !== this.home) { this.home = home; this.box = null; }
     this.look(this.box);
-    for (const run of svg.querySelectorAll('[data-run]')) {
-      const reach = run.querySelector('path').cloneNode();
+  }
+
+  renew(fresh) {
+    this.svg.setAttribute('aria-label', fresh.getAttribute('aria-label'));
+    this.svg.querySelector('title').textContent = fresh.querySelector('title').textContent;
+    for (const layer of fresh.querySelectorAll(':scope > [data-layer]')) {
+      const shown = this.svg.querySelector(`:scope > [data-layer="${layer.dataset.layer}"]`);
+      const had = new Map();
+      for (const piece of shown.children) had.set(piece.source, [...had.get(piece.source) ?? [], piece]);
+      const next = [...layer.children].map(piece => had.get(piece.outerHTML)?.pop() ?? this.dress(piece));
+      for (const gone of had.values()) for (const piece of gone) piece.remove();
+      let at = shown.firstElementChild;
+      for (const piece of next) if (piece === at) at = at.nextElementSibling; else shown.insertBefore(piece, at);
+    }
+  }
+
+  // What a piece is on the page besides its lines: where it is caught, and its name.
+  dress(piece) {
+    piece.source = piece.outerHTML;
+    if (piece.dataset.run) {
+      const reach = piece.querySelector('path').cloneNode();
       for (const name of ['stroke', 'stroke-width', 'stroke-dasharray', 'fill']) reach.removeAttribute(name);
       reach.setAttribute('class', 'catch');
-      run.append(reach);
-      this.name(run, `tube ${run.dataset.run}`);
+      piece.append(reach);
+      this.name(piece, `tube ${piece.dataset.run}`);
     }
-    for (const inlet of svg.querySelectorAll('[data-inlet]')) {
-      const circle = inlet.querySelector('circle');
+    if (piece.dataset.inlet) {
+      const circle = piece.querySelector('circle');
       const reach = document.createElementNS(SVG, 'circle');
       reach.setAttribute('cx', circle.getAttribute('cx'));
       reach.setAttribute('cy', circle.getAttribute('cy'));
       reach.setAttribute('r', Math.max(9, Number(circle.getAttribute('r')) + 3));
       reach.setAttribute('class', 'catch');
-      inlet.append(reach);
+      piece.append(reach);
       const open = circle.getAttribute('fill') !== '#FFFFFF';
-      this.name(inlet, `inlet ${inlet.dataset.inlet}, ${open ? 'open' : 'closed'}`);
+      this.name(piece, `inlet ${piece.dataset.inlet}, ${open ? 'open' : 'closed'}`);
     }
+    return piece;
   }
 
   // Where a place of the building lies on the sheet.

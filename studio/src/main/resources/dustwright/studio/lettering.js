@@ -62,8 +62,16 @@ export function letter(svg, chosen = '') {
   for (const tag of tags.toSorted((a, b) => first(a) - first(b))) {
     const at = [Number(tag.dataset.x), Number(tag.dataset.y)];
     const seen = at[0] >= box[0] && at[1] >= box[1] && at[0] <= box[0] + box[2] && at[1] <= box[1] + box[3];
-    tag.replaceChildren(...(seen ? written(tag.dataset, at, taken, pixel) : []));
+    lay(tag, seen ? written(tag.dataset, at, taken, pixel) : []);
   }
+}
+
+// Makes what is written in a tag, unless it stands there already.
+function lay(tag, parts) {
+  const laid = JSON.stringify(parts);
+  if (tag.laid === laid) return;
+  tag.laid = laid;
+  tag.replaceChildren(...parts.map(([name, attributes, words]) => made(name, attributes, words)));
 }
 
 // What is seen of the sheet: the picture fills its place to the edges, whatever the shape of its box.
@@ -128,13 +136,13 @@ function room(taken, [x, y], clearance, wide, high, pixel) {
   return null;
 }
 
-function made(name, attributes, words = '') {
+function made(name, attributes, words) {
   const one = document.createElementNS(SVG, name);
   for (const [key, value] of Object.entries(attributes)) one.setAttribute(key, value);
   one.textContent = words;
   return one;
 }
 
-const text = (x, y, words, pixel, look) => made('text', {x, y, 'font-size': SIZE_px * pixel, class: 'tag', 'stroke-width': look.fill === INK.letter ? 0 : 3 * pixel, ...look}, words);
-const square = ([left, top, right, bottom]) => made('rect', {x: left, y: top, width: right - left, height: bottom - top, fill: '#14211F'});
-const leader = ({lead}, pixel) => lead ? [made('path', {d: `M${lead[0].join(' ')}L${lead[1].join(' ')}`, fill: 'none', stroke: '#14211F', 'stroke-width': 0.8 * pixel})] : [];
+const text = (x, y, words, pixel, look) => ['text', {x, y, 'font-size': SIZE_px * pixel, class: 'tag', 'stroke-width': look.fill === INK.letter ? 0 : 3 * pixel, ...look}, words];
+const square = ([left, top, right, bottom]) => ['rect', {x: left, y: top, width: right - left, height: bottom - top, fill: '#14211F'}, ''];
+const leader = ({lead}, pixel) => lead ? [['path', {d: `M${lead[0].join(' ')}L${lead[1].join(' ')}`, fill: 'none', stroke: '#14211F', 'stroke-width': 0.8 * pixel}, '']] : [];

@@ -62,6 +62,7 @@ function say(words, hold = 6000) {
 }
 
 const asked = () => ({open: state.open.join('\n'), filter: state.filter, dust: state.dust, view: state.view, units: state.units});
+const along = () => drawn() ? {kind: state.kind, id: state.id} : {};
 
 // ------------------------------------------------------------------ the plant and its set
 
@@ -86,7 +87,8 @@ async function adopt(plant) {
   at('scale').classList.add('stale');
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
   if (!plant.known) { at('judged').textContent = at('worstof').textContent = ''; at('scale').replaceChildren(); at('scale').classList.remove('stale'); if (state.place === 'text') await text.load(); return; }
-  await Promise.all([solve(), sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'extend' ? extend.load() : null, state.place === 'papers' ? papersMade.load() : null]);
+  await solve();
+  await Promise.all([sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'extend' ? extend.load() : null, state.place === 'papers' ? papersMade.load() : null]);
   if (first) tour.first(plant.demo);
 }
 
@@ -94,10 +96,12 @@ async function solve() {
   const waiting = setTimeout(() => at('drawing').classList.add('stale'), 400);
   try {
     const how = asked();
-    const set = await ask('set', '/api/set', how);
+    const way = along();
+    const set = await ask('set', '/api/set', {...how, ...way, findings: state.rest ? 'all' : 'prominent'});
     if (!set) return;
     state.set = set;
     state.how = how;
+    state.way = JSON.stringify(way);
     draw(set);
     toAddress();
   } catch (why) {
@@ -108,22 +112,26 @@ async function solve() {
   }
 }
 
+// The colours first: what is written of them follows when they are seen.
 function draw(set) {
   if (set.solved) drawing.show(set.drawing, set.sheet);
   else at('drawing').classList.add('stale');
-  if (!set.solved) say(`No answer for this set: ${set.why}`, 0); else if (at('say').textContent.startsWith('No answer')) say('');
   changed();
   drawing.mark(state.kind, state.id);
-  hand.overlay();
-  at('profile').innerHTML = set.profile;
-  if (drawn()) profile();
+  performance.clearMarks();
+  performance.mark('drawn');
+  requestAnimationFrame(() => setTimeout(() => { if (state.set === set) tell(set); }));
+}
+
+function tell(set) {
+  if (!set.solved) say(`No answer for this set: ${set.why}`, 0); else if (at('say').textContent.startsWith('No answer')) say('');
+  if (state.way === JSON.stringify(along())) at('profile').innerHTML = set.profile; else profile();
   at('setname').textContent = set.set;
   if (state.place !== 'panel') block(set.block);
   findings(set);
   pressed('[data-view]', 'view');
   pressed('[data-filter]', 'filter');
   pressed('[data-dust]', 'dust');
-  performance.mark('drawn');
 }
 
 function block(cells) {
@@ -134,7 +142,7 @@ function block(cells) {
 // Along the way through what is chosen.
 async function profile() {
   if (!state.set?.solved) return;
-  const drawn = state.kind === 'run' || state.kind === 'inlet' ? await ask('profile', '/api/profile', {...state.how, kind: state.kind, id: state.id}) : state.set.profile;
+  const drawn = await ask('profile', '/api/profile', {...state.how, ...along()});
   if (drawn !== null) at('profile').innerHTML = drawn;
 }
 
@@ -169,14 +177,12 @@ function choose(kind, id) {
 // ------------------------------------------------------------------ findings
 
 function findings(set) {
-  const listed = set.findings.filter(one => one.prominent);
-  const rest = set.findings.filter(one => !one.prominent);
-  const shown = state.rest ? set.findings : listed;
+  const shown = set.findings;
   state.shown = shown;
   const rows = shown.map((one, n) => findingRow(one, n === state.finding, () => { go(n); derive(); }));
-  const more = element('div', {class: 'rest'}, `${rest.length} ${rest.length === 1 ? 'requirement holds' : 'requirements hold'} with +10 % or more, or by design`,
-    element('button', {type: 'button', on: () => { state.rest = !state.rest; findings(set); }}, state.rest ? 'hide' : 'show'));
-  at('findings').replaceChildren(...rows, ...(rest.length ? [more] : []), ...(set.findings.length ? [] : [element('div', {class: 'rest'}, 'Nothing is asked in this set.')]));
+  const more = element('div', {class: 'rest'}, `${set.rest} ${set.rest === 1 ? 'requirement holds' : 'requirements hold'} with +10 % or more, or by design`,
+    element('button', {type: 'button', on: () => { state.rest = !state.rest; solve(); }}, state.rest ? 'hide' : 'show'));
+  at('findings').replaceChildren(...rows, ...(set.rest ? [more] : []), ...(set.findings.length + set.rest ? [] : [element('div', {class: 'rest'}, 'Nothing is asked in this set.')]));
 }
 
 function go(n) {

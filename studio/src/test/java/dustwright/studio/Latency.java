@@ -10,8 +10,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * From a click on an inlet to the coloured drawing, measured in the browser: {@code Latency PLANT [CLICKS]}, or a number of inlets in place of
- * the plant. Prints milliseconds: least, median, 95th of a hundred, greatest. Clicks open and close inlets in turn, so that some four are open at once.
+ * From a hand's doing to the coloured drawing, measured in the browser, one after the other without a pause: {@code Latency PLANT [TIMES]} clicks
+ * on inlets, opened and closed in turn so that some four are open at once; {@code Latency PLANT TIMES RUN TUBE TUBE} gives a run one tube and
+ * the other, four inlets open; a number of inlets may stand in place of the plant. Prints milliseconds: least, median, 95th of a hundred, greatest.
  */
 final class Latency {
     private static final int WARM = 40;
@@ -31,22 +32,12 @@ final class Latency {
             page.waitForSelector("#scale button");
             List<?> inlets = (List<?>) page.evaluate(
                     "() => [...document.querySelectorAll('[data-inlet]')].map(piece => piece.dataset.inlet)");
-            List<Double> times = new ArrayList<>();
-            for (int click = 0; click < WARM + clicks; click++) {
-                Object id = inlets.get(click * 7 % inlets.size());
-                Object closed = inlets.get(Math.max(0, click - 4) * 7 % inlets.size());
-                double opened = click(page, id);
-                if (click >= WARM) {
-                    times.add(opened);
-                }
-                if (click >= 4) {
-                    click(page, closed);
-                }
-            }
+            List<Double> times =
+                    arguments.length > 2 ? edits(page, inlets, clicks, arguments) : clicks(page, inlets, clicks);
             Collections.sort(times);
             System.out.printf(
                     Locale.ROOT,
-                    "%d inlets, %d clicks: least %.0f, median %.0f, 95 of 100 below %.0f, most %.0f ms%n",
+                    "%d inlets, %d times: least %.0f, median %.0f, 95 of 100 below %.0f, most %.0f ms%n",
                     inlets.size(),
                     times.size(),
                     times.get(0),
@@ -56,21 +47,59 @@ final class Latency {
         }
     }
 
-    /** The click is made in the page, and the time taken there up to the frame after the drawing was exchanged. */
+    private static List<Double> clicks(Page page, List<?> inlets, int clicks) {
+        List<Double> times = new ArrayList<>();
+        for (int click = 0; click < WARM + clicks; click++) {
+            Object id = inlets.get(click * 7 % inlets.size());
+            Object closed = inlets.get(Math.max(0, click - 4) * 7 % inlets.size());
+            double opened = click(page, id);
+            if (click >= WARM) {
+                times.add(opened);
+            }
+            if (click >= 4) {
+                click(page, closed);
+            }
+        }
+        return times;
+    }
+
+    private static List<Double> edits(Page page, List<?> inlets, int edits, String[] arguments) {
+        inlets.subList(0, 4).forEach(inlet -> click(page, inlet));
+        page.fill("#find", arguments[2]);
+        page.press("#find", "Enter");
+        page.waitForSelector("#piece input[aria-label='tube']");
+        List<Double> times = new ArrayList<>();
+        for (int edit = 0; edit < WARM + edits; edit++) {
+            double took = timed(
+                    page,
+                    "const input = document.querySelector('#piece input[aria-label=tube]'); input.value = it;",
+                    "input.dispatchEvent(new Event('change', {bubbles: true}));",
+                    arguments[3 + edit % 2]);
+            if (edit >= WARM) {
+                times.add(took);
+            }
+        }
+        return times;
+    }
+
     private static double click(Page page, Object inlet) {
+        return timed(
+                page,
+                "const piece = [...document.querySelectorAll('[data-inlet]')].find(one => one.dataset.inlet === it);"
+                        + " const box = piece.querySelector('.catch').getBoundingClientRect();"
+                        + " const at = {clientX: box.x + box.width / 2, clientY: box.y + box.height / 2, bubbles: true, button: 0};",
+                "piece.dispatchEvent(new PointerEvent('pointerdown', at)); piece.dispatchEvent(new PointerEvent('pointerup', at));",
+                inlet);
+    }
+
+    /** Done in the page, and the time taken there up to the frame after the drawing was coloured. */
+    private static double timed(Page page, String before, String does, Object it) {
         return ((Number) page.evaluate(
-                        "id => new Promise(done => {"
-                                + " const drawing = document.getElementById('drawing');"
-                                + " const piece = [...drawing.querySelectorAll('[data-inlet]')].find(one => one.dataset.inlet === id);"
-                                + " const box = piece.querySelector('.catch').getBoundingClientRect();"
-                                + " const at = {clientX: box.x + box.width / 2, clientY: box.y + box.height / 2, bubbles: true, button: 0};"
-                                + " const seen = new MutationObserver(() => { seen.disconnect(); requestAnimationFrame(() => done(performance.now() - begun)); });"
-                                + " seen.observe(drawing, {childList: true});"
-                                + " const begun = performance.now();"
-                                + " piece.dispatchEvent(new PointerEvent('pointerdown', at));"
-                                + " piece.dispatchEvent(new PointerEvent('pointerup', at));"
-                                + "})",
-                        inlet))
+                        "it => new Promise(done => {" + before
+                                + " const seen = new PerformanceObserver(() => { seen.disconnect(); requestAnimationFrame(() => done(performance.now() - begun)); });"
+                                + " seen.observe({entryTypes: ['mark']});"
+                                + " const begun = performance.now();" + does + "})",
+                        it))
                 .doubleValue();
     }
 }
