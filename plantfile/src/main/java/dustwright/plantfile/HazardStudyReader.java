@@ -60,6 +60,8 @@ public final class HazardStudyReader {
     }
 
     private Optional<RiskMatrix> matrix(Section matrix) {
+        distinct(matrix, "severity");
+        distinct(matrix, "likelihood");
         Map<String, List<String>> risks = new LinkedHashMap<>();
         matrix.named("risk")
                 .forEach((severity, row) -> risks.put(
@@ -77,6 +79,17 @@ public final class HazardStudyReader {
             fault("risk matrix.risk", String.valueOf(uneven.getMessage()), "a full table");
             return Optional.empty();
         }
+    }
+
+    private void distinct(Section matrix, String key) {
+        List<String> words = words(matrix, key);
+        words.stream()
+                .filter(word -> words.indexOf(word) != words.lastIndexOf(word))
+                .findFirst()
+                .ifPresent(word -> fault(
+                        "risk matrix." + key,
+                        "\"" + Names.shortened(word) + "\" stands twice in \"" + key + "\"",
+                        "a different word for each"));
     }
 
     private Note note(Section row, RiskMatrix matrix) {

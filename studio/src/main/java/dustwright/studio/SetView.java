@@ -37,6 +37,7 @@ final class SetView {
     /**
      * What a page asks for.
      *
+     * @param all whether findings that only hold are listed too, not counted alone
      * @param along piece whose way the profile follows; the tightest way for none
      */
     record Asked(
@@ -45,6 +46,7 @@ final class SetView {
             boolean dust,
             boolean isometric,
             Show show,
+            boolean all,
             Optional<Place> along) {
         State state(Plant plant) {
             State state = States.open(plant, open, filter);
@@ -52,7 +54,11 @@ final class SetView {
         }
     }
 
-    /** What a page gets. */
+    /**
+     * What a page gets.
+     *
+     * @param rest how many findings are not prominent
+     */
     record View(
             long version,
             String set,
@@ -64,6 +70,7 @@ final class SetView {
             String profile,
             Readings readings,
             List<Row> findings,
+            long rest,
             List<Cell> block) {}
 
     /**
@@ -153,6 +160,7 @@ final class SetView {
                 profile(),
                 duty.match(d -> Readings.of(plant, d, findings, asked.show()), why -> Readings.NONE),
                 rows(letters),
+                findings.stream().filter(finding -> !prominent(finding)).count(),
                 duty.match(
                         this::block,
                         why -> List.of(cell("Set shown", answer.state().name()), cell("State", "no answer"))));
@@ -206,6 +214,9 @@ final class SetView {
     private List<Row> rows(Map<String, String> letters) {
         List<Row> rows = new ArrayList<>();
         for (Finding finding : findings) {
+            if (!asked.all() && !prominent(finding)) {
+                continue;
+            }
             String place = finding.where().id();
             String letter = letters.entrySet().stream()
                     .filter(e -> e.getValue().equals(place))

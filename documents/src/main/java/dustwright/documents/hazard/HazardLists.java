@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tables of the hazard papers, as rows of words: findings, study, matrix, earthing tests. */
 public final class HazardLists {
@@ -146,6 +147,23 @@ public final class HazardLists {
                         + String.join("; ", names) + ". No design is released on them.");
     }
 
+    /** What a row says is missing; what the program finds missing stays, whatever the team writes in its place. */
+    public static List<String> missing(HazardStudy.Row row) {
+        return Stream.concat(
+                        row.line().missing().stream(),
+                        row.found().stream()
+                                .filter(one -> !row.line().missing().contains(one))
+                                .map(one -> one + " (found missing; the team's words leave it out)"))
+                .toList();
+    }
+
+    /** What stands where a row says that nothing is missing. */
+    public static String nothing(HazardStudy.Row row) {
+        return row.origin() == HazardStudy.Origin.TEAM
+                ? "the team names nothing, and nothing was looked for"
+                : "nothing of what was looked for";
+    }
+
     /** The study, a row to a line. */
     public static Rows study(HazardStudy study) {
         List<List<String>> rows = new ArrayList<>();
@@ -157,7 +175,7 @@ public final class HazardLists {
                     row.line().cause(),
                     row.line().consequence(),
                     String.join("; ", row.line().safeguards()),
-                    String.join("; ", row.line().missing()),
+                    String.join("; ", missing(row)),
                     row.note().severity().orElse(""),
                     row.note().likelihood().orElse(""),
                     row.risk().orElse("not judged"),

@@ -219,7 +219,7 @@ public final class HazardPapers {
             table.row("Cause", row.line().cause());
             table.row("Consequence", row.line().consequence());
             table.row("Safeguards found", items(row.line().safeguards(), "none found"));
-            table.row("Missing", items(row.line().missing(), "nothing of what was looked for"));
+            table.row("Missing", items(HazardLists.missing(row), HazardLists.nothing(row)));
         }
         table.row(
                 "Risk",

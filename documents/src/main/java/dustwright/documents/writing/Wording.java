@@ -265,7 +265,8 @@ public final class Wording {
         if (finding.counted() && finding.decided()) {
             return finding.holds()
                     ? "nothing against it found"
-                    : Figures.count((long) finding.value().si()) + " found, none may be";
+                    : Figures.count((long) finding.value().si()) + " found, none may be: "
+                            + finding.derivation().steps().get(0).result().meaning();
         }
         if (finding.unjudged()) {
             return "asked at " + limitWord(finding.side()) + " "

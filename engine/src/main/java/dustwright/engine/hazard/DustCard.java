@@ -230,7 +230,9 @@ public record DustCard(
 
     private static Optional<String> coarser(Length sample, Optional<Length> particle) {
         if (particle.isEmpty()) {
-            return Optional.of("\"particle size\" of the dust is not stated, so nobody can compare: " + DOES_NOT_COUNT);
+            return Optional.of(
+                    "\"particle size\" and \"particle density\" of the dust are not both stated, so nobody can compare: "
+                            + DOES_NOT_COUNT);
         }
         return sample.metres() > COARSER * particle.get().metres()
                 ? Optional.of(

@@ -51,10 +51,11 @@ public record HazardStudy(Notes notes, List<Row> rows) {
      * A row of the study.
      *
      * @param line as it stands, with the team's words where it has any
+     * @param found what the program finds missing, whatever the team writes
      * @param note what the team decided
      * @param risk by the team's matrix; empty while severity and likelihood are not both judged
      */
-    public record Row(Deviation line, Origin origin, Note note, Optional<String> risk) {}
+    public record Row(Deviation line, List<String> found, Origin origin, Note note, Optional<String> risk) {}
 
     /** Joins the lines of a plant with what a team has written. */
     public static HazardStudy of(List<Deviation> lines, Notes notes) {
@@ -63,10 +64,15 @@ public record HazardStudy(Notes notes, List<Row> rows) {
         for (Deviation line : lines) {
             Note note = Optional.ofNullable(open.remove(line.id())).orElse(Note.NOTHING);
             rows.add(new Row(
-                    note.reword(line), note.rewords() ? Origin.REWORDED : Origin.PLANT, note, risk(notes, note)));
+                    note.reword(line),
+                    line.missing(),
+                    note.rewords() ? Origin.REWORDED : Origin.PLANT,
+                    note,
+                    risk(notes, note)));
         }
         open.forEach((id, note) -> rows.add(new Row(
                 note.reword(new Deviation(id, id, "", "", "", List.of(), List.of())),
+                List.of(),
                 note.deviation().isPresent() ? Origin.TEAM : Origin.GONE,
                 note,
                 risk(notes, note))));

@@ -111,8 +111,19 @@ final class AreaLines {
                 "enclosures",
                 "Panel and devices in " + division.words() + " about the station",
                 route.acceptable() + "; not: " + route.notAcceptable()
-                        + ". Better outside. The panel's own sheet holds it against its area",
+                        + ". Better outside. A panel that the plant file describes is held against its area on its own sheet",
                 List.of(),
                 route.source());
+        AreaClass zone = burning.stream()
+                        .anyMatch(card -> card.mayBeMetal() || card.conductive().orElse(true))
+                ? AreaClass.ZONE_22_IIIC
+                : AreaClass.ZONE_22_IIIA_IIIB;
+        Enclosure.Route iec = Enclosure.forArea(zone);
+        writing.words(
+                "enclosures-iec",
+                "The same where zones are used, " + zone.words(),
+                iec.acceptable() + "; not: " + iec.notAcceptable(),
+                List.of(),
+                iec.source());
     }
 }

@@ -90,7 +90,7 @@ final class BagStatic {
                     List.of(),
                     BagType.SOURCE);
         }
-        judged(type, burning, not.size());
+        judged(type, burning, not);
         if (type == BagType.C) {
             writing.words(
                     "bag-ground",
@@ -103,17 +103,21 @@ final class BagStatic {
         liner(type);
     }
 
-    private void judged(BagType type, List<Dust> burning, int not) {
+    private void judged(BagType type, List<Dust> burning, List<Dust> not) {
         String metals =
                 names(burning.stream().filter(d -> d.card().lightMetal()).toList());
         String untested = names(
                 burning.stream().filter(d -> d.card().ignition().isEmpty()).toList());
-        if (not > 0 || !permitted(type)) {
+        if (!not.isEmpty() || !permitted(type)) {
             writing.none(
                     FindingCode.BAG_STATIC,
                     Place.Kind.CONTAINER,
-                    "dusts or vapours this bag must not meet",
-                    Math.max(1, not),
+                    "what this bag must not meet",
+                    not.isEmpty()
+                            ? List.of("type " + type + " with " + around().words())
+                            : not.stream()
+                                    .map(dust -> dust.name() + ", " + energies(List.of(dust)) + ", with type " + type)
+                                    .toList(),
                     BagType.SOURCE);
         } else if (bag.vapour().isEmpty()) {
             notSaid(

@@ -84,7 +84,15 @@ final class DustCardSheet {
                     name,
                     "Nobody has said: treated as combustible until somebody with a name finds otherwise; enter \"combustible\" and the"
                             + " \"report\" of the test.");
-        } else if (!dust.combustible().get() && (dust.burns() || card.report().isEmpty())) {
+        } else if (!dust.burns() && card.report().isEmpty()) {
+            writing.words(
+                    "combustible",
+                    name,
+                    "no, as stated, and by no test that is named: a mineral that has burned out is taken at that word, anything mixed with it"
+                            + " is not",
+                    List.of(),
+                    Source.entered());
+        } else if (!dust.combustible().get() && dust.burns()) {
             writing.unknown("combustible", name, notShown());
         } else {
             writing.words("combustible", name, dust.combustible().get() ? "yes" : "no", List.of(), Source.entered());

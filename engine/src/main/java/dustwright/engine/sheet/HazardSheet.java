@@ -8,8 +8,10 @@ import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -17,6 +19,15 @@ import java.util.stream.Collectors;
  * protection, isolation, bonding, bag, exhaust. Conflicts are findings; what nobody has stated is unknown. It never says that a plant is safe.
  */
 final class HazardSheet {
+    private static final Set<FindingCode> BY_DUST_ALONE = EnumSet.of(
+            FindingCode.VENT_AREA,
+            FindingCode.EXPLOSION_PROTECTION,
+            FindingCode.INLET_ISOLATION,
+            FindingCode.RETURN_ISOLATION,
+            FindingCode.VALVE_ISOLATION,
+            FindingCode.CONE_DISCHARGE,
+            FindingCode.FILTER_STATIC);
+
     private static final Source PRACTICE = Source.commonPractice();
     private static final Source SEPARATOR =
             Source.fromMemory("NFPA 652/654, air-material separators; successor in NFPA 660");
@@ -60,6 +71,7 @@ final class HazardSheet {
             new BondingPoints(plant, here, writing).write();
             new PartCharge(plant, here, writing).write();
             hotWork();
+            vapour();
         } else {
             here.station().ifPresent(s -> {
                 new ProtectionLines(s, here, writing).airBack();
@@ -75,6 +87,20 @@ final class HazardSheet {
                 "hazard",
                 "Combustible dust at " + here.place().kind().words(),
                 here.place().kind());
+    }
+
+    /** With vapour in the cloud, what was found by figures of the dust alone does not hold it. */
+    private void vapour() {
+        here.station()
+                .flatMap(s -> s.container())
+                .flatMap(c -> c.bag())
+                .flatMap(bag -> bag.statedVapour())
+                .ifPresent(vapour -> writing.unsettled(
+                        BY_DUST_ALONE,
+                        "Flammable gas or vapour, " + vapour.words()
+                                + ", is stated about the bag: MIE, Kst and Pmax of the dust alone do"
+                                + " not hold with it. Have the mixture tested and a specialist judge it, or keep the vapour away and enter"
+                                + " \"vapour\": none."));
     }
 
     private void collected() {
@@ -135,9 +161,14 @@ final class HazardSheet {
                     FindingCode.DUSTS_TOGETHER,
                     here.place().kind(),
                     "pairs of dusts that must not meet",
-                    clashes.size(),
+                    clashes.stream().map(this::met).toList(),
                     DustFamily.APART);
         }
+    }
+
+    private String met(Collecting.Clash clash) {
+        return clash.one().name() + " from " + inlets(clash.one()) + " with "
+                + clash.other().name() + " from " + inlets(clash.other()) + ", " + clash.why();
     }
 
     /** Why nobody can say that nothing meets that must not. */
@@ -212,7 +243,9 @@ final class HazardSheet {
                 FindingCode.METAL_DRY,
                 Place.Kind.RECEIVER,
                 "light-metal dusts that come to this dry receiver",
-                here.lightMetals().size(),
+                here.lightMetals().stream()
+                        .map(dust -> dust.name() + " from " + inlets(dust))
+                        .toList(),
                 DustFamily.APART);
     }
 

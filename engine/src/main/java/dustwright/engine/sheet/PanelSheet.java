@@ -162,7 +162,7 @@ final class PanelSheet {
                 FindingCode.PANEL_AREA,
                 Place.Kind.PANEL,
                 "panels whose type does not do here",
-                suits.get() ? 0 : 1,
+                suits.get() ? List.of() : List.of(said + " in " + area.words()),
                 source);
         findings.addAll(judged.sheet("panel", "Panel", Place.Kind.PANEL).findings());
     }

@@ -117,8 +117,8 @@ final class ProtectionLines {
             writing.none(
                     FindingCode.EXPLOSION_PROTECTION,
                     Place.Kind.RECEIVER,
-                    "devices not tested for a dust here",
-                    1,
+                    "reasons why its device does not do",
+                    fitness.against(),
                     clause(method));
         }
         return !fitness.against().isEmpty();
@@ -333,22 +333,19 @@ final class ProtectionLines {
                 List.of(),
                 ISOLATION);
         if (back) {
-            judged(code, counted, fitness, 0);
+            judged(code, counted, fitness, List.of());
         } else {
             mains(fitness);
         }
     }
 
-    private void judged(FindingCode code, String counted, Fitness fitness, int without) {
-        if (without == 0 && fitness.against().isEmpty() && fitness.open().isPresent()) {
+    private void judged(FindingCode code, String counted, Fitness fitness, List<String> without) {
+        if (!without.isEmpty()) {
+            writing.none(code, Place.Kind.RECEIVER, counted, without, ISOLATION);
+        } else if (fitness.against().isEmpty() && fitness.open().isPresent()) {
             writing.notSaid(code, Place.Kind.RECEIVER, ISOLATION, fitness.open().get());
         } else {
-            writing.none(
-                    code,
-                    Place.Kind.RECEIVER,
-                    without > 0 ? counted : "reasons why its device does not do",
-                    without > 0 ? without : fitness.against().size(),
-                    ISOLATION);
+            writing.none(code, Place.Kind.RECEIVER, "reasons why its device does not do", fitness.against(), ISOLATION);
         }
     }
 
@@ -388,7 +385,7 @@ final class ProtectionLines {
             writing.notSaid(FindingCode.INLET_ISOLATION, Place.Kind.RECEIVER, ISOLATION, family());
             return;
         }
-        judged(FindingCode.INLET_ISOLATION, "mains without isolation", fitness, without.size());
+        judged(FindingCode.INLET_ISOLATION, "mains without isolation", fitness, without);
     }
 
     // ---- where the air goes
@@ -455,7 +452,7 @@ final class ProtectionLines {
                 FindingCode.EXHAUST_INDOORS,
                 Place.Kind.STATION,
                 "reasons why this air must not come back indoors",
-                against.size(),
+                against,
                 air());
     }
 

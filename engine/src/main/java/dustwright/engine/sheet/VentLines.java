@@ -9,6 +9,7 @@ import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
+import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.hazard.VentEn14491;
 import dustwright.engine.hazard.VentMethod;
@@ -26,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -36,6 +38,7 @@ final class VentLines {
     private static final String NOT_FOR_METAL =
             "Not by these equations: here comes a metal dust. Ask a specialist and the maker of the vent for an area from tests of this very"
                     + " dust, by the metal clauses of the standards, or take a collector that needs none, such as a wet one.";
+    private static final Set<String> BY_TEST = Set.of("kst", "pmax");
     private static final double FIREBALL_K = 8;
     private static final double METAL_FIREBALL_K = 10;
 
@@ -71,7 +74,16 @@ final class VentLines {
         standard();
         fireball(vessel.volume().get(), all);
         List<VentSay> asked = says.stream().filter(s -> counts(s.by())).toList();
-        judged(asked, metals);
+        if (stated.opens().get().compareTo(stated.reduced().get()) > 0) {
+            writing.none(
+                    FindingCode.VENT_AREA,
+                    Place.Kind.RECEIVER,
+                    "vents that open above the pressure the vessel stands",
+                    1,
+                    Source.entered());
+        } else {
+            judged(asked, metals);
+        }
         if (metals.isEmpty()) {
             effects(asked);
         }
@@ -205,7 +217,11 @@ final class VentLines {
                 .distinct()
                 .toList();
         if (whys.isEmpty()) {
-            return notEvenSo();
+            return notEvenSo(notEnough);
+        }
+        List<String> untested = untested(notEnough);
+        if (!untested.isEmpty()) {
+            return String.join(" ", untested) + " Meanwhile: " + String.join(" ", whys);
         }
         return String.join(" ", whys)
                 + (stated.vent().standard().isEmpty()
@@ -214,9 +230,27 @@ final class VentLines {
                         : " Take another method than venting, or ask a specialist.");
     }
 
-    /** Each method has its number, and the vent does only by what is left out or stated to lessen it. */
-    private String notEvenSo() {
+    /** Which tests are missing: the worst case stands in for them meanwhile. */
+    private static List<String> untested(List<VentSay> notEnough) {
         List<String> why = new ArrayList<>();
+        notEnough.stream().map(VentSay::dust).distinct().forEach(dust -> {
+            List<String> keys = dust.card().missing().stream()
+                    .map(DustCard.Missing::key)
+                    .filter(BY_TEST::contains)
+                    .toList();
+            if (!keys.isEmpty()) {
+                why.add("Have " + dust.name() + " tested and enter \"" + String.join("\" and \"", keys)
+                        + "\" of a fine and dry sample with its report: the vent is not shown large enough for the worst case that stands in"
+                        + " for them.");
+            }
+        });
+        return why;
+    }
+
+    /** Each method has its number, and the vent does only by what is left out or stated to lessen it. */
+    private String notEvenSo(List<VentSay> notEnough) {
+        List<String> why = new ArrayList<>();
+        why.addAll(untested(notEnough));
         List<String> left = stated.vent().left();
         if (!left.isEmpty()) {
             why.add("Enter " + String.join(" and ", left)

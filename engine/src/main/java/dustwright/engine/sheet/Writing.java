@@ -15,6 +15,7 @@ import dustwright.engine.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /** A sheet of one station's equipment, or of the plant, while it is being written. */
@@ -124,6 +125,20 @@ final class Writing {
         findings.add(Finding.unjudged(code, place, Sheet.ANY_SET, Side.AT_MOST, new Count(0), source, why));
     }
 
+    /** What holds by figures that do not hold here is not known: why, and what to do. */
+    void unsettled(Set<FindingCode> codes, String why) {
+        findings.replaceAll(finding -> codes.contains(finding.code()) && finding.decided() && finding.holds()
+                ? Finding.unjudged(
+                        finding.code(),
+                        finding.where(),
+                        finding.state(),
+                        finding.side(),
+                        finding.limit(),
+                        finding.derivation().limitSource(),
+                        why)
+                : finding);
+    }
+
     /** A finding that is about another place than the sheet's own. */
     void add(Finding finding) {
         findings.add(finding);
@@ -140,6 +155,11 @@ final class Writing {
         Step step = step("HAZ-21", "N = 0", source, new Term("N", what, number));
         findings.add(Finding.of(
                 code, place, Sheet.ANY_SET, Side.AT_MOST, number, new Count(0), new Derivation(List.of(step), source)));
+    }
+
+    /** Conflicts, named one by one: none may there be. */
+    void none(FindingCode code, Place.Kind part, String what, List<String> found, Source source) {
+        none(code, part, found.isEmpty() ? what : what + ": " + String.join("; ", found), found.size(), source);
     }
 
     /** The derivation of an entry that has this value. */
