@@ -287,10 +287,8 @@ class HazardKeysLeftOutTest {
         if (at.path().get(0).equals("dusts") && at.path().size() == 4) {
             Object combustible =
                     parent(tree, at.path().subList(0, 3)).orElseThrow().get("combustible");
-            return Boolean.FALSE.equals(combustible) || "no".equals(combustible);
-        }
-        if (at.name().equals("sample")) {
-            return !beside.containsKey("report"); // "own dust" without its report
+            boolean ownWithoutReport = at.name().equals("sample") && !beside.containsKey("report");
+            return ownWithoutReport || Boolean.FALSE.equals(combustible) || "no".equals(combustible);
         }
         return at.name().equals("liner type") && "none".equals(beside.get("liner"));
     }

@@ -396,9 +396,7 @@ final class ProtectionLines {
         if (stated.exhaust().isEmpty()) {
             String why = "Enter \"exhaust\" under \"explosion\" of the receiver: outdoors or returned indoors.";
             writing.unknown("exhaust", name, why);
-            if (!here.burning().isEmpty() || here.dusts().stream().anyMatch(d -> toxic(d.card()))) {
-                writing.notSaid(FindingCode.EXHAUST_INDOORS, Place.Kind.STATION, air(), why);
-            }
+            writing.notSaid(FindingCode.EXHAUST_INDOORS, Place.Kind.STATION, air(), why);
         } else if (stated.exhaust().get() == Exhaust.OUTDOORS) {
             writing.words("exhaust", name, "outdoors", List.of(), Source.entered());
         } else {
