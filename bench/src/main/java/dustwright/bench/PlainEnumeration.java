@@ -30,10 +30,7 @@ final class PlainEnumeration {
         this.plant = plant;
         sweep = new StateSweep(Network.compile(plant), condition);
         set = new int[users];
-        runs = plant.runs().stream()
-                .map(r -> r.id())
-                .sorted()
-                .toArray(String[]::new);
+        runs = plant.runs().stream().map(r -> r.id()).sorted().toArray(String[]::new);
     }
 
     /** Goes through all sets; a line of figures. */

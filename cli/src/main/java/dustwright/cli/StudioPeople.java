@@ -90,7 +90,9 @@ final class StudioPeople {
         // Console.readPassword answers null at the end of its input
         Optional<char[]> given =
                 terminal.isPresent() ? Optional.ofNullable(terminal.get().readPassword("%s", words)) : firstLine();
-        return given.orElseThrow(() -> new BadInput("The input ended before a password was given. Give it on the first line of standard input, or at a terminal."));
+        return given.orElseThrow(
+                () -> new BadInput(
+                        "The input ended before a password was given. Give it on the first line of standard input, or at a terminal."));
     }
 
     /** From Java 22 on standard input is a console too, with an end after its first line. */

@@ -114,13 +114,12 @@ class KeyboardPageTest extends InChromium {
                 String taken = page.locator("#hand .cap").textContent();
                 seen.append(taken).append('\n');
                 String[] words = taken.split(" ");
-                String shown =
-                        switch (words[0]) {
-                            case "inlet" -> "Inlet ";
-                            case "corner" -> "Tube ";
-                            case "point" -> "Point ";
-                            default -> "Receiver station ";
-                        };
+                String shown = switch (words[0]) {
+                    case "inlet" -> "Inlet ";
+                    case "corner" -> "Tube ";
+                    case "point" -> "Point ";
+                    default -> "Receiver station ";
+                };
                 PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText(shown + words[words.length - 1]);
                 assertThat(page.locator(".hand .taken").count()).isEqualTo(1);
             }
