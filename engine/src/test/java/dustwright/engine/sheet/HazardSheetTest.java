@@ -270,9 +270,9 @@ class HazardSheetTest {
         sketch.protection = watched(sketch.protection);
         assertThat(found(sketch.sheets(), FindingCode.EXHAUST_INDOORS).holds()).isTrue();
         sketch.protection = Protection.UNKNOWN;
-        assertThat(finding(sketch.sheets(), FindingCode.EXHAUST_INDOORS))
-                .as("nothing to ask of a dust that neither burns nor poisons")
-                .isEmpty();
+        assertThat(found(sketch.sheets(), FindingCode.EXHAUST_INDOORS).decided())
+                .as("indoors even this dust would need its after-filter")
+                .isFalse();
     }
 
     private static DustCard toxic(DustCard card, boolean toxic, DustCard.Hygiene hygiene) {
