@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.Yaml;
@@ -74,7 +75,7 @@ class RangeEndsTest {
         }
     }
 
-    private void into(Object value, Shape shape, List<String> path) {
+    private void into(@Nullable Object value, Shape shape, List<String> path) {
         if (!(value instanceof Map)) {
             return;
         }
