@@ -149,7 +149,7 @@ class FiguresTest {
                 Show show = Wording.across(sheet, new Show(units));
                 for (Entry entry : sheet.entries()) {
                     if (entry.answer() instanceof Answer.Known known) {
-                        String figure = plain(show.full(known.value()));
+                        String figure = plain(known.least() ? show.least(known.value()) : show.full(known.value()));
                         assertThat(TextAnswers.figure(study, sheet, entry, units, 400)
                                         .lines()
                                         .skip(1)
