@@ -1,17 +1,15 @@
 package dustwright.cli;
 
-import static dustwright.cli.Edits.plant;
+import static dustwright.cli.Edits.entry;
+import static dustwright.cli.Edits.study;
 import static dustwright.cli.Edits.with;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
-import dustwright.engine.plant.Plant;
 import dustwright.engine.sheet.Answer;
-import dustwright.engine.sheet.Entry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,19 +25,6 @@ class ColdPanelTest {
     @BeforeAll
     static void read() throws IOException {
         bakery = Files.readString(Path.of("..", "examples", "bakery", "plant.yaml"));
-    }
-
-    private static Study study(String text) {
-        Plant plant = plant(text);
-        return Study.of(plant, States.usual(plant)).withSheets();
-    }
-
-    private static Entry inside(Study study) {
-        return study.sheets().stream()
-                .flatMap(sheet -> sheet.entries().stream())
-                .filter(e -> e.id().equals("panel-inside"))
-                .findFirst()
-                .orElseThrow();
     }
 
     private static Finding heat(Study study) {
@@ -74,10 +59,10 @@ class ColdPanelTest {
     @Test
     void walls_far_too_small_for_the_heat_give_no_temperature_and_fail() {
         Study small = study(with(bakery, "  surface: 2.2 m2", "  surface: 0.1 m2"));
-        assertThat(inside(small).answer())
+        assertThat(entry(small, "panel-inside").answer())
                 .isInstanceOfSatisfying(
                         Answer.Unknown.class, no -> assertThat(no.why()).contains("range", "110 K"));
         assertThat(heat(small).fails()).isTrue();
-        assertThat(inside(study(bakery)).answer()).isInstanceOf(Answer.Known.class);
+        assertThat(entry(study(bakery), "panel-inside").answer()).isInstanceOf(Answer.Known.class);
     }
 }

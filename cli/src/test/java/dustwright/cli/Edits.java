@@ -2,7 +2,10 @@ package dustwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.engine.States;
+import dustwright.engine.Study;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.sheet.Entry;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
 
@@ -35,5 +38,20 @@ final class Edits {
         Reading reading = PlantReader.read(text);
         assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
         return ((Reading.Read) reading).plant();
+    }
+
+    /** What is said of the plant of a text, over the states usually asked. */
+    static Study study(String text) {
+        Plant plant = plant(text);
+        return Study.of(plant, States.usual(plant)).withSheets();
+    }
+
+    /** An entry of its sheets. */
+    static Entry entry(Study study, String id) {
+        return study.sheets().stream()
+                .flatMap(sheet -> sheet.entries().stream())
+                .filter(e -> e.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(id + " is on no sheet"));
     }
 }

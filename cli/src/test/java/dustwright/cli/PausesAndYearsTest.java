@@ -1,19 +1,18 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.entry;
 import static dustwright.cli.Edits.plant;
+import static dustwright.cli.Edits.study;
 import static dustwright.cli.Edits.with;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Step;
-import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.ReliefValve;
 import dustwright.engine.sheet.Answer;
-import dustwright.engine.sheet.Entry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,19 +28,6 @@ class PausesAndYearsTest {
     @BeforeAll
     static void read() throws IOException {
         bakery = Files.readString(Path.of("..", "examples", "bakery", "plant.yaml"));
-    }
-
-    private static Study study(String text) {
-        Plant plant = plant(text);
-        return Study.of(plant, States.usual(plant)).withSheets();
-    }
-
-    private static Entry entry(Study study, String id) {
-        return study.sheets().stream()
-                .flatMap(sheet -> sheet.entries().stream())
-                .filter(e -> e.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError(id + " is on no sheet"));
     }
 
     private static double figure(Study study, String id) {

@@ -1,6 +1,7 @@
 package dustwright.cli;
 
 import static dustwright.cli.Edits.plant;
+import static dustwright.cli.Edits.study;
 import static dustwright.cli.Edits.withEach;
 import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -67,11 +68,6 @@ class StatedRequirementsTest {
 
     static Stream<String> keys() {
         return PlantKeys.REQUIREMENTS.names().stream();
-    }
-
-    private static Study study(String text) {
-        Plant plant = plant(text);
-        return Study.of(plant, States.usual(plant)).withSheets();
     }
 
     private static List<Finding> of(Study study, FindingCode code) {

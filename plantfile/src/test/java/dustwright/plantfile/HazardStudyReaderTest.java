@@ -65,6 +65,15 @@ class HazardStudyReaderTest {
         assertThat(study.withoutAction()).isEqualTo(1);
     }
 
+    /** A gap the program found is not gone because the team lists none. */
+    @Test
+    void what_the_program_finds_missing_stays_beside_what_the_team_writes() {
+        HazardStudy study = HazardStudy.of(
+                LINES, notes(FRESH.replace("  REC filter torn: {}", "  REC filter torn: {missing: []}")));
+        assertThat(study.rows().get(1).line().missing()).isEmpty();
+        assertThat(study.rows().get(1).found()).containsExactly("a gap");
+    }
+
     @Test
     void writing_a_study_anew_changes_no_letter_of_the_team_and_nothing_the_second_time() {
         List<Deviation> other = List.of(line("REC valve stands"), line("REC filter torn"));
@@ -112,6 +121,7 @@ class HazardStudyReaderTest {
                 "severity: nuisance     # dust only | note: dust only | severity and likelihood belong together",
                 "accepted: [low] | accepted: [tiny] | is no risk of the matrix",
                 "\"nuisance\": [low, low, low, medium] | \"nuisance\": [low, low] | one risk for each likelihood",
+                "likelihood: [ | likelihood: [every year, | \"every year\" stands twice",
                 "hazard study: 1 | hazard study: 2 | does not fit",
                 "who: Maintenance | whom: Maintenance | unknown key"
             })

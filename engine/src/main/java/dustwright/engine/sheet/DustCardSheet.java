@@ -88,7 +88,7 @@ final class DustCardSheet {
             writing.words(
                     "combustible",
                     name,
-                    "no, as stated, and by no test that is named: a mineral that has burned out is taken at that word, anything mixed with it"
+                    "no, as stated, and by no test that is named: a family that can not burn is taken at that word, anything mixed with it"
                             + " is not",
                     List.of(),
                     Source.entered());
@@ -100,7 +100,7 @@ final class DustCardSheet {
         writing.words("sample", "Values belong to", sample(), List.of(), Source.entered());
     }
 
-    /** Why a "no" is not taken, or on what little it stands. */
+    /** Why a "no" is not taken. */
     private String notShown() {
         List<String> against = dust.enteredCard().saysThatItBurns();
         if (!against.isEmpty()) {
@@ -109,7 +109,7 @@ final class DustCardSheet {
         }
         return "\"no\" is stated, but not by which test of this dust: enter the \"report\" and \"sample\": own dust, tested, under"
                 + " \"explosion\". A data sheet that does not classify a product does not say that its dust can not burn."
-                + (dust.burns() ? " Meanwhile it is treated as combustible." : "");
+                + " Meanwhile it is treated as combustible.";
     }
 
     /** What stands in for missing tests, and whether what is stated is plausible beside it. */

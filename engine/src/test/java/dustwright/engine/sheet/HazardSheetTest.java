@@ -1011,6 +1011,8 @@ class HazardSheetTest {
         Finding together = found(sheets, FindingCode.DUSTS_TOGETHER);
         assertThat(together.fails()).isTrue();
         assertThat(together.where()).isEqualTo(new Place(Place.Kind.STATION, "REC"));
+        assertThat(together.derivation().steps().get(0).result().meaning())
+                .contains("one from A with other from B", "thermite");
         assertThat(answer(sheets, "clash-one-other/REC"))
                 .isInstanceOfSatisfying(
                         Answer.Words.class, words -> assertThat(words.text()).contains("thermite", "from A and B"));
@@ -1191,6 +1193,7 @@ class HazardSheetTest {
         assertThat(bag.fails()).isTrue();
         assertThat(bag.where()).isEqualTo(new Place(Place.Kind.CONTAINER, "REC"));
         assertThat(bag.derivation().limitSource().text()).contains("IEC 61340-4-4");
+        assertThat(bag.derivation().steps().get(0).result().meaning()).contains("flour, 50 mJ, with type A");
         assertThat(answer(sheets, "bag-conflict/REC"))
                 .isInstanceOfSatisfying(
                         Answer.Words.class,
