@@ -4,6 +4,7 @@ import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.electrical.Instrument;
 import dustwright.engine.interlock.FaultTable;
+import dustwright.engine.interlock.HardWired;
 import dustwright.engine.interlock.PerformanceLevel;
 import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.SafetyFunction;
@@ -14,28 +15,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The tables a panel builder and a programmer work from, as rows of words: signals, alarms, causes and effects, times, combinations. */
 public final class Lists {
     private static final String DEMANDS =
             "Contacts: tags behind the cause. Within: longest time from what brings it about until the outputs follow, two scans included, without the travel of devices. off, open, shut, no: at once, whatever the step says. limit: may run unloaded until its limit. run-on: turns on until its time is"
                     + " out. turns: keeps turning. Empty: no demand. Outputs no cause speaks of have no column. Steps and times are not in this matrix.";
-    /** What must be cut by the wiring itself, not by the program alone; the rotary valve's guard cuts the rotary valve. */
-    private static final Set<String> CUT_BY_WIRE = Set.of("pump", "pump_1", "pump_2", "valve", "pulses");
-
-    private static final Map<String, Set<String>> CUTS = Map.of(
-            "estop_ok",
-            Stream.concat(CUT_BY_WIRE.stream(), Stream.of("vent_shut")).collect(Collectors.toSet()),
-            "fire_ok",
-            CUT_BY_WIRE,
-            "isolation_ready",
-            CUT_BY_WIRE,
-            "guard_shut",
-            Set.of("valve"));
-
     private static final String STRICTEST =
             "Each output takes the strictest demand of the causes that are present; the message line shows both, the upper one first.";
 
@@ -75,7 +61,7 @@ public final class Lists {
                     i.bad(),
                     filter,
                     "opens when bad",
-                    CUTS.containsKey(i.name()) ? "yes, this is a copy; cuts " + cutBy(sequence, i.name()) : ""));
+                    HardWired.is(i.name()) ? "yes, this is a copy; cuts " + cutBy(sequence, i.name()) : ""));
         }
         for (Sequence.Button b : sequence.buttons()) {
             String pressed = b.opensWhenPressed() ? "0" : "1";
@@ -125,9 +111,8 @@ public final class Lists {
 
     /** Tags of the outputs a contact takes the power from. */
     private static String cutBy(Sequence sequence, String input) {
-        Set<String> cut = CUTS.getOrDefault(input, Set.of());
         return sequence.outputs().stream()
-                .filter(o -> cut.contains(o.name()))
+                .filter(o -> HardWired.cuts(input, o.name()))
                 .map(Sequence.Output::tag)
                 .collect(Collectors.joining(", "));
     }
@@ -135,7 +120,7 @@ public final class Lists {
     /** Tags and words of the contacts that take the power from an output by their own wiring. */
     private static String cutters(Sequence sequence, String output) {
         String by = sequence.inputs().stream()
-                .filter(i -> CUTS.getOrDefault(i.name(), Set.of()).contains(output))
+                .filter(i -> HardWired.cuts(i.name(), output))
                 .map(i -> i.words() + " " + i.tag())
                 .collect(Collectors.joining(", "));
         return by.isEmpty() ? "" : "cut by " + by;

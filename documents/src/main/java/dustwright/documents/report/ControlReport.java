@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 /** A control sequence on paper: operations in sentences, steps, matrix, signals, alarms, times and the script of the shop test. */
 public final class ControlReport {
     private static final int LONG = 10;
+    private static final int MANY_letters = 1000;
 
     private final Sequence sequence;
     private final List<Element> body;
@@ -107,11 +108,20 @@ public final class ControlReport {
         Table table = Table.of(rows.head().stream().map(h -> column(rows, h)).toArray(Table.Column[]::new));
         rows.rows().forEach(r -> table.row(r.toArray()));
         Element section = Element.of("section");
-        return (rows.rows().size() > LONG || rows.title().equals("Safety functions") ? paged(section) : section)
+        return (isLong(rows) ? paged(section) : section)
                 .add(
                         Element.of("h2").text(rows.title()),
                         Element.of("p").with("class", "cap").text(rows.key()),
                         table.element(rows.title().toLowerCase(Locale.ROOT).replace(' ', '-')));
+    }
+
+    /** Begins a page of its own, by its rows or by what stands in them. */
+    private static boolean isLong(Lists.Rows rows) {
+        int letters = rows.rows().stream()
+                .flatMap(List::stream)
+                .mapToInt(String::length)
+                .sum();
+        return rows.rows().size() > LONG || letters > MANY_letters;
     }
 
     /** Tags and single words are not broken. */

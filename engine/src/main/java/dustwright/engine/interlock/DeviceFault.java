@@ -23,9 +23,6 @@ public record DeviceFault(String id, String words, String target, String is, Str
     private static final String OWN_WIRING =
             "not seen: its own wiring must still take the power away, the program neither shows nor keeps it; bring it about monthly";
 
-    /** Contacts whose own wiring takes power away beside the program. */
-    private static final Set<String> CUT_BY_THEMSELVES = Set.of("estop_ok", "fire_ok", "isolation_ready", "guard_shut");
-
     /** What moves, the contacts that prove it and buttons; contacts that trip, hold or warn are made of the sequence. */
     private static final List<DeviceFault> MOVING = List.of(
             new DeviceFault(
@@ -228,9 +225,7 @@ public record DeviceFault(String id, String words, String target, String is, Str
                     i.words() + " " + i.tag() + " reads " + i.good(),
                     i.name(),
                     STUCK_ON,
-                    CUT_BY_THEMSELVES.contains(i.name())
-                            ? OWN_WIRING
-                            : "not seen: bring it about, or simulate it, monthly"));
+                    HardWired.is(i.name()) ? OWN_WIRING : "not seen: bring it about, or simulate it, monthly"));
             faults.add(new DeviceFault(
                     id(i) + "-reads-bad",
                     i.words() + " " + i.tag() + " reads " + i.bad() + " (broken wire)",

@@ -242,11 +242,11 @@ record World(
                 truth("t_suction_open", "not suction_shut");
             }
             FOLLOW.stream().flatMap(o -> outputs(o).stream()).forEach(o -> truth("t_" + o, o));
-            List<String> lines = outputs("line_");
+            List<String> lineValves = outputs("line_");
             truth(
                     "t_vacuum",
                     "t_pump_turning and not t_vent_open"
-                            + (lines.isEmpty() ? "" : " and (" + String.join(" or ", truths(lines)) + ")"));
+                            + (lineValves.isEmpty() ? "" : " and (" + String.join(" or ", truths(lineValves)) + ")"));
             if (turns()) {
                 truth("t_rotor", "(valve and not t_jam) or t_spins");
             }
