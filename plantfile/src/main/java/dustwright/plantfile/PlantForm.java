@@ -5,16 +5,9 @@ import dustwright.engine.quantity.QuantityText;
 import dustwright.plantfile.keys.Group;
 import dustwright.plantfile.keys.Key;
 import dustwright.plantfile.keys.Need;
-import dustwright.plantfile.keys.PlantKeys;
 import dustwright.plantfile.keys.Shape;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -24,14 +17,12 @@ import java.util.stream.Stream;
  * each. A part that is not written yet has a form too, so that it can be filled in before it is added.
  */
 public final class PlantForm {
-    private static final Pattern PLACE = Pattern.compile("\\[([0-9]{1,6})](.*)", Pattern.DOTALL);
     private static final int LONGEST_SUMMARY = 60;
-    private static final String KIND = "kind";
 
-    private final Tree top;
+    private final PlantParts parts;
 
-    private PlantForm(Tree top) {
-        this.top = top;
+    private PlantForm(PlantParts parts) {
+        this.parts = parts;
     }
 
     /** How a value is filled in. */
@@ -122,144 +113,18 @@ public final class PlantForm {
      * @param path empty for the whole file
      * @param kind for a part that is not written yet: which of its kinds; empty for the first
      */
-    public static Optional<Form> of(String text, String path, String kind) {
-        Optional<Tree.Entries> top = TreeReader.read(text, new Faults());
-        if (top.isEmpty()) {
-            return Optional.empty();
-        }
-        PlantForm form = new PlantForm(top.get());
-        return form.find(whole(top.get()), path).map(spot -> form.form(spot, path, kind));
+    public static Optional<Form> of(PlantParts parts, String path, String kind) {
+        return parts.at(path).map(spot -> new PlantForm(parts).form(spot, path, kind));
     }
 
-    /** The keys, ids and places a path leads through; empty where no plant file has such a part. */
-    public static List<String> steps(String text, String path) {
-        return TreeReader.read(text, new Faults())
-                .flatMap(tree -> new PlantForm(tree).find(whole(tree), path))
-                .map(Spot::steps)
-                .orElse(List.of());
-    }
-
-    /** Writes a value at a path that is not written yet, with what must stand around it. */
-    public static PlantEditor.Edit add(String text, String path, PlantEditor.Value value) {
-        Optional<Tree.Entries> top = TreeReader.read(text, new Faults());
-        Optional<Spot> spot = top.flatMap(tree -> new PlantForm(tree).find(whole(tree), path));
-        if (spot.isEmpty()) {
-            return new PlantEditor.Edit.Refused("a plant file has nothing at " + path);
-        }
-        List<String> steps = spot.get().steps();
-        int there = spot.get().there();
-        if (there == steps.size()) {
-            return new PlantEditor.Edit.Refused("there is already something at " + path);
-        }
-        PlantEditor.Value inner = value;
-        for (int i = steps.size() - 1; i > there; i--) {
-            inner = PlantEditor.Value.keys(Map.of(steps.get(i), inner));
-        }
-        return PlantEditor.add(text, String.join(".", steps.subList(0, there)), steps.get(there), inner);
-    }
-
-    /** A place in shape and tree at once: {@code there} steps of all are written. */
-    private record Spot(Shape shape, Optional<Tree> tree, String key, List<String> steps, int there) {
-        Spot to(Shape next, Optional<Tree> value, String step) {
-            List<String> more = new ArrayList<>(steps);
-            more.add(step);
-            return new Spot(next, value, step, List.copyOf(more), value.isPresent() ? there + 1 : there);
-        }
-    }
-
-    private static Spot whole(Tree top) {
-        return new Spot(new Shape.Keys(PlantKeys.TOP), Optional.of(top), "", List.of(), 0);
-    }
-
-    private Optional<Spot> find(Spot from, String rest) {
-        if (rest.isEmpty()) {
-            return Optional.of(from);
-        }
-        Shape shape = from.shape() instanceof Shape.Kinds kinds
-                ? new Shape.Keys(group(kinds, from.tree(), ""))
-                : from.shape();
-        if (shape instanceof Shape.Keys keys) {
-            return keys.group().names().stream()
-                    .filter(name -> leadsOn(rest, name))
-                    .max(Comparator.comparingInt(String::length))
-                    .flatMap(name -> find(
-                            from.to(keys.group().key(name).orElseThrow().shape(), entry(from.tree(), name), name),
-                            after(rest, name)));
-        }
-        if (shape instanceof Shape.Named named) {
-            String id = entries(from.tree()).stream()
-                    .map(e -> e.key().text())
-                    .filter(name -> leadsOn(rest, name))
-                    .max(Comparator.comparingInt(String::length))
-                    .orElse(rest);
-            return find(from.to(named.entry(), entry(from.tree(), id), id), after(rest, id));
-        }
-        Matcher place = PLACE.matcher(rest);
-        if (shape instanceof Shape.ListOf list && place.matches()) {
-            int n = Integer.parseInt(place.group(1));
-            return find(from.to(list.item(), item(from.tree(), n), "[" + n + "]"), after(place.group(2), ""));
-        }
-        return Optional.empty();
-    }
-
-    private static boolean leadsOn(String rest, String key) {
-        return rest.startsWith(key)
-                && (rest.length() == key.length()
-                        || rest.charAt(key.length()) == '.'
-                        || rest.charAt(key.length()) == '[');
-    }
-
-    private static String after(String rest, String key) {
-        String left = rest.substring(key.length());
-        return left.startsWith(".") ? left.substring(1) : left;
-    }
-
-    private static List<Tree.Entry> entries(Optional<Tree> tree) {
-        return tree.orElse(null) instanceof Tree.Entries entries ? entries.entries() : List.of();
-    }
-
-    private static Optional<Tree> entry(Optional<Tree> tree, String key) {
-        return entries(tree).stream()
-                .filter(e -> e.key().text().equals(key))
-                .map(Tree.Entry::value)
-                .findFirst();
-    }
-
-    private static List<Tree> items(Optional<Tree> tree) {
-        return tree.orElse(null) instanceof Tree.Items items ? items.items() : List.of();
-    }
-
-    private static Optional<Tree> item(Optional<Tree> tree, int n) {
-        return items(tree).stream().skip(n).findFirst();
-    }
-
-    private static Group group(Shape.Kinds kinds, Optional<Tree> tree, String asked) {
-        String kind = entry(tree, KIND)
-                .filter(Tree.Scalar.class::isInstance)
-                .map(scalar -> ((Tree.Scalar) scalar).text())
-                .orElse(asked);
-        boolean byModel = !kinds.byModel().isEmpty() && entry(tree, "model").isPresent();
-        List<Group> groups = byModel ? kinds.byModel() : kinds.groups();
-        return groups.stream()
-                .filter(group -> words(group).contains(kind))
-                .findFirst()
-                .orElse(groups.get(0));
-    }
-
-    private static List<String> words(Group group) {
-        return group.key(KIND)
-                .map(Key::shape)
-                .filter(Shape.Word.class::isInstance)
-                .map(shape -> ((Shape.Word) shape).words())
-                .orElse(List.of());
-    }
-
-    private Form form(Spot spot, String path, String kind) {
+    private Form form(PlantParts.Spot spot, String path, String kind) {
         Shape shape = spot.shape();
         List<String> kinds = List.of();
         if (shape instanceof Shape.Kinds several) {
-            kinds = several.groups().stream().flatMap(g -> words(g).stream()).toList();
-            shape = new Shape.Keys(group(several, spot.tree(), kind));
+            kinds = several.groups().stream()
+                    .flatMap(g -> PlantParts.words(g).stream())
+                    .toList();
+            shape = new Shape.Keys(PlantParts.group(several, spot.tree(), kind));
         }
         boolean written = spot.tree().isPresent();
         if (shape instanceof Shape.Keys keys) {
@@ -274,7 +139,7 @@ public final class PlantForm {
                     "");
         }
         if (shape instanceof Shape.Named named) {
-            List<Field> fields = entries(spot.tree()).stream()
+            List<Field> fields = PlantParts.entries(spot.tree()).stream()
                     .map(e -> field(
                             described(e.key().text(), named.entry()),
                             Optional.of(e.value()),
@@ -300,7 +165,7 @@ public final class PlantForm {
 
     private List<Field> fields(Group group, Optional<Tree> tree, String path, boolean open) {
         return group.keys().stream()
-                .map(key -> field(group, key, entry(tree, key.name()), Names.path(path, key.name()), open))
+                .map(key -> field(group, key, PlantParts.entry(tree, key.name()), Names.path(path, key.name()), open))
                 .toList();
     }
 
@@ -308,38 +173,19 @@ public final class PlantForm {
         boolean oneOf = group.choices().stream()
                 .anyMatch(choice ->
                         choice.required() && choice.ways().stream().anyMatch(way -> way.contains(key.name())));
-        boolean needed = key.need() instanceof Need.Required;
-        Field field = field(key, tree, path, open && (needed || oneOf));
-        return oneOf ? with(field, true) : field;
+        return field(key, tree, path, open && (oneOf || key.need() instanceof Need.Required), oneOf);
     }
 
-    private static Field with(Field f, boolean oneOf) {
-        return new Field(
-                f.path(),
-                f.key(),
-                f.kind(),
-                f.help(),
-                f.written(),
-                f.needed(),
-                oneOf,
-                f.otherwise(),
-                f.text(),
-                f.example(),
-                f.range(),
-                f.choices(),
-                f.sourced(),
-                f.source(),
-                f.parts(),
-                f.item(),
-                f.quantity());
+    private Field field(Key key, Optional<Tree> tree, String path, boolean open) {
+        return field(key, tree, path, open, false);
     }
 
     /** @param open whether the keys of a group are shown with it, as it is not written yet and needed */
-    private Field field(Key key, Optional<Tree> tree, String path, boolean open) {
+    private Field field(Key key, Optional<Tree> tree, String path, boolean open, boolean oneOf) {
         boolean sourced = key.shape() instanceof Shape.Sourced;
         Shape shape = key.shape() instanceof Shape.Sourced said ? said.value() : key.shape();
         boolean longForm = sourced && tree.orElse(null) instanceof Tree.Entries;
-        Optional<Tree> value = longForm ? entry(tree, "value") : tree;
+        Optional<Tree> value = longForm ? PlantParts.entry(tree, "value") : tree;
         String at = longForm ? Names.path(path, "value") : path;
         Kind kind = kind(shape, value);
         return new Field(
@@ -349,14 +195,14 @@ public final class PlantForm {
                 key.help(),
                 tree.isPresent(),
                 key.need() instanceof Need.Required,
-                false,
+                oneOf,
                 otherwise(key.need()),
                 text(kind, value),
                 example(shape),
                 range(shape),
                 choices(shape),
                 sourced,
-                longForm ? text(Kind.TEXT, entry(tree, "source")) : "",
+                longForm ? text(Kind.TEXT, PlantParts.entry(tree, "source")) : "",
                 parts(shape, kind, value, at, open),
                 kind == Kind.LIST && shape instanceof Shape.ListOf list
                         ? Optional.of(field(described("", list.item()), Optional.empty(), at + "[]", true))
@@ -466,7 +312,8 @@ public final class PlantForm {
             case RUN -> names("runs");
             case INLET -> names("inlets");
             case ZONE ->
-                entries(entry(entry(Optional.of(top), "usage"), "zones")).stream()
+                PlantParts.entries(PlantParts.entry(PlantParts.entry(Optional.of(parts.top()), "usage"), "zones"))
+                        .stream()
                         .map(e -> e.key().text())
                         .toList();
             case NODE, START ->
@@ -477,14 +324,14 @@ public final class PlantForm {
     }
 
     private List<String> names(String key) {
-        return entries(entry(Optional.of(top), key)).stream()
+        return PlantParts.entries(PlantParts.entry(Optional.of(parts.top()), key)).stream()
                 .map(e -> e.key().text())
                 .toList();
     }
 
     private List<Field> parts(Shape shape, Kind kind, Optional<Tree> tree, String path, boolean open) {
         if (kind == Kind.PLACE) {
-            List<Tree> written = items(tree);
+            List<Tree> written = PlantParts.items(tree);
             return IntStream.range(0, 3)
                     .mapToObj(i -> field(
                             described(List.of("east", "north", "up").get(i), new Shape.Text(LONGEST_SUMMARY)),
@@ -495,17 +342,20 @@ public final class PlantForm {
         }
         if (kind == Kind.LIST && shape instanceof Shape.Parts fixed) {
             return IntStream.range(0, fixed.parts().size())
-                    .mapToObj(
-                            i -> field(described("", fixed.parts().get(i)), item(tree, i), path + "[" + i + "]", true))
+                    .mapToObj(i -> field(
+                            described("", fixed.parts().get(i)), PlantParts.item(tree, i), path + "[" + i + "]", true))
                     .toList();
         }
         if (kind == Kind.LIST && shape instanceof Shape.ListOf list) {
-            return IntStream.range(0, items(tree).size())
-                    .mapToObj(i -> field(described("", list.item()), item(tree, i), path + "[" + i + "]", false))
+            return IntStream.range(0, PlantParts.items(tree).size())
+                    .mapToObj(i ->
+                            field(described("", list.item()), PlantParts.item(tree, i), path + "[" + i + "]", false))
                     .toList();
         }
         if (kind == Kind.GROUP && open) {
-            Group group = shape instanceof Shape.Kinds kinds ? group(kinds, tree, "") : ((Shape.Keys) shape).group();
+            Group group = shape instanceof Shape.Kinds kinds
+                    ? PlantParts.group(kinds, tree, "")
+                    : ((Shape.Keys) shape).group();
             return fields(group, tree, path, true);
         }
         return List.of();
@@ -517,37 +367,5 @@ public final class PlantForm {
                         && QuantityText.read(scalar.text(), amount.kinds()) instanceof QuantityText.Read.Good good
                 ? Optional.of(good.quantity())
                 : Optional.empty();
-    }
-
-    /** Forms of other parts of the same sort that are written, whose values may be taken over: paths, in the order of the file. */
-    public static List<String> alike(String text, String path) {
-        Optional<Tree.Entries> top = TreeReader.read(text, new Faults());
-        if (top.isEmpty()) {
-            return List.of();
-        }
-        PlantForm form = new PlantForm(top.get());
-        Spot start = whole(top.get());
-        Optional<Spot> here = form.find(start, path);
-        Map<String, Shape> all = new LinkedHashMap<>();
-        form.walk(start, "", all);
-        return here.map(spot -> all.entrySet().stream()
-                        .filter(e -> e.getValue() == spot.shape() && !e.getKey().equals(path))
-                        .map(Map.Entry::getKey)
-                        .toList())
-                .orElse(List.of());
-    }
-
-    private void walk(Spot spot, String path, Map<String, Shape> all) {
-        all.put(path, spot.shape());
-        Shape shape = spot.shape() instanceof Shape.Kinds kinds
-                ? new Shape.Keys(group(kinds, spot.tree(), ""))
-                : spot.shape();
-        for (Tree.Entry entry : entries(spot.tree())) {
-            String key = entry.key().text();
-            Optional<Shape> next = shape instanceof Shape.Keys keys
-                    ? keys.group().key(key).map(Key::shape)
-                    : shape instanceof Shape.Named named ? Optional.of(named.entry()) : Optional.empty();
-            next.ifPresent(s -> walk(spot.to(s, Optional.of(entry.value()), key), Names.path(path, key), all));
-        }
     }
 }

@@ -9,14 +9,19 @@ import dustwright.plantfile.PlantForm.Form;
 import dustwright.plantfile.PlantForm.Kind;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Parts of a plant file as fields: what is written, what may be, what is added where. */
 class PlantFormTest {
     private final String text = PlantReaderTest.resource("two-inlets.yaml");
 
+    private static Optional<Form> form(String text, String path, String kind) {
+        return PlantForm.of(PlantParts.of(text).orElseThrow(), path, kind);
+    }
+
     private Form form(String path) {
-        return PlantForm.of(text, path, "").orElseThrow();
+        return form(text, path, "").orElseThrow();
     }
 
     private static Field field(Form form, String key) {
@@ -67,30 +72,31 @@ class PlantFormTest {
     void a_part_that_is_not_written_has_its_fields_by_its_kind() {
         String bare =
                 PlantEditor.remove(text, "stations.REC.container") instanceof Edit.Done without ? without.text() : text;
-        Form drum = PlantForm.of(bare, "stations.REC.container", "drum").orElseThrow();
+        Form drum = form(bare, "stations.REC.container", "drum").orElseThrow();
         assertThat(drum.written()).isFalse();
         assertThat(drum.kinds()).containsExactly("bulk bag", "drum");
         assertThat(drum.fields().stream().map(Field::key)).contains("volume").doesNotContain("loops");
-        assertThat(PlantForm.of(text, "stations.REC.roof", "")).isEmpty();
+        assertThat(form(text, "stations.REC.roof", "")).isEmpty();
     }
 
     @Test
     void what_is_added_brings_what_must_stand_around_it() {
-        Edit edit =
-                PlantForm.add(text, "usage.zones.north.1", Value.keys(Map.of("name", new Value.Plain("North, bay 1"))));
+        Edit edit = PlantParts.add(
+                text, "usage.zones.north.1", Value.keys(Map.of("name", new Value.Plain("North, bay 1"))));
         assertThat(edit).isInstanceOf(Edit.Done.class);
         String after = ((Edit.Done) edit).text();
         assertThat(PlantEditor.onOneLine(after, "usage.zones.north.1")).hasValue("{name: \"North, bay 1\"}");
-        assertThat(PlantForm.steps(after, "usage.zones.north.1")).isEqualTo(List.of("usage", "zones", "north.1"));
-        assertThat(PlantForm.add(after, "usage.zones.north.1", new Value.Plain("again")))
+        assertThat(PlantParts.of(after).orElseThrow().steps("usage.zones.north.1"))
+                .isEqualTo(List.of("usage", "zones", "north.1"));
+        assertThat(PlantParts.add(after, "usage.zones.north.1", new Value.Plain("again")))
                 .isInstanceOf(Edit.Refused.class);
-        Edit bleed = PlantForm.add(text, "bleeds.B1", Value.keys(Map.of("at", new Value.Plain("J1"))));
+        Edit bleed = PlantParts.add(text, "bleeds.B1", Value.keys(Map.of("at", new Value.Plain("J1"))));
         assertThat(PlantEditor.onOneLine(((Edit.Done) bleed).text(), "bleeds")).hasValue("{B1: {at: J1}}");
     }
 
     @Test
     void parts_alike_are_found_wherever_they_stand() {
-        assertThat(PlantForm.alike(text, "inlets.Z1"))
+        assertThat(PlantParts.of(text).orElseThrow().alike("inlets.Z1"))
                 .contains("inlets.A1")
                 .allMatch(path -> path.startsWith("inlets."));
     }

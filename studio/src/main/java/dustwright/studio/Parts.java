@@ -9,6 +9,7 @@ import dustwright.engine.quantity.UnitSystem;
 import dustwright.plantfile.PlantEditor;
 import dustwright.plantfile.PlantEditor.Value;
 import dustwright.plantfile.PlantForm;
+import dustwright.plantfile.PlantParts;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
@@ -105,13 +106,14 @@ final class Parts {
     static void part(Context request, String text) {
         String path = Optional.ofNullable(request.queryParam("path")).orElseGet(() -> pieces(request));
         String kind = Optional.ofNullable(request.queryParam("of")).orElse("");
-        PlantForm.Form form = PlantForm.of(text, path, kind)
+        Optional<PlantParts> parts = PlantParts.of(text);
+        PlantForm.Form form = parts.flatMap(p -> PlantForm.of(p, path, kind))
                 .orElseThrow(() -> new NotFoundResponse("A plant file has no part \"" + path + "\"."));
         answer(
                 request,
                 new Part(
                         path,
-                        above(text, path),
+                        above(parts.get().steps(path)),
                         form.words(),
                         form.written(),
                         form.kind().name().toLowerCase(Locale.ROOT),
@@ -119,7 +121,7 @@ final class Parts {
                         form.ways(),
                         form.kinds(),
                         form.entry(),
-                        form.written() ? List.of() : alike(text, path)));
+                        form.written() ? List.of() : alike(parts.get(), path)));
     }
 
     private static String pieces(Context request) {
@@ -132,9 +134,8 @@ final class Parts {
         };
     }
 
-    private static List<Above> above(String text, String path) {
+    private static List<Above> above(List<String> steps) {
         List<Above> above = new ArrayList<>();
-        List<String> steps = PlantForm.steps(text, path);
         StringBuilder so = new StringBuilder();
         for (String step : steps) {
             above.add(new Above(so.toString(), above.isEmpty() ? "" : steps.get(above.size() - 1)));
@@ -143,9 +144,9 @@ final class Parts {
         return above;
     }
 
-    private static List<Alike> alike(String text, String path) {
+    private static List<Alike> alike(PlantParts parts, String path) {
         List<Alike> all = new ArrayList<>();
-        PlantForm.alike(text, path).forEach(other -> all.add(new Alike(other, "Like " + other)));
+        parts.alike(path).forEach(other -> all.add(new Alike(other, "Like " + other)));
         starting(path).ifPresent(other -> all.add(new Alike(STARTER, "With invented starting values")));
         return List.copyOf(all);
     }
@@ -153,7 +154,8 @@ final class Parts {
     /** What the plant one begins with has in such a place. */
     private static Optional<String> starting(String path) {
         String starter = Studio.starter();
-        return PlantForm.alike(starter, path).stream()
+        return PlantParts.of(starter).stream()
+                .flatMap(parts -> parts.alike(path).stream())
                 .findFirst()
                 .or(() -> Optional.of(path)
                         .filter(p -> PlantEditor.onOneLine(starter, p).isPresent()));
@@ -167,7 +169,7 @@ final class Parts {
     static PlantEditor.Edit edit(String text, String how, String path, JsonNode value) {
         return switch (how) {
             case "set" -> PlantEditor.set(text, path, value(value));
-            case "add" -> PlantForm.add(text, path, value(value));
+            case "add" -> PlantParts.add(text, path, value(value));
             case "append" -> PlantEditor.append(text, path, value(value));
             case "remove" -> PlantEditor.remove(text, path);
             case "like" -> like(text, path, value.asText(""));
@@ -179,7 +181,7 @@ final class Parts {
         Optional<String> flow = other.equals(STARTER)
                 ? starting(path).flatMap(p -> PlantEditor.onOneLine(Studio.starter(), p))
                 : PlantEditor.onOneLine(text, other);
-        return flow.<PlantEditor.Edit>map(yaml -> PlantForm.add(text, path, new Value.Flow(yaml)))
+        return flow.<PlantEditor.Edit>map(yaml -> PlantParts.add(text, path, new Value.Flow(yaml)))
                 .orElseGet(() -> new PlantEditor.Edit.Refused("there is nothing at " + other));
     }
 
