@@ -274,7 +274,7 @@ function draft(line, label = line.key) {
     const value = () => { const all = parts.map(([key, one]) => [key, one.value()]).filter(([, said]) => said !== undefined); return all.length ? Object.fromEntries(all) : undefined; };
     return {row: parts.length ? element('fieldset', {class: 'list', title: line.help}, element('legend', {}, label), ...parts.map(([, one]) => one.row)) : '', value, set() {}};
   }
-  const input = control({...line, choices: line.choices}, label, '');
+  const input = control(line, label, '');
   const help = element('small', {class: 'help', id: `help-${++numbered}`}, helping(line));
   input.field.setAttribute('aria-describedby', help.id);
   return {row: element('label', {class: 'row'}, element('span', {}, line.key || label), ...input.nodes, help),

@@ -27,8 +27,7 @@ public final class Units {
     private static final double HOUR = 3600;
     private static final double DAY = 24 * HOUR;
 
-    /** A year of 52 weeks, as the trade counts shifts. */
-    /** A year as plants count it, 52 weeks [s]. */
+    /** A year of 52 weeks, as the trade counts shifts [s]. */
     public static final double YEAR_s = 52 * 7 * DAY;
 
     /** Air of 0 °C in one volume over air of our reference, 20 °C, in the same volume, both dry at 101 325 Pa [-]. */
