@@ -66,6 +66,15 @@ class HazardSentencesTest {
     }
 
     @Test
+    void a_panel_that_nobody_describes_is_not_known_where_dust_burns() {
+        String without = bakery.replaceFirst("(?m)^panel:(\n +.*)+\n", "");
+        assertThat(without).isNotEqualTo(bakery);
+        Finding panel = worst(study(without), FindingCode.PANEL_AREA);
+        assertThat(panel.unjudged()).isTrue();
+        assertThat(told(panel)).contains("No panel is described", "classified by");
+    }
+
+    @Test
     void a_bag_that_must_not_meet_a_dust_is_told_with_dust_energy_and_type() {
         Finding bag = worst(study(with(bakery, "type: C\n", "type: A\n")), FindingCode.BAG_STATIC);
         assertThat(bag.fails()).isTrue();

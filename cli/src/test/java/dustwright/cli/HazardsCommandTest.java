@@ -156,7 +156,7 @@ class HazardsCommandTest {
                 .startsWith("Written anew");
         assertThat(Files.readString(study)).contains("action: Trapped key", "no longer gives rise to this row");
         assertThat(papers(plant, folder))
-                .contains("no longer arises; kept", "so nothing was looked for; what the team wrote is kept");
+                .contains("no line of this plant; kept", "Nothing was looked for; what the team wrote is kept");
         Files.writeString(study, Files.readString(study).replace("once in ten years\n    action", "often\n    action"));
         Ran wrong = run("hazards", plant.toString(), "--open", "none", "--out", folder.toString());
         assertThat(wrong.code()).isEqualTo(ExitCode.BAD_INPUT);

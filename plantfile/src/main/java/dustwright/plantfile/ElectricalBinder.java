@@ -1,5 +1,6 @@
 package dustwright.plantfile;
 
+import dustwright.engine.electrical.DustMarking;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
@@ -53,6 +54,10 @@ final class ElectricalBinder {
                 p.find("area class", String.class).map(w -> Worded.of(AreaClass.values(), AreaClass::words, w)),
                 p.find("classified by", String.class),
                 p.find("enclosure", String.class),
+                p.find("marking", String.class)
+                        .flatMap(w -> DustMarking.all().stream()
+                                .filter(m -> m.words().equals(w))
+                                .findFirst()),
                 p.find("exposure", String.class).map(w -> Worded.of(Exposure.values(), Exposure::words, w)),
                 Worded.of(Panel.Control.values(), Panel.Control::words, p.get("control", String.class)),
                 p.find("ambient", Temperature.class),

@@ -89,6 +89,15 @@ class HazardStudyReaderTest {
         assertThat(HazardStudy.of(other, notes(updated)).rows().get(2).origin()).isEqualTo(Origin.GONE);
     }
 
+    /** Judged by its name alone it would stand among the rows of a plant that has lost a part. */
+    @Test
+    void a_row_of_nobody_is_kept_and_says_that_no_part_is_named() {
+        HazardStudy study = HazardStudy.of(LINES, notes(FRESH + "  roof: {deviation: a leak}\n"));
+        HazardStudy.Row own = study.rows().get(study.rows().size() - 1);
+        assertThat(own.origin()).isEqualTo(Origin.TEAM);
+        assertThat(own.line().node()).isEqualTo(HazardStudy.NO_NODE);
+    }
+
     private static List<String> teams(String text) {
         return text.lines().filter(l -> !l.strip().startsWith("#:")).toList();
     }

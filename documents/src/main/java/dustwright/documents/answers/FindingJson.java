@@ -26,6 +26,9 @@ final class FindingJson {
         margin(json, finding);
         json.bool("holds", finding.holds());
         json.bool("decided", finding.decided());
+        if (finding.unjudged()) {
+            json.text("why", finding.why());
+        }
     }
 
     /** Null where nobody can say by how much it holds. */

@@ -202,14 +202,15 @@ public final class PlantDrawing {
     }
 
     private void placeLetter(String letter, String place) {
+        boolean station = view.plant().stations().stream().anyMatch(s -> s.id().equals(place));
+        double clearance = (station ? Symbols.RECEIVER_RADIUS : inletRadius) + 2;
         if (live) {
             anchor(place)
-                    .ifPresent(at ->
-                            letters.add(new Shape.Tag(Shape.Tag.Rank.LETTER, at, inletRadius + 2, letter, "", "")));
+                    .ifPresent(at -> letters.add(new Shape.Tag(Shape.Tag.Rank.LETTER, at, clearance, letter, "", "")));
             return;
         }
         anchor(place)
-                .flatMap(spot -> placer.place(spot, inletRadius + 2, LETTER, LETTER))
+                .flatMap(spot -> placer.place(spot, clearance, LETTER, LETTER))
                 .ifPresent(placed -> {
                     leader(placed, letters);
                     letters.addAll(Symbols.letter(placed.box(), letter));

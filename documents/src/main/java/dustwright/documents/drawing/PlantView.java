@@ -37,6 +37,11 @@ public record PlantView(
         return runs.getOrDefault(run, RunLook.UNKNOWN);
     }
 
+    /** Whether it shows the plant alone: no run has a margin. */
+    boolean nothingAsked() {
+        return runs.values().stream().allMatch(look -> look.marginClass() == MarginClass.NOT_ASKED);
+    }
+
     /** Classes worst first, so that the worst labels find room first. */
     static List<MarginClass> labelled() {
         return List.of(MarginClass.FAR, MarginClass.SHORT, MarginClass.THIN, MarginClass.FAIR, MarginClass.AMPLE);

@@ -29,7 +29,9 @@ record SheetFoot(PlantView view, Floors floors, double top) {
     List<Shape> shapes(Field field) {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Shape.line(Line.edge(0.7), new Spot(0, top + 1), new Spot(Scene.PAGE_WIDTH, top + 1)));
-        marginKey(shapes);
+        if (!view.nothingAsked()) {
+            marginKey(shapes);
+        }
         symbolKey(shapes);
         if (view.layout().kind() == Layout.Kind.SCHEME) {
             shapes.add(Shape.quiet(SCALE, top + HEAD, "Scheme: places are not given,", TEXT, Shape.Anchor.START));
@@ -81,7 +83,7 @@ record SheetFoot(PlantView view, Floors floors, double top) {
         y += ROW;
         if (!view.letters().isEmpty()) {
             shapes.addAll(Symbols.letter(new Box(x - 6, y - 9, x + 6, y + 3), "a"));
-            symbol(shapes, y, "place of a finding");
+            symbol(shapes, y, view.nothingAsked() ? "named below" : "place of a finding");
         }
     }
 

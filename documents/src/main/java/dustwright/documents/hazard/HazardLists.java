@@ -12,6 +12,7 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.hazard.Bonding;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.ElectricResistance;
+import dustwright.engine.quantity.QuantityText;
 import dustwright.engine.review.HazardStudy;
 import dustwright.engine.review.RiskMatrix;
 import dustwright.engine.sheet.Collecting;
@@ -162,6 +163,19 @@ public final class HazardLists {
         return row.origin() == HazardStudy.Origin.TEAM
                 ? "the team names nothing, and nothing was looked for"
                 : "nothing of what was looked for";
+    }
+
+    /** What a row says that is neither the plant's nor the team's own. */
+    public static String noLine(HazardStudy study, HazardStudy.Row row) {
+        List<String> names = study.rows().stream()
+                .filter(r -> r.origin() == HazardStudy.Origin.PLANT || r.origin() == HazardStudy.Origin.REWORDED)
+                .map(r -> r.line().id())
+                .toList();
+        return "no line of this plant is called so"
+                + QuantityText.nearest(row.line().id(), names)
+                        .map(name -> "; did you mean \"" + name + "\"?")
+                        .orElse(": the plant has lost the part, or no longer gives rise to the line.")
+                + " Nothing was looked for; what the team wrote is kept";
     }
 
     /** The study, a row to a line. */

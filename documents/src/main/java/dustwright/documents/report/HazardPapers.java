@@ -197,7 +197,7 @@ public final class HazardPapers {
                                         ? ""
                                         : "; " + review.notes().date())));
         for (HazardStudy.Row row : review.rows()) {
-            section.add(row(row));
+            section.add(row(review, row));
         }
         Rows matrix = HazardLists.matrix(review.notes().matrix());
         Table table = Table.of(matrix.head().stream().map(Table::words).toArray(Table.Column[]::new));
@@ -209,12 +209,10 @@ public final class HazardPapers {
     }
 
     /** One row as a small table: what, why, what then, what guards, what is missing, and what the team decided. */
-    private static Element row(HazardStudy.Row row) {
+    private static Element row(HazardStudy review, HazardStudy.Row row) {
         Table table = Table.of(Table.sized("", "ask"), Table.words(""));
         if (row.origin() == HazardStudy.Origin.GONE) {
-            table.row(
-                    "What it was about",
-                    "the plant no longer has this part or gives rise to this line, so nothing was looked for; what the team wrote is kept");
+            table.row("What it was about", HazardLists.noLine(review, row));
         } else {
             table.row("Cause", row.line().cause());
             table.row("Consequence", row.line().consequence());

@@ -260,7 +260,7 @@ public final class Wording {
     /** "2 264 ft/min, least 3 000": value, then limit in the same unit. */
     public static String valueAndLimit(Finding finding, Show show) {
         if (finding.unjudged() && finding.counted()) {
-            return finding.derivation().steps().get(0).formula().replaceFirst("\\.$", "");
+            return finding.why().replaceFirst("\\.$", "");
         }
         if (finding.counted() && finding.decided()) {
             return finding.holds()
@@ -271,7 +271,7 @@ public final class Wording {
         if (finding.unjudged()) {
             return "asked at " + limitWord(finding.side()) + " "
                     + show.pair(finding).limitFull() + ", no figure known. "
-                    + finding.derivation().steps().get(0).formula().replaceFirst("\\.$", "");
+                    + finding.why().replaceFirst("\\.$", "");
         }
         if (!finding.decided()) {
             return show.full(finding.value()) + " fed, " + ENTER_PARTICLES;

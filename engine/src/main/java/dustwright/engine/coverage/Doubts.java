@@ -76,7 +76,7 @@ final class Doubts {
                 .filter(Finding::unjudged)
                 .findFirst()
                 .map(finding -> finding.code().title() + ", " + finding.where() + ": "
-                        + finding.derivation().steps().get(0).formula().replaceFirst("\\.$", ""))
+                        + finding.why().replaceFirst("\\.$", ""))
                 .orElse("");
     }
 

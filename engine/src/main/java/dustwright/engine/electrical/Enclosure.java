@@ -3,6 +3,7 @@ package dustwright.engine.electrical;
 import dustwright.engine.finding.Source;
 import dustwright.engine.reference.ReferenceTable;
 import dustwright.engine.reference.ReferenceTable.Row;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
  */
 public record Enclosure(String type, boolean indoor, boolean outdoor, String protectsAgainst, String leastIp) {
     private static final ReferenceTable TYPES = ReferenceTable.bundled("electrical/enclosures.csv");
+    private static final ReferenceTable CODES = ReferenceTable.bundled("electrical/ip-codes.csv");
     private static final ReferenceTable AREAS = ReferenceTable.bundled("electrical/enclosure-for-area.csv");
     private static final ReferenceTable PURGES = ReferenceTable.bundled("electrical/purge.csv");
 
@@ -39,17 +41,59 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
     /** Word for a panel that clean air keeps dust out of, whatever its type. */
     public static final String PURGED = "purged";
 
-    /** What a panel may be offered as: a type of the table, or purged. */
+    private static final String CODE = "IP";
+
+    /** What a panel may be offered as: a type or a code of the tables, or purged. */
     public static List<String> offered() {
-        return Stream.concat(TYPES.rows().stream().map(row -> row.text("nema_type")), Stream.of(PURGED))
+        return Stream.of(
+                        TYPES.rows().stream().map(row -> row.text("nema_type")),
+                        CODES.rows().stream().map(row -> row.text("ip_code")),
+                        Stream.of(PURGED))
+                .flatMap(s -> s)
                 .toList();
     }
 
+    /** As a reader knows it: "NEMA 12", "IP65", "purged". */
+    public static String written(String offered) {
+        return offered.equals(PURGED) || offered.startsWith(CODE) ? offered : "NEMA " + offered;
+    }
+
+    /** The same with what it keeps out. */
+    public static String madeFor(String offered) {
+        String against = offered.equals(PURGED) ? "dust" : row(offered).text("protects_against");
+        return written(offered) + ", against " + against;
+    }
+
+    private static Row row(String offered) {
+        return offered.startsWith(CODE) ? CODES.row("ip_code", offered) : TYPES.row("nema_type", offered);
+    }
+
+    /** Where it stands what one of {@link #offered} keeps out. */
+    public static Source source(String offered) {
+        return offered.startsWith(CODE) ? CODES.source() : TYPES.source();
+    }
+
     /**
-     * Whether a type does in an area, by the routes of {@link #forArea}: empty where a type alone does not say, as in zones, which ask for
-     * a certificate. No type that lets dust in does in a zone, and no purge in Zone 20 (IEC 60079-2, from memory).
+     * Whether a type or code does in an area, by the routes of {@link #forArea}: empty where it alone does not say, as in zones, which ask
+     * for a certificate, and of a code in a class, which asks for a listing. Nothing that lets dust in does in a zone, and no purge in Zone 20
+     * (IEC 60079-2, from memory).
      */
     public static Optional<Boolean> suits(String type, AreaClass area) {
+        return type.startsWith(CODE) ? codeSuits(type, area) : typeSuits(type, area);
+    }
+
+    private static Optional<Boolean> codeSuits(String code, AreaClass area) {
+        return switch (area) {
+            case UNCLASSIFIED_DUSTY_INDOOR -> withstands(code, Exposure.DUSTY_INDOOR);
+            case UNCLASSIFIED_OUTDOOR -> withstands(code, Exposure.OUTDOOR);
+            case ZONE_20, ZONE_22_IIIC ->
+                withstands(code, Exposure.OUTDOOR_DUSTY).filter(tight -> !tight);
+            case ZONE_21, ZONE_22_IIIA_IIIB -> inZone(code);
+            case CLASS_II_DIVISION_1, CLASS_II_DIVISION_2, CLASS_II_GROUP_E -> Optional.empty();
+        };
+    }
+
+    private static Optional<Boolean> typeSuits(String type, AreaClass area) {
         return switch (area) {
             case CLASS_II_DIVISION_1, CLASS_II_GROUP_E -> Optional.of(type.equals("9") || type.equals(PURGED));
             case CLASS_II_DIVISION_2 ->
@@ -67,16 +111,23 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
     }
 
     /**
-     * Whether a type keeps out what an exposure brings, by what the type is tested for: empty for a purged panel in the wet, as a purge
-     * keeps dust out and says nothing of water.
+     * Whether a type or code keeps out what an exposure brings, by what it is tested for: empty for a purged panel in the wet, as a purge
+     * keeps dust out and says nothing of water, and for a code where only oil or corrosion is left, of which it says nothing.
      */
     public static Optional<Boolean> withstands(String type, Exposure exposure) {
         if (type.equals(PURGED)) {
             return exposure == Exposure.DUSTY_INDOOR ? Optional.of(true) : Optional.empty();
         }
-        List<String> keepsOut =
-                List.of(TYPES.row("nema_type", type).text("keeps_out").split(", "));
-        return Optional.of(keepsOut.containsAll(exposure.brings));
+        List<String> let = new ArrayList<>(exposure.brings);
+        let.removeAll(List.of(row(type).text("keeps_out").split(", ")));
+        if (!let.isEmpty() && type.startsWith(CODE) && silent(type).containsAll(let)) {
+            return Optional.empty();
+        }
+        return Optional.of(let.isEmpty());
+    }
+
+    private static List<String> silent(String code) {
+        return List.of(row(code).text("silent").split(", "));
     }
 
     /** Dust, water and corrosion a panel must bear where it stands. */
@@ -133,6 +184,11 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
         /** The class in words. */
         public String words() {
             return words;
+        }
+
+        /** Whether it is a zone, where equipment is marked by group and level. */
+        public boolean isZone() {
+            return words.startsWith("Zone");
         }
     }
 

@@ -14,7 +14,8 @@ import java.util.Optional;
  *
  * @param area class of the place where the panel stands
  * @param classifiedBy who says so: person or document
- * @param enclosure NEMA type as fitted or offered, or {@link Enclosure#PURGED}
+ * @param enclosure one of {@link Enclosure#offered}, as fitted or offered
+ * @param marking group and level of its certificate, for zones
  * @param exposure water and corrosion it must bear
  * @param control voltage of the control circuits
  * @param ambient hottest air around the panel
@@ -29,6 +30,7 @@ public record Panel(
         Optional<AreaClass> area,
         Optional<String> classifiedBy,
         Optional<String> enclosure,
+        Optional<DustMarking> marking,
         Optional<Exposure> exposure,
         Control control,
         Optional<Temperature> ambient,

@@ -75,6 +75,11 @@ public record Finding(
         return !decided() && code != FindingCode.DUST_LOSS;
     }
 
+    /** Why nobody can judge it and what to enter, in words; empty where it is judged. */
+    public String why() {
+        return unjudged() ? derivation.steps().get(0).formula() : "";
+    }
+
     /** True where conflicts are counted and none may be there. */
     public boolean counted() {
         return side == Side.AT_MOST && limit.dimension() == Dimension.COUNT && limit.si() == 0;

@@ -11,6 +11,9 @@ public enum VentMethod {
     EN_14491("EN 14491", VentEn14491.SOURCE),
     NFPA_68("NFPA 68", VentNfpa68.SOURCE);
 
+    /** How the formulas of both are written: their constants go with these units. */
+    public static final String IN_BAR = "pressures and Kst over 1e5, that is in bar and bar m/s";
+
     private static final double LEAST_KST_Pa = 10e5;
     private static final double MOST_KST_Pa = 800e5;
     private static final double LEAST_GREATEST_Pa = 5e5;

@@ -24,6 +24,9 @@ public record HazardStudy(Notes notes, List<Row> rows) {
         rows = List.copyOf(rows);
     }
 
+    /** Node of a row that is not the plant's and names no part of it. */
+    public static final String NO_NODE = "no part of the plant is named";
+
     /** Where a row comes from. */
     public enum Origin {
         /** As the plant gives rise to it. */
@@ -33,7 +36,7 @@ public record HazardStudy(Notes notes, List<Row> rows) {
         /** Written by the team. */
         TEAM("the team's own"),
         /** The plant no longer gives rise to it; what the team wrote is kept. */
-        GONE("no longer arises; kept");
+        GONE("no line of this plant; kept");
 
         private final String words;
 
@@ -71,7 +74,7 @@ public record HazardStudy(Notes notes, List<Row> rows) {
                     risk(notes, note)));
         }
         open.forEach((id, note) -> rows.add(new Row(
-                note.reword(new Deviation(id, id, "", "", "", List.of(), List.of())),
+                note.reword(new Deviation(id, NO_NODE, "", "", "", List.of(), List.of())),
                 List.of(),
                 note.deviation().isPresent() ? Origin.TEAM : Origin.GONE,
                 note,

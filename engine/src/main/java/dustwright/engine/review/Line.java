@@ -82,9 +82,7 @@ final class Line {
     }
 
     private static String why(Finding open) {
-        return open.unjudged()
-                ? open.derivation().steps().get(0).formula()
-                : open.code().meaning();
+        return open.unjudged() ? open.why() : open.code().meaning();
     }
 
     private static String places(List<Finding> findings) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -64,10 +65,55 @@ public record RiskMatrix(
             odd.add("\"" + severities.get(0) + "\" and \"" + severities.get(severities.size() - 1)
                     + "\" carry the same risks.");
         }
+        turned().ifPresent(odd::add);
         if (risks.values().stream().allMatch(accepted::containsAll)) {
             odd.add("Every risk of the matrix is accepted: no row can ask for an action.");
         }
         return odd;
+    }
+
+    /** Graver or more frequent, and yet a lower risk: accepted where the milder or rarer is not, or below a word that stands below it elsewhere. */
+    private Optional<String> turned() {
+        List<Worse> steps = worse();
+        for (Worse step : steps) {
+            if (accepted.contains(step.to) && !accepted.contains(step.from)) {
+                return Optional.of("\"" + step.to + "\" is accepted and \"" + step.from
+                        + "\" is not, though it is the worse case: " + step.where + ".");
+            }
+            for (Worse other : steps) {
+                if (step.from.equals(other.to) && step.to.equals(other.from)) {
+                    return Optional.of("\"" + step.from + "\" stands below \"" + step.to + "\" at " + step.where
+                            + ", and above it at " + other.where + ": one of the two is the wrong way round.");
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private record Worse(String from, String to, String where) {}
+
+    /** Every step of the matrix to the next graver severity or the next more frequent likelihood that changes the risk. */
+    private List<Worse> worse() {
+        List<Worse> steps = new ArrayList<>();
+        for (int s = 0; s < severities.size(); s++) {
+            for (int l = 0; l < likelihoods.size(); l++) {
+                if (s + 1 < severities.size()) {
+                    step(steps, severities.get(s), likelihoods.get(l), severities.get(s + 1), likelihoods.get(l));
+                }
+                if (l + 1 < likelihoods.size()) {
+                    step(steps, severities.get(s), likelihoods.get(l), severities.get(s), likelihoods.get(l + 1));
+                }
+            }
+        }
+        return steps;
+    }
+
+    private void step(List<Worse> steps, String severity, String likelihood, String graver, String oftener) {
+        String from = risk(severity, likelihood);
+        String to = risk(graver, oftener);
+        if (!from.equals(to)) {
+            steps.add(new Worse(from, to, severity + ", " + likelihood + " to " + graver + ", " + oftener));
+        }
     }
 
     /** The risk of a severity at a likelihood; both are words of this matrix. */

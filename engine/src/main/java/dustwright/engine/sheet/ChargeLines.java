@@ -125,7 +125,7 @@ final class ChargeLines {
                 "charge-filling",
                 "Charge on filling",
                 "dust that falls into bag or drum carries charge with it: the heap of an insulating dust keeps it for minutes and can discharge"
-                        + " over its surface (cone discharge) whatever bag it is in; below 10 mJ a specialist is asked before filling",
+                        + " over its surface (cone discharge) whatever bag it is in; at 10 mJ and less a specialist is asked before filling",
                 List.of(),
                 CONE);
     }

@@ -214,7 +214,7 @@ final class PanelCooling {
 
     private boolean classified() {
         return panel.area()
-                .filter(area -> PanelSheet.division(area).isPresent())
+                .filter(area -> PanelEnclosure.division(area).isPresent())
                 .isPresent();
     }
 

@@ -154,10 +154,10 @@ final class VentAreas {
         return Writing.step(
                 en ? "HAZ-1" : "HAZ-2",
                 en
-                        ? "A = [3.264e-5 Pmax Kst Pred^−0.569 + 0.27 (Pstat − 0.1) Pred^−0.5] V^0.753 k, pressures in bar, k = 1 + (0.758 −"
-                                + " 4.305 log10 Pred) log10 L/D"
-                        : "A = 1e-4 (1 + 1.54 Pstat^(4/3)) Kst V^(3/4) √(Pmax/Pred − 1) k, pressures in bar, k = 1 + 0.6 (L/D − 2)^0.75"
-                                + " exp(−0.95 Pred²) above L/D 2",
+                        ? "A = [3.264e-5 Pmax Kst Pred^−0.569 + 0.27 (Pstat − 0.1) Pred^−0.5] V^0.753 k, "
+                                + VentMethod.IN_BAR + ", k = 1 + (0.758 −" + " 4.305 log10 Pred) log10 L/D"
+                        : "A = 1e-4 (1 + 1.54 Pstat^(4/3)) Kst V^(3/4) √(Pmax/Pred − 1) k, " + VentMethod.IN_BAR
+                                + ", k = 1 + 0.6 (L/D − 2)^0.75" + " exp(−0.95 Pred²) above L/D 2",
                 method.source(),
                 new Term("A", "vent area without duct, light panel", new Area(method.area_m2(e))),
                 new Term("V", "volume the flame may fill", new Volume(e.volume_m3())),

@@ -7,6 +7,7 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.hazard.Explosion;
 import dustwright.engine.hazard.Protection.Vent;
+import dustwright.engine.hazard.VentMethod;
 import dustwright.engine.hazard.VentNfpa68;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.ClothLoad;
@@ -66,7 +67,7 @@ final class VentCorrections {
                     "vent-corrected-" + dust.id(),
                     "Vent area by NFPA 68 with its corrections, " + dust.name(),
                     "none asked: so small a cloud does not reach Pred in this volume. Only a specialist may rely on that",
-                    List.of(),
+                    factors,
                     VentNfpa68.SOURCE);
             return Optional.empty();
         }
@@ -110,7 +111,8 @@ final class VentCorrections {
         return vent.panel()
                 .map(mass -> step(
                         "HAZ-8",
-                        "k_mass = F_sh [1 + 0.0075 M^0.6 √Kst/(n^0.3 V Pred^0.2)] above M_T, else 1; pressures in bar, Kst at least 75",
+                        "k_mass = F_sh [1 + 0.0075 M^0.6 √Kst/(n^0.3 V Pred^0.2)] above M_T, else 1; "
+                                + VentMethod.IN_BAR + ", Kst then at least 75",
                         VentNfpa68.SOURCE,
                         new Term(
                                 "k_mass",
@@ -155,7 +157,7 @@ final class VentCorrections {
                 free,
                 List.of(step(
                         "HAZ-8",
-                        "M_T = (6.67 Pred^0.2 n^0.3 V / √Kst)^1.67, at most 40 kg/m²; pressures in bar",
+                        "M_T = (6.67 Pred^0.2 n^0.3 V / √Kst)^1.67, at most 40 kg/m²; " + VentMethod.IN_BAR,
                         VentNfpa68.SOURCE,
                         new Term("M_T", "threshold mass", free),
                         reduced(),
@@ -220,7 +222,7 @@ final class VentCorrections {
         Step step = step(
                 "HAZ-10",
                 "A_f = A (1 + 1.18 E1^0.8 E2^0.4) √(K/1.5), E1 = A_f L_d/V, E2 = 1e4 A_f/[(1 + 1.54 Pstat^(4/3)) Kst V^(3/4)],"
-                        + " pressures in bar; A_f stands on both sides, the smaller root is meant",
+                        + " " + VentMethod.IN_BAR + "; A_f stands on both sides, the smaller root is meant",
                 VentNfpa68.SOURCE,
                 new Term("A_f", "vent area with duct", area),
                 new Term("A", "without duct", bare),

@@ -189,7 +189,21 @@ class HazardStudyTest {
         assertThat(flat.odd())
                 .containsExactly(
                         "The risk of \"killed\" is the same at every likelihood.",
+                        "\"low\" stands below \"high\" at hurt, rare to hurt, often, and above it at hurt, often to killed, often: one"
+                                + " of the two is the wrong way round.",
                         "Every risk of the matrix is accepted: no row can ask for an action.");
+    }
+
+    @Test
+    void a_worse_case_that_is_accepted_where_the_milder_is_not_is_told() {
+        RiskMatrix turned = new RiskMatrix(
+                List.of("hurt", "killed"),
+                List.of("rare", "often"),
+                Map.of("hurt", List.of("high", "low"), "killed", List.of("high", "low")),
+                List.of("low"));
+        assertThat(turned.odd())
+                .contains(
+                        "\"low\" is accepted and \"high\" is not, though it is the worse case: hurt, rare to hurt, often.");
     }
 
     /** An alarm stops nothing, and a drop over the safety filter rises once that has loaded. */

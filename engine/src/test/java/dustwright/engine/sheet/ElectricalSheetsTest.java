@@ -3,6 +3,7 @@ package dustwright.engine.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.electrical.DustMarking;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
@@ -92,6 +93,7 @@ class ElectricalSheetsTest {
         return new Panel(
                 area,
                 by,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.of(Exposure.HOSED_DOWN),
                 Panel.Control.DC_24,
@@ -360,7 +362,7 @@ class ElectricalSheetsTest {
                                 Optional.of(AreaClass.UNCLASSIFIED_DUSTY_INDOOR),
                                 Optional.of("owner"),
                                 Optional.empty()))));
-        assertThat(words(plant, "enclosure-both")).isEqualTo("NEMA 4, NEMA 4X, NEMA 6");
+        assertThat(words(plant, "enclosure-both")).isEqualTo("NEMA 4, NEMA 4X, NEMA 6, IP55, IP65, IP66");
     }
 
     @Test
@@ -388,16 +390,75 @@ class ElectricalSheetsTest {
         }
     }
 
+    /** IEC 60529, from memory: first digit 5 dust-protected, 6 dust-tight; second digit 4 splashes, 5 jets; of oil and corrosion nothing. */
+    @ParameterizedTest
+    @CsvSource({
+        "IP54, DUSTY_INDOOR, holds",
+        "IP54, OUTDOOR, holds",
+        "IP54, OUTDOOR_DUSTY, fails",
+        "IP65, OUTDOOR_DUSTY, holds",
+        "IP54, HOSED_DOWN, fails",
+        "IP55, HOSED_DOWN, holds",
+        "IP54, HOSED_DOWN_CORROSIVE, fails",
+        "IP66, HOSED_DOWN_CORROSIVE, open",
+        "IP65, DUSTY_INDOOR_WITH_OIL, open"
+    })
+    void an_ip_code_is_judged_by_its_digits(String code, Exposure exposure, String says) {
+        assertThat(verdict(panelFinding(AreaClass.UNCLASSIFIED_OUTDOOR, code, exposure)))
+                .isEqualTo(says);
+    }
+
+    /** EPL and dust groups of IEC 60079-0 and 60079-14, from memory; no dust that burns is sketched here, so IIIC may come. */
+    @ParameterizedTest
+    @CsvSource({
+        "ZONE_20, IIIC Da, holds",
+        "ZONE_20, IIIC Db, fails",
+        "ZONE_21, IIIC Db, holds",
+        "ZONE_21, IIIC Dc, fails",
+        "ZONE_22_IIIC, IIIC Dc, holds",
+        "ZONE_22_IIIC, IIIB Db, fails",
+        "ZONE_22_IIIA_IIIB, IIIB Dc, holds",
+        "ZONE_21, IIIB Db, open",
+        "CLASS_II_DIVISION_2, IIIC Db, open"
+    })
+    void a_certificate_does_by_its_level_and_its_group(AreaClass area, String marked, String says) {
+        DustMarking marking = DustMarking.all().stream()
+                .filter(m -> m.words().equals(marked))
+                .findFirst()
+                .orElseThrow();
+        assertThat(verdict(panelFinding(
+                        FindingCode.PANEL_AREA, area, "IP66", Optional.of(marking), Exposure.DUSTY_INDOOR)))
+                .isEqualTo(says);
+    }
+
+    @Test
+    void an_ip_code_too_low_for_a_zone_is_not_mended_by_a_marking() {
+        Optional<DustMarking> best = Optional.of(new DustMarking(DustMarking.Group.IIIC, DustMarking.Level.DA));
+        assertThat(panelFinding(FindingCode.PANEL_AREA, AreaClass.ZONE_22_IIIC, "IP54", best, Exposure.DUSTY_INDOOR)
+                        .fails())
+                .isTrue();
+    }
+
+    private static String verdict(Finding finding) {
+        return finding.unjudged() ? "open" : finding.holds() ? "holds" : "fails";
+    }
+
     private static Finding panelFinding(AreaClass area, String type, Exposure exposure) {
         return panelFinding(FindingCode.PANEL_EXPOSURE, area, type, exposure);
     }
 
     private static Finding panelFinding(FindingCode code, AreaClass area, String type, Exposure exposure) {
+        return panelFinding(code, area, type, Optional.empty(), exposure);
+    }
+
+    private static Finding panelFinding(
+            FindingCode code, AreaClass area, String type, Optional<DustMarking> marking, Exposure exposure) {
         Panel bare = panel(Optional.of(area), Optional.of("owner"), Optional.empty());
         Panel panel = new Panel(
                 bare.area(),
                 bare.classifiedBy(),
                 Optional.of(type),
+                marking,
                 Optional.of(exposure),
                 bare.control(),
                 bare.ambient(),
@@ -533,6 +594,7 @@ class ElectricalSheetsTest {
                 bare.area(),
                 bare.classifiedBy(),
                 bare.enclosure(),
+                bare.marking(),
                 bare.exposure(),
                 bare.control(),
                 Optional.of(new Temperature(273.15 + ambient_C)),

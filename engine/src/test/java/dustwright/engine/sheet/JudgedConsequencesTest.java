@@ -521,6 +521,7 @@ class JudgedConsequencesTest {
                 Optional.of(AreaClass.CLASS_II_DIVISION_2),
                 Optional.of("owner"),
                 Optional.ofNullable(type),
+                Optional.empty(),
                 Optional.of(Exposure.DUSTY_INDOOR),
                 Panel.Control.DC_24,
                 Optional.empty(),

@@ -2,6 +2,7 @@ package dustwright.plantfile.keys;
 
 import static dustwright.plantfile.keys.Amounts.*;
 
+import dustwright.engine.electrical.DustMarking;
 import dustwright.engine.electrical.Enclosure;
 import dustwright.engine.electrical.Panel;
 import dustwright.engine.electrical.Supply;
@@ -49,7 +50,13 @@ final class ElectricalKeys {
                     Key.optional(
                             "enclosure",
                             new Word(Enclosure.offered()),
-                            "NEMA type of the panel as fitted or offered, or `purged`."),
+                            "NEMA type or IP code of the panel as fitted or offered, or `purged`."),
+                    Key.optional(
+                            "marking",
+                            new Word(DustMarking.all().stream()
+                                    .map(DustMarking::words)
+                                    .toList()),
+                            "Dust group and protection level (EPL) that its certificate marks, for zones."),
                     Key.optional("classified by", TITLE, "Who classified the area: person or document."),
                     Key.optional(
                             "exposure",
