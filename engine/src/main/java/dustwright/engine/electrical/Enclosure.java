@@ -55,22 +55,27 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
 
     /** As a reader knows it: "NEMA 12", "IP65", "purged". */
     public static String written(String offered) {
-        return offered.equals(PURGED) || offered.startsWith(CODE) ? offered : "NEMA " + offered;
+        return offered.equals(PURGED) || isCode(offered) ? offered : "NEMA " + offered;
     }
 
     /** The same with what it keeps out. */
     public static String madeFor(String offered) {
-        String against = offered.equals(PURGED) ? "dust" : row(offered).text("protects_against");
-        return written(offered) + ", against " + against;
+        return written(offered) + ", "
+                + (offered.equals(PURGED) ? "against dust" : row(offered).text("protects_against"));
+    }
+
+    /** Whether it is a code of IEC 60529 and not a type of NEMA 250. */
+    public static boolean isCode(String offered) {
+        return offered.startsWith(CODE);
     }
 
     private static Row row(String offered) {
-        return offered.startsWith(CODE) ? CODES.row("ip_code", offered) : TYPES.row("nema_type", offered);
+        return isCode(offered) ? CODES.row("ip_code", offered) : TYPES.row("nema_type", offered);
     }
 
     /** Where it stands what one of {@link #offered} keeps out. */
     public static Source source(String offered) {
-        return offered.startsWith(CODE) ? CODES.source() : TYPES.source();
+        return isCode(offered) ? CODES.source() : TYPES.source();
     }
 
     /**
@@ -79,7 +84,7 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
      * (IEC 60079-2, from memory).
      */
     public static Optional<Boolean> suits(String type, AreaClass area) {
-        return type.startsWith(CODE) ? codeSuits(type, area) : typeSuits(type, area);
+        return isCode(type) ? codeSuits(type, area) : typeSuits(type, area);
     }
 
     private static Optional<Boolean> codeSuits(String code, AreaClass area) {
@@ -120,7 +125,7 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
         }
         List<String> let = new ArrayList<>(exposure.brings);
         let.removeAll(List.of(row(type).text("keeps_out").split(", ")));
-        if (!let.isEmpty() && type.startsWith(CODE) && silent(type).containsAll(let)) {
+        if (!let.isEmpty() && isCode(type) && silent(type).containsAll(let)) {
             return Optional.empty();
         }
         return Optional.of(let.isEmpty());

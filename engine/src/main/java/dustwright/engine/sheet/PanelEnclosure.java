@@ -7,6 +7,7 @@ import dustwright.engine.electrical.Enclosure;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
 import dustwright.engine.electrical.Panel;
+import dustwright.engine.electrical.Supply;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
@@ -228,9 +229,13 @@ final class PanelEnclosure {
                                 "Which type is fitted or offered is not stated: enter \"enclosure\" of the panel."));
     }
 
-    /** What does for the area and keeps out what reaches the panel. */
+    /** What does for the area and keeps out what reaches the panel, of the kind that goes with the supply. */
     private void forBoth(AreaClass area, Exposure exposure) {
+        Optional<Supply.Basis> basis = plant.electrical().supply().map(Supply::basis);
         List<String> both = Enclosure.offered().stream()
+                .filter(type -> type.equals(Enclosure.PURGED)
+                        || basis.map(b -> Enclosure.isCode(type) == (b == Supply.Basis.IEC))
+                                .orElse(true))
                 .filter(type -> Enclosure.suits(type, area).orElse(false))
                 .filter(type -> Enclosure.withstands(type, exposure).orElse(false))
                 .map(Enclosure::written)

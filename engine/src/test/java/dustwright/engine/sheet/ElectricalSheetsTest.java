@@ -354,15 +354,17 @@ class ElectricalSheetsTest {
     }
 
     @Test
-    void the_types_that_do_for_both_area_and_exposure_are_named() {
-        Plant plant = direct(15, nec(480))
-                .withElectrical(new Electrical(
-                        Optional.of(nec(480)),
-                        Optional.of(panel(
-                                Optional.of(AreaClass.UNCLASSIFIED_DUSTY_INDOOR),
-                                Optional.of("owner"),
-                                Optional.empty()))));
-        assertThat(words(plant, "enclosure-both")).isEqualTo("NEMA 4, NEMA 4X, NEMA 6, IP55, IP65, IP66");
+    void what_does_for_both_area_and_exposure_is_named_as_it_goes_with_the_supply() {
+        Panel panel = panel(Optional.of(AreaClass.UNCLASSIFIED_DUSTY_INDOOR), Optional.of("owner"), Optional.empty());
+        Plant plain = direct(15, nec(480));
+        assertThat(words(
+                        plain.withElectrical(new Electrical(Optional.of(nec(480)), Optional.of(panel))),
+                        "enclosure-both"))
+                .isEqualTo("NEMA 4, NEMA 4X, NEMA 6");
+        assertThat(words(
+                        plain.withElectrical(new Electrical(Optional.of(iec(400)), Optional.of(panel))),
+                        "enclosure-both"))
+                .isEqualTo("IP55, IP65, IP66");
     }
 
     @Test
