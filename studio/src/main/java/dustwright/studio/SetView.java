@@ -119,6 +119,7 @@ final class SetView {
     private final Asked asked;
     private final StateAnswer answer;
     private final List<Finding> findings;
+    private final Layout layout;
 
     private SetView(Plant plant, Asked asked, StateAnswer answer) {
         this.plant = plant;
@@ -127,6 +128,8 @@ final class SetView {
         this.findings = answer.findings().stream()
                 .sorted(Comparator.comparingDouble(Finding::margin))
                 .toList();
+        Layout plan = Layout.plan(plant);
+        this.layout = asked.isometric() && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan;
     }
 
     private static SetView solve(Plant plant, Asked asked) {
@@ -156,7 +159,7 @@ final class SetView {
                 duty instanceof Outcome.Solved,
                 duty.match(d -> "", why -> why),
                 duty.match(d -> drawing(d, letters), why -> ""),
-                SheetScale.of(layout()),
+                SheetScale.of(layout),
                 profile(),
                 duty.match(d -> Readings.of(plant, d, findings, asked.show()), why -> Readings.NONE),
                 rows(letters),
@@ -184,15 +187,9 @@ final class SetView {
         return letters;
     }
 
-    private Layout layout() {
-        Layout plan = Layout.plan(plant);
-        return asked.isometric() && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan;
-    }
-
     private String drawing(DutyPoint duty, Map<String, String> letters) {
-        return PlantDrawing.live(PlantViews.state(plant, duty, answer.findings(), layout(), letters, asked.show()))
-                .svg()
-                .markup();
+        return PlantDrawing.live(PlantViews.state(plant, duty, answer.findings(), layout, letters, asked.show()))
+                .lines();
     }
 
     /** The profile of a set along the way asked for. */

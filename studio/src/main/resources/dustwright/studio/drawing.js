@@ -4,7 +4,31 @@ import {Touch} from './touch.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const COS_30 = Math.sqrt(3) / 2;
-const layers = svg => [...svg.children].map(child => child.dataset.layer ?? child.tagName).join();
+
+// The lines of a drawing: its head, and of each layer the name and its pieces, one a line.
+function inLayers(markup) {
+  const [head, ...lines] = markup.split('\n');
+  const layers = [];
+  for (const line of lines) {
+    const name = /^<g data-layer="([^"]*)">$/.exec(line)?.[1];
+    if (name) layers.push({name, pieces: []});
+    else if (line !== '</g>' && line !== '</svg>') layers.at(-1).pieces.push(line);
+  }
+  return {head, layers};
+}
+
+function read(markup) {
+  const scrap = document.createElement('template');
+  scrap.innerHTML = markup;
+  return [...scrap.content.children];
+}
+
+// A tag that is renewed keeps what stood there until it is written anew.
+function written(tag, before) {
+  if (!before) return;
+  tag.laid = before.laid;
+  tag.append(...before.childNodes);
+}
 
 export class Drawing {
   constructor(place, chosen) {
@@ -27,48 +51,59 @@ export class Drawing {
 
   get svg() { return this.place.querySelector('svg'); }
 
-  // Another drawing of the same sheet renews only what differs, so that nothing else is laid out and painted again.
+  // Another drawing of the same sheet renews only the lines that differ, so that nothing else is read, laid out and painted again.
   show(markup, sheet) {
     const moved = JSON.stringify(sheet) !== JSON.stringify(this.sheet);
     this.sheet = sheet;
-    const scrap = document.createElement('template');
-    scrap.innerHTML = markup;
-    const fresh = scrap.content.querySelector('svg');
-    if (this.svg && fresh && layers(fresh) === this.layers && fresh.getAttribute('viewBox') === this.home) {
-      this.renew(fresh);
+    const {head, layers} = inLayers(markup);
+    const home = /viewBox="([^"]*)"/.exec(head)?.[1];
+    if (this.svg && home === this.home && layers.map(layer => layer.name).join() === this.layers) {
+      this.title(head);
+      this.renew(layers);
       if (moved) this.seen();
       return;
     }
-    this.place.replaceChildren(scrap.content);
+    this.place.replaceChildren(...read(markup));
     const svg = this.svg;
     if (!svg) return;
-    this.layers = layers(svg);
-    for (const layer of svg.querySelectorAll(':scope > [data-layer]')) for (const piece of layer.children) this.dress(piece);
+    this.layers = layers.map(layer => layer.name).join();
+    const shown = svg.querySelectorAll(':scope > [data-layer]');
+    layers.forEach(({pieces}, n) => [...shown[n].children].forEach((piece, at) => this.dress(piece, pieces[at])));
     svg.removeAttribute('width');
     svg.removeAttribute('height');
     svg.setAttribute('role', 'group');
-    const home = svg.getAttribute('viewBox');
     if (home !== this.home) { this.home = home; this.box = null; }
     this.look(this.box);
   }
 
-  renew(fresh) {
+  title(head) {
+    const [fresh] = read(`${head}</svg>`);
     this.svg.setAttribute('aria-label', fresh.getAttribute('aria-label'));
     this.svg.querySelector('title').textContent = fresh.querySelector('title').textContent;
-    for (const layer of fresh.querySelectorAll(':scope > [data-layer]')) {
-      const shown = this.svg.querySelector(`:scope > [data-layer="${layer.dataset.layer}"]`);
-      const had = new Map();
-      for (const piece of shown.children) had.set(piece.source, [...had.get(piece.source) ?? [], piece]);
-      const next = [...layer.children].map(piece => had.get(piece.outerHTML)?.pop() ?? this.dress(piece));
-      for (const gone of had.values()) for (const piece of gone) piece.remove();
-      let at = shown.firstElementChild;
-      for (const piece of next) if (piece === at) at = at.nextElementSibling; else shown.insertBefore(piece, at);
-    }
+  }
+
+  renew(layers) {
+    const shown = [...this.svg.querySelectorAll(':scope > [data-layer]')];
+    const had = shown.map(layer => Map.groupBy(layer.children, piece => piece.source));
+    const next = layers.map(({pieces}, n) => pieces.map(source => had[n].get(source)?.pop() ?? source));
+    const unread = next.flat().filter(piece => typeof piece === 'string');
+    const made = unread.length ? [...read(`<svg xmlns="${SVG}">${unread.join('')}</svg>`)[0].children] : [];
+    next.forEach((pieces, n) => {
+      const gone = [...had[n].values()].flat();
+      const tags = new Map(gone.map(piece => [piece.dataset.name, piece]));
+      let at = shown[n].firstElementChild;
+      for (const one of pieces) {
+        const piece = typeof one === 'string' ? this.dress(made.shift(), one) : one;
+        if (piece !== one && piece.dataset.tag) written(piece, tags.get(piece.dataset.name));
+        if (piece === at) at = at.nextElementSibling; else shown[n].insertBefore(piece, at);
+      }
+      for (const piece of gone) piece.remove();
+    });
   }
 
   // What a piece is on the page besides its lines: where it is caught, and its name.
-  dress(piece) {
-    piece.source = piece.outerHTML;
+  dress(piece, source) {
+    piece.source = source;
     if (piece.dataset.run) {
       const reach = piece.querySelector('path').cloneNode();
       for (const name of ['stroke', 'stroke-width', 'stroke-dasharray', 'fill']) reach.removeAttribute(name);
@@ -112,7 +147,7 @@ export class Drawing {
     this.marked = {kind: kind ?? '', id: id ?? ''};
     const piece = this.ring();
     if (piece) for (const other of this.pieces()) other.setAttribute('tabindex', other === piece ? '0' : '-1');
-    this.relabel();
+    this.relabel(true);
   }
 
   // Round the chosen piece, as large on the screen at every zoom.
@@ -202,11 +237,13 @@ export class Drawing {
     this.relabel();
   }
 
-  relabel() {
-    this.lettered ??= requestAnimationFrame(() => {
+  // In the next frame, or after it: colours come before words.
+  relabel(after = false) {
+    const write = () => {
       this.lettered = undefined;
       if (this.svg && !this.drag?.moved) letter(this.svg, this.marked.id);
-    });
+    };
+    this.lettered ??= requestAnimationFrame(after ? () => setTimeout(write) : write);
   }
 
   zoom(factor, x, y) {

@@ -269,10 +269,8 @@ async function since() {
 
 // On the drawing a band lies under what is new or changed.
 function changed() {
-  for (const piece of drawing.pieces()) {
-    const [kind, id] = piece.dataset.inlet ? ['inlet', piece.dataset.inlet] : ['run', piece.dataset.run];
-    piece.classList.toggle('changed', (state.changed ?? []).some(one => one.kind === kind && one.id === id && one.what !== 'gone'));
-  }
+  const changed = new Set((state.changed ?? []).filter(one => one.what !== 'gone').map(one => `${one.kind} ${one.id}`));
+  for (const piece of drawing.pieces()) piece.classList.toggle('changed', changed.has(piece.dataset.inlet ? `inlet ${piece.dataset.inlet}` : `run ${piece.dataset.run}`));
 }
 
 // ------------------------------------------------------------------ the users scale

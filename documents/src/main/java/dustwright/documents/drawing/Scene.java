@@ -32,7 +32,32 @@ public record Scene(double width, double height, String title, List<Layer> layer
 
     /** The drawing as an SVG element of its size on paper. */
     public Element svg() {
-        Element svg = Element.of("svg")
+        Element svg = sheet();
+        for (Layer layer : layers) {
+            svg.add(Element.of("g").with("data-layer", layer.name()).addAll(elements(layer.shapes())));
+        }
+        return svg;
+    }
+
+    /**
+     * The same markup in lines: the head with the title, then for each layer its tag, its pieces and its end. A page that shows another drawing
+     * of the same sheet reads only the lines it does not have.
+     */
+    public String lines() {
+        String end = "</svg>";
+        String head = sheet().markup();
+        List<String> lines = new ArrayList<>(List.of(head.substring(0, head.length() - end.length())));
+        for (Layer layer : layers) {
+            lines.add("<g data-layer=\"" + layer.name() + "\">");
+            elements(layer.shapes()).forEach(piece -> lines.add(piece.markup()));
+            lines.add("</g>");
+        }
+        lines.add(end);
+        return String.join("\n", lines);
+    }
+
+    private Element sheet() {
+        return Element.of("svg")
                 .with("xmlns", "http://www.w3.org/2000/svg")
                 .with("width", Long.toString(Math.round(width * CSS_PIXELS_PER_UNIT)))
                 .with("height", Long.toString(Math.round(height * CSS_PIXELS_PER_UNIT)))
@@ -41,10 +66,6 @@ public record Scene(double width, double height, String title, List<Layer> layer
                 .with("aria-label", title)
                 .with("font-family", FACE)
                 .add(Element.of("title").text(title));
-        for (Layer layer : layers) {
-            svg.add(Element.of("g").with("data-layer", layer.name()).addAll(elements(layer.shapes())));
-        }
-        return svg;
     }
 
     /** One element each, but one for all lines in a row that look the same: a plant has hundreds of them. */
