@@ -28,6 +28,8 @@ final class FindingJson {
         json.bool("decided", finding.decided());
         if (finding.unjudged()) {
             json.text("why", finding.why());
+        } else if (finding.counted() && finding.fails()) {
+            json.text("why", finding.derivation().steps().get(0).result().meaning());
         }
     }
 

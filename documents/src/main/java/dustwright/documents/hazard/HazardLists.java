@@ -256,7 +256,7 @@ public final class HazardLists {
                 rows.add(List.of(
                         String.valueOf(number++),
                         p.where(),
-                        p.what(),
+                        p.what() + (p.limit() == Bonding.METAL_JOINT ? ", a target" : ""),
                         String.valueOf(p.number()),
                         show.full(new ElectricResistance(p.limit().limit_ohm())),
                         p.with().name(),

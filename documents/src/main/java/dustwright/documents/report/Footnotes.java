@@ -23,7 +23,7 @@ final class Footnotes {
         if (!sources.contains(source)) {
             sources.add(source);
         }
-        return "[" + (sources.indexOf(source) + 1) + "]";
+        return "[" + (sources.indexOf(source) + 1) + (source.contains(MEMORY) ? "m]" : "]");
     }
 
     /** Every source that was called. */
@@ -35,5 +35,9 @@ final class Footnotes {
         return table.element("notes");
     }
 
+    /** What a reader has to know of the mark. */
+    static final String KEY = "m: from memory, to be read again before anybody relies on it.";
+
     private static final int SHORT = 24;
+    private static final String MEMORY = "from memory";
 }

@@ -58,9 +58,8 @@ public final class HazardPapers {
     public void pdf(PaperSize size, OutputStream out) throws IOException {
         Standing.pdf(
                 title(),
-                "Combustible dust " + study.plant().name() + " · Draft",
-                "Prompts, not an analysis: a qualified person signs. Only tests of the own dust count. "
-                        + origin.plantFile() + " " + origin.mark(),
+                "Combustible dust " + study.plant().name() + " · Draft · " + origin.plantFile() + " " + origin.mark(),
+                "Prompts, not an analysis: a qualified person signs, the authority having jurisdiction decides. Own tests count.",
                 body(),
                 size,
                 out);
@@ -91,7 +90,7 @@ public final class HazardPapers {
         all.add(Element.of("section")
                 .add(
                         Element.of("h2").text("6  Sources"),
-                        Parts.paragraph("cap", "Called by their numbers in 1, 2 and 5."),
+                        Parts.paragraph("cap", "Called by their numbers in 1, 2 and 5; " + Footnotes.KEY),
                         notes.list()));
         return all;
     }
@@ -163,10 +162,18 @@ public final class HazardPapers {
     private Element summary() {
         long fails = count("does not hold");
         long open = count("not known");
+        long leans = review.rows().stream()
+                .flatMap(row -> row.found().stream())
+                .filter(found -> found.startsWith("not known: "))
+                .distinct()
+                .count();
         Element list = Element.of("ul");
         list.add(Element.of("li")
                 .text(fails + " do not hold, " + open + " are not known, " + count("holds")
-                        + " hold of what was checked (1)."));
+                        + " hold of what was checked (1)"
+                        + (leans == 0
+                                ? "."
+                                : "; " + leans + " more checks that the study leans on are not known (3).")));
         HazardLists.untested(study.plant())
                 .ifPresent(words -> list.add(Element.of("li").text(words)));
         list.add(Element.of("li")
@@ -191,7 +198,7 @@ public final class HazardPapers {
         section.add(Parts.paragraph(
                 "",
                 review.notes().team().isEmpty()
-                        ? "No team is named: nobody has judged this."
+                        ? nobody()
                         : "Team: " + String.join(", ", review.notes().team())
                                 + (review.notes().date().isEmpty()
                                         ? ""
@@ -206,6 +213,14 @@ public final class HazardPapers {
                 .with("class", "together")
                 .add(Element.of("h3").text(matrix.title()), Parts.paragraph("cap", matrix.key()), table.element(""))
                 .addAll(review.notes().matrix().odd().stream().map(Parts::mind).toList()));
+    }
+
+    private String nobody() {
+        long judged = review.rows().size() - review.notJudged();
+        return judged == 0
+                ? "No team is named: nobody has judged this."
+                : "No team is named: " + judged + (judged == 1 ? " row is" : " rows are")
+                        + " judged, and nobody says by whom.";
     }
 
     /** One row as a small table: what, why, what then, what guards, what is missing, and what the team decided. */

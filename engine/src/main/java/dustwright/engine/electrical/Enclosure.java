@@ -4,6 +4,7 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.reference.ReferenceTable;
 import dustwright.engine.reference.ReferenceTable.Row;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -42,26 +43,50 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
     public static final String PURGED = "purged";
 
     private static final String CODE = "IP";
+    private static final int DUST_TIGHT = 6;
 
     /** What a panel may be offered as: a type or a code of the tables, or purged. */
     public static List<String> offered() {
         return Stream.of(
                         TYPES.rows().stream().map(row -> row.text("nema_type")),
                         CODES.rows().stream().map(row -> row.text("ip_code")),
-                        Stream.of(PURGED))
+                        Stream.of(PURGED),
+                        Arrays.stream(Purge.values()).map(type -> PURGED + " " + type))
                 .flatMap(s -> s)
                 .toList();
     }
 
     /** As a reader knows it: "NEMA 12", "IP65", "purged". */
     public static String written(String offered) {
-        return offered.equals(PURGED) || isCode(offered) ? offered : "NEMA " + offered;
+        return isPurged(offered) || isCode(offered) ? offered : "NEMA " + offered;
     }
 
     /** The same with what it keeps out. */
     public static String madeFor(String offered) {
         return written(offered) + ", "
-                + (offered.equals(PURGED) ? "against dust" : row(offered).text("protects_against"));
+                + (isPurged(offered) ? "against dust" : row(offered).text("protects_against"));
+    }
+
+    /** Whether clean air keeps dust out of it, by a stated type of purge or none. */
+    public static boolean isPurged(String offered) {
+        return offered.startsWith(PURGED);
+    }
+
+    /** Whether an offered enclosure is dust-tight enough for dust of a group in a zone; only a code says anything of that. */
+    public static boolean tightEnough(String offered, AreaClass zone, DustMarking.Group group) {
+        if (!isCode(offered) || offered.charAt(CODE.length()) - '0' >= DUST_TIGHT) {
+            return true;
+        }
+        return switch (zone) {
+            case ZONE_20 -> false;
+            case ZONE_21 -> group == DustMarking.Group.IIIA;
+            case ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> group != DustMarking.Group.IIIC;
+            case CLASS_II_DIVISION_1,
+                    CLASS_II_DIVISION_2,
+                    CLASS_II_GROUP_E,
+                    UNCLASSIFIED_DUSTY_INDOOR,
+                    UNCLASSIFIED_OUTDOOR -> true;
+        };
     }
 
     /** Whether it is a code of IEC 60529 and not a type of NEMA 250. */
@@ -91,23 +116,36 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
         return switch (area) {
             case UNCLASSIFIED_DUSTY_INDOOR -> withstands(code, Exposure.DUSTY_INDOOR);
             case UNCLASSIFIED_OUTDOOR -> withstands(code, Exposure.OUTDOOR);
-            case ZONE_20, ZONE_22_IIIC ->
-                withstands(code, Exposure.OUTDOOR_DUSTY).filter(tight -> !tight);
-            case ZONE_21, ZONE_22_IIIA_IIIB -> inZone(code);
-            case CLASS_II_DIVISION_1, CLASS_II_DIVISION_2, CLASS_II_GROUP_E -> Optional.empty();
+            case ZONE_20,
+                    ZONE_21,
+                    ZONE_22_IIIC,
+                    ZONE_22_IIIA_IIIB,
+                    CLASS_II_DIVISION_1,
+                    CLASS_II_DIVISION_2,
+                    CLASS_II_GROUP_E -> Optional.empty();
         };
     }
 
     private static Optional<Boolean> typeSuits(String type, AreaClass area) {
         return switch (area) {
-            case CLASS_II_DIVISION_1, CLASS_II_GROUP_E -> Optional.of(type.equals("9") || type.equals(PURGED));
+            case CLASS_II_DIVISION_1, CLASS_II_GROUP_E ->
+                isPurged(type) ? purgeSuits(type) : Optional.of(type.equals("9"));
             case CLASS_II_DIVISION_2 ->
-                Optional.of(List.of("3", "4", "4X", "9", "12", PURGED).contains(type));
+                Optional.of(isPurged(type) || List.of("3", "4", "4X", "9", "12").contains(type));
             case UNCLASSIFIED_DUSTY_INDOOR -> withstands(type, Exposure.DUSTY_INDOOR);
             case UNCLASSIFIED_OUTDOOR ->
                 Optional.of(!List.of("1", "12", "13", "7", "9").contains(type));
-            case ZONE_20 -> type.equals(PURGED) ? Optional.of(false) : inZone(type);
+            case ZONE_20 -> isPurged(type) ? Optional.of(false) : inZone(type);
             case ZONE_21, ZONE_22_IIIC, ZONE_22_IIIA_IIIB -> inZone(type);
+        };
+    }
+
+    /** In Division 1: X whatever is inside, Y where that suits Division 2, which a type alone does not say, Z never. */
+    private static Optional<Boolean> purgeSuits(String offered) {
+        return switch (offered.substring(PURGED.length()).strip()) {
+            case "X" -> Optional.of(true);
+            case "Z" -> Optional.of(false);
+            default -> Optional.empty();
         };
     }
 
@@ -120,7 +158,7 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
      * keeps dust out and says nothing of water, and for a code where only oil or corrosion is left, of which it says nothing.
      */
     public static Optional<Boolean> withstands(String type, Exposure exposure) {
-        if (type.equals(PURGED)) {
+        if (isPurged(type)) {
             return exposure == Exposure.DUSTY_INDOOR ? Optional.of(true) : Optional.empty();
         }
         List<String> let = new ArrayList<>(exposure.brings);

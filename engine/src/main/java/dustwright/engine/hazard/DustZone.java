@@ -71,7 +71,7 @@ public enum DustZone {
                 "Around openings of the receiver: doors, vent valve, level probe, 1 m",
                 ZONE_22,
                 Source.commonPractice()),
-        CLEAN_SIDE("Clean side of the filter, producer and exhaust duct", ZONE_22, trade());
+        CLEAN_SIDE("Inside of the clean side, of producer and exhaust duct", ZONE_22, trade());
 
         private final String words;
         private final DustZone zone;

@@ -163,6 +163,11 @@ public record Protection(
             this.words = words;
         }
 
+        /** Whether a vent opens, freely or through what quenches its flame. */
+        public boolean vents() {
+            return this == VENTING || this == FLAMELESS_VENTING;
+        }
+
         /** As the plant file says it. */
         public String words() {
             return words;

@@ -1,5 +1,6 @@
 package dustwright.engine.review;
 
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.interlock.Sequence;
@@ -75,10 +76,27 @@ final class Line {
                 missing.add("not known: " + code.title() + ", " + places(open) + ". " + why(open.get(0)));
             }
             if (!about.isEmpty() && failing.isEmpty() && open.isEmpty()) {
-                safeguards.add("check holds: " + code.title());
+                safeguards.add(holds(code));
             }
         }
         return this;
+    }
+
+    /** What is known of the dusts: a published value of another sample guards against nothing. */
+    Line values(List<Dust> burning) {
+        checked(burning.stream().map(Dust::id).collect(Collectors.toSet()), FindingCode.DUST_CARD);
+        for (Dust dust : burning) {
+            if (!dust.card().tested()) {
+                safeguards.remove(holds(FindingCode.DUST_CARD));
+                missing.add("not tested: " + dust.name()
+                        + ", what is reckoned goes by values of other samples or the worst case");
+            }
+        }
+        return this;
+    }
+
+    private static String holds(FindingCode code) {
+        return "check holds: " + code.title();
     }
 
     private static String why(Finding open) {

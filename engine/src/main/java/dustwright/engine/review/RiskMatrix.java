@@ -65,6 +65,13 @@ public record RiskMatrix(
             odd.add("\"" + severities.get(0) + "\" and \"" + severities.get(severities.size() - 1)
                     + "\" carry the same risks.");
         }
+        String gravest = severities.get(severities.size() - 1);
+        String oftenest = likelihoods.get(likelihoods.size() - 1);
+        if (accepted.contains(risk(gravest, oftenest))
+                && !risks.values().stream().allMatch(accepted::containsAll)) {
+            odd.add("The worst case, " + gravest + ", " + oftenest
+                    + ", is accepted: no row can ask for an action because of it.");
+        }
         turned().ifPresent(odd::add);
         if (risks.values().stream().allMatch(accepted::containsAll)) {
             odd.add("Every risk of the matrix is accepted: no row can ask for an action.");

@@ -70,16 +70,10 @@ final class StationLines {
                         "ember, static spark, hot surface, metal on metal; pulses stir up what lies on the elements",
                         "explosion: the vessel bursts or vents, flame through main, valve and filter, people near it killed")
                 .checked(place, FindingCode.EXPLOSION_PROTECTION, FindingCode.VENT_AREA)
-                .checked(dusts(), FindingCode.DUST_CARD)
+                .values(here.burning())
                 .checked(place, FindingCode.FILTER_STATIC)
                 .byDetector("fire", "no signal of fire or explosion stops producers and valve")
                 .toSee("nobody within reach of vent and fireball; fire plan and fire service know the dust");
-    }
-
-    private Set<String> dusts() {
-        Set<String> ids = new HashSet<>();
-        here.burning().forEach(d -> ids.add(d.id()));
-        return ids;
     }
 
     private Line smoulders() {

@@ -4,6 +4,7 @@ import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.Bonding;
+import dustwright.engine.hazard.Protection;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.Length;
@@ -90,6 +91,16 @@ public final class EarthingList {
         }
         if (station.container().isPresent()) {
             machines.add("stand of bag or drum " + station.id());
+        }
+        if (station.safetyFilter().isPresent()) {
+            machines.add("housing of the safety filter " + station.id());
+        }
+        if (station.receiver()
+                .protection()
+                .method()
+                .filter(Protection.Method::vents)
+                .isPresent()) {
+            machines.add("frame of the explosion vent " + station.id());
         }
         station.producers().forEach(p -> machines.add("vacuum producer " + p.id()));
         return machines;

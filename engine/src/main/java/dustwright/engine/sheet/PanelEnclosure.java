@@ -84,7 +84,10 @@ final class PanelEnclosure {
 
     /** What is fitted or offered, against the area: in a zone a marking speaks where the enclosure alone does not. */
     private void inArea(AreaClass area) {
-        Optional<Boolean> suits = panel.enclosure().flatMap(offered -> Enclosure.suits(offered, area));
+        Optional<String> loose = panel.enclosure().filter(e -> !Enclosure.tightEnough(e, area, leastGroup(area)));
+        Optional<Boolean> suits = loose.isPresent()
+                ? Optional.of(false)
+                : panel.enclosure().flatMap(offered -> Enclosure.suits(offered, area));
         Optional<DustMarking> marking = panel.marking().filter(m -> area.isZone());
         if (suits.isPresent()) {
             offered(panel.enclosure().orElseThrow(), area, suits.get());
@@ -109,6 +112,15 @@ final class PanelEnclosure {
             return;
         }
         judged(area, said, suits ? "" : "not for " + area.words() + ", see what does", source);
+        if (suits && PanelEnclosure.division(area).isPresent()) {
+            writing.words(
+                    "enclosure-plate",
+                    "To be read on its plate",
+                    "class, group and temperature: a listing for " + area.words()
+                            + ", the group of the dust here and a temperature no higher than the sheet of each dust allows",
+                    List.of(),
+                    source);
+        }
     }
 
     private void judged(AreaClass area, String said, String against, Source source) {
@@ -138,7 +150,10 @@ final class PanelEnclosure {
             judged(area, said, "its level is not for " + area.words(), DustMarking.SOURCE);
         } else if (!marking.groupFor(leastGroup(area))) {
             judged(area, said, "dust of group " + leastGroup(area) + " comes here", DustMarking.SOURCE);
-        } else if (!marking.groupFor(worstGroup(area))) {
+        } else if (!marking.groupFor(worstGroup(area))
+                || panel.enclosure()
+                        .filter(e -> !Enclosure.tightEnough(e, area, worstGroup(area)))
+                        .isPresent()) {
             open(
                     DustMarking.SOURCE,
                     said
@@ -197,11 +212,16 @@ final class PanelEnclosure {
         }
         String offered = panel.enclosure().get();
         String said = Enclosure.written(offered) + ": ";
+        if (!area.isZone() && Enclosure.isPurged(offered)) {
+            return said + "in " + area.words()
+                    + " type X cuts power by itself when the pressure is lost, whatever is inside; type Y"
+                    + " asks that all inside suits Division 2, which whoever lists it must say. Enter \"purged X\" where that is the type.";
+        }
         if (!area.isZone()) {
             return said + "an IP code is no listing for " + area.words()
                     + ": enter the NEMA type that is fitted or offered.";
         }
-        return offered.equals(Enclosure.PURGED)
+        return Enclosure.isPurged(offered)
                 ? said + "nobody has said by which type of protection; ask for a certificate of "
                         + (area == AreaClass.ZONE_21 ? "pxb or pyb" : "pxb, pyb or pzc") + " for " + area.words()
                         + " and enter its \"marking\"."
@@ -232,12 +252,16 @@ final class PanelEnclosure {
     /** What does for the area and keeps out what reaches the panel, of the kind that goes with the supply. */
     private void forBoth(AreaClass area, Exposure exposure) {
         Optional<Supply.Basis> basis = plant.electrical().supply().map(Supply::basis);
-        List<String> both = Enclosure.offered().stream()
-                .filter(type -> type.equals(Enclosure.PURGED)
-                        || basis.map(b -> Enclosure.isCode(type) == (b == Supply.Basis.IEC))
-                                .orElse(true))
+        List<String> all = Enclosure.offered().stream()
                 .filter(type -> Enclosure.suits(type, area).orElse(false))
                 .filter(type -> Enclosure.withstands(type, exposure).orElse(false))
+                .toList();
+        List<String> both = all.stream()
+                .filter(type -> Enclosure.isPurged(type)
+                        ? type.equals(Enclosure.PURGED) || !all.contains(Enclosure.PURGED)
+                        : division(area).isPresent()
+                                || basis.map(b -> Enclosure.isCode(type) == (b == Supply.Basis.IEC))
+                                        .orElse(true))
                 .map(Enclosure::written)
                 .toList();
         if (!both.isEmpty()) {
@@ -257,7 +281,7 @@ final class PanelEnclosure {
         String id = "enclosure-exposure";
         String name = "Enclosure offered, against " + exposure.bringing();
         if (keeps.isEmpty()) {
-            String why = (offered.equals(Enclosure.PURGED)
+            String why = (Enclosure.isPurged(offered)
                             ? "A purge keeps dust out and says nothing of " + exposure.bringing()
                             : Enclosure.madeFor(offered) + ", says nothing of oil and corrosion")
                     + ": enter the NEMA type of the enclosure itself as \"enclosure\".";

@@ -41,7 +41,8 @@ final class ProducerPlace {
                         + ". It belongs outside the areas above, or its motor and instruments are marked for them; no surface may be hotter"
                         + " than the dust's own sheet says"
                         + stated.inArea()
-                                .map(in -> ". Stated: " + (in ? "in" : "outside") + " a classified area")
+                                .map(in -> ". Stated: it stands " + (in ? "in" : "outside")
+                                        + " a classified area; what it draws is another matter, see its inside above")
                                 .orElse("")
                         + stated.marked()
                                 .map(marked ->

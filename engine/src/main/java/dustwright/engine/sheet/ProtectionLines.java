@@ -229,7 +229,8 @@ final class ProtectionLines {
     private static String asks(Method method) {
         return switch (method) {
             case VENTING ->
-                "panels tested for this duty, nobody and nothing that burns within the fireball, a frame that takes the recoil, a signal when"
+                "panels tested for this duty, on the dirty side where no element or cage stands before them, nobody and nothing that burns within the"
+                        + " distance kept clear, a frame that takes the recoil, a signal when"
                         + " a panel is open that stops producers and valve, no snow or load on the panels";
             case FLAMELESS_VENTING ->
                 "a device listed for this dust, its Kst and this volume; its loss of efficiency counted into the vent area; room about it for"

@@ -21,6 +21,7 @@ import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The vent areas that one dust asks, by two published methods side by side. Outside its range a method gives no number. */
@@ -173,29 +174,40 @@ final class VentAreas {
     private VentSay say(VentMethod method) {
         Optional<String> why = why(method);
         if (scope(method).isPresent() || stated.kst_PaMPerS() == 0) {
-            return new VentSay(method, dust, List.of(), List.of(), why.or(() -> Optional.of(NO_KST)), true);
+            return new VentSay(method, dust, List.of(), List.of(), why.or(() -> Optional.of(NO_KST)), true, false);
         }
         Optional<Explosion> weaker = atLeast.flatMap(method::noStronger);
-        List<Step> least = weaker.map(e -> corrected(method, e, vent)).orElse(List.of());
-        List<Step> enough = method.noWeaker(prudent)
+        Corrected least = weaker.map(e -> corrected(method, e, vent)).orElse(Corrected.NOTHING);
+        Corrected enough = method.noWeaker(prudent)
                 .filter(e -> vent.panel().isPresent() && vent.duct().isPresent())
                 .map(e -> corrected(method, e, vent.atWorst()))
-                .orElse(List.of());
-        return new VentSay(method, dust, least, enough, why, weaker.equals(atLeast));
+                .orElse(Corrected.NOTHING);
+        return new VentSay(
+                method, dust, least.steps(), enough.steps(), why, weaker.equals(atLeast), least.noneIsEnough());
     }
 
-    /** The steps to the area a method asks with every correction; none where it gives no number, or no area is enough or none needed. */
-    private List<Step> corrected(VentMethod method, Explosion e, Vent with) {
+    /**
+     * The area a method asks with every correction.
+     *
+     * @param steps to it; none where the method gives no number, no area is enough or none needed
+     * @param noneIsEnough whether that is because no area is, behind this duct
+     */
+    private record Corrected(List<Step> steps, boolean noneIsEnough) {
+        static final Corrected NOTHING = new Corrected(List.of(), false);
+    }
+
+    private Corrected corrected(VentMethod method, Explosion e, Vent with) {
         try {
             List<Step> steps = new ArrayList<>(List.of(step(method, e)));
             if (method == VentMethod.EN_14491) {
-                return steps;
+                return new Corrected(steps, false);
             }
             Area bare = (Area) steps.get(0).result().value();
-            Writing aside = new Writing("");
-            return new VentCorrections(dust, e, with, aside).apply(bare, steps).isPresent() ? steps : List.of();
+            VentCorrections corrections = new VentCorrections(dust, e, with, new Writing(""));
+            boolean found = corrections.apply(bare, steps).isPresent();
+            return new Corrected(found ? steps : List.of(), corrections.noneIsEnough());
         } catch (OutOfRangeException outside) {
-            return List.of();
+            return Corrected.NOTHING;
         }
     }
 
@@ -205,8 +217,12 @@ final class VentAreas {
         Ratio slenderNfpa = new Ratio(VentNfpa68.slendernessFactor(stated.reduced_Pa(), stated.slenderness()));
         writing.known(
                 "vent-ratio-" + dust.id(),
-                "Area by NFPA 68 over that by EN 14491, both without corrections. They are different expressions, and read slender vessels"
-                        + " differently",
+                String.format(
+                        Locale.ROOT,
+                        "Area by NFPA 68 over that by EN 14491, both without corrections. They are different expressions, and read slender"
+                                + " vessels differently: factor %.2f and %.2f here",
+                        slenderNfpa.value(),
+                        slenderEn.value()),
                 ratio,
                 List.of(Writing.step(
                         "HAZ-2",

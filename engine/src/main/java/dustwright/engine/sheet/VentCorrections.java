@@ -32,6 +32,7 @@ final class VentCorrections {
     private final Explosion e;
     private final Vent vent;
     private final Writing writing;
+    private boolean none;
 
     VentCorrections(Dust dust, Explosion e, Vent vent, Writing writing) {
         this.dust = dust;
@@ -149,6 +150,11 @@ final class VentCorrections {
                         new Term("Pmax", "greatest explosion pressure", new GaugePressure(e.greatest_Pa()))));
     }
 
+    /** Whether no area was enough behind the duct, once applied. */
+    boolean noneIsEnough() {
+        return none;
+    }
+
     private void freePanel() {
         ClothLoad free = freeMass();
         writing.known(
@@ -211,7 +217,8 @@ final class VentCorrections {
         String what = "vent-duct-" + dust.id();
         String name = "Vent area by NFPA 68 with its duct, " + dust.name();
         OptionalDouble ducted = VentNfpa68.withDuct_m2(e, bare.squareMetres(), duct.metres(), VentNfpa68.NO_DUCT_K);
-        if (ducted.isEmpty()) {
+        none = ducted.isEmpty();
+        if (none) {
             writing.unknown(
                     what,
                     name,

@@ -127,10 +127,21 @@ final class VentLines {
                 .or(() -> fitted)
                 .map(area -> named.stream().filter(s -> s.tooSmall(area)).toList())
                 .orElse(List.of());
+        Optional<VentSay> hopeless =
+                named.stream().filter(VentSay::noneIsEnough).findFirst();
         Optional<VentSay> beyond = tooSmallBy.stream().filter(s -> !s.inRange()).findFirst();
         Optional<VentSay> tooSmall =
                 tooSmallBy.stream().max(Comparator.comparing((VentSay s) -> VentSay.area(s.least())));
-        if (beyond.isPresent()) {
+        if (hopeless.isPresent()) {
+            writing.none(
+                    FindingCode.VENT_AREA,
+                    Place.Kind.RECEIVER,
+                    "vents behind a duct with which no area is enough for "
+                            + hopeless.get().dust().name() + ", by "
+                            + hopeless.get().by().words(),
+                    1,
+                    hopeless.get().by().source());
+        } else if (beyond.isPresent()) {
             more(beyond.get());
         } else if (tooSmall.isPresent()) {
             decided(
@@ -361,7 +372,7 @@ final class VentLines {
                 new Length(Vents.fireball_m(volume.cubicMetres(), stated.vent().count(), k));
         writing.known(
                 "vent-fireball",
-                "Reach of the fireball, nobody and nothing that burns within it",
+                "Reach of the fireball",
                 fireball,
                 List.of(step(
                         "HAZ-4",
@@ -370,6 +381,19 @@ final class VentLines {
                         new Term("D", "reach", fireball),
                         new Term("V", "volume the flame may fill", volume),
                         new Term("n", "vents", new Count(stated.vent().count())))));
+        Length flame = new Length(Vents.flame_m(volume.cubicMetres()));
+        Length clear = new Length(Math.max(fireball.metres(), flame.metres()));
+        writing.least(
+                "vent-clear",
+                "Kept clear before the vent: nobody and nothing that burns within it",
+                clear,
+                List.of(step(
+                        "HAZ-4",
+                        "D_c = max(D, L)",
+                        Vents.NFPA_FIREBALL,
+                        new Term("D_c", "the longer reach", clear),
+                        new Term("D", "reach of the fireball", fireball),
+                        new Term("L", "length of a level flame", flame))));
     }
 
     private void outside(Area area, Volume volume, double reduced_Pa) {

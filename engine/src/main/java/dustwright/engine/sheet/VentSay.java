@@ -15,8 +15,16 @@ import java.util.Optional;
  * @param enough its last step's result is an area that is enough for this dust without any credit
  * @param why the method itself gives no number; empty where it does
  * @param inRange whether {@code least} is of this very dust; else it is of a weaker one at the edge of the range, and this one asks more
+ * @param noneIsEnough whether no area is enough behind the duct, by what is known of the dust or of a weaker one
  */
-record VentSay(VentMethod by, Dust dust, List<Step> least, List<Step> enough, Optional<String> why, boolean inRange) {
+record VentSay(
+        VentMethod by,
+        Dust dust,
+        List<Step> least,
+        List<Step> enough,
+        Optional<String> why,
+        boolean inRange,
+        boolean noneIsEnough) {
     VentSay {
         least = List.copyOf(least);
         enough = List.copyOf(enough);

@@ -433,12 +433,34 @@ class ElectricalSheetsTest {
                 .isEqualTo(says);
     }
 
-    @Test
-    void an_ip_code_too_low_for_a_zone_is_not_mended_by_a_marking() {
-        Optional<DustMarking> best = Optional.of(new DustMarking(DustMarking.Group.IIIC, DustMarking.Level.DA));
-        assertThat(panelFinding(FindingCode.PANEL_AREA, AreaClass.ZONE_22_IIIC, "IP54", best, Exposure.DUSTY_INDOOR)
-                        .fails())
-                .isTrue();
+    /** IEC 60079-31, from memory: IP5X does in Zone 21 for flyings alone, in Zone 22 for what does not conduct; no dust is sketched here. */
+    @ParameterizedTest
+    @CsvSource({
+        "ZONE_22_IIIC, IP54, IIIC Da, fails",
+        "ZONE_20, IP55, IIIC Da, fails",
+        "ZONE_21, IP54, IIIC Db, open",
+        "ZONE_22_IIIA_IIIB, IP54, IIIC Dc, holds",
+        "ZONE_21, IP65, IIIC Db, holds"
+    })
+    void a_marking_does_not_mend_an_ip_code_too_low_for_the_zone(
+            AreaClass zone, String code, String marked, String says) {
+        Optional<DustMarking> marking =
+                DustMarking.all().stream().filter(m -> m.words().equals(marked)).findFirst();
+        assertThat(verdict(panelFinding(FindingCode.PANEL_AREA, zone, code, marking, Exposure.DUSTY_INDOOR)))
+                .isEqualTo(says);
+    }
+
+    /** NFPA 496, types of purge: in Division 1 type X cuts power, Y asks for equipment for Division 2 inside, Z is for Division 2. */
+    @ParameterizedTest
+    @CsvSource({
+        "CLASS_II_DIVISION_1, purged, open", "CLASS_II_DIVISION_1, purged X, holds",
+                "CLASS_II_DIVISION_1, purged Y, open",
+        "CLASS_II_GROUP_E, purged Z, fails", "CLASS_II_DIVISION_2, purged Z, holds",
+                "CLASS_II_DIVISION_2, purged, holds"
+    })
+    void a_purge_is_judged_by_its_type(AreaClass area, String offered, String says) {
+        assertThat(verdict(panelFinding(FindingCode.PANEL_AREA, area, offered, Exposure.DUSTY_INDOOR)))
+                .isEqualTo(says);
     }
 
     private static String verdict(Finding finding) {
