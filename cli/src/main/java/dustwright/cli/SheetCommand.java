@@ -4,7 +4,9 @@ import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.TextAnswers;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.plant.Plant;
 import dustwright.engine.sheet.Sheet;
+import dustwright.engine.sheet.Sheets;
 import dustwright.plantfile.Reading;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +29,8 @@ import picocli.CommandLine.Spec;
             "known says what to enter. The command explain shows how a figure was found.",
             "",
             "The exit code is 1 where a requirement in a sheet that is printed does not hold or is not known. Where all are",
-            "printed it is that of verify: requirements of the states count too, and their number is said below.",
+            "printed it is that of verify: requirements of the states count too, and their number is said below. A sheet that",
+            "looks into no state is computed alone.",
             "",
             "  dustwright sheet examples/bakery/plant.yaml",
             "  dustwright sheet examples/bakery/plant.yaml container",
@@ -53,7 +56,7 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Reading.Read reading = plantArgument.read();
-        Study study = Asking.study(reading.plant(), states, spec.commandLine().getErr());
+        Study study = study(reading.plant());
         List<Sheet> chosen = chosen(study.sheets());
         String text = output.json()
                 ? JsonAnswers.sheet(study, chosen)
@@ -64,12 +67,30 @@ final class SheetCommand implements Callable<Integer> {
         return holds ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
-    private List<Sheet> chosen(List<Sheet> sheets) {
-        String start = sheet.strip().toLowerCase(Locale.ROOT);
-        List<Sheet> chosen = sheets.stream()
-                .filter(s -> s.id().toLowerCase(Locale.ROOT).startsWith(start)
-                        || s.title().toLowerCase(Locale.ROOT).startsWith(start))
+    /** Hundreds of states are solved only for a sheet that looks into them. */
+    private Study study(Plant plant) {
+        if (!begins().isEmpty() && !Sheets.ofStates(begins()) && !states.anyGiven()) {
+            Study without = Study.sheetsWithoutStates(plant);
+            if (!named(without.sheets()).isEmpty()) {
+                return without;
+            }
+        }
+        return Asking.study(plant, states, spec.commandLine().getErr());
+    }
+
+    private String begins() {
+        return sheet.strip().toLowerCase(Locale.ROOT);
+    }
+
+    private List<Sheet> named(List<Sheet> sheets) {
+        return sheets.stream()
+                .filter(s -> s.id().toLowerCase(Locale.ROOT).startsWith(begins())
+                        || s.title().toLowerCase(Locale.ROOT).startsWith(begins()))
                 .toList();
+    }
+
+    private List<Sheet> chosen(List<Sheet> sheets) {
+        List<Sheet> chosen = named(sheets);
         if (chosen.isEmpty()) {
             throw new BadInput(
                     sheets.isEmpty()

@@ -70,6 +70,17 @@ final class StateOptions {
         return filter == null ? usual : filter;
     }
 
+    /** Whether anything is said about states. */
+    boolean anyGiven() {
+        return anyOpenGiven()
+                || filter != null
+                || running != null
+                || bleeds != null
+                || !vent.isEmpty()
+                || feeding != null
+                || noDust;
+    }
+
     boolean anyOpenGiven() {
         return !open.isEmpty();
     }

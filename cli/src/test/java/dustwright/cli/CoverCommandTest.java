@@ -110,8 +110,11 @@ class CoverCommandTest {
                 .contains("\"holds\":false,\"setsHold\":true,\"openInSheets\":[{\"id\":\"NECK_SEAL_LOOSE");
         run(ExitCode.DOES_NOT_HOLD, "verify", file);
         run(ExitCode.DOES_NOT_HOLD, "sheet", file);
-        assertThat(run(ExitCode.HOLDS, "sheet", file, "sound").replaceAll("\\s+", " "))
+        assertThat(run(ExitCode.HOLDS, "sheet", file, "producer").replaceAll("\\s+", " "))
                 .contains("Besides what is printed here, 1 requirement does not hold or cannot be judged");
+        assertThat(run(ExitCode.HOLDS, "sheet", file, "sound").replaceAll("\\s+", " "))
+                .contains("Only what this sheet needs was computed")
+                .doesNotContain("Besides what is printed here");
         assertThat(run(ExitCode.HOLDS, "sheet", PLANT)).doesNotContain("Besides what is printed here");
     }
 

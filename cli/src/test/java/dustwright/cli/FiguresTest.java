@@ -2,6 +2,7 @@ package dustwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.TextAnswers;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
@@ -11,8 +12,10 @@ import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.Entry;
 import dustwright.engine.sheet.Sheet;
+import dustwright.engine.sheet.Sheets;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -132,6 +135,22 @@ class FiguresTest {
                         .noneMatch(entry -> entry.answer() instanceof Answer.Unknown u
                                 && !u.why().contains("runs in none"));
             }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("plants")
+    void a_sheet_that_looks_into_no_state_is_the_same_one_computed_alone(String plant) {
+        Study study = study(plant);
+        List<Sheet> alone = Study.sheetsWithoutStates(study.plant()).sheets();
+        List<Sheet> same = study.sheets().stream()
+                .filter(sheet -> !Sheets.ofStates(sheet.id()))
+                .toList();
+        assertThat(JsonAnswers.sheet(study, alone)).isEqualTo(JsonAnswers.sheet(study, same));
+        for (Sheet sheet : study.sheets()) {
+            assertThat(Sheets.ofStates(sheet.title().toLowerCase(Locale.ROOT)))
+                    .as(sheet.title())
+                    .isEqualTo(Sheets.ofStates(sheet.id()));
         }
     }
 

@@ -146,16 +146,34 @@ public record Study(
     public Study withSheets() {
         List<DutyPoint> solved = Pauses.solved(states);
         DustWays ways = ways();
-        List<DustWeek> weeks = plant.stations().stream()
-                .flatMap(station -> DustWeek.of(plant, station, ways).stream())
-                .toList();
+        List<DustWeek> weeks = weeks(plant, ways);
         List<StateAnswer> shut = pauses(Pauses.shutStates(plant));
         List<StateAnswer> vented = pauses(Pauses.ventedStates(plant));
+        List<DutyPoint> shutSolved = Pauses.solved(shut);
+        List<DutyPoint> ventedSolved = Pauses.solved(vented);
+        boolean pausesKnown = shutSolved.size() == shut.size() && ventedSolved.size() == vented.size();
         List<Sheet> all = new ArrayList<>(Sheets.of(
-                plant, solved, ways, weeks, Pauses.solved(shut).stream().findFirst(), Pauses.solved(vented)));
+                plant,
+                new Sheets.Solved(solved, shutSolved.stream().findFirst(), ventedSolved, pausesKnown),
+                ways,
+                weeks));
         all.addAll(Pauses.shut(plant, shut));
         all.addAll(Pauses.vented(plant, vented, solved));
         return new Study(plant, states, oneUser, charts, profiles, trials, all, weeks);
+    }
+
+    /** A study of no state, with the sheets that need none ({@link Sheets#withoutStates}). */
+    public static Study sheetsWithoutStates(Plant plant) {
+        DustWays ways = ways(plant);
+        List<DustWeek> weeks = weeks(plant, ways);
+        List<Sheet> sheets = Sheets.withoutStates(plant, ways, weeks);
+        return new Study(plant, List.of(), List.of(), List.of(), List.of(), List.of(), sheets, weeks);
+    }
+
+    private static List<DustWeek> weeks(Plant plant, DustWays ways) {
+        return plant.stations().stream()
+                .flatMap(station -> DustWeek.of(plant, station, ways).stream())
+                .toList();
     }
 
     /** Of a pause only stations are asked something. */

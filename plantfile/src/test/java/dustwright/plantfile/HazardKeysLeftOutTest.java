@@ -367,10 +367,8 @@ class HazardKeysLeftOutTest {
         Map<String, Verdict> verdicts = new TreeMap<>();
         Sheets.of(
                         plant,
-                        duties,
+                        Sheets.Solved.of(duties),
                         DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked")),
-                        List.of(),
-                        Optional.empty(),
                         List.of())
                 .forEach(sheet -> sheet.findings().stream()
                         .filter(f -> ABOUT.contains(f.code()))

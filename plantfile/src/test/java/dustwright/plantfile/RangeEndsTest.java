@@ -119,7 +119,7 @@ class RangeEndsTest {
         Optional<DutyPoint> duty = solved.match(Optional::of, why -> Optional.empty());
         List<DutyPoint> duties = new ArrayList<>(duty.stream().toList());
         DustWays ways = DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked"));
-        Sheets.of(plant, duties, ways, List.of(), duty, duties);
+        Sheets.of(plant, new Sheets.Solved(duties, duty, duties, duty.isPresent()), ways, List.of());
     }
 
     @ParameterizedTest

@@ -81,6 +81,13 @@ public final class TextAnswers {
 
     /** How much does not hold that the sheets printed do not say. */
     private void besides(List<Sheet> printed) {
+        if (study.states().isEmpty()) {
+            lines.gap()
+                    .text(
+                            "",
+                            "Only what this sheet needs was computed: whether the rest of the plant holds, verify says.");
+            return;
+        }
         Set<String> said = printed.stream()
                 .flatMap(sheet -> sheet.findings().stream())
                 .map(Finding::id)

@@ -10,6 +10,7 @@ import dustwright.engine.network.ProducerResult;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.Drive;
+import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.Sheet;
 
@@ -275,6 +276,12 @@ public final class Wording {
         }
         if (!finding.decided()) {
             return show.full(finding.value()) + " fed, " + ENTER_PARTICLES;
+        }
+        if (finding.value() instanceof FreeAirFlow
+                && (finding.code() == FindingCode.PRODUCER_TEMPERATURE || finding.code() == FindingCode.HOT_SURFACE)) {
+            Show.Pair air = show.pair(finding);
+            return "only " + air.valueFull() + " passes, too little for a temperature to be told; "
+                    + limitWord(finding.side()) + " that carries the heat away " + air.limit();
         }
         if (finding.code() == FindingCode.SPEED_ON_SUPPLY) {
             return Figures.fixed(100 * finding.value().si(), 1) + "\u00A0% off, " + limitWord(finding.side()) + " "

@@ -124,6 +124,30 @@ public final class MotorRating {
         return 313.15 - Math.max(0, altitude - 1000) / 100;
     }
 
+    /** Whether motors give their nameplate at an altitude and ambient (equation ELE-43); above 4000 m nothing is told. */
+    public static boolean givesNameplate(double altitude_m, double ambient_K) {
+        return altitude_m <= HIGHEST_m && ambient_K <= greatestAmbient_K(altitude_m);
+    }
+
+    /**
+     * Rating that gives a power and its torque [W] (equation ELE-46): below its rated speed a motor on a drive gives no more than its rated
+     * torque, above it no more than its rated power.
+     *
+     * <pre>
+     * P_r = P max(1, n_r / n_m)
+     * </pre>
+     *
+     * @param shaft_W P [W]
+     * @param rated_perS n_r, rated speed [1/s], 0.1 to 1000
+     * @param motor_perS n_m, speed of the motor [1/s], 0.1 to 1000
+     * @source ELE-40 at both speeds
+     * @example onDrive_W(7904.4, 29.4, 15) = 15492.6
+     */
+    public static double onDrive_W(double shaft_W, double rated_perS, double motor_perS) {
+        return new Range("the choice of a motor", "P", "W", 0, 1e7).check(shaft_W)
+                * Math.max(1, SPEED.check(rated_perS) / SPEED.check(motor_perS));
+    }
+
     /**
      * Torque at a shaft [N·m] (equation ELE-40). At its nameplate's power and speed it is the most a motor gives in continuous service at
      * that speed and, on a drive, below it: a pump that asks the same torque at every speed loads it as much at half speed.

@@ -163,10 +163,14 @@ public record VacuumProducer(
 
     /** Whether its motor's rating is known at a site: stated for it, or no hotter and higher than motors are rated for (ELE-43). */
     public boolean ratedAt(Air site) {
-        double altitude_m = StandardAtmosphere.altitude_m(site.ambient().pascals());
-        return motor.atSite().isPresent()
-                || (altitude_m <= MotorRating.HIGHEST_m
-                        && site.temperature().kelvin() <= MotorRating.greatestAmbient_K(altitude_m));
+        return motor.atSite().isPresent() || nameplateHolds(site);
+    }
+
+    /** Whether a motor of which nothing is stated for the site gives its nameplate there (ELE-43). */
+    public static boolean nameplateHolds(Air site) {
+        return MotorRating.givesNameplate(
+                StandardAtmosphere.altitude_m(site.ambient().pascals()),
+                site.temperature().kelvin());
     }
 
     /** Greatest shaft power of the motor at a site: its rating there, times its service factor where that counts (ELE-3). */

@@ -25,6 +25,7 @@ public enum Dimension {
     ANGLE("angle", "rad", Angle::new),
     ROTATIONAL_SPEED("rotational speed", "1/s", RotationalSpeed::new),
     DURATION("time", "s", Duration::new),
+    WORKING_TIME("working time", "s", WorkingTime::new),
     LEAK_COEFFICIENT("leak coefficient", "kg/(s·Pa)", LeakCoefficient::new),
     FILTER_RESISTANCE("filter resistance", "Pa·s/m", FilterResistance::new),
     CAKE_RESISTANCE("cake resistance", "1/s", CakeResistance::new),

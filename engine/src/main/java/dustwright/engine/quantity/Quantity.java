@@ -21,6 +21,7 @@ public sealed interface Quantity
                 Angle,
                 RotationalSpeed,
                 Duration,
+                WorkingTime,
                 LeakCoefficient,
                 FilterResistance,
                 CakeResistance,

@@ -269,6 +269,9 @@ public final class Units {
         add(Dimension.DURATION, HOUR, "h", "hr");
         add(Dimension.DURATION, DAY, "d", "day", "days");
         add(Dimension.DURATION, YEAR_s, "year", "years");
+        add(Dimension.WORKING_TIME, 1, "s", "sec");
+        add(Dimension.WORKING_TIME, MINUTE, "min");
+        add(Dimension.WORKING_TIME, HOUR, "h", "hr");
         add(Dimension.FREQUENCY, 1 / (7 * DAY), "/week", "perweek", "aweek");
         add(Dimension.FREQUENCY, 1 / DAY, "/d", "/day");
         add(Dimension.FREQUENCY, 1 / HOUR, "/h");

@@ -38,8 +38,24 @@ public final class FilterDrop {
      * @example drop_Pa(0.02032, 14710, 100428, 0.24412) = 797.1
      */
     public static double drop_Pa(double velocity_mPerS, double drag_PaSPerM, double cake_perS, double load_kgPerM2) {
-        VELOCITY.check(velocity_mPerS);
-        return (DRAG.check(drag_PaSPerM) + CAKE.check(cake_perS) * LOAD.check(load_kgPerM2)) * velocity_mPerS;
+        return resistance_PaSPerM(drag_PaSPerM, cake_perS, load_kgPerM2) * VELOCITY.check(velocity_mPerS);
+    }
+
+    /**
+     * Resistance of conditioned cloth with a dust cake [Pa·s/m] (equation FLT-2).
+     *
+     * <pre>
+     * S = S_e + K_2 W
+     * </pre>
+     *
+     * @param drag_PaSPerM S_e [Pa·s/m]
+     * @param cake_perS K_2 [1/s]
+     * @param load_kgPerM2 W [kg/m²], 0 to 50
+     * @source as {@link #drop_Pa}, over the velocity
+     * @example resistance_PaSPerM(14710, 100428, 0.24412) = 39226.5
+     */
+    public static double resistance_PaSPerM(double drag_PaSPerM, double cake_perS, double load_kgPerM2) {
+        return DRAG.check(drag_PaSPerM) + CAKE.check(cake_perS) * LOAD.check(load_kgPerM2);
     }
 
     /**

@@ -17,13 +17,13 @@ import dustwright.engine.plant.Station;
 import dustwright.engine.plant.StationAir;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Density;
-import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.FreeAirVolume;
 import dustwright.engine.quantity.Frequency;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Volume;
+import dustwright.engine.quantity.WorkingTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -152,7 +152,7 @@ final class AirUseSheet {
                             "free air of pulses in a week",
                             new FreeAirVolume(result(pulses).si() * hours.vacuuming_s())),
                     new Term("Q", "free air while vacuum is on", result(pulses)),
-                    new Term("t", "vacuuming in a week, without waiting", new Duration(hours.vacuuming_s()))));
+                    new Term("t", "vacuuming in a week, without waiting", new WorkingTime(hours.vacuuming_s()))));
             return steps;
         });
     }

@@ -23,6 +23,7 @@ import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.WorkingTime;
 import dustwright.engine.receiver.HoldUp;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,12 +54,23 @@ final class ChangeLines {
     void write() {
         figure("dust-week", "Dust picked up in a week", new Mass(flow.collected_kg() / flow.weeks()), "mean of a year");
         writing.known("changes", "Changes a week", changes(), changeSteps());
+        Overload.of(plant.station(dust.station()), dust).ifPresent(this::notOverloaded);
         life();
         changeTime();
         waiting();
         duringChange();
         standingBy();
         notInflated();
+    }
+
+    private void notOverloaded(Overload over) {
+        List<Step> steps = new ArrayList<>(changeSteps());
+        steps.addAll(over.steps());
+        writing.known(
+                "changes-to-load",
+                "Changes a week were none filled above its safe working load; all else here is as it is filled",
+                Overload.frequency(over.changesPerWeek()),
+                steps);
     }
 
     private Frequency changes() {
@@ -84,7 +96,7 @@ final class ChangeLines {
     }
 
     private void changeTime() {
-        Duration time = new Duration(dust.changesPerWeek() * dust.line().change_s());
+        WorkingTime time = new WorkingTime(dust.changesPerWeek() * dust.line().change_s());
         List<Step> steps = new ArrayList<>(changeSteps());
         steps.add(step(
                 "DIS-6",
@@ -106,7 +118,7 @@ final class ChangeLines {
         inputs.add(new Term(
                 "t_week",
                 "for cleaning in a week, at most",
-                new Duration(dust.week().cleaning_s())));
+                new WorkingTime(dust.week().cleaning_s())));
         line.valve_kgPerS()
                 .ifPresent(valve -> inputs.add(new Term("valve", "discharge of the full valve", new MassFlow(valve))));
         inputs.add(new Term("H", "dust the receiver holds to its high level", new Mass(line.hopper_kg())));
@@ -127,9 +139,9 @@ final class ChangeLines {
         inputs.add(
                 new Term("n_change", "changes counted", new Ratio(flow.changes().size())));
         inputs.add(new Term("n_high", "times the receiver reached its high level", new Ratio(flow.highLevels())));
-        inputs.add(new Term("t_vac", "users vacuumed", new Duration(flow.vacuumed_s())));
-        inputs.add(new Term("t_change", "waited for changes", new Duration(flow.waitedForChange_s())));
-        inputs.add(new Term("t_high", "waited for the receiver", new Duration(flow.waitedForLevel_s())));
+        inputs.add(new Term("t_vac", "users vacuumed", new WorkingTime(flow.vacuumed_s())));
+        inputs.add(new Term("t_change", "waited for changes", new WorkingTime(flow.waitedForChange_s())));
+        inputs.add(new Term("t_high", "waited for the receiver", new WorkingTime(flow.waitedForLevel_s())));
         inputs.add(new Term("m_asked", "dust there was to pick up", new Mass(flow.asked_kg())));
         inputs.add(new Term("m_in", "dust that came in", new Mass(flow.collected_kg())));
     }
@@ -158,8 +170,8 @@ final class ChangeLines {
     /** Nights and days off left out. */
     private void worked() {
         Shifts shifts = plant.operation().shifts().orElseThrow();
-        Duration worked = new Duration(shifts.perWeek() * shifts.length().seconds());
-        Duration between = new Duration(worked.seconds() / dust.changesPerWeek());
+        WorkingTime worked = new WorkingTime(shifts.perWeek() * shifts.length().seconds());
+        WorkingTime between = new WorkingTime(worked.seconds() / dust.changesPerWeek());
         List<Step> steps = new ArrayList<>(changeSteps());
         steps.add(step(
                 "DIS-6",
@@ -195,9 +207,9 @@ final class ChangeLines {
         figure(
                 "waited-change",
                 "Vacuuming lost to changes, a week",
-                new Duration(flow.waitedForChange_s() / flow.weeks()),
+                new WorkingTime(flow.waitedForChange_s() / flow.weeks()),
                 "users wait while a container is changed");
-        Duration high = new Duration(flow.waitedForLevel_s() / flow.weeks());
+        WorkingTime high = new WorkingTime(flow.waitedForLevel_s() / flow.weeks());
         String meaning = "users wait while the receiver stands at its high level";
         figure("waited-level", "Vacuuming lost to a high receiver, a week", high, meaning);
         if (high.seconds() > 0) {
@@ -207,24 +219,24 @@ final class ChangeLines {
                     dust.set(),
                     Side.AT_MOST,
                     high,
-                    new Limit<>(new Duration(0), NOBODY_HELD),
+                    new Limit<>(new WorkingTime(0), NOBODY_HELD),
                     List.of(events(high, meaning)));
         }
         int users = Math.max(1, plant.usage().simultaneousUsers());
-        Duration work = new Duration(users * flow.waited_s() / flow.weeks());
+        WorkingTime work = new WorkingTime(users * flow.waited_s() / flow.weeks());
         writing.known(
                 "work-lost",
                 "Work lost by all users, a week",
                 work,
                 List.of(
-                        events(new Duration(flow.waited_s() / flow.weeks()), "time users wait in a week"),
+                        events(new WorkingTime(flow.waited_s() / flow.weeks()), "time users wait in a week"),
                         step(
                                 "DIS-7",
                                 "t_work = users · t",
                                 MASS_BALANCE,
                                 new Term("t_work", "work lost", work),
                                 new Term("users", "who vacuum at once", new Ratio(users)),
-                                new Term("t", "time they wait", new Duration(flow.waited_s() / flow.weeks())))));
+                                new Term("t", "time they wait", new WorkingTime(flow.waited_s() / flow.weeks())))));
         Mass left = new Mass(dust.leaves() ? (flow.asked_kg() - flow.collected_kg()) / flow.weeks() : 0);
         writing.known(
                 "left",
@@ -311,14 +323,14 @@ final class ChangeLines {
     /** What it would save to go on while a container is changed. */
     private void goingOn() {
         DustFlow other = Discharge.over(dust.line().withVacuumingGoingOn(true), dust.week(), flow.weeks(), 0);
-        Duration saved = new Duration((flow.waited_s() - other.waited_s()) / flow.weeks());
+        WorkingTime saved = new WorkingTime((flow.waited_s() - other.waited_s()) / flow.weeks());
         writing.known(
                 "going-on-saves",
                 "Going on in a change would save, a week",
                 saved,
                 List.of(
-                        events(new Duration(flow.waited_s() / flow.weeks()), "waiting when vacuuming stops"),
-                        events(new Duration(other.waited_s() / flow.weeks()), "waiting when it goes on"),
+                        events(new WorkingTime(flow.waited_s() / flow.weeks()), "waiting when vacuuming stops"),
+                        events(new WorkingTime(other.waited_s() / flow.weeks()), "waiting when it goes on"),
                         step("DIS-7", "t = t_stops − t_goes", MASS_BALANCE, new Term("t", "vacuuming saved", saved))));
     }
 

@@ -1,12 +1,8 @@
 package dustwright.engine.sheet;
 
-import dustwright.engine.finding.Outcome;
 import dustwright.engine.finding.Side;
 import dustwright.engine.network.DutyPoint;
-import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.network.InletResult;
-import dustwright.engine.network.Network;
-import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.FilterResistance;
@@ -33,13 +29,13 @@ final class CleaningInterval {
 
     private final Plant plant;
     private final Station station;
-    private final State set;
+    private final LoadedCloth cloth;
     private final List<Inlet> inlets;
 
     CleaningInterval(Plant plant, Station station, DustArrival arrival) {
         this.plant = plant;
         this.station = station;
-        this.set = arrival.duty().state().withFilter(FilterCondition.NORMAL);
+        this.cloth = new LoadedCloth(plant, station, arrival.duty().state().withFilter(FilterCondition.NORMAL));
         this.inlets = arrival.inlets();
     }
 
@@ -128,9 +124,7 @@ final class CleaningInterval {
     }
 
     private Optional<Tightest> at(double resistance_PaSPerM) {
-        Station loaded = station.withFilter(station.filter().withResistance(new FilterResistance(resistance_PaSPerM)));
-        Outcome<DutyPoint> solved = new DutyPointSolver(Network.compile(plant.withStation(loaded))).solve(set);
-        return solved.match(this::tightest, why -> Optional.empty());
+        return cloth.at(new FilterResistance(resistance_PaSPerM)).match(this::tightest, why -> Optional.empty());
     }
 
     private Optional<Tightest> tightest(DutyPoint duty) {

@@ -16,10 +16,10 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.Density;
-import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.WorkingTime;
 import dustwright.engine.rotaryvalve.RotaryValve;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,7 +76,7 @@ final class DischargeSheet {
                         FindingCode.CLEANING_TIME,
                         Place.Kind.USAGE,
                         Side.AT_MOST,
-                        new Limit<>(s.length(), Source.entered()),
+                        new Limit<>(new WorkingTime(s.length().seconds()), Source.entered()),
                         load.whyNothing()));
         if (shifts.isPresent() && week.isPresent()) {
             new ChangeLines(plant, station.container().orElseThrow(), week.get(), writing).write();
@@ -159,7 +159,13 @@ final class DischargeSheet {
                 parts,
                 new Term("ρ", "loose bulk density of what comes", loose),
                 Source.ownReading("bulk volumes add"));
-        writing.known("loose", "Loose bulk density of what comes", loose, List.of(mix));
+        writing.known(
+                "loose",
+                load.shiftMix().values().stream().filter(kg -> kg > 0).count() > 1
+                        ? "Loose bulk density of what comes, one mix all week"
+                        : "Loose bulk density of what comes",
+                loose,
+                List.of(mix));
         station.rotaryValve().ifPresent(valve -> {
             if (!valve.fillKnown()) {
                 writing.unknown("valve", "The full valve discharges of the week's dust", RotaryValveSheet.TOO_FAST);
@@ -210,7 +216,8 @@ final class DischargeSheet {
                                 new Term(
                                         "t",
                                         "vacuuming from change to change",
-                                        new Duration(BagFill.changeInterval_s(taken.kilograms(), rate.kgPerSecond()))),
+                                        new WorkingTime(
+                                                BagFill.changeInterval_s(taken.kilograms(), rate.kgPerSecond()))),
                                 new Term("m", "dust a container takes (BAG-4)", taken),
                                 new Term("ṁ", valveLimits ? "full valve (RTV-1)" : "largest rate", rate))));
     }
@@ -219,7 +226,7 @@ final class DischargeSheet {
 
     /** A stated mass takes longer than its rate says where users have to wait, and they go on until it is picked up. */
     private void cleaning(Shifts shifts, Optional<DustFlow> flow) {
-        Duration needed = new Duration(load.cleaning_s().orElseThrow());
+        WorkingTime needed = new WorkingTime(load.cleaning_s().orElseThrow());
         if (shifts.cleaning() instanceof Shifts.Cleaning.Minutes) {
             writing.given("cleaning", "Cleaning in each shift", needed);
             return;
@@ -235,7 +242,7 @@ final class DischargeSheet {
         List<Step> cleaning =
                 load.slowerThanItsRate() ? List.of(load.pickingUp().least().orElseThrow()) : List.of(byRate);
         writing.known("cleaning", "Cleaning in each shift, nobody waiting", needed, cleaning);
-        Duration longest = new Duration(
+        WorkingTime longest = new WorkingTime(
                 needed.seconds() + flow.map(DustFlow::longestWait_s).orElse(0.0));
         List<Step> steps = flow.map(f -> List.of(cleaning.get(0), longest(longest, needed, f)))
                 .orElse(cleaning);
@@ -246,11 +253,11 @@ final class DischargeSheet {
                 load.set(),
                 Side.AT_MOST,
                 longest,
-                new Limit<>(shifts.length(), Source.entered()),
+                new Limit<>(new WorkingTime(shifts.length().seconds()), Source.entered()),
                 steps);
     }
 
-    private static Step longest(Duration longest, Duration needed, DustFlow flow) {
+    private static Step longest(WorkingTime longest, WorkingTime needed, DustFlow flow) {
         return step(
                 "DIS-9",
                 "t_longest = t + t_wait",
@@ -260,14 +267,14 @@ final class DischargeSheet {
                 new Term(
                         "t_wait",
                         "most that users wait in a shift, weeks gone through from event to event (DIS-3)",
-                        new Duration(flow.longestWait_s())));
+                        new WorkingTime(flow.longestWait_s())));
     }
 
-    private void cleaningWithWaits(Duration longest, List<Step> steps, DustFlow flow) {
+    private void cleaningWithWaits(WorkingTime longest, List<Step> steps, DustFlow flow) {
         writing.known("cleaning-longest", "Cleaning in the longest shift, with waiting", longest, steps);
-        Duration vacuuming = new Duration(flow.vacuumed_s() / flow.weeks());
-        Duration waiting = new Duration(flow.waited_s() / flow.weeks());
-        Duration week = new Duration(vacuuming.seconds() + waiting.seconds());
+        WorkingTime vacuuming = new WorkingTime(flow.vacuumed_s() / flow.weeks());
+        WorkingTime waiting = new WorkingTime(flow.waited_s() / flow.weeks());
+        WorkingTime week = new WorkingTime(vacuuming.seconds() + waiting.seconds());
         writing.known(
                 "cleaning-week",
                 "Cleaning in a week, with waiting",

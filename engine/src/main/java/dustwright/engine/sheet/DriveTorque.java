@@ -54,9 +54,8 @@ public final class DriveTorque {
         }
         Place place = new Place(Place.Kind.PRODUCER, producer.id());
         Ratio most = new Ratio(1);
-        Optional<RotationalSpeed> rated =
-                producer.motor().ratedSpeed(plant.electrical().supply());
-        if (rated.isEmpty() || producer.coupling().isEmpty()) {
+        Optional<DriveTorque> known = of(plant, producer, result);
+        if (known.isEmpty()) {
             return Optional.of(Finding.unjudged(
                     FindingCode.PRODUCER_TORQUE,
                     place,
@@ -64,11 +63,9 @@ public final class DriveTorque {
                     Side.AT_MOST,
                     most,
                     CONSTANT_TORQUE,
-                    "How fast its motor runs is not known. "
-                            + missing(plant, producer.coupling().isEmpty(), rated.isEmpty())));
+                    missing(plant, producer)));
         }
-        DriveTorque torque = new DriveTorque(
-                producer, result, rated.get(), producer.coupling().get().machineSpeed(rated.get()));
+        DriveTorque torque = known.get();
         return Optional.of(Finding.of(
                 FindingCode.PRODUCER_TORQUE,
                 place,
@@ -79,7 +76,29 @@ public final class DriveTorque {
                 new Derivation(() -> torque.steps(plant.site().air()), CONSTANT_TORQUE)));
     }
 
-    private static String missing(Plant plant, boolean coupling, boolean motor) {
+    /** The rating that gives a state's power and its torque (ELE-46); empty where nobody knows how fast its motor runs. */
+    static Optional<Power> ratingAsked(Plant plant, VacuumProducer producer, ProducerResult result) {
+        return of(plant, producer, result).map(DriveTorque::rating);
+    }
+
+    /** Steps to that rating. */
+    static List<Step> ratingSteps(Plant plant, VacuumProducer producer, ProducerResult result) {
+        return of(plant, producer, result)
+                .orElseThrow()
+                .ratingSteps(plant.site().air());
+    }
+
+    private static Optional<DriveTorque> of(Plant plant, VacuumProducer producer, ProducerResult result) {
+        return producer.motor()
+                .ratedSpeed(plant.electrical().supply())
+                .flatMap(rated -> producer.coupling()
+                        .map(coupling -> new DriveTorque(producer, result, rated, coupling.machineSpeed(rated))));
+    }
+
+    /** What to enter where nobody knows how fast its motor runs. */
+    static String missing(Plant plant, VacuumProducer producer) {
+        boolean coupling = producer.coupling().isEmpty();
+        boolean motor = producer.motor().ratedSpeed(plant.electrical().supply()).isEmpty();
         List<String> entries = new ArrayList<>();
         if (motor) {
             entries.add(
@@ -90,7 +109,7 @@ public final class DriveTorque {
         if (coupling) {
             entries.add("\"coupled: direct\" or \"belt\" with its sheaves");
         }
-        return "Enter " + String.join(", and ", entries) + ".";
+        return "How fast its motor runs is not known. Enter " + String.join(", and ", entries) + ".";
     }
 
     private RotationalSpeed motorSpeed() {
@@ -115,20 +134,54 @@ public final class DriveTorque {
         return new Ratio(asked().newtonMetres() / given().newtonMetres());
     }
 
-    private List<Step> steps(Air air) {
+    private Term ratedSpeedTerm() {
+        return new Term("n_r", "rated speed of the motor", rated);
+    }
+
+    private Term motorSpeedTerm() {
+        return new Term("n_m", "speed of the motor", motorSpeed());
+    }
+
+    /** Shaft power, then the speed its motor turns at. */
+    private List<Step> turning(Air air) {
         List<Step> steps = new ArrayList<>(ProducerSteps.power(producer, air, result));
-        Term ratedSpeed = new Term("n_r", "rated speed of the motor", rated);
-        Term motorSpeed = new Term("n_m", "speed of the motor", motorSpeed());
-        Term asked = new Term("M", "torque asked of the motor", asked());
-        Term given = new Term("M_n", "rated torque", given());
         steps.add(step(
                 "ELE-41",
                 "n_m = n n_r / n_f",
                 RATIO,
-                motorSpeed,
+                motorSpeedTerm(),
                 new Term("n", "speed of the producer", result.speed()),
-                ratedSpeed,
+                ratedSpeedTerm(),
                 new Term("n_f", "speed of the producer there, by belt or coupling", machineThere)));
+        return steps;
+    }
+
+    private Power rating() {
+        return new Power(MotorRating.onDrive_W(
+                result.shaftPower().watts(),
+                rated.revolutionsPerSecond(),
+                motorSpeed().revolutionsPerSecond()));
+    }
+
+    private List<Step> ratingSteps(Air air) {
+        List<Step> steps = turning(air);
+        steps.add(step(
+                "ELE-46",
+                "P_r = P max(1, n_r / n_m)",
+                CONSTANT_TORQUE,
+                new Term("P_r", "rating that gives this power and its torque", rating()),
+                new Term("P", "shaft power", result.shaftPower()),
+                ratedSpeedTerm(),
+                motorSpeedTerm()));
+        return steps;
+    }
+
+    private List<Step> steps(Air air) {
+        List<Step> steps = turning(air);
+        Term ratedSpeed = ratedSpeedTerm();
+        Term motorSpeed = motorSpeedTerm();
+        Term asked = new Term("M", "torque asked of the motor", asked());
+        Term given = new Term("M_n", "rated torque", given());
         steps.add(step(
                 "ELE-40",
                 "M = P / (2 π n_m)",

@@ -1,5 +1,6 @@
 package dustwright.engine.sheet;
 
+import dustwright.engine.air.Air;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.Derivation;
 import dustwright.engine.finding.Finding;
@@ -11,11 +12,15 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.hazard.DustFamily;
 import dustwright.engine.hazard.SurfaceLimit;
+import dustwright.engine.network.ProducerResult;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
+import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.Count;
+import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.TemperatureRise;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -153,6 +158,31 @@ public record DustHeat(Optional<Limit<Temperature>> limit, List<Step> steps, Str
                 Side.AT_MOST,
                 leaving,
                 limit.get().value(),
+                new Derivation(all, limit.get().source())));
+    }
+
+    /**
+     * The same of a producer that passes too little air for a temperature to be told: the air that would leave it no hotter than the dusts
+     * allow.
+     */
+    Optional<Finding> starved(VacuumProducer producer, String state, ProducerResult result, Air site) {
+        if (limit.isEmpty()) {
+            return open.isEmpty() ? Optional.empty() : Optional.of(notKnown(producer.id(), state));
+        }
+        TemperatureRise most = new TemperatureRise(
+                limit.get().value().kelvin() - site.temperature().kelvin());
+        if (most.kelvin() <= 0) {
+            return leaving(producer.id(), state, site.temperature(), List.of());
+        }
+        List<Step> all = new ArrayList<>(steps);
+        all.addAll(ProducerSteps.airForRise(producer, site, result, most));
+        return Optional.of(Finding.of(
+                FindingCode.HOT_SURFACE,
+                new Place(Place.Kind.PRODUCER, producer.id()),
+                state,
+                Side.AT_LEAST,
+                FreeAirFlow.of(result.flow()),
+                ProducerSteps.airForRise(result, most),
                 new Derivation(all, limit.get().source())));
     }
 

@@ -18,11 +18,13 @@ import dustwright.engine.quantity.CakeResistance;
 import dustwright.engine.quantity.ClothLoad;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.FilterResistance;
+import dustwright.engine.quantity.GasConstant;
 import dustwright.engine.quantity.MassFlow;
-import dustwright.engine.quantity.PressureDifference;
+import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Velocity;
+import dustwright.engine.quantity.WorkingTime;
 import dustwright.engine.receiver.Filter;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.receiver.FilterDrop;
@@ -38,6 +40,8 @@ import java.util.Optional;
 final class FilterSheet {
     private static final Source COST_MANUAL =
             Source.published("EPA Air Pollution Control Cost Manual, 6th ed., EPA/452/B-02-001, Section 6 Chapter 1");
+    private static final Source NETWORK =
+            Source.published("laminar flow through cloth, filter drag Δp = S V, as in EPA/452/B-02-001");
     private static final String NO_DUST =
             "No dust reaches this filter: enter \"feed\" of the inlets that are open together.";
     private static final Source A_SHIFT = Source.ownReading(
@@ -87,12 +91,15 @@ final class FilterSheet {
         StationResult result = arrival.station();
         writing.known("filtration", "Filtration velocity, " + arrival.state(), velocity(result), filtration(result));
         for (FilterCondition condition : FilterCondition.values()) {
-            FilterResistance resistance = filter.resistance(condition);
             String words = condition.name().toLowerCase(Locale.ROOT);
-            writing.tried(
+            Step stated =
+                    Writing.stated("S", "resistance, cloth " + words, filter.resistance(condition), Source.entered());
+            solvedDrop(
                     "drop-" + words,
-                    "Pressure drop then, cloth " + words,
-                    () -> List.of(drop(velocity(result), resistance, new ClothLoad(0), new CakeResistance(0))));
+                    "Pressure drop in that set at the flow it then has, cloth " + words,
+                    arrival,
+                    filter.resistance(condition),
+                    List.of(stated));
         }
     }
 
@@ -118,50 +125,92 @@ final class FilterSheet {
                         new Term("A", "cloth area", filter.cloth())));
     }
 
-    private static Step drop(Velocity velocity, FilterResistance drag, ClothLoad load, CakeResistance cake) {
-        double drop_Pa = FilterDrop.drop_Pa(
-                velocity.metresPerSecond(), drag.pascalSecondsPerMetre(), cake.perSecond(), load.kgPerSquareMetre());
-        return step(
-                "FLT-2",
-                "Δp = S V + K2 W V",
-                COST_MANUAL,
-                new Term("Δp", "pressure drop over the filter", new PressureDifference(drop_Pa)),
-                new Term("S", "resistance without the new cake", drag),
-                new Term("V", "filtration velocity", velocity),
-                new Term("K2", "specific resistance of the cake", cake),
-                new Term("W", "dust on the cloth", load));
+    /** By the network solved with the cloth at a resistance: a greater one lets less air through. */
+    private void solvedDrop(
+            String what, String name, DustArrival arrival, FilterResistance resistance, List<Step> before) {
+        LoadedCloth cloth = new LoadedCloth(plant, station, arrival.duty().state());
+        cloth.at(resistance)
+                .match(
+                        duty -> {
+                            List<Step> steps = new ArrayList<>(before);
+                            steps.add(drop(cloth.here(duty), resistance));
+                            writing.known(what, name, cloth.here(duty).filterLoss(), steps);
+                            return true;
+                        },
+                        why -> {
+                            writing.unknown(what, name, "The network has no solution with such a cloth: " + why);
+                            return false;
+                        });
     }
 
-    /** Pressure drop over time with nothing cleaned, at the flow of the solved state. */
+    private Step drop(StationResult result, FilterResistance resistance) {
+        return step(
+                "FLT-1",
+                "Δp = p − √(p² − 2 S R T w / A)",
+                NETWORK,
+                new Term("Δp", "pressure drop over the filter", result.filterLoss()),
+                new Term("p", "static pressure in the receiver, the network solved with this cloth", result.receiver()),
+                new Term("S", "resistance", resistance),
+                new Term(
+                        "R",
+                        "gas constant of the moist air",
+                        new GasConstant(plant.site().air().gasConstant_JPerKgK())),
+                new Term(
+                        "T",
+                        "air temperature at the cloth",
+                        filter.temperature(plant.site().air().temperature())),
+                new Term("w", "air through the filter, the network solved with this cloth", result.throughFilter()),
+                new Term("A", "cloth area", filter.cloth()));
+    }
+
+    /** Pressure drop over time with nothing cleaned: dust goes on coming, and the air falls as the cloth loads. */
     private void growth(DustArrival arrival) {
         Optional<CakeResistance> cake = cake(arrival);
         if (cake.isEmpty()) {
             writing.unknown("cake", "Growth of the pressure drop", missingCake(arrival));
             return;
         }
-        Velocity velocity = velocity(arrival.station());
         for (Duration time : TIMES) {
             long minutes = Math.round(time.seconds() / 60);
-            writing.tried(
-                    "drop-" + minutes + "min", setName(arrival) + ": pressure drop after " + minutes + " min", () -> {
-                        List<Step> steps = new ArrayList<>();
-                        steps.add(reaching(arrival));
-                        MassFlow reaching = (MassFlow) steps.get(0).result().value();
-                        ClothLoad load = new ClothLoad(reaching.kgPerSecond()
-                                * time.seconds()
-                                / filter.cloth().squareMetres());
-                        steps.add(step(
-                                "FLT-3",
-                                "W = ṁ t / A",
-                                COST_MANUAL,
-                                new Term("W", "dust on the cloth", load),
-                                new Term("ṁ", "dust that reaches the cloth", reaching),
-                                new Term("t", "running time since the cleaning", time),
-                                new Term("A", "cloth area", filter.cloth())));
-                        steps.add(drop(velocity, filter.normal(), load, cake.get()));
-                        return steps;
-                    });
+            String what = "drop-" + minutes + "min";
+            String name = setName(arrival) + ": pressure drop after " + minutes + " min, at the flow it then has";
+            try {
+                List<Step> steps = loaded(arrival, time, cake.get());
+                FilterResistance grown =
+                        (FilterResistance) steps.get(steps.size() - 1).result().value();
+                solvedDrop(what, name, arrival, grown, steps);
+            } catch (OutOfRangeException outside) {
+                writing.unknown(what, name, "Outside its formula: " + outside.getMessage() + ".");
+            }
         }
+    }
+
+    /** Steps to the resistance of the cloth after a time. */
+    private List<Step> loaded(DustArrival arrival, Duration time, CakeResistance cake) {
+        Step reaching = reaching(arrival);
+        ClothLoad load = new ClothLoad(
+                reaching.result().value().si() * time.seconds() / filter.cloth().squareMetres());
+        FilterResistance grown = new FilterResistance(FilterDrop.resistance_PaSPerM(
+                filter.normal().pascalSecondsPerMetre(), cake.perSecond(), load.kgPerSquareMetre()));
+        Term onCloth = new Term("W", "dust on the cloth", load);
+        return List.of(
+                reaching,
+                step(
+                        "FLT-3",
+                        "W = ṁ t / A",
+                        COST_MANUAL,
+                        onCloth,
+                        reaching.result(),
+                        new Term("t", "running time since the cleaning", time),
+                        new Term("A", "cloth area", filter.cloth())),
+                step(
+                        "FLT-2",
+                        "S = S_e + K2 W",
+                        COST_MANUAL,
+                        new Term("S", "resistance with the new cake", grown),
+                        new Term("S_e", "resistance without it, the normal one", filter.normal()),
+                        new Term("K2", "specific resistance of the cake", cake),
+                        onCloth));
     }
 
     private Step reaching(DustArrival arrival) {
@@ -200,18 +249,19 @@ final class FilterSheet {
     }
 
     /** What is asked; where nothing is, a filter that is cleaned between shifts must last while a shift vacuums. */
-    private Optional<Limit<Duration>> leastInterval() {
+    private Optional<Limit<WorkingTime>> leastInterval() {
         return plant.requirements()
                 .receiver()
                 .cleaningInterval()
+                .map(limit -> new Limit<>(new WorkingTime(limit.value().seconds()), limit.source()))
                 .or(() -> plant.operation()
                         .shifts()
                         .flatMap(shifts -> load.cleaning_s()
                                 .map(time_s -> Math.min(time_s, shifts.length().seconds())))
-                        .map(time_s -> new Limit<>(new Duration(time_s), A_SHIFT)));
+                        .map(time_s -> new Limit<>(new WorkingTime(time_s), A_SHIFT)));
     }
 
-    private record Found(String set, Duration time) {}
+    private record Found(String set, WorkingTime time) {}
 
     private Optional<Found> interval(DustArrival arrival) {
         String set = setName(arrival);
@@ -250,7 +300,7 @@ final class FilterSheet {
         if (time.isEmpty()) {
             intervalNotKnown(set, "Outside the formula of the running time, see the filter's sheet.");
         }
-        return time.map(t -> new Found(set, (Duration) t));
+        return time.map(t -> new Found(set, (WorkingTime) t));
     }
 
     private Optional<Found> intervalUnknown(String set, String why) {
@@ -341,7 +391,7 @@ final class FilterSheet {
                 "FLT-7",
                 "t = W A / ṁ",
                 Source.published("mass balance over the cloth"),
-                new Term("t", "running time from cleaning to cleaning", new Duration(time_s)),
+                new Term("t", "running time from cleaning to cleaning", new WorkingTime(time_s)),
                 new Term("W", "dust the cloth may take", load),
                 new Term("A", "cloth area", filter.cloth()),
                 reaching.result());

@@ -17,7 +17,10 @@ final class InstrumentSheet {
                 .map(tagged -> Entry.words(
                         "instrument-" + tagged.tag() + "/" + station.id(),
                         tagged.tag() + ", " + tagged.service(),
-                        words(tagged.signal()),
+                        words(tagged.signal())
+                                + tagged.missing()
+                                        .map(device -> "; not counted: this plant describes no " + device)
+                                        .orElse(""),
                         List.of(),
                         tagged.source()))
                 .toList();

@@ -21,7 +21,8 @@ import java.util.Set;
 
 /**
  * Instruments and signals of a station: what its default sequence wires, by the tags of that sequence, then what it measures and what a
- * bag's stand, further producers and bleeds bring.
+ * bag's stand, further producers and bleeds bring. What the sequence wires for a device that the plant file could describe and does not
+ * stands in the list, is said to be so, and counts for nothing.
  */
 final class Instruments {
     private static final Source SEQUENCE = new Source(
@@ -42,8 +43,15 @@ final class Instruments {
      * @param service where it sits and what for
      * @param source the plant file where it describes this very thing; practice where the trade fits it to what is described
      * @param load what it puts on the control supply; none where no wire leads to it
+     * @param missing the device it belongs to, where the plant does not describe one
      */
-    record Tagged(Instrument instrument, String tag, String service, Source source, Optional<Load> load) {
+    record Tagged(
+            Instrument instrument,
+            String tag,
+            String service,
+            Source source,
+            Optional<Load> load,
+            Optional<String> missing) {
         Instrument.Signal signal() {
             return instrument.signal();
         }
@@ -105,6 +113,9 @@ final class Instruments {
                 usual("TSH-" + (loop + 2), of + " discharge air");
             }
             usual("II-" + loop, of + " motor current");
+            if (producer.driven() && list.stream().noneMatch(t -> t.tag().equals("YS-" + (loop + 3)))) {
+                usual("YS-" + (loop + 3), of + " drive: healthy or fault");
+            }
             if (producer.drive() instanceof Drive.Holding) {
                 described("ST-" + (loop + 3), of + " speed of the drive");
             }
@@ -147,7 +158,39 @@ final class Instruments {
 
     private void add(String tag, String service, Source source) {
         Instrument instrument = Instrument.of(tag.substring(0, tag.indexOf('-')));
-        list.add(new Tagged(instrument, tag, service, source, load(instrument, tag)));
+        list.add(new Tagged(
+                instrument,
+                tag,
+                service,
+                source,
+                load(instrument, tag),
+                source.equals(SEQUENCE) ? missing(tag) : Optional.empty()));
+    }
+
+    /** What the plant file could describe for a tag of the sequence and does not. */
+    private Optional<String> missing(String tag) {
+        return switch (tag) {
+            case "PDSH-105" -> unless(station.safetyFilter().isPresent(), "safety filter");
+            case "ZSO-106", "XV-106" -> unless(station.vent().isPresent(), "vent valve");
+            case "YS-123", "SSH-123" -> withoutDrive(0);
+            case "YS-133", "SSH-133" -> withoutDrive(1);
+            case "SSL-110", "ISH-110", "ZSC-110", "XY-110", "YL-110" ->
+                unless(station.rotaryValve().isPresent(), "rotary valve");
+            case "LSH-101", "YL-101" -> unless(station.receiver().probe().isPresent(), "level probe of the receiver");
+            case "LSH-111", "ZSC-111", "HS-203", "HS-204", "YL-111", "YL-112", "YL-113" ->
+                unless(station.container().isPresent(), "container");
+            default -> Optional.empty();
+        };
+    }
+
+    private Optional<String> withoutDrive(int producer) {
+        return unless(
+                station.producers().get(producer).driven(),
+                "drive of producer " + station.producers().get(producer).id());
+    }
+
+    private static Optional<String> unless(boolean described, String device) {
+        return described ? Optional.empty() : Optional.of(device);
     }
 
     /** Pulse valves and automated valves are solenoids, other relays switch motors, and the horn is one with the lamps. */

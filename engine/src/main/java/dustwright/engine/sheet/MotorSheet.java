@@ -17,6 +17,7 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.ElectricCurrent;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
@@ -95,20 +96,31 @@ final class MotorSheet {
             entries.add(Entry.given(id("motor-at-site"), "What it gives at this site", stated.get(), Source.entered()));
             return;
         }
-        double altitude_m = StandardAtmosphere.altitude_m(site.ambient().pascals());
-        Temperature most = new Temperature(MotorRating.greatestAmbient_K(Math.min(altitude_m, MotorRating.HIGHEST_m)));
-        if (altitude_m <= MotorRating.HIGHEST_m && site.temperature().compareTo(most) <= 0) {
+        if (VacuumProducer.nameplateHolds(site)) {
             return;
         }
-        String why = String.format(
-                Locale.ROOT,
-                "Motors give their nameplate up to %.0f °C at this altitude of %.0f m (none above 4000 m): enter \"motor at site\", what its"
-                        + " maker says it gives here.",
-                most.kelvin() - 273.15,
-                altitude_m);
+        Temperature most = hottest(site);
+        String why = nameplateUpTo(site) + " enter \"motor at site\", what its maker says it gives here.";
         entries.add(Entry.unknown(id("motor-at-site"), "What it gives at this site", why));
         findings.add(Finding.unjudged(
                 FindingCode.MOTOR_AT_SITE, use.place(), Sheet.ANY_SET, Side.AT_MOST, most, RATED_UP_TO, why));
+    }
+
+    private static Temperature hottest(Air site) {
+        return new Temperature(MotorRating.greatestAmbient_K(Math.min(altitude_m(site), MotorRating.HIGHEST_m)));
+    }
+
+    private static double altitude_m(Air site) {
+        return StandardAtmosphere.altitude_m(site.ambient().pascals());
+    }
+
+    /** How far motors give their nameplate at the height of a site, for what to do then. */
+    static String nameplateUpTo(Air site) {
+        return String.format(
+                Locale.ROOT,
+                "Motors give their nameplate up to %.0f °C at this altitude of %.0f m (none above 4000 m):",
+                hottest(site).kelvin() - 273.15,
+                altitude_m(site));
     }
 
     /** A stated current against the least that its power takes from this supply without any loss. */

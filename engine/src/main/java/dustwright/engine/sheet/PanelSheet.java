@@ -81,19 +81,31 @@ final class PanelSheet {
                 .toList();
     }
 
+    private static String numbers(List<Instruments.Tagged> instruments) {
+        return number(instruments, Signal.DIGITAL_INPUT) + " digital in, "
+                + number(instruments, Signal.ANALOGUE_INPUT) + " analogue in, "
+                + number(instruments, Signal.DIGITAL_OUTPUT) + " digital out";
+    }
+
     private static long number(List<Instruments.Tagged> instruments, Signal signal) {
         return instruments.stream().filter(i -> i.signal() == signal).count();
     }
 
     private ElectricPower control() {
-        List<Instruments.Tagged> instruments = Instruments.of(plant);
+        List<Instruments.Tagged> all = Instruments.of(plant);
+        List<Instruments.Tagged> instruments =
+                all.stream().filter(i -> i.missing().isEmpty()).toList();
+        List<Instruments.Tagged> missing =
+                all.stream().filter(i -> i.missing().isPresent()).toList();
         List<Count> counts = counts(instruments);
         entries.add(Entry.words(
                 "signals",
                 "Signals of all stations, as their lists of instruments",
-                number(instruments, Signal.DIGITAL_INPUT) + " digital in, "
-                        + number(instruments, Signal.ANALOGUE_INPUT) + " analogue in, "
-                        + number(instruments, Signal.DIGITAL_OUTPUT) + " digital out; spare not counted",
+                numbers(instruments) + "; spare not counted"
+                        + (missing.isEmpty()
+                                ? ""
+                                : ", nor " + numbers(missing)
+                                        + " that the default sequence wires to what this plant does not describe"),
                 List.of(),
                 Source.commonPractice()));
         List<Term> terms = counts.stream()

@@ -7,10 +7,10 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
 import dustwright.engine.plant.Zone;
-import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.WorkingTime;
 import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -123,7 +123,7 @@ record PickingUp(Optional<Step> least, List<String> withoutFeed) {
                 "DIS-10",
                 "t = Σ (m / f) / n",
                 inputs,
-                new Term("t", "least time to pick it all up", new Duration(work_s / users)),
+                new Term("t", "least time to pick it all up", new WorkingTime(work_s / users)),
                 BOUND);
     }
 }

@@ -2,6 +2,7 @@ package dustwright.engine.sheet;
 
 import dustwright.engine.air.SaturationPressure;
 import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.electrical.Supply;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
@@ -28,6 +29,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What a vacuum producer comes to over all sets of open inlets: load, heat, slip, turndown of its drive, belt. */
 final class ProducerSheet {
@@ -36,6 +38,9 @@ final class ProducerSheet {
 
     /** Published machine tables are good to 4 % (Jenkins, Blower and Vacuum Best Practices, 2022): less is not felt. */
     private static final double UNFELT = 0.04;
+
+    private static final String RATING_ASKED = "Rated power asked of its motor, 10 % spare";
+    private static final String MOTOR_ASKED = "Next standard motor, 10 % spare";
 
     private static final Source PARTIAL_PRESSURES = Source.fromMemory(
             "partial pressures, as in the performance standard for liquid-ring pumps of the Heat Exchange Institute");
@@ -47,23 +52,28 @@ final class ProducerSheet {
 
     private final Plant plant;
     private final VacuumProducer producer;
+    private final boolean pausesKnown;
     private final List<Entry> entries = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private ProducerSheet(Plant plant, VacuumProducer producer) {
+    private ProducerSheet(Plant plant, VacuumProducer producer, boolean pausesKnown) {
         this.plant = plant;
         this.producer = producer;
+        this.pausesKnown = pausesKnown;
     }
 
     /** A producer's result in a set. */
-    private record Run(String set, ProducerResult result, boolean asked) {
+    private record Run(String set, ProducerResult result, boolean asked, boolean vented) {
         String words() {
             return asked ? "set " + set : set;
         }
     }
 
-    static Sheet of(Plant plant, VacuumProducer producer, List<DutyPoint> duties, List<DutyPoint> pauses) {
-        return new ProducerSheet(plant, producer).sheet(runs(producer, duties), runs(producer, pauses));
+    static Sheet of(Plant plant, VacuumProducer producer, Sheets.Solved solved) {
+        List<DutyPoint> pauses =
+                Stream.concat(solved.shut().stream(), solved.vented().stream()).toList();
+        return new ProducerSheet(plant, producer, solved.pausesKnown())
+                .sheet(runs(producer, solved.duties()), runs(producer, pauses));
     }
 
     private static List<Run> runs(VacuumProducer producer, List<DutyPoint> duties) {
@@ -75,7 +85,8 @@ final class ProducerSheet {
                                 duty.state().name(),
                                 p,
                                 !duty.state().open().isEmpty()
-                                        && duty.state().ventedStations().isEmpty())))
+                                        && duty.state().ventedStations().isEmpty(),
+                                !duty.state().ventedStations().isEmpty())))
                 .toList();
     }
 
@@ -104,10 +115,10 @@ final class ProducerSheet {
             all.addAll(pauses);
             Run worst = greatest(all, r -> r.result().shaftPower().watts());
             motorLoad(worst);
-            motorAsked(runs, worst);
+            motorAsked(all, runs.stream().allMatch(r -> r.result().checkValveShut()));
             heat(all);
             sealWater(runs);
-            torque(runs);
+            torque(all);
             turndown(runs, turning);
         }
         return new Sheet(
@@ -256,37 +267,101 @@ final class ProducerSheet {
         }
     }
 
-    /** A machine whose check valve is shut in every set shows nothing of what it needs when it is the one that works. */
-    private void motorAsked(List<Run> runs, Run worst) {
-        Power shaft = worst.result().shaftPower();
-        if (runs.stream().allMatch(r -> r.result().checkValveShut())) {
-            entries.add(Entry.unknown(
-                    id("motor-asked"), "Next standard motor, 10 % spare", "It passes air in none of the sets asked."));
+    /** A rating by power and, on a drive, by torque; then the next standard motor, where those give their nameplate here. */
+    private void motorAsked(List<Run> all, boolean shutInEverySet) {
+        Optional<String> open = ratingOpen(all, shutInEverySet);
+        if (open.isPresent()) {
+            entries.add(Entry.unknown(id("rating-asked"), RATING_ASKED, open.get()));
+            entries.add(Entry.unknown(id("motor-asked"), MOTOR_ASKED, open.get()));
             return;
         }
-        boolean sixty = plant.electrical()
-                .supply()
-                .map(s -> s.basis() == dustwright.engine.electrical.Supply.Basis.NEC)
-                .orElse(true);
+        Run most = greatest(all, run -> rating(run).orElseThrow().watts());
+        List<Step> steps = new ArrayList<>(
+                producer.driven()
+                        ? DriveTorque.ratingSteps(plant, producer, most.result())
+                        : ProducerSteps.power(producer, plant.site().air(), most.result()));
+        Power alone = rating(most).orElseThrow();
+        Power asked = new Power(alone.watts() * (1 + SPARE));
+        Step spare = new Step(
+                "ELE-1",
+                "P_asked = P_r (1 + spare)",
+                List.of(
+                        new Term(
+                                "P_r",
+                                "power" + (producer.driven() ? " or torque" : "") + " asked, " + most.words(),
+                                alone),
+                        new Term("spare", "10 to 15 % is usual", new Ratio(SPARE))),
+                new Term("P_asked", "rated power asked", asked),
+                Source.commonPractice());
+        steps.add(spare);
+        entries.add(Entry.known(id("rating-asked"), RATING_ASKED + ", " + most.words(), asked, steps));
+        standardMotor(asked, steps);
+    }
+
+    /** Why nobody knows the rating asked; empty where it is known. */
+    private Optional<String> ratingOpen(List<Run> all, boolean shutInEverySet) {
+        if (shutInEverySet) {
+            return Optional.of("It passes air in none of the sets asked.");
+        }
+        if (!pausesKnown) {
+            return Optional.of(
+                    "A pause has no solution, all inlets shut or the vent valve open, and nobody knows what it takes there.");
+        }
+        if (all.stream().anyMatch(run -> rating(run).isEmpty())) {
+            return Optional.of(
+                    "Its drive may ask more torque than its power shows. " + DriveTorque.missing(plant, producer));
+        }
+        return all.stream()
+                .filter(run -> run.vented() && run.result().beyondPoints())
+                .findFirst()
+                .map(run -> "It runs before the first point of its curve, " + run.set()
+                        + ", and its power there is not measured: enter points of the curve down to that vacuum.");
+    }
+
+    /** The rating a state asks; empty where the motor's speed on its drive is not known. */
+    private Optional<Power> rating(Run run) {
+        return producer.driven()
+                ? DriveTorque.ratingAsked(plant, producer, run.result())
+                : Optional.of(run.result().shaftPower());
+    }
+
+    private void standardMotor(Power asked, List<Step> before) {
+        Optional<Supply> supply = plant.electrical().supply();
+        if (supply.filter(s -> s.phases() != 3).isPresent()) {
+            entries.add(
+                    Entry.unknown(
+                            id("motor-asked"),
+                            MOTOR_ASKED,
+                            "The standard ratings here are of three-phase motors: ask a motor's maker for the rated power above on one phase."));
+            return;
+        }
+        if (!VacuumProducer.nameplateHolds(plant.site().air())) {
+            entries.add(
+                    Entry.unknown(
+                            id("motor-asked"),
+                            MOTOR_ASKED,
+                            MotorSheet.nameplateUpTo(plant.site().air())
+                                    + " ask a motor's maker for one that gives the rated power above here, and enter it as \"motor at site\"."));
+            return;
+        }
+        boolean sixty = supply.map(s -> s.basis() == Supply.Basis.NEC).orElse(true);
         try {
-            Power asked = sixty
-                    ? new Power(MotorRating.nextHorsepower(shaft.watts(), SPARE) * MotorRating.HORSEPOWER_W)
-                    : new Power(1000 * MotorRating.nextKilowatts(shaft.watts(), SPARE));
-            entries.add(Entry.known(
-                    id("motor-asked"),
-                    "Next standard motor, 10 % spare",
-                    asked,
-                    List.of(new Step(
-                            "ELE-1",
-                            "P_motor ≥ P_shaft (1 + spare)",
-                            List.of(
-                                    new Term("P_shaft", "greatest shaft power, " + worst.words(), shaft),
-                                    new Term("spare", "10 to 15 % is usual", new Ratio(SPARE))),
-                            new Term("P_motor", "next standard rating", asked),
-                            RATINGS))));
+            Power motor = sixty
+                    ? new Power(MotorRating.nextHorsepower(asked.watts(), 0) * MotorRating.HORSEPOWER_W)
+                    : new Power(1000 * MotorRating.nextKilowatts(asked.watts(), 0));
+            List<Step> steps = new ArrayList<>(before);
+            steps.add(new Step(
+                    "ELE-1",
+                    "P_motor ≥ P_asked",
+                    List.of(new Term("P_asked", "rated power asked", asked)),
+                    new Term(
+                            "P_motor",
+                            "next standard rating" + (producer.driven() ? ", of the same rated speed" : ""),
+                            motor),
+                    RATINGS));
+            entries.add(Entry.known(id("motor-asked"), MOTOR_ASKED, motor, steps));
         } catch (IllegalArgumentException beyondTable) {
-            entries.add(Entry.unknown(
-                    id("motor-asked"), "Next standard motor, 10 % spare", String.valueOf(beyondTable.getMessage())));
+            entries.add(Entry.unknown(id("motor-asked"), MOTOR_ASKED, String.valueOf(beyondTable.getMessage())));
         }
     }
 
@@ -305,6 +380,23 @@ final class ProducerSheet {
             return;
         }
         Run hottest = greatest(passing, r -> r.result().rise().kelvin());
+        if (!ProducerSteps.tellsTemperature(hottest.result())) {
+            entries.add(Entry.unknown(
+                    id,
+                    name,
+                    "No temperature is worth telling of " + hottest.words()
+                            + ": it passes too little air to carry its heat away, and the machine itself overheats. Let air in there, by a"
+                            + " relief valve or a bleed, or stop it."));
+            station(producer)
+                    .flatMap(station -> DustHeat.at(plant, station)
+                            .starved(
+                                    producer,
+                                    hottest.set(),
+                                    hottest.result(),
+                                    plant.site().air()))
+                    .ifPresent(findings::add);
+            return;
+        }
         TemperatureRise rise = hottest.result().rise();
         Temperature leaving = new Temperature(plant.site().air().temperature().kelvin() + rise.kelvin());
         entries.add(Entry.known(
@@ -446,7 +538,8 @@ final class ProducerSheet {
                                             finding.derivation().steps().get(0).formula())
                                     : Entry.known(
                                             id("motor-torque"),
-                                            name + ", set " + worst.run().set(),
+                                            name + ", at its greatest, "
+                                                    + worst.run().words(),
                                             finding.value(),
                                             finding.derivation().steps()));
                     entries.add(Entry.unknown(

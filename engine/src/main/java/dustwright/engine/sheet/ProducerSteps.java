@@ -11,9 +11,12 @@ import dustwright.engine.producer.ProducerLaw;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Density;
+import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.GasConstant;
+import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.TemperatureRise;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,6 +30,9 @@ public final class ProducerSteps {
     private static final Source POWER =
             Source.published("rectangular indicator diagram of a displacement machine: displaced volume times"
                     + " pressure difference (CAGI handbook, blowers, 2022)");
+    /** Rise up to which a temperature is told: beyond it oil and seals are gone and no casing keeps the heat in the air [K]. */
+    private static final double MOST_TOLD_K = 500;
+
     private static final Source ENERGY =
             Source.published("first law: the work done on the air stays in it, cp 1005 J/(kg K)");
 
@@ -197,6 +203,38 @@ public final class ProducerSteps {
                 heating(result),
                 new Term("ΔT", "temperature rise of the air", result.rise()),
                 ENERGY);
+    }
+
+    /**
+     * Whether a rise is worth a temperature: a trickle of air would be thousands of kelvin hot by the balance, which leaves out that casing
+     * and oil take the heat then.
+     */
+    public static boolean tellsTemperature(ProducerResult result) {
+        return result.rise().kelvin() <= MOST_TOLD_K;
+    }
+
+    /** The air that would carry its heat away at a rise, in a state with less of it (equation PRD-38). */
+    public static List<Step> airForRise(VacuumProducer producer, Air air, ProducerResult result, TemperatureRise most) {
+        ProducerSteps writing = new ProducerSteps(producer, air);
+        writing.flowAndPower(result);
+        List<Term> inputs = new ArrayList<>(writing.heating(result));
+        inputs.remove(inputs.size() - 1);
+        inputs.add(new Term("ΔT_most", "rise it may have", most));
+        writing.add(
+                "PRD-38",
+                producer.machine() instanceof Machine.LobePump
+                        ? "w_least = D n Δp / (cp ΔT_most)"
+                        : "w_least = P / (cp ΔT_most)",
+                inputs,
+                new Term("w_least", "air that carries its heat away at that rise", airForRise(result, most)),
+                ENERGY);
+        return writing.steps;
+    }
+
+    /** The same, as free air. */
+    public static FreeAirFlow airForRise(ProducerResult result, TemperatureRise most) {
+        return FreeAirFlow.of(
+                new MassFlow(result.flow().kgPerSecond() * result.rise().kelvin() / most.kelvin()));
     }
 
     private void vacuumLimit(AbsolutePressure barometer) {

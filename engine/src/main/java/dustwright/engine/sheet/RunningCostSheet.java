@@ -211,6 +211,50 @@ final class RunningCostSheet {
         containers(all);
         labour(all, change_s / perYear);
         plant.stations().forEach(this::notInflated);
+        plant.stations().forEach(this::overloaded);
+    }
+
+    /** Fuller than its safe working load a container makes changes seem rare: what they cost when none is; said beside the sums. */
+    private void overloaded(Station station) {
+        Optional<Overload> over = DustWeek.at(station, weeks).flatMap(week -> Overload.of(station, week));
+        if (over.isEmpty()) {
+            return;
+        }
+        String id = "overload-cost-" + station.id();
+        String name = "More for containers and changes of " + station.id()
+                + " were none filled above its safe working load, a year, not in the sums";
+        if (costs.container().isEmpty() || costs.labour().isEmpty()) {
+            writing.unknown(id, name, "Enter \"container\" and \"labour\" of the costs.");
+            return;
+        }
+        DustWeek week = DustWeek.at(station, weeks).orElseThrow();
+        Money each = costs.container().get();
+        Price rate = costs.labour().get();
+        Duration change = new Duration(week.line().change_s());
+        int weeksPerYear = week.flow().weeks();
+        Ratio more = new Ratio((over.get().changesPerWeek() - week.changesPerWeek()) * weeksPerYear);
+        Money cost = new Money(
+                more.value() * each.amount() + LifeCycle.changeLabour(more.value(), change.seconds(), rate.si() * 3600),
+                each.currency());
+        List<Step> steps = new ArrayList<>(over.get().steps());
+        steps.add(step(
+                "DIS-6",
+                "N_more = (N_SWL − N) weeks",
+                DEFINITION,
+                new Term("N_more", "changes more in a year", more),
+                steps.get(0).result(),
+                new Term("N", "changes as it is filled", Overload.frequency(week.changesPerWeek())),
+                new Term("weeks", "of a year", new Ratio(weeksPerYear))));
+        steps.add(step(
+                "CST-27",
+                "cost = N_more (price + t rate)",
+                DEFINITION,
+                new Term("cost", "containers and changes more, a year", cost),
+                new Term("N_more", "changes more in a year", more),
+                new Term("price", "of one container", each),
+                new Term("t", "time of a change", change),
+                new Term("rate", "of labour", rate)));
+        writing.known(id, name, cost, steps);
     }
 
     /** Bags and their changes for not inflating; said beside the sums and in none of them. */

@@ -16,10 +16,10 @@ import dustwright.engine.plant.Shifts;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Coupling;
 import dustwright.engine.producer.VacuumProducer;
-import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.ElectricalEnergy;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.WorkingTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -78,12 +78,12 @@ final class StationEnergy {
                 "CST-11",
                 "h = n t",
                 BALANCE,
-                new Term("h", "hours of a year while users vacuum", new Duration(loaded_h * HOUR_s)),
+                new Term("h", "hours of a year while users vacuum", new WorkingTime(loaded_h * HOUR_s)),
                 new Term("n", "weeks worked in a year", new Ratio(weeks)),
                 new Term(
                         "t",
                         "vacuuming in a week, without waiting",
-                        new Duration(hours.get().vacuuming_s()))));
+                        new WorkingTime(hours.get().vacuuming_s()))));
         steps.add(energy("while users vacuum", mean, loaded_h, efficiency.get()));
         double unloaded_h = unloaded_h(shifts.get(), hours.get());
         if (shifts.get().producersRunOn() || unloaded_h > 0) {
@@ -115,11 +115,11 @@ final class StationEnergy {
     }
 
     /** How long the producers of a station turn in a year, loaded or not; empty where nobody says how long users vacuum. */
-    static Optional<Duration> turning(Plant plant, Station station, DustWays ways, List<DustWeek> weeks) {
+    static Optional<WorkingTime> turning(Plant plant, Station station, DustWays ways, List<DustWeek> weeks) {
         return plant.operation()
                 .shifts()
                 .flatMap(shifts -> CleaningHours.ofWeek(plant, ways.to(station), DustWeek.at(station, weeks))
-                        .map(hours -> new Duration(
+                        .map(hours -> new WorkingTime(
                                 shifts.weeksPerYear() * hours.vacuuming_s() + unloaded_h(shifts, hours) * HOUR_s)));
     }
 
@@ -132,7 +132,7 @@ final class StationEnergy {
                 BALANCE,
                 new Term("E", "electrical energy of a year " + when, new ElectricalEnergy(energy_kWh * 3.6e6)),
                 new Term("P", "shaft power " + when, power),
-                new Term("h", "hours of a year " + when, new Duration(hours * HOUR_s)),
+                new Term("h", "hours of a year " + when, new WorkingTime(hours * HOUR_s)),
                 new Term("η_motor", "efficiency of the motors", efficiency),
                 new Term("η_drive", driveWords(), drive));
     }

@@ -6,9 +6,9 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
-import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.ElectricalEnergy;
 import dustwright.engine.quantity.Power;
+import dustwright.engine.quantity.WorkingTime;
 import dustwright.engine.rotaryvalve.RotaryValve;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +25,7 @@ final class ValveEnergy {
         return station.rotaryValve().map(valve -> ofYear(valve, StationEnergy.turning(plant, station, ways, weeks)));
     }
 
-    private static Outcome<List<Step>> ofYear(RotaryValve valve, Optional<Duration> turning) {
+    private static Outcome<List<Step>> ofYear(RotaryValve valve, Optional<WorkingTime> turning) {
         if (valve.build().motor().isEmpty()) {
             return new Outcome.NotSolved<>("Enter \"motor\" of the rotary valve.");
         }
@@ -33,7 +33,7 @@ final class ValveEnergy {
             return new Outcome.NotSolved<>(StationEnergy.NO_HOURS);
         }
         Power motor = valve.build().motor().get();
-        Duration hours = turning.get();
+        WorkingTime hours = turning.get();
         return new Outcome.Solved<>(List.of(Writing.step(
                 "CST-30",
                 "E = P h",

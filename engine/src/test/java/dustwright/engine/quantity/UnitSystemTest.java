@@ -40,6 +40,14 @@ class UnitSystemTest {
         assertThat(UnitSystem.US.format(new Count(12_345))).hasToString("12345");
     }
 
+    /** A day of work has no twenty-four hours: a year's hours are never told in days. */
+    @Test
+    void hours_of_work_are_told_in_hours_and_spans_of_time_in_days() {
+        assertThat(UnitSystem.SI.format(new WorkingTime(5_896_800))).hasToString("1638.0 h");
+        assertThat(UnitSystem.SI.format(new Duration(5_896_800))).hasToString("68.3 d");
+        assertThat(UnitSystem.US.format(new WorkingTime(1800))).hasToString("30 min");
+    }
+
     @Test
     void what_rounds_to_zero_carries_no_sign() {
         assertThat(UnitSystem.SI.format(new PressureDifference(-0.1))).hasToString("0 Pa");

@@ -584,6 +584,60 @@ class ElectricalSheetsTest {
         assertThat(tags(three, Signal.DIGITAL_OUTPUT)).contains("XY-120", "XY-130", "XY-320");
     }
 
+    /** Of two producers one has a drive; neither vent valve nor safety filter, container nor receiver probe are described. */
+    @Test
+    void what_the_plant_does_not_describe_is_said_so_and_counted_nowhere() {
+        Plant one = direct(15, nec(480));
+        Station station = one.station("REC");
+        VacuumProducer p = station.producers().get(0);
+        VacuumProducer driven = named(
+                p.withDrive(new Drive.Holding(
+                        p.leastSpeed(), p.greatestSpeed(), new PressureDifference(7 * INCH_OF_MERCURY_Pa))),
+                "P2");
+        Plant two = one.withStation(station.withProducers(List.of(p, driven), Optional.empty()));
+        List<Instruments.Tagged> missing = Instruments.of(two).stream()
+                .filter(tagged -> tagged.missing().isPresent())
+                .toList();
+        assertThat(missing)
+                .extracting(Instruments.Tagged::tag)
+                .contains("YS-123", "SSH-123", "PDSH-105", "ZSO-106", "XV-106", "LSH-111", "LSH-101")
+                .doesNotContain("YS-133", "SSH-133", "SSL-110", "XY-110");
+        List<Sheet> sheets = EquipmentSketch.sheets(
+                two.withElectrical(new Electrical(
+                        Optional.of(nec(480)),
+                        Optional.of(panel(Optional.empty(), Optional.empty(), Optional.empty())))),
+                List.of());
+        List<String> words = sheets.stream()
+                .filter(sheet -> sheet.id().equals("instruments/REC"))
+                .flatMap(sheet -> sheet.entries().stream())
+                .map(entry -> ((Answer.Words) entry.answer()).text())
+                .toList();
+        String signals = sheets.stream()
+                .flatMap(sheet -> sheet.entries().stream())
+                .filter(entry -> entry.id().equals("signals"))
+                .map(entry -> ((Answer.Words) entry.answer()).text())
+                .findFirst()
+                .orElseThrow();
+        assertThat(signals)
+                .startsWith(counted(words, "digital input") + " digital in, " + counted(words, "analogue input")
+                        + " analogue in, " + counted(words, "digital output") + " digital out;")
+                .contains("nor " + notCounted(words, "digital input") + " digital in, ");
+        assertThat(words).contains("digital input; not counted: this plant describes no drive of producer P1");
+        assertThat(Instruments.of(one.withStation(station.withProducers(List.of(named(p, "P1")), Optional.empty()))))
+                .extracting(Instruments.Tagged::tag)
+                .doesNotContain("YS-123");
+    }
+
+    private static long counted(List<String> words, String signal) {
+        return words.stream().filter(signal::equals).count();
+    }
+
+    private static long notCounted(List<String> words, String signal) {
+        return words.stream()
+                .filter(w -> w.startsWith(signal + "; not counted"))
+                .count();
+    }
+
     private static VacuumProducer named(VacuumProducer p, String id) {
         return new VacuumProducer(
                 id,

@@ -235,10 +235,8 @@ final class EquipmentSketch {
     static List<Sheet> sheets(Plant plant, List<DutyPoint> duties) {
         return Sheets.of(
                 plant,
-                duties,
+                Sheets.Solved.of(duties),
                 DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked")),
-                List.of(),
-                Optional.empty(),
                 List.of());
     }
 

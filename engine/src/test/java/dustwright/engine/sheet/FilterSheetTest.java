@@ -91,6 +91,35 @@ class FilterSheetTest {
                 .hasValueSatisfying(f -> assertThat(f.unjudged()).isTrue());
     }
 
+    /** As the cloth loads the air falls: the drop is that of the whole network solved with the cloth so loaded, and less than at the first flow. */
+    @Test
+    void the_drop_after_a_time_is_that_of_the_network_with_its_cloth_so_loaded() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        Plant plant = sketch.plant();
+        Station station = plant.station("REC");
+        List<Sheet> sheets = sketch.sheets();
+        double start_PaSPerM = station.filter().normal().pascalSecondsPerMetre();
+        for (int minutes : new int[] {10, 30, 60}) {
+            double load_kgPerM2 = minutes * 60 * 2 * sketch.feed_kgPerS * (1 - sketch.preSeparation) / sketch.cloth_m2;
+            double loaded_PaSPerM = start_PaSPerM + sketch.cake_perS * load_kgPerM2;
+            Plant loaded = plant.withStation(
+                    station.withFilter(station.filter().withResistance(new FilterResistance(loaded_PaSPerM))));
+            DutyPoint duty =
+                    EquipmentSketch.solved(DutyPointSolver.solve(loaded, PlantSketch.feeding(loaded, "A", "B")));
+            double drop_Pa =
+                    EquipmentSketch.value(sheets, "drop-" + minutes + "min").si();
+            assertClose(
+                    minutes + " min",
+                    drop_Pa,
+                    duty.stations().get(0).filterLoss().pascals(),
+                    1e-6);
+            double atFirstFlow_Pa = loaded_PaSPerM
+                    * EquipmentSketch.value(sheets, "drop-normal").si()
+                    / start_PaSPerM;
+            assertThat(drop_Pa).isLessThan(atFirstFlow_Pa);
+        }
+    }
+
     /** EPA's table, from memory: 12 ft/min for flour on pulse-jet felt. */
     @Test
     void the_published_ratio_stands_beside_the_velocity() {
