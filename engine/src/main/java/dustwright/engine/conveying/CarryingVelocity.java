@@ -22,12 +22,12 @@ public record CarryingVelocity(String dust, Optional<Velocity> stated, List<Weig
     public record Weighed(VelocityLaw law, LawAnswer answer) {
         /** The velocity, where the law may be asked. */
         public Optional<Velocity> inside() {
-            return answer.match(Optional::of, (extrapolated, why) -> Optional.empty(), why -> Optional.empty());
+            return answer.match(Optional::of, outside -> Optional.empty(), why -> Optional.empty());
         }
 
         /** Why the law may not be asked; empty where it may. */
         List<String> whyNot() {
-            return answer.match(inside -> List.of(), (extrapolated, why) -> why, List::of);
+            return answer.match(inside -> List.of(), LawAnswer.OutsideRange::why, List::of);
         }
     }
 

@@ -1,8 +1,8 @@
 package dustwright.engine.conveying;
 
+import dustwright.engine.quantity.Range;
 import dustwright.engine.quantity.Velocity;
 import java.util.List;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /** What a published velocity law says about one stream of dust, and whether it may be asked. */
@@ -14,11 +14,16 @@ public sealed interface LawAnswer {
      * The stream lies outside what the law was made for: a warning, shown with the velocity it would give.
      *
      * @param extrapolated to be shown, never to be required
-     * @param why one sentence for each limit broken
+     * @param misses each limit broken
      */
-    record OutsideRange(Velocity extrapolated, List<String> why) implements LawAnswer {
+    record OutsideRange(Velocity extrapolated, List<Range.Miss> misses) implements LawAnswer {
         public OutsideRange {
-            why = List.copyOf(why);
+            misses = List.copyOf(misses);
+        }
+
+        /** One sentence for each limit broken. */
+        public List<String> why() {
+            return misses.stream().map(Range.Miss::words).toList();
         }
     }
 
@@ -26,13 +31,12 @@ public sealed interface LawAnswer {
     record NoAnswer(String why) implements LawAnswer {}
 
     /** One function for each kind of answer. */
-    default <R> R match(
-            Function<Velocity, R> inside, BiFunction<Velocity, List<String>, R> outside, Function<String, R> noAnswer) {
+    default <R> R match(Function<Velocity, R> inside, Function<OutsideRange, R> outside, Function<String, R> noAnswer) {
         if (this instanceof Inside answer) {
             return inside.apply(answer.velocity());
         }
         if (this instanceof OutsideRange answer) {
-            return outside.apply(answer.extrapolated(), answer.why());
+            return outside.apply(answer);
         }
         return noAnswer.apply(((NoAnswer) this).why());
     }

@@ -1,7 +1,6 @@
 package dustwright.engine.conveying;
 
 import dustwright.engine.finding.Source;
-import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Range;
 import dustwright.engine.quantity.Velocity;
 import java.util.ArrayList;
@@ -170,7 +169,7 @@ public enum VelocityLaw {
                             + ": so much dust would fill more than 40 % of the tube, which is no stream of air with dust in it");
         }
         Velocity velocity = new Velocity(found.getAsDouble());
-        List<String> broken = limits.broken(conveyed, velocity);
+        List<Range.Miss> broken = limits.broken(conveyed, velocity);
         return broken.isEmpty() ? new LawAnswer.Inside(velocity) : new LawAnswer.OutsideRange(velocity, broken);
     }
 
@@ -187,20 +186,12 @@ public enum VelocityLaw {
                     source);
         }
 
-        List<String> broken(Conveyed conveyed, Velocity velocity) {
-            List<String> broken = new ArrayList<>();
-            note(broken, size, VelocityLaw.size(conveyed));
-            note(broken, airDensity, air(conveyed));
-            note(broken, loading, conveyed.loading(velocity.metresPerSecond()));
+        List<Range.Miss> broken(Conveyed conveyed, Velocity velocity) {
+            List<Range.Miss> broken = new ArrayList<>();
+            size.miss(VelocityLaw.size(conveyed)).ifPresent(broken::add);
+            airDensity.miss(air(conveyed)).ifPresent(broken::add);
+            loading.miss(conveyed.loading(velocity.metresPerSecond())).ifPresent(broken::add);
             return broken;
-        }
-
-        private static void note(List<String> broken, Range range, double value) {
-            try {
-                range.check(value);
-            } catch (OutOfRangeException outside) {
-                broken.add(outside.getMessage());
-            }
         }
     }
 

@@ -13,10 +13,14 @@ public final class OutOfRangeException extends IllegalArgumentException {
     private final double value;
 
     OutOfRangeException(Range range, double value) {
-        super(range.symbol() + " = " + plain(value) + unit(range) + " is outside the range of " + range.of() + ": "
-                + plain(range.least()) + " to " + plain(range.most()) + unit(range));
+        super(words(range, value));
         this.symbol = range.symbol();
         this.value = value;
+    }
+
+    static String words(Range range, double value) {
+        return range.symbol() + " = " + plain(value) + unit(range) + " is outside the range of " + range.of() + ": "
+                + plain(range.least()) + " to " + plain(range.most()) + unit(range);
     }
 
     private static String unit(Range range) {

@@ -171,6 +171,7 @@ final class Instruments {
     private Optional<String> missing(String tag) {
         return switch (tag) {
             case "PDSH-105" -> unless(station.safetyFilter().isPresent(), "safety filter");
+            case "PSH-108", "YL-108" -> unless(station.relief().isPresent(), "relief valve");
             case "ZSO-106", "XV-106" -> unless(station.vent().isPresent(), "vent valve");
             case "YS-123", "SSH-123" -> withoutDrive(0);
             case "YS-133", "SSH-133" -> withoutDrive(1);

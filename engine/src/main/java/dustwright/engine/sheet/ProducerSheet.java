@@ -294,8 +294,8 @@ final class ProducerSheet {
                 new Term("P_asked", "rated power asked", asked),
                 Source.commonPractice());
         steps.add(spare);
-        entries.add(Entry.known(id("rating-asked"), RATING_ASKED + ", " + most.words(), asked, steps));
-        standardMotor(asked, steps);
+        entries.add(Entry.known(id("rating-asked"), RATING_ASKED + beyond(most) + ", " + most.words(), asked, steps));
+        standardMotor(asked, beyond(most), steps);
     }
 
     /** Why nobody knows the rating asked; empty where it is known. */
@@ -325,7 +325,7 @@ final class ProducerSheet {
                 : Optional.of(run.result().shaftPower());
     }
 
-    private void standardMotor(Power asked, List<Step> before) {
+    private void standardMotor(Power asked, String beyond, List<Step> before) {
         Optional<Supply> supply = plant.electrical().supply();
         if (supply.filter(s -> s.phases() != 3).isPresent()) {
             entries.add(
@@ -359,7 +359,7 @@ final class ProducerSheet {
                             "next standard rating" + (producer.driven() ? ", of the same rated speed" : ""),
                             motor),
                     RATINGS));
-            entries.add(Entry.known(id("motor-asked"), MOTOR_ASKED, motor, steps));
+            entries.add(Entry.known(id("motor-asked"), MOTOR_ASKED + beyond, motor, steps));
         } catch (IllegalArgumentException beyondTable) {
             entries.add(Entry.unknown(id("motor-asked"), MOTOR_ASKED, String.valueOf(beyondTable.getMessage())));
         }
