@@ -180,8 +180,9 @@ class MotorAskedTest {
         burning = with(
                 burning,
                 "tubes: {T:",
-                "dusts: {d: {name: Dust, class: dry dusts and powders, bulk density: 500 kg/m3, combustible: yes, explosion: {family: organic,"
-                        + " mit: 400 degC, lit: 300 degC}}}\ntubes: {T:");
+                "dusts: {d: {name: Dust, class: very fine light dust, bulk density: 550 kg/m3, particle size: 0.06 mm, particle density: 1450 kg/m3,"
+                        + " combustible: yes, explosion: {family: organic, explodes like: \"Starch, wheat\", ignites like: Wheat flour,"
+                        + " like because: \"most of it is wheat starch, invented\"}}}\ntubes: {T:");
         Study study = study(burning);
         Finding hot = study.findings()
                 .filter(f -> f.code() == FindingCode.HOT_SURFACE)
