@@ -90,7 +90,7 @@ public final class HazardPapers {
         all.add(Element.of("section")
                 .add(
                         Element.of("h2").text("6  Sources"),
-                        Parts.paragraph("cap", "Called by their numbers in 1, 2 and 5; " + Footnotes.KEY),
+                        Parts.paragraph("cap", "Called by their numbers in 1, 2 and 5."),
                         notes.list()));
         return all;
     }
@@ -181,6 +181,7 @@ public final class HazardPapers {
                         + " rows of the hazard study are not judged by a team yet; " + review.withoutAction()
                         + " judged rows ask for an action and name none (3)."));
         list.add(Element.of("li").text("What the plant file leaves open is taken as the worst case and listed (5)."));
+        list.add(Element.of("li").text("Numbers in brackets call the sources (6); " + Footnotes.KEY));
         return list;
     }
 
