@@ -4,14 +4,11 @@ import dustwright.documents.control.Lists;
 import dustwright.documents.papers.PaperKinds;
 import dustwright.documents.report.PaperSize;
 import dustwright.engine.interlock.DeviceFault;
-import dustwright.engine.interlock.FaultTable;
-import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Sequence;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicInteger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,10 +73,7 @@ final class ExportCommand implements Callable<Integer> {
                 spec.commandLine().getErr(),
                 "device faults",
                 DeviceFault.of(sequence).size());
-        AtomicInteger known = new AtomicInteger();
-        List<Lists.Rows> tables = List.of(
-                Lists.proven(Proof.of(sequence, Proof.Adversary.PLAIN)),
-                Lists.faults(FaultTable.of(sequence, row -> progress.done(known.incrementAndGet()))));
+        List<Lists.Rows> tables = PaperKinds.faults(sequence, progress::done);
         progress.clear();
         return tables;
     }

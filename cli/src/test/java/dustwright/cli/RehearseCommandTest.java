@@ -1,6 +1,7 @@
 package dustwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dustwright.plantfile.Drills;
 import java.io.IOException;
@@ -8,6 +9,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,8 +40,48 @@ class RehearseCommandTest {
         assertThat(out.toString())
                 .contains("BAG HIGH LEVEL: CHANGE BAG")
                 .contains("ROTARY VALVE NOT TURNING")
-                .contains("Dust that was there at the beginning: ")
+                .contains(
+                        "Dust: ", " lay there at the beginning and ", " were taken away in containers, and the rest, ")
                 .doesNotContain("NOT MET");
+    }
+
+    /** Whoever adds the printed figures up finds them right, in both systems of units. */
+    @Test
+    void the_printed_dust_adds_up() {
+        for (String units : List.of("us", "si")) {
+            run("rehearse", BAKERY, "--drill", "bag-fills-at-night", "--units", units);
+        }
+        List<Double> figures = Pattern.compile("([0-9.]+) (lb|kg)\\b")
+                .matcher(String.join(
+                        " ",
+                        out.toString()
+                                .lines()
+                                .filter(l -> l.startsWith("Dust: "))
+                                .toList()))
+                .results()
+                .map(m -> Double.valueOf(m.group(1)))
+                .toList();
+        assertThat(figures).hasSize(10);
+        for (int n = 0; n < 10; n += 5) {
+            assertThat(figures.get(n) + figures.get(n + 1)).isCloseTo(figures.get(n + 2), within(1e-9));
+            assertThat(figures.get(n + 3) + figures.get(n + 4)).isCloseTo(figures.get(n + 2), within(1e-9));
+        }
+    }
+
+    /** What the drill says is seen is seen, and what it says should be done is done in it. */
+    @Test
+    void wet_flour_does_not_come_clean_and_blocks_the_receiver_until_it_is_mended() {
+        assertThat(run("rehearse", BAKERY, "--drill", "wet-flour")).isEqualTo(ExitCode.HOLDS);
+        String[] halves = out.toString().split("mended: wet dust");
+        assertThat(halves).hasSize(2);
+        assertThat(halves[0])
+                .contains(
+                        "FILTER DOES NOT COME CLEAN — ",
+                        "RECEIVER HIGH LEVEL lit",
+                        "RECEIVER BLOCKED — ",
+                        "users hang up")
+                .doesNotContain("FILTER DOES NOT COME CLEAN: gone");
+        assertThat(halves[1]).contains("FILTER DOES NOT COME CLEAN: gone", "users have suction", "step standing");
     }
 
     @Test
@@ -62,7 +107,12 @@ class RehearseCommandTest {
                 .contains("the container is full")
                 .contains("What the operator should do")
                 .doesNotContainPattern("\\bsafe\\b");
-        assertThat(Files.size(folder.resolve("rehearsal.pdf"))).isGreaterThan(10_000);
+        try (var pdf = Loader.loadPDF(folder.resolve("rehearsal.pdf").toFile())) {
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            assertThat(first.getText(pdf))
+                    .contains("What must be so", "met:", "Dust that came and went", "Taken as common practice");
+        }
     }
 
     @Test

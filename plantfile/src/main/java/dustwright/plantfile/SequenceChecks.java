@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -49,6 +50,7 @@ final class SequenceChecks {
         whatTheProofKnowsByName();
         eachSignOnce();
         order();
+        signs();
         sequence.buttons().forEach(this::button);
         sequence.inputs()
                 .forEach(i -> i.filter().ifPresent(t -> known(t, timers, "time", "inputs." + i.name() + ".filter")));
@@ -205,6 +207,25 @@ final class SequenceChecks {
                         "causes.fire",
                         "the fire signal stands below \"" + c + "\": of several messages the upper is read first",
                         "it right below the emergency stop"));
+    }
+
+    /** A button with the sign of another, and a fault that is not red as IEC 60204-1 has it: who reads the panel does the wrong thing. */
+    private void signs() {
+        List<String> known = List.of("stop", "start", "reset");
+        for (Sequence.Button button : sequence.buttons()) {
+            known.stream()
+                    .filter(other -> known.contains(button.name()) && !other.equals(button.name()))
+                    .filter(other -> button.words().toLowerCase(Locale.ROOT).matches(".*\\b" + other + "\\b.*"))
+                    .findFirst()
+                    .ifPresent(other -> valueFault(
+                            "buttons." + button.name() + ".what",
+                            "button \"" + button.name() + "\" bears the sign of \"" + other + "\"",
+                            "a sign that says what it does"));
+        }
+        sequence.lamps().stream()
+                .filter(l -> l.name().equals("lamp_fault") && !l.colour().equals("red"))
+                .forEach(l -> valueFault(
+                        "lamps.lamp_fault.colour", "a fault that is " + l.colour() + " does not look like one", "red"));
     }
 
     /** IEC 60204-1 stops by taking power away, so that a broken wire stops too. */

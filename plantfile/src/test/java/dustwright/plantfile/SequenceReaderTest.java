@@ -47,6 +47,8 @@ class SequenceReaderTest {
                 "message: FIRE OR EXPLOSION SIGNAL | message: EMERGENCY STOP | cause \"estop\" already has this message | a message of its own",
                 "consequence: flame may travel through tubing and valve | consequence: \"\" | nothing is written here | words that people read",
                 "shows: RECEIVER HIGH LEVEL | shows: BAG HIGH LEVEL | already has this sign | a sign of its own",
+                "what: STOP | what: START | bears the sign of \"start\" | a sign that says what it does",
+                "colour: red | colour: green | does not look like one | red",
                 "priority: high | priority: status | somebody has to act on it | high, medium or low",
                 "time: 8 s | time: 0 s | a time of zero | longer than one scan",
                 "time: 150 s | time: 400 s | outside its own range | between",

@@ -4,6 +4,7 @@ import dustwright.documents.answers.CoverText;
 import dustwright.documents.answers.SizeBesides;
 import dustwright.documents.answers.SizeJson;
 import dustwright.documents.answers.SizeWords;
+import dustwright.documents.control.Lists;
 import dustwright.documents.hazard.HazardLists;
 import dustwright.documents.papers.Paper;
 import dustwright.documents.papers.PaperKinds;
@@ -21,6 +22,7 @@ import dustwright.engine.coverage.Coverage;
 import dustwright.engine.coverage.Effort;
 import dustwright.engine.coverage.Judging;
 import dustwright.engine.coverage.Question;
+import dustwright.engine.interlock.DeviceFault;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
@@ -176,8 +178,22 @@ record PaperWork(
     }
 
     List<Paper> control(Station station) {
+        return control(controls(station), List.of());
+    }
+
+    List<Paper> controlWithFaults(Station station) {
         Sequence sequence = controls(station);
-        List<Paper> papers = new ArrayList<>(PaperKinds.control(sequence, size()));
+        int faults = DeviceFault.of(sequence).size();
+        return control(sequence, PaperKinds.faults(sequence, known -> {
+            if (watch.getAsBoolean()) {
+                throw new CancellationException();
+            }
+            watch.told(WRITTEN * known / faults, known + " of " + faults + " device faults looked at");
+        }));
+    }
+
+    private List<Paper> control(Sequence sequence, List<Lists.Rows> besides) {
+        List<Paper> papers = new ArrayList<>(PaperKinds.control(sequence, besides, size()));
         papers.add(Paper.text(
                 "sequence.yaml", "the sequence itself, to be edited and proven", () -> SequenceText.of(sequence)));
         return papers;

@@ -178,22 +178,32 @@ final class Papers implements AutoCloseable {
                         ? "This plant names no dust, so there is nothing to study."
                         : "",
                 PaperWork::hazards));
-        plant.stations().forEach(station -> kinds.add(control(plant, station)));
+        plant.stations().forEach(station -> kinds.addAll(control(plant, station)));
         return kinds;
     }
 
-    private Kind control(Plant plant, Station station) {
-        boolean several = plant.stations().size() > 1;
+    private List<Kind> control(Plant plant, Station station) {
+        String of = plant.stations().size() > 1 ? " of station " + station.id() : "";
         Edited last = desk.sequences().last(station);
-        return new Kind(
-                "control-" + station.id(),
-                several ? "Control of station " + station.id() : "Control",
-                (last.text().isEmpty()
-                                ? "The sequence the panel begins with"
-                                : "The sequence as it was edited here, edit " + last.number())
-                        + ": operations in sentences, steps, matrix, signals, alarms, shop test, program. No certified safety design.",
-                Sequences.unable(station).orElse(""),
-                work -> work.control(station));
+        String which = last.text().isEmpty()
+                ? "The sequence the panel begins with"
+                : "The sequence as it was edited here, edit " + last.number();
+        String why = Sequences.unable(station).orElse("");
+        return List.of(
+                new Kind(
+                        "control-" + station.id(),
+                        "Control" + of,
+                        which
+                                + ": operations in sentences, steps, matrix, signals, alarms, shop test, program. No certified safety design.",
+                        why,
+                        work -> work.control(station)),
+                new Kind(
+                        "faults-" + station.id(),
+                        "Control" + of + ", with device faults",
+                        which
+                                + ": the same papers, and in them what is proven and which single device that breaks defeats it. Every state is visited for each device: a minute or two.",
+                        why,
+                        work -> work.controlWithFaults(station)));
     }
 
     private View view() {

@@ -177,6 +177,25 @@ class PapersTest extends Served {
         assertThat(get("api/papers/file?paper=report&name=../../etc/passwd")).contains("not made yet");
     }
 
+    /** Takes a minute: here only that it goes on device by device, and can be stopped. */
+    @Test
+    void device_faults_are_looked_at_one_after_the_other_until_somebody_stops_it() throws Exception {
+        make("faults-REC");
+        Instant end = Instant.now().plus(LONGEST_WAIT);
+        while (!one("faults-REC").path("words").asText().contains("device faults looked at")
+                && Instant.now().isBefore(end)) {
+            Thread.sleep(100);
+        }
+        assertThat(one("faults-REC").path("words").asText()).contains("device faults looked at");
+        post("api/papers/stop", "{\"paper\":\"faults-REC\"}");
+        while (one("faults-REC").path("stage").asText().equals("working")
+                && Instant.now().isBefore(end)) {
+            Thread.sleep(100);
+        }
+        assertThat(one("faults-REC").path("stage").asText()).isEqualTo("stopped");
+        assertThat(names(one("faults-REC"))).isEmpty();
+    }
+
     @Test
     void a_text_with_faults_makes_no_papers() throws Exception {
         long version = json("api/plant").path("version").asLong();

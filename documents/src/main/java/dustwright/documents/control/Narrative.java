@@ -23,6 +23,10 @@ public final class Narrative {
         this.sequence = sequence;
         sequence.inputs().forEach(i -> said.put(i.name(), i.words() + ": " + i.good()));
         sequence.buttons().forEach(b -> said.put("press_" + b.name(), b.words() + " is pressed"));
+        sequence.buttons().stream().filter(Sequence.Button::opensWhenPressed).forEach(b -> {
+            said.put("down_" + b.name(), b.words() + " is down, or its wire is broken");
+            opposite.put("down_" + b.name(), b.words() + " is not down");
+        });
         sequence.inputs().forEach(i -> opposite.put(i.name(), i.words() + ": " + i.bad()));
         sequence.outputs().forEach(o -> said.put(o.name(), o.words() + ": " + o.on()));
         sequence.outputs().forEach(o -> opposite.put(o.name(), o.words() + ": " + o.off()));

@@ -9,34 +9,38 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * Steps and the ways between them. Steps stand one below the other; the way on to the next step is the arrow between them, ways back run on the left. Beside each step stands where else it
- * leads and when, so that no arrows cross; the number is that of the table below.
+ * Steps and the ways between them. Steps stand one below the other; the way on to the next step is the arrow between them, ways back run on the left, ways that pass over steps on the right:
+ * all that lead to one step, a fault or a STOP, are one line with a dot where each joins. Beside each step stands where it leads and when; the number is that of the table below.
  */
 public final class StateDiagram {
     private static final String CAUTION =
             "Design aid: tests on the finished panel show what it does. Local code, the authority having jurisdiction and a licensed engineer decide.";
     private static final List<String> LEGEND = List.of(
-            "Bold box: where power on begins. Arrow down: the way to the next step; arrow on the left: a way back to an earlier one. A way that passes over steps",
-            "further down, and one that leads from every other step to one, has no arrow: it stands beside the step it leaves, or comes to, by its number.");
-    private static final int WIDTH = 720;
+            "Bold box: where power on begins. Arrow down: the way to the next step; arrow on the left: a way back. Line on the right: all ways that",
+            "pass over steps and lead to one step; at each dot a step joins it, by the number of its way.");
     /** As wide as the text of a paper, and no higher than its page. */
     private static final int PAPER = 630;
 
     private static final int PAGE = 880;
-    private static final int BOX_LEFT = 150;
-    private static final int BOX_WIDTH = 150;
-    private static final int BOX_HEIGHT = 34;
-    private static final int WORDS_LEFT = 322;
+    private static final int BOX_WIDTH = 124;
+    private static final int BOX_HEIGHT = 40;
+    private static final int WORDS_WIDTH = 400;
     private static final int LINE = 13;
     private static final int GAP = 22;
     private static final int TOP = 14;
     private static final int LANE = 15;
+    /** Between two lines on the right, and before the first of them, where the numbers stand. */
+    private static final int LINES = 11;
+
+    private static final int STUB = 26;
     /** Signs in a line beside a step. */
     private static final int SIGNS = 80;
 
@@ -109,16 +113,18 @@ public final class StateDiagram {
     /** The drawing. */
     public static Element svg(Sequence sequence) {
         List<Row> rows = rows(sequence);
+        Lines lines = new Lines(rows);
         Row last = rows.get(rows.size() - 1);
         int legend = last.top() + last.height() + TOP;
         int foot = legend + LEGEND.size() * LINE;
         int height = foot + TOP;
-        double scale = Math.min((double) PAPER / WIDTH, (double) PAGE / height);
+        int width = lines.wordsLeft() + WORDS_WIDTH;
+        double scale = Math.min((double) PAPER / width, (double) PAGE / height);
         Element svg = Element.of("svg")
                 .with("xmlns", "http://www.w3.org/2000/svg")
-                .with("width", String.valueOf(Math.round(WIDTH * scale)))
+                .with("width", String.valueOf(Math.round(width * scale)))
                 .with("height", String.valueOf(Math.round(height * scale)))
-                .with("viewBox", "0 0 " + WIDTH + " " + height)
+                .with("viewBox", "0 0 " + width + " " + height)
                 .with("font-family", "DejaVu Sans Condensed, sans-serif")
                 .with("font-size", "12")
                 .with("role", "img")
@@ -127,18 +133,19 @@ public final class StateDiagram {
             svg.add(text(TOP, legend + l * LINE, "start", LEGEND.get(l)).with("font-size", "10"));
         }
         svg.add(text(TOP, foot, "start", CAUTION).with("font-size", "10"));
-        int lane = BOX_LEFT - LANE;
+        lines.to().forEach(to -> svg.addAll(lines.line(to)));
+        int lane = lines.boxLeft() - LANE;
         for (int r = 0; r < rows.size(); r++) {
             Row row = rows.get(r);
-            svg.addAll(box(row, r == 0));
-            svg.addAll(words(row));
+            svg.addAll(box(row, lines.boxLeft(), r == 0));
+            svg.addAll(words(row, lines.wordsLeft()));
             int leaving = 0;
             for (Way way : row.ways()) {
                 int to = at(rows, way.to());
                 if (to == r + 1) {
-                    svg.addAll(onward(way, row, rows.get(to)));
+                    svg.addAll(onward(way, row, rows.get(to), lines.boxLeft()));
                 } else if (to < r) {
-                    svg.addAll(back(way, row, rows.get(to), lane, leaving++));
+                    svg.addAll(back(way, row, rows.get(to), lines.boxLeft(), lane, leaving++));
                     lane -= LANE;
                 }
             }
@@ -146,8 +153,91 @@ public final class StateDiagram {
         return svg;
     }
 
+    /** Where lines stand: on the left one for each way back, on the right one for each step that ways pass over others to. */
+    private static final class Lines {
+        private final List<Row> rows;
+        /** Numbers of the steps that have a line, the nearest to the boxes first, with the steps that join it and the way by which they do. */
+        private final Map<Integer, Map<Integer, Way>> joining = new TreeMap<>();
+
+        private final int backwards;
+
+        Lines(List<Row> rows) {
+            this.rows = rows;
+            int back = 0;
+            for (int r = 0; r < rows.size(); r++) {
+                for (Way way : rows.get(r).ways()) {
+                    int to = at(rows, way.to());
+                    if (to > r + 1) {
+                        joining.computeIfAbsent(to, t -> new TreeMap<>()).put(r, way);
+                    }
+                    back += to < r ? 1 : 0;
+                }
+                Optional<Way> everywhere = rows.get(r).arriving();
+                for (int from = 0; everywhere.isPresent() && from < rows.size(); from++) {
+                    if (from != r) {
+                        joining.computeIfAbsent(r, t -> new TreeMap<>()).put(from, everywhere.get());
+                    }
+                }
+            }
+            backwards = back;
+        }
+
+        Set<Integer> to() {
+            return joining.keySet();
+        }
+
+        int boxLeft() {
+            return TOP + 8 + LANE * backwards;
+        }
+
+        private int boxRight() {
+            return boxLeft() + BOX_WIDTH;
+        }
+
+        int wordsLeft() {
+            return boxRight() + STUB + LINES * joining.size();
+        }
+
+        /** Where on the right of a step its line to a step begins, or the line to itself ends: from top to bottom, the nearest line first. */
+        private int port(int row, int to) {
+            List<Integer> here = joining.entrySet().stream()
+                    .filter(j -> j.getKey() == row || j.getValue().containsKey(row))
+                    .map(Map.Entry::getKey)
+                    .toList();
+            return rows.get(row).top() + (2 * here.indexOf(to) + 1) * BOX_HEIGHT / (2 * here.size());
+        }
+
+        List<Element> line(int to) {
+            int x = boxRight()
+                    + STUB
+                    - 6
+                    + LINES * List.copyOf(joining.keySet()).indexOf(to);
+            List<Element> all = new ArrayList<>();
+            int arrive = port(to, to);
+            int top = arrive;
+            int bottom = arrive;
+            for (Map.Entry<Integer, Way> join :
+                    Objects.requireNonNull(joining.get(to)).entrySet()) {
+                int y = port(join.getKey(), to);
+                top = Math.min(top, y);
+                bottom = Math.max(bottom, y);
+                all.add(StateDiagram.line("M" + boxRight() + " " + y + " L" + x + " " + y));
+                all.add(Element.of("circle")
+                        .with("cx", String.valueOf(x))
+                        .with("cy", String.valueOf(y))
+                        .with("r", "2")
+                        .with("fill", WAY));
+                all.addAll(label(List.of(), boxRight() + 10, y, join.getValue().number(), 8));
+            }
+            all.add(StateDiagram.line("M" + x + " " + top + " L" + x + " " + bottom));
+            all.add(StateDiagram.line("M" + x + " " + arrive + " L" + (boxRight() + 8) + " " + arrive));
+            all.add(head(boxRight(), arrive, "l9 -4 l0 8 z"));
+            return all;
+        }
+    }
+
     /** A step with what stands beside it. */
-    private record Row(Sequence.Step step, int top, List<Way> ways, List<String> lines) {
+    private record Row(Sequence.Step step, int top, Optional<Way> arriving, List<Way> ways, List<String> lines) {
         int height() {
             return Math.max(BOX_HEIGHT, lines.size() * LINE);
         }
@@ -164,15 +254,17 @@ public final class StateDiagram {
         for (Sequence.Step step : sequence.steps()) {
             List<String> lines = new ArrayList<>();
             List<Way> ways = new ArrayList<>();
+            Optional<Way> arriving = Optional.empty();
             for (Way way : all) {
                 if (way.from().isEmpty() && way.to().equals(step.name())) {
+                    arriving = Optional.of(way);
                     lines.addAll(wrapped(way.number() + "  from every other step when " + told(sequence, way)));
                 } else if (way.from().filter(step.name()::equals).isPresent()) {
                     ways.add(way);
                     lines.addAll(wrapped(way.number() + "  to " + name(way.to()) + " when " + told(sequence, way)));
                 }
             }
-            Row row = new Row(step, top, List.copyOf(ways), List.copyOf(lines));
+            Row row = new Row(step, top, arriving, List.copyOf(ways), List.copyOf(lines));
             rows.add(row);
             top += row.height() + GAP;
         }
@@ -213,9 +305,9 @@ public final class StateDiagram {
         return lines;
     }
 
-    private static List<Element> box(Row row, boolean first) {
+    private static List<Element> box(Row row, int left, boolean first) {
         Element box = Element.of("rect")
-                .with("x", String.valueOf(BOX_LEFT))
+                .with("x", String.valueOf(left))
                 .with("y", String.valueOf(row.top()))
                 .with("width", String.valueOf(BOX_WIDTH))
                 .with("height", String.valueOf(BOX_HEIGHT))
@@ -225,20 +317,16 @@ public final class StateDiagram {
         return List.of(
                 box,
                 text(
-                        BOX_LEFT + BOX_WIDTH / 2,
-                        row.top() + 22,
+                        left + BOX_WIDTH / 2,
+                        row.top() + BOX_HEIGHT / 2 + 5,
                         "middle",
                         name(row.step().name())));
     }
 
-    private static List<Element> words(Row row) {
+    private static List<Element> words(Row row, int left) {
         List<Element> lines = new ArrayList<>();
         for (int l = 0; l < row.lines().size(); l++) {
-            lines.add(text(
-                            WORDS_LEFT,
-                            row.top() + 10 + l * LINE,
-                            "start",
-                            row.lines().get(l))
+            lines.add(text(left, row.top() + 10 + l * LINE, "start", row.lines().get(l))
                     .with("font-size", "10"));
         }
         return lines;
@@ -254,8 +342,8 @@ public final class StateDiagram {
     }
 
     /** Straight down to the next step. */
-    private static List<Element> onward(Way way, Row from, Row to) {
-        int x = BOX_LEFT + BOX_WIDTH / 2;
+    private static List<Element> onward(Way way, Row from, Row to, int left) {
+        int x = left + BOX_WIDTH / 2;
         int end = to.top() - 8;
         return label(
                 List.of(
@@ -263,17 +351,18 @@ public final class StateDiagram {
                         head(x, to.top(), "l-4 -9 l8 0 z")),
                 x,
                 (from.top() + BOX_HEIGHT + end) / 2,
-                way.number());
+                way.number(),
+                12);
     }
 
     /** Left, up in a lane of its own, and right to an earlier step. */
-    private static List<Element> back(Way way, Row from, Row to, int lane, int leaving) {
+    private static List<Element> back(Way way, Row from, Row to, int left, int lane, int leaving) {
         int leave = from.middle() - 8 + 8 * leaving;
-        int arrive = to.middle() + (BOX_LEFT - lane) / LANE * 5 % 25 - 12;
-        String path = "M" + BOX_LEFT + " " + leave + " L" + lane + " " + leave + " L" + lane + " " + arrive + " L"
-                + (BOX_LEFT - 8) + " " + arrive;
+        int arrive = to.middle() + (left - lane) / LANE * 5 % 25 - 12;
+        String path = "M" + left + " " + leave + " L" + lane + " " + leave + " L" + lane + " " + arrive + " L"
+                + (left - 8) + " " + arrive;
         return label(
-                List.of(line(path), head(BOX_LEFT, arrive, "l-9 -4 l0 8 z")), lane, (leave + arrive) / 2, way.number());
+                List.of(line(path), head(left, arrive, "l-9 -4 l0 8 z")), lane, (leave + arrive) / 2, way.number(), 12);
     }
 
     private static Element line(String path) {
@@ -285,16 +374,16 @@ public final class StateDiagram {
     }
 
     /** The number on a white ground: not every reader of drawings paints an outline below its letters. */
-    private static List<Element> label(List<Element> below, int x, int y, int number) {
-        int width = number > 9 ? 16 : 10;
+    private static List<Element> label(List<Element> below, int x, int y, int number, int size) {
+        int width = (number > 9 ? 16 : 10) * size / 12;
         List<Element> all = new ArrayList<>(below);
         all.add(Element.of("rect")
                 .with("x", String.valueOf(x - width / 2))
-                .with("y", String.valueOf(y - 7))
+                .with("y", String.valueOf(y - size * 7 / 12))
                 .with("width", String.valueOf(width))
-                .with("height", "14")
+                .with("height", String.valueOf(size * 7 / 6))
                 .with("fill", "#ffffff"));
-        all.add(text(x, y + 4, "middle", String.valueOf(number)));
+        all.add(text(x, y + size / 3, "middle", String.valueOf(number)).with("font-size", String.valueOf(size)));
         return all;
     }
 }

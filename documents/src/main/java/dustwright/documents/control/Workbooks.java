@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -30,6 +31,9 @@ public final class Workbooks {
     private static final Pattern CREATED = Pattern.compile("<dcterms:(created|modified)[^>]*>[^<]*</dcterms:[a-z]+>");
 
     private static final int WIDEST = 48;
+    /** Width of the first sheet. */
+    private static final int ABOUT = 110;
+
     private static final double LINE_pt = 15;
     /** No row of a workbook may be taller [pt]. */
     private static final double TALLEST_ROW_pt = 409;
@@ -131,17 +135,19 @@ public final class Workbooks {
 
     /** What the tables are and are not, before anybody works with them. */
     private static void about(Worksheet sheet, List<String> first, List<Lists.Rows> tables) {
-        for (int n = 0; n < first.size(); n++) {
-            sheet.value(n, 0, first.get(n));
+        List<String> all = new ArrayList<>(first);
+        all.add("");
+        tables.forEach(t -> all.add(t.title() + ": " + t.key()));
+        for (int n = 0; n < all.size(); n++) {
+            sheet.value(n, 0, all.get(n));
+            sheet.rowHeight(n, LINE_pt * lines(all.get(n), ABOUT - 2) + 2);
         }
-        for (int t = 0; t < tables.size(); t++) {
-            sheet.value(
-                    t + first.size() + 1,
-                    0,
-                    tables.get(t).title() + ": " + tables.get(t).key());
-        }
-        sheet.width(0, 110);
-        sheet.range(0, 0, tables.size() + 3, 0).style().wrapText(true).set();
+        sheet.width(0, ABOUT);
+        sheet.range(0, 0, all.size() - 1, 0)
+                .style()
+                .wrapText(true)
+                .verticalAlignment("top")
+                .set();
     }
 
     private static void row(Worksheet sheet, int at, List<String> cells) {
@@ -168,8 +174,24 @@ public final class Workbooks {
         int lines = 1;
         for (int c = 0; c < row.size(); c++) {
             int across = Math.max(4, width(table, c) - 2);
-            lines = Math.max(lines, (row.get(c).length() + across - 1) / across);
+            lines = Math.max(lines, lines(row.get(c), across));
         }
         return LINE_pt * lines + 2;
+    }
+
+    /** Lines a text takes that breaks between words, and within one only where it is wider than a line. */
+    private static int lines(String text, int across) {
+        int lines = 1;
+        int used = 0;
+        for (String word : text.split(" ", -1)) {
+            if (used > 0 && used + 1 + word.length() > across) {
+                lines++;
+                used = 0;
+            }
+            used += (used > 0 ? 1 : 0) + word.length();
+            lines += Math.max(0, used - 1) / across;
+            used -= Math.max(0, used - 1) / across * across;
+        }
+        return lines;
     }
 }

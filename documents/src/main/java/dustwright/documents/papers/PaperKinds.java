@@ -18,12 +18,16 @@ import dustwright.documents.report.SizePage;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.Study;
+import dustwright.engine.interlock.FaultTable;
 import dustwright.engine.interlock.Promela;
+import dustwright.engine.interlock.Proof;
 import dustwright.engine.interlock.Sequence;
 import dustwright.engine.review.HazardStudy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 
 /** The packages of papers, each file with its name and what it is. */
@@ -88,6 +92,18 @@ public final class PaperKinds {
                         () -> StateDiagram.svg(sequence).markup()),
                 Paper.text(
                         "model.pml", "the sequence as a model for SPIN", () -> Promela.of(sequence, Optional.empty())));
+    }
+
+    /**
+     * What is proven of a sequence, and which property a single device that breaks defeats: every state is visited for each fault.
+     *
+     * @param known told how many faults are known
+     */
+    public static List<Rows> faults(Sequence sequence, IntConsumer known) {
+        AtomicInteger rows = new AtomicInteger();
+        return List.of(
+                Lists.proven(Proof.of(sequence, Proof.Adversary.PLAIN)),
+                Lists.faults(FaultTable.of(sequence, row -> known.accept(rows.incrementAndGet()))));
     }
 
     /** The proof over all sets of open inlets. */

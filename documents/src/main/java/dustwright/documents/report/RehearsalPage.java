@@ -43,23 +43,22 @@ public final class RehearsalPage {
         all.add(Parts.paragraph(
                 "note",
                 played.sequence() + ". Begins " + Clock.of(played, 0) + ", seed " + played.seed()
-                        + ": the same seed goes the same way. " + RehearsalText.totals(played, show)));
+                        + ": the same seed goes the same way."));
         all.add(Parts.mind(RehearsalText.CAUTION));
         all.add(list("What the operator sees", played.script().sees()));
         all.add(list("What the operator should do", played.script().does()));
+        all.add(list("Dust that came and went", List.of(RehearsalText.totals(played, show))));
+        all.add(list("What must be so", RehearsalText.verdicts(played)));
+        all.add(list(
+                "Taken as common practice, without a source",
+                played.assumptions().stream().map(Assumption::what).toList()));
         all.add(Parts.section("course", "Course")
                 .add(Parts.figure(
                         RehearsalChart.of(played, show), "Amounts, steps, outputs and lamps by time of day.")));
-        all.add(list(
-                "What must be so",
-                played.musts().stream().map(RehearsalText::verdict).toList()));
         Table moments = Table.of(Table.sized("Time", "tight"), Table.words("About"), Table.words("What happens"));
         played.moments()
                 .forEach(m -> moments.row(Clock.of(played, m.at_ms()), m.who().words(), m.words()));
         all.add(Parts.section("moments", "Moment by moment").add(moments.element("")));
-        all.add(list(
-                "Taken as common practice, without a source",
-                played.assumptions().stream().map(Assumption::what).toList()));
         return all;
     }
 

@@ -258,6 +258,15 @@ final class DefaultCauses extends Fitted {
                 "STARTS PER HOUR USED UP",
                 "a hot motor",
                 "wait"));
+        causes.add(new Cause(
+                "stop_held",
+                Expr.of("down_stop and (in_standing or in_run_on or in_tripped)"),
+                Map.of(),
+                false,
+                Priority.STATUS,
+                "STOP IS DOWN: NO OTHER BUTTON ACTS",
+                "START, RESET and the " + container + "'s buttons are refused",
+                "let STOP go; where nobody presses it, look for a jammed button or a broken wire"));
         return causes;
     }
 

@@ -219,20 +219,33 @@ public record DeviceFault(String id, String words, String target, String is, Str
         List<DeviceFault> faults = new ArrayList<>(MOVING.stream()
                 .filter(f -> there.contains(f.target()) || there.contains("press_" + f.target()))
                 .toList());
-        sequence.inputs().stream().filter(i -> !World.isWitness(i.name())).forEach(i -> {
-            faults.add(new DeviceFault(
-                    id(i) + "-reads-good",
-                    i.words() + " " + i.tag() + " reads " + i.good(),
-                    i.name(),
-                    STUCK_ON,
-                    HardWired.is(i.name()) ? OWN_WIRING : "not seen: bring it about, or simulate it, monthly"));
-            faults.add(new DeviceFault(
-                    id(i) + "-reads-bad",
-                    i.words() + " " + i.tag() + " reads " + i.bad() + " (broken wire)",
-                    i.name(),
-                    STUCK_OFF,
-                    seen(sequence, i)));
-        });
+        MOVING.stream()
+                .filter(f -> Witnesses.first(f.target()).isPresent())
+                .forEach(f -> Witnesses.alike(sequence, f.target()).stream()
+                        .filter(i -> !i.name().equals(f.target()))
+                        .map(i -> new DeviceFault(
+                                f.id() + i.name().substring(f.target().length()).replace('_', '-'),
+                                f.words() + ", " + i.tag(),
+                                i.name(),
+                                f.is(),
+                                f.test()))
+                        .forEach(faults::add));
+        sequence.inputs().stream()
+                .filter(i -> Witnesses.first(i.name()).isEmpty())
+                .forEach(i -> {
+                    faults.add(new DeviceFault(
+                            id(i) + "-reads-good",
+                            i.words() + " " + i.tag() + " reads " + i.good(),
+                            i.name(),
+                            STUCK_ON,
+                            HardWired.is(i.name()) ? OWN_WIRING : "not seen: bring it about, or simulate it, monthly"));
+                    faults.add(new DeviceFault(
+                            id(i) + "-reads-bad",
+                            i.words() + " " + i.tag() + " reads " + i.bad() + " (broken wire)",
+                            i.name(),
+                            STUCK_OFF,
+                            seen(sequence, i)));
+                });
         return List.copyOf(faults);
     }
 

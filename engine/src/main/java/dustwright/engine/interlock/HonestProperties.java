@@ -63,8 +63,13 @@ final class HonestProperties {
                     "(vent_unproved <-> was_in_standing and not (vent_open_limit and no_vacuum)) and (resting <-> was_in_standing and not o_rested)"),
             honest(
                     "refusal-says-why",
-                    "START at rest that is refused: some message says why",
-                    "was_in_standing and press_start and not in_warning -> in_tripped or container or container_missing or container_unconfirmed or container_changing or cooling or filter_blind or too_deep or air_stop or starts or vent_unproved or resting"),
+                    "START that is refused at rest, or in a hold that waits for it: some message says why",
+                    "press_start and not in_warning and (was_in_standing or (was_in_holding and in_holding and (was_waiting or valve_absent))) -> in_tripped or container or container_missing or container_unconfirmed or container_changing or cooling or filter_blind or too_deep or air_stop or starts or vent_unproved or resting or (was_in_standing and o_refused) or (was_in_holding and o_refused_resume)"),
+            honest(
+                            "message-stop",
+                            "A STOP that is down, or its broken wire, holds back START, RESET and the container's buttons: at rest, in run-on and in a trip it has its own message",
+                            "stop_held <-> down_stop and (was_in_standing or was_in_run_on or was_in_tripped)")
+                    .needing("down_stop"),
             honest(
                             "message-cloth",
                             "FILTER DOES NOT COME CLEAN stands while the filters were cleaned in vain",
@@ -122,7 +127,7 @@ final class HonestProperties {
             honest(
                     "lamp-press-start",
                     "PRESS START is lit just while a hold needs START and START would be accepted",
-                    "(in_holding and (valve_absent or o_waiting) and not o_container_hold and not o_soft and not (o_blind and not air_good)) <-> lamp_press_start"),
+                    "(in_holding and (valve_absent or o_waiting) and not o_container_hold and not o_soft and not (o_blind and not air_good) and o_permitted_resume) <-> lamp_press_start"),
             honest(
                     "some-lamp-says-why",
                     "Producer on without suction: some lamp says why",

@@ -89,6 +89,9 @@ public record Proof(
                     world.without().get(p)));
         }
         verdicts.add(new Verdict(TripMessages.PROPERTY, TripMessages.judged(sequence), Set.of()));
+        if (fault.isEmpty()) {
+            SecondProbe.judged(sequence).ifPresent(verdicts::add);
+        }
         Recovery recovery = Recovery.of(world, circuit, result);
         return new Proof(
                 sequence,

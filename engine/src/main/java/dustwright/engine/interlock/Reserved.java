@@ -11,6 +11,7 @@ import java.util.Set;
 public final class Reserved {
     private static final List<String> BEGINNINGS = List.of(
             "press_",
+            "down_",
             "in_",
             "stops_",
             "next_",

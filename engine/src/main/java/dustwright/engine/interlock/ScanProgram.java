@@ -28,6 +28,11 @@ public record ScanProgram(List<Statement> read, List<Statement> decide, Set<Stri
         return button + "_before";
     }
 
+    /** What says that a button that opens is down, or its wire broken: it holds back those below it. */
+    static String down(String button) {
+        return "down_" + button;
+    }
+
     /** What says that an exit of a step is taken, counted from 0. */
     static String exit(String step, int number) {
         return "exit_" + step + "_" + number;
@@ -136,7 +141,12 @@ public record ScanProgram(List<Statement> read, List<Statement> decide, Set<Stri
                         "press_" + button.name(), Expr.and(List.of(pressed, before.not(), higher.not()))));
                 read.add(new Statement.Assign(before(button.name()), pressed));
                 startOn.add(before(button.name()));
-                higher = higher.or(button.opensWhenPressed() ? pressed : press);
+                if (button.opensWhenPressed()) {
+                    read.add(new Statement.Assign(down(button.name()), pressed));
+                    higher = higher.or(Expr.name(down(button.name())));
+                } else {
+                    higher = higher.or(press);
+                }
             }
             return read;
         }

@@ -189,7 +189,18 @@ public record Sequence(
 
     /** The contacts a cause comes from, itself or by way of the rules that set what it names. */
     public List<Input> contactsBehind(Cause cause) {
-        Set<String> names = new LinkedHashSet<>(cause.when().names());
+        return contactsBehind(cause.when());
+    }
+
+    /** The contacts a condition comes from, itself or by way of the rules that set what it names. */
+    List<Input> contactsBehind(Expr condition) {
+        Set<String> names = namesBehind(condition);
+        return inputs.stream().filter(i -> names.contains(i.name())).toList();
+    }
+
+    /** What a condition names, and what is named by the rules that set it. */
+    Set<String> namesBehind(Expr condition) {
+        Set<String> names = new LinkedHashSet<>(condition.names());
         for (List<String> open = List.copyOf(names); !open.isEmpty(); ) {
             Set<String> further = new LinkedHashSet<>();
             for (Rule rule : rules) {
@@ -201,7 +212,7 @@ public record Sequence(
             names.addAll(further);
             open = List.copyOf(further);
         }
-        return inputs.stream().filter(i -> names.contains(i.name())).toList();
+        return names;
     }
 
     /** Every name a condition may use, with what it means where it comes from. */
@@ -210,6 +221,7 @@ public record Sequence(
                         Stream.of("first_scan", "trip"),
                         inputs.stream().map(Input::name),
                         buttons.stream().map(b -> "press_" + b.name()),
+                        buttons.stream().filter(Button::opensWhenPressed).map(b -> ScanProgram.down(b.name())),
                         rules.stream().map(Rule::name),
                         causes.stream().map(Cause::name),
                         outputs.stream().map(Output::name),

@@ -49,9 +49,9 @@ final class ServiceProperties {
                     "(was_in_run_up or was_in_run_up_2) and in_holding -> o_container_hold or o_soft or o_high or (o_blind and not air_good)"),
             service(
                     "start-works",
-                    "START at rest with nothing against it begins the warning",
+                    "START at rest with nothing against it, and with the sequence's own permissives, begins the warning",
                     "was_in_standing and press_start and not o_container_hold and not o_soft and air_enough and vent_open_limit and no_vacuum and o_rested and not"
-                            + " out_starts_used and not o_trip and not (o_blind and not air_good) -> in_warning"),
+                            + " out_starts_used and not o_trip and not (o_blind and not air_good) and o_permitted -> in_warning"),
             service(
                             "run-on-empties",
                             "After a stop the rotary valve runs on until its time is out, unless the container or a fault stops it",

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What happens scan by scan, from power on; the shortest way to something that must not be. */
 public record Story(List<Scan> scans) {
@@ -73,7 +75,8 @@ public record Story(List<Scan> scans) {
             Map<String, String> after = momentAfter
                     ? momentAfter(sequence, lines, circuit, move, values).orElseGet(teller::shownWithMessages)
                     : teller.shown();
-            scans.add(new Scan(happens, teller.step(), changes(before, after, scans.isEmpty() && !momentAfter)));
+            List<String> changes = changes(before, after, scans.isEmpty() && !momentAfter);
+            scans.add(new Scan(happens, teller.step(), momentAfter ? changes : teller.withWhatWasRead(changes)));
             before = after;
         }
         if (property >= 0 && values.getOrDefault("holds_" + property, false)) {
@@ -162,6 +165,25 @@ public record Story(List<Scan> scans) {
             sequence.outputs().forEach(o -> shown.put(o.words(), is(o.name()) ? o.on() : o.off()));
             sequence.lamps().forEach(l -> shown.put("lamp " + l.words(), is(l.name()) ? "on" : "off"));
             return shown;
+        }
+
+        /**
+         * A lamp that shows a contact changes by what the contact said when the scan began. Beside an output that changes in the same scan this is said, since the contact can only follow that output later: a vent
+         * that opens does not light VACUUMING.
+         */
+        List<String> withWhatWasRead(List<String> changes) {
+            Set<String> contacts =
+                    sequence.inputs().stream().map(Sequence.Input::name).collect(Collectors.toSet());
+            List<String> byContact = sequence.lamps().stream()
+                    .filter(l -> contacts.containsAll(l.when().names()))
+                    .map(l -> "lamp " + l.words() + ": ")
+                    .toList();
+            boolean moves = changes.stream().anyMatch(c -> !c.startsWith("lamp "));
+            return changes.stream()
+                    .map(c -> moves && byContact.stream().anyMatch(c::startsWith)
+                            ? c + " (its contact was read before that)"
+                            : c)
+                    .toList();
         }
 
         /** At a panel the message line is read as well. */

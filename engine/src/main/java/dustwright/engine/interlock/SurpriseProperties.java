@@ -26,7 +26,7 @@ final class SurpriseProperties {
                     "start-accepted",
                     "START begins a start only when nothing stands against it",
                     "was_in_standing and in_warning -> press_start and not o_container_hold and not o_soft and air_enough and t_vent_open and o_rested and"
-                            + " not out_starts_used and not o_trip and not (o_blind and not air_good)"),
+                            + " not out_starts_used and not o_trip and not (o_blind and not air_good) and o_permitted"),
             surprise(
                     "start-vented",
                     "START begins a start only when there is no vacuum left",
@@ -34,7 +34,7 @@ final class SurpriseProperties {
             surprise(
                     "resume-accepted",
                     "A hold for container, heat, filter or relief ends only by START when its cause is gone",
-                    "was_in_holding and in_warning -> press_start and not o_container_hold and not o_soft and (was_waiting or o_blind) and not (o_blind and not air_good)"),
+                    "was_in_holding and in_warning -> press_start and not o_container_hold and not o_soft and (was_waiting or o_blind) and not (o_blind and not air_good) and o_permitted_resume"),
             surprise(
                     "no-own-restart",
                     "Vacuum returns by itself only from a hold for receiver high alone",

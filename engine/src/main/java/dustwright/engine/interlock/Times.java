@@ -19,7 +19,9 @@ public final class Times {
     private static final double LEAST_SCAN_s = 0.005;
     private static final double GREATEST_SCAN_s = 0.2;
 
-    private static final Map<String, Range> USUAL = usual();
+    /** Of sequences that turn a valve, and of those that do not: run-on empties the one and only lets the other rest. */
+    private static final Map<Boolean, Map<String, Range>> USUAL =
+            Map.of(true, usual(0, 63, 64, 608), false, usual(128, 160));
 
     private final Sequence sequence;
 
@@ -57,8 +59,10 @@ public final class Times {
                 "scan: " + sequence.scan_s() + " s, usual from " + LEAST_SCAN_s + " s to " + GREATEST_SCAN_s
                         + " s, since every reaction takes two",
                 LEAST_SCAN_s <= sequence.scan_s() && sequence.scan_s() <= GREATEST_SCAN_s));
+        boolean turns = sequence.outputs().stream().anyMatch(o -> o.name().equals("valve"));
+        Map<String, Range> usual = USUAL.getOrDefault(turns, Map.of());
         settings(sequence).forEach((what, time) -> {
-            Range range = USUAL.get(what);
+            Range range = usual.get(what);
             if (range != null) {
                 judged.add(new Judged(
                         what + ": " + figure(time, what) + ", usual from " + figure(range.least, what) + " to "
@@ -164,9 +168,9 @@ public final class Times {
     }
 
     /** The ranges of the default sequences; where variants differ, from the least to the greatest. */
-    private static Map<String, Range> usual() {
+    private static Map<String, Range> usual(int... variants) {
         Map<String, Range> usual = new LinkedHashMap<>();
-        for (int variant : new int[] {0, 63, 64, 128, 576 + 32}) {
+        for (int variant : variants) {
             ranges(DefaultSequence.of("usual", Options.numbered(variant)))
                     .forEach((what, range) -> usual.merge(what, range, Range::with));
         }

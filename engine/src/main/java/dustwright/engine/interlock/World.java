@@ -34,9 +34,6 @@ record World(
         Set<String> absent,
         List<Set<String>> without,
         Set<String> unjudged) {
-    /** Contacts that follow what truly is; every other contact may change at any scan. */
-    private static final Map<String, String> WITNESSES = witnesses();
-
     /** Of these a broken wire can be had in any scan too; what the others would then say is among what the plant does anyway. */
     private static final Set<String> BROKEN_WIRES = Set.of("vent_open_limit", "no_vacuum", "suction", "suction_open");
 
@@ -64,19 +61,6 @@ record World(
     /** No fault: people have shut all inlets. */
     private static final String NO_INLET_OPEN = "bad_inlet_used";
 
-    private static Map<String, String> witnesses() {
-        Map<String, String> by = new LinkedHashMap<>();
-        by.put("motion", "t_rotor");
-        by.put("vent_open_limit", "t_vent_open");
-        by.put("no_vacuum", "not t_vacuum");
-        by.put("suction", "t_vacuum");
-        by.put("suction_open", "t_suction_open");
-        by.put("container_free", "not t_container_covered");
-        by.put("container_in_place", "t_container_there");
-        by.put("receiver_free", "not t_receiver_covered");
-        return by;
-    }
-
     static World of(Sequence sequence, Optional<DeviceFault> fault) {
         return new Writer(sequence, ScanProgram.withSharedLatches(sequence), fault, true).write();
     }
@@ -91,11 +75,6 @@ record World(
         return Twins.firsts(new Writer(sequence, ScanProgram.withSharedLatches(sequence), Optional.empty(), false)
                 .write()
                 .lines());
-    }
-
-    /** Whether a contact follows what truly is. */
-    static boolean isWitness(String input) {
-        return WITNESSES.containsKey(input);
     }
 
     /** What the plant and the scan know by name. */
@@ -141,7 +120,7 @@ record World(
         private final Set<String> absent = new LinkedHashSet<>();
         private final List<Set<String>> without = new ArrayList<>();
         private final Map<String, Set<String>> missing = new LinkedHashMap<>();
-        private final Set<String> known = new LinkedHashSet<>(WITNESSES.keySet());
+        private final Set<String> known = new LinkedHashSet<>(Witnesses.firsts());
         /** Outputs nobody who judges knows by name: all that is said of them is that everything is off. */
         private final Set<String> beyond;
 
@@ -181,7 +160,7 @@ record World(
             program.decide().forEach(this::decide);
             observers();
             properties();
-            WITNESSES.keySet().stream().filter(w -> !has(w) && isExpected(w)).forEach(absent::add);
+            Witnesses.firsts().stream().filter(w -> !has(w) && isExpected(w)).forEach(absent::add);
             List<Statement.Assign> all = twins ? Twins.merged(lines) : lines;
             Set<String> unjudged = new LinkedHashSet<>();
             Stream.of(
@@ -225,7 +204,7 @@ record World(
             }
             level("t_container_covered", false);
             contact("t_container_there");
-            if (has("receiver_free")) {
+            if (sees("receiver_free")) {
                 level("t_receiver_covered", false);
             }
             if (turns()) {
@@ -238,7 +217,7 @@ record World(
             truth("t_pump_turning", "pump or (t_pump_turning and not coasted)");
             contacts.add("bad_t_vent");
             truth("t_vent_open", "not vent_shut or bad_t_vent");
-            if (has("suction_open")) {
+            if (sees("suction_open")) {
                 truth("t_suction_open", "not suction_shut");
             }
             FOLLOW.stream().flatMap(o -> outputs(o).stream()).forEach(o -> truth("t_" + o, o));
@@ -251,15 +230,18 @@ record World(
                 truth("t_rotor", "(valve and not t_jam) or t_spins");
             }
             for (Sequence.Input input : sequence.inputs()) {
-                String witness = WITNESSES.get(input.name());
-                if (witness == null) {
+                Optional<String> witness = Witnesses.sees(input.name());
+                if (witness.isEmpty()) {
                     contact(input.name());
-                } else if (BROKEN_WIRES.contains(input.name())) {
+                } else if (Witnesses.first(input.name())
+                        .filter(BROKEN_WIRES::contains)
+                        .isPresent()) {
                     contacts.add("bad_" + input.name());
-                    truth(input.name(), "(" + witness + ") and not bad_" + input.name());
+                    truth(input.name(), "(" + witness.get() + ") and not bad_" + input.name());
                 } else {
-                    truth(input.name(), witness);
+                    truth(input.name(), witness.get());
                 }
+                witness.ifPresent(t -> known.add(input.name()));
             }
             buttons();
         }
@@ -283,6 +265,10 @@ record World(
             return sequence.inputs().stream().anyMatch(i -> i.name().equals(input));
         }
 
+        private boolean sees(String first) {
+            return !Witnesses.alike(sequence, first).isEmpty();
+        }
+
         /** Buttons are pressed for one scan; START may be held, since held buttons must do nothing. */
         private void buttons() {
             Expr higher = Expr.Constant.NO;
@@ -299,7 +285,12 @@ record World(
                 }
                 Expr press = Expr.name("press_" + name);
                 lines.add(new Statement.Assign("press_" + name, press.and(higher.not())));
-                higher = higher.or(isStuck(name) && button.opensWhenPressed() ? Expr.name(name) : press);
+                if (button.opensWhenPressed()) {
+                    assign(ScanProgram.down(name), isStuck(name) ? Expr.name(name) : press);
+                    higher = higher.or(Expr.name(ScanProgram.down(name)));
+                } else {
+                    higher = higher.or(press);
+                }
             }
         }
 
@@ -396,6 +387,8 @@ record World(
             Observers.ALL.forEach(o -> names.add(o.name()));
             clocksOfTheirOwn(Observers.ALL.stream().map(Observers.Observer::is), names);
             Map<String, List<Expr>> own = ownTrips();
+            ownPermissives("standing", "");
+            ownPermissives("holding", "_resume");
             for (Observers.Observer observer : Observers.ALL) {
                 if (observer.startsOn()) {
                     startOn.add(observer.name());
@@ -415,10 +408,7 @@ record World(
          * judged with the trips that stop the same.
          */
         private Map<String, List<Expr>> ownTrips() {
-            Set<String> contacts = sequence.inputs().stream()
-                    .map(Sequence.Input::name)
-                    .filter(n -> !JUDGED.contains(n) && !isWitness(n))
-                    .collect(Collectors.toSet());
+            Set<String> contacts = ownContacts();
             Map<String, List<Expr>> own = new LinkedHashMap<>();
             for (Sequence.Cause cause : sequence.causes()) {
                 Set<String> names = cause.when().names();
@@ -430,6 +420,59 @@ record World(
                 }
             }
             return own;
+        }
+
+        /** Contacts nobody who judges knows. */
+        private Set<String> ownContacts() {
+            return sequence.inputs().stream()
+                    .map(Sequence.Input::name)
+                    .filter(n -> !JUDGED.contains(n) && Witnesses.first(n).isEmpty())
+                    .collect(Collectors.toSet());
+        }
+
+        /**
+         * What an engineer has added to the way from a step to the warning: conditions on contacts of his own. Without them START is refused, and then a message that comes of the same contacts has to say why:
+         * {@code o_permitted} and {@code o_refused}.
+         */
+        private void ownPermissives(String step, String end) {
+            List<Expr> permissives = sequence.steps().stream()
+                    .filter(s -> s.name().equals(step))
+                    .flatMap(s -> s.exits().stream())
+                    .filter(x -> x.to().equals("warning"))
+                    .flatMap(x -> allOf(x.when()))
+                    .filter(this::isOwn)
+                    .toList();
+            List<Expr> refused = new ArrayList<>();
+            for (Expr permissive : permissives) {
+                List<Sequence.Input> behind = sequence.contactsBehind(permissive);
+                behind.forEach(i -> known.add(i.name()));
+                Expr said = Expr.or(sequence.causes().stream()
+                        .filter(c -> sequence.contactsBehind(c.when()).stream().anyMatch(behind::contains))
+                        .map(c -> Expr.name(c.name()))
+                        .toList());
+                refused.add(judged(permissive, names()).not().and(said));
+            }
+            assign("o_permitted" + end, judged(Expr.and(permissives), names()));
+            assign("o_refused" + end, Expr.or(refused));
+        }
+
+        /** What must all be so for a condition to be. */
+        private static Stream<Expr> allOf(Expr condition) {
+            return condition instanceof Expr.And
+                    ? condition.terms().stream().flatMap(Writer::allOf)
+                    : Stream.of(condition);
+        }
+
+        /** Whether a condition is nothing but contacts nobody who judges knows, itself or by way of rules. */
+        private boolean isOwn(Expr condition) {
+            Set<String> contacts = ownContacts();
+            Set<String> names = sequence.namesBehind(condition);
+            return !names.isEmpty()
+                    && names.stream()
+                            .allMatch(n -> contacts.contains(n)
+                                    || sequence.rules().stream()
+                                            .anyMatch(r -> r.name().equals(n)))
+                    && names.stream().anyMatch(contacts::contains);
         }
 
         /** The observer of the trips that stop what this cause stops; nothing when it stops less than any of them. */

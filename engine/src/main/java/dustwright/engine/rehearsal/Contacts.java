@@ -2,6 +2,7 @@ package dustwright.engine.rehearsal;
 
 import dustwright.engine.interlock.Controller;
 import dustwright.engine.interlock.Sequence;
+import dustwright.engine.interlock.Witnesses;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -24,12 +25,12 @@ final class Contacts {
 
     void read(StationPhysics plant, Controller controller) {
         for (Sequence.Input input : sequence.inputs()) {
-            controller.contact(input.name(), says(plant, controller, input.name()));
+            controller.contact(input.name(), says(plant, controller, input.name(), plant.faults));
         }
     }
 
-    private static boolean says(StationPhysics plant, Controller controller, String input) {
-        Set<PlantFault> faults = plant.faults;
+    /** A second contact of a thing says what the first says, whatever is wrong with the first. */
+    private static boolean says(StationPhysics plant, Controller controller, String input, Set<PlantFault> faults) {
         return switch (input) {
             case "estop_ok" -> !faults.contains(PlantFault.EMERGENCY_STOP);
             case "fire_ok" -> !faults.contains(PlantFault.FIRE_SIGNAL);
@@ -47,7 +48,9 @@ final class Contacts {
             case "no_vacuum" -> !plant.vacuumThere();
             case "suction" -> plant.suction();
             case "suction_open" -> !controller.is("suction_shut");
-            case "container_free" -> !plant.containerCovered() && !faults.contains(PlantFault.CONTAINER_PROBE_CAKED);
+            case "container_free" ->
+                !(plant.containerCovered() && !faults.contains(PlantFault.CONTAINER_PROBE_BLIND))
+                        && !faults.contains(PlantFault.CONTAINER_PROBE_CAKED);
             case "container_in_place" -> plant.containerThere;
             case "receiver_free" ->
                 !(plant.receiverCovered && !faults.contains(PlantFault.RECEIVER_PROBE_BLIND))
@@ -57,7 +60,11 @@ final class Contacts {
             case "inlet_used" -> plant.users;
             case "air_enough" -> plant.air_bar > 3.4;
             case "air_good" -> plant.air_bar > 4.1;
-            default -> true;
+            default ->
+                Witnesses.first(input)
+                        .filter(first -> !first.equals(input))
+                        .map(first -> says(plant, controller, first, Set.of()))
+                        .orElse(true);
         };
     }
 

@@ -3,6 +3,7 @@ package dustwright.engine.rehearsal;
 import dustwright.engine.interlock.Controller;
 import dustwright.engine.interlock.Sequence;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -11,6 +12,10 @@ import java.util.stream.Collectors;
 
 /** People who see lamps and, after a time of their own, do what the lamps ask for. */
 final class People {
+    /** Lamps and messages that say at rest that START does nothing yet: who reads them waits. */
+    private static final List<String> START_IN_VAIN =
+            List.of("lamp_cooling", "lamp_relief", "lamp_air", "vent_unproved", "resting", "starts", "stop_held");
+
     private final Script.Answering answering;
     private final Set<String> signals;
     private final Set<String> buttons;
@@ -103,7 +108,9 @@ final class People {
         if (lit.test("lamp_press_start")) {
             return Optional.of(work ? Intention.RESUME : Intention.END);
         }
-        if (work && controller.step().equals("standing")) {
+        if (work
+                && controller.step().equals("standing")
+                && START_IN_VAIN.stream().noneMatch(lit)) {
             return Optional.of(Intention.BEGIN);
         }
         return !work && controller.step().equals("vacuuming") ? Optional.of(Intention.END) : Optional.empty();

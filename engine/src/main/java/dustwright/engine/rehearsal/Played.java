@@ -14,6 +14,7 @@ import java.util.List;
  * @param begun_kg dust that was there when it began, in receiver, cloth and container [kg]
  * @param collected_kg dust that came in [kg]
  * @param removed_kg dust taken away in containers [kg]
+ * @param imbalance_kg what is there in the end and was taken away, less what was there and came in: nothing but rounding [kg]
  * @param scans scans that the controller carried out; those in which nothing could change were left out
  */
 public record Played(
@@ -129,6 +130,11 @@ public record Played(
 
     /** One demand of the script and whether it was met. */
     public record Verdict(Script.Must must, boolean met) {}
+
+    /** Dust that is there when it ends, in receiver, cloth and container [kg]. */
+    public double left_kg() {
+        return begun_kg + collected_kg - removed_kg + imbalance_kg;
+    }
 
     /** Whether everything that must be so was so. */
     public boolean holds() {

@@ -25,6 +25,8 @@ final class StationPhysics {
     private static final double WET_VALVE = 0.3;
     private static final double WET_CAKE = 5;
     private static final double PULSES_FREE_THE_CLOTH_s = 20;
+    /** Share of a wet cake that pulses do not free. */
+    private static final double WET_STAYS = 0.8;
     /** Share of a container beyond its full level at which dust spills. */
     static final double SPILLS = 1.1;
     /** Share of the receiver beyond its high level at which dust reaches the filter and no more is taken in. */
@@ -53,6 +55,8 @@ final class StationPhysics {
     boolean receiverCovered;
     private double falling_kgPerS;
     private double freeing_PaSPerMS;
+    private double stays_kg;
+    private double stays_PaSPerM;
     private long jammedSince_ms;
     private long now_ms;
 
@@ -132,7 +136,7 @@ final class StationPhysics {
     }
 
     boolean containerCovered() {
-        return container_kg >= full_kg() * (1 - 1e-12) && !has(PlantFault.CONTAINER_PROBE_BLIND);
+        return container_kg >= full_kg() * (1 - 1e-12);
     }
 
     double full_kg() {
@@ -166,7 +170,12 @@ final class StationPhysics {
     }
 
     private double arriving_kgPerS() {
-        return in_kgPerS() * (1 - model.toCloth()) + (pulses ? falling_kgPerS : 0);
+        return in_kgPerS() * (1 - model.toCloth()) + falls_kgPerS();
+    }
+
+    /** What pulses free now. */
+    private double falls_kgPerS() {
+        return pulses && cloth_kg > stays_kg * (1 + 1e-9) ? falling_kgPerS : 0;
     }
 
     private double out_kgPerS() {
@@ -180,11 +189,14 @@ final class StationPhysics {
         return !rotorTurns() ? 0 : receiver_kg > 0 ? valve : Math.min(valve, arriving_kgPerS());
     }
 
-    /** Called when pulses begin: the cake then falls within a time. */
+    /** Called when pulses begin: the cake then falls within a time, but for what sticks. */
     void pulses(boolean on) {
         if (on && !pulses) {
-            falling_kgPerS = cloth_kg / PULSES_FREE_THE_CLOTH_s;
-            freeing_PaSPerMS = cake_PaSPerM / PULSES_FREE_THE_CLOTH_s;
+            double stays = has(PlantFault.WET_DUST) ? WET_STAYS : 0;
+            stays_kg = stays * cloth_kg;
+            stays_PaSPerM = stays * cake_PaSPerM;
+            falling_kgPerS = (cloth_kg - stays_kg) / PULSES_FREE_THE_CLOTH_s;
+            freeing_PaSPerMS = (cake_PaSPerM - stays_PaSPerM) / PULSES_FREE_THE_CLOTH_s;
         }
         pulses = on;
     }
@@ -201,8 +213,8 @@ final class StationPhysics {
         wait_s = sooner(wait_s, -receiver_kg, receiver);
         wait_s = sooner(wait_s, full_kg() - container_kg, out_kgPerS());
         wait_s = sooner(wait_s, SPILLS * full_kg() - container_kg, out_kgPerS());
-        double cloth = in_kgPerS() * model.toCloth() - (pulses ? falling_kgPerS : 0);
-        wait_s = sooner(wait_s, -cloth_kg, cloth);
+        double cloth = in_kgPerS() * model.toCloth() - falls_kgPerS();
+        wait_s = sooner(wait_s, (pulses ? stays_kg : 0) - cloth_kg, cloth);
         for (double limit : new double[] {6, 10}) {
             double there = model.whereDropIs(pulling(), users, !ventShut(), limit * INCH_WATER_Pa);
             wait_s = sooner(wait_s, there - resistance_PaSPerM(), cakeRate_PaSPerMS());
@@ -227,7 +239,7 @@ final class StationPhysics {
     /** How fast the cake's resistance grows or goes [Pa·s/m per s]. */
     private double cakeRate_PaSPerMS() {
         double grows = cake_perS() * in_kgPerS() * model.toCloth() / model.cloth_m2();
-        return grows - (pulses && cake_PaSPerM > 0 ? freeing_PaSPerMS : 0);
+        return grows - (pulses && cake_PaSPerM > stays_PaSPerM * (1 + 1e-9) ? freeing_PaSPerMS : 0);
     }
 
     private static double sooner(double wait_s, double distance, double rate) {
@@ -253,13 +265,14 @@ final class StationPhysics {
     void goOn(long to_ms) {
         double time_s = (to_ms - now_ms) / 1000.0;
         double in = in_kgPerS() * time_s;
-        double fell = Math.min(cloth_kg, pulses ? falling_kgPerS * time_s : 0);
+        double fell = Math.min(Math.max(0, cloth_kg - stays_kg), falls_kgPerS() * time_s);
         double arrived = in * (1 - model.toCloth()) + fell;
         double out = Math.min(receiver_kg + arrived, out_kgPerS() * time_s);
         double air = airRate_barPerS() * time_s;
         double end_K = operating().rise_K();
         collected_kg += in;
-        cake_PaSPerM = Math.max(0, cake_PaSPerM + cakeRate_PaSPerMS() * time_s);
+        cake_PaSPerM = Math.max(
+                pulses ? Math.min(stays_PaSPerM, cake_PaSPerM) : 0, cake_PaSPerM + cakeRate_PaSPerMS() * time_s);
         cloth_kg += in * model.toCloth() - fell;
         receiver_kg = Math.max(0, receiver_kg + arrived - out);
         container_kg += out;
@@ -285,10 +298,21 @@ final class StationPhysics {
     }
 
     void mended(PlantFault fault) {
-        faults.remove(fault);
+        if (faults.remove(fault) && fault == PlantFault.WET_DUST) {
+            cleanElements();
+        }
         if (fault == PlantFault.CONTAINER_OFF) {
             containerThere = true;
         }
+    }
+
+    /** Clean, dry elements are in; what lay on the old ones was knocked out into the receiver. */
+    private void cleanElements() {
+        receiver_kg += cloth_kg;
+        cloth_kg = 0;
+        cake_PaSPerM = 0;
+        stays_kg = 0;
+        stays_PaSPerM = 0;
     }
 
     /** The full container is taken away, an empty one is there. */

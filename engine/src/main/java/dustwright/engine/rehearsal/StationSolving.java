@@ -201,6 +201,9 @@ final class StationSolving {
                 Place.Kind.PRODUCER,
                 "the air behind a producer warms up with a time constant of 8 min; its limit is 130 °C");
         assume(Place.Kind.STATION, "compressed air: 6 bar, falls 0.05 bar/s without supply, rises 0.2 bar/s with it");
+        assume(
+                Place.Kind.RECEIVER,
+                "wet dust: the valve discharges 0.3 of what it does, the cake resists 5 times as much, and pulses free a fifth of it; mended, clean elements are in, and what lay on the old ones was knocked out into the receiver");
         assume(Place.Kind.RECEIVER, "a level probe clears when the dust has fallen 5 % below it");
         if (supply().isPresent()) {
             boolean stated = station.producers().stream()

@@ -3,6 +3,7 @@ package dustwright.engine.interlock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -178,6 +179,125 @@ class DefaultProofTest {
         assertThat(forgotten.broken()).isNotEmpty();
     }
 
+    /** A condition of one's own for START: with a message that says why it refuses, all holds; without one, with a wrong one, and with one that nobody can meet, it does not. */
+    @Test
+    void an_added_permissive_is_proven_with_its_message() {
+        assertThat(permitted("gate_open", "not gate_open").holds()).isTrue();
+        assertThat(permitted("gate_open", "not gate_open").unjudged()).containsExactly("bag_gate_spare");
+        assertThat(permitted("gate_open", "not bag_gate_spare").broken()).containsExactly("refusal-says-why");
+        assertThat(permitted("gate_open", "gate_open").broken()).containsExactly("refusal-says-why");
+        assertThat(permitted("gate_open and not gate_open", "not gate_open").stepsNeverReached())
+                .contains("vacuuming");
+        assertThat(permitted("not gate_open", "gate_open").deadEnd()).isNotEqualTo(Story.NONE);
+    }
+
+    private static Proof permitted(String permissive, String message) {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
+        Sequence more = with(
+                drum,
+                List.of(
+                        new Sequence.Input("gate_open", "ZSO-300", "slide gate", "open", "shut", Optional.empty()),
+                        new Sequence.Input("bag_gate_spare", "ZSO-301", "spare", "open", "shut", Optional.empty())),
+                List.of(),
+                List.of(new Sequence.Cause(
+                        "gate_shut",
+                        Expr.of(message),
+                        Map.of(),
+                        false,
+                        Sequence.Priority.LOW,
+                        "SLIDE GATE SHUT: NO START",
+                        "START is refused",
+                        "open it")));
+        Sequence asked = Mutants.withSteps(
+                more,
+                more.steps().stream()
+                        .map(s -> s.name().equals("standing")
+                                ? new Sequence.Step(
+                                        s.name(),
+                                        s.words(),
+                                        s.on(),
+                                        s.keep(),
+                                        s.time(),
+                                        s.exits().stream()
+                                                .map(x -> x.to().equals("warning")
+                                                        ? new Sequence.Exit(
+                                                                x.to(), x.when().and(Expr.of(permissive)))
+                                                        : x)
+                                                .toList())
+                                : s)
+                        .toList());
+        return Proof.of(asked, Proof.Adversary.PLAIN);
+    }
+
+    /** A second level probe sees what the first sees: read by an "or" it stops alone, by an "and" it does not. */
+    @Test
+    void a_second_probe_is_judged_as_one_that_must_stop_alone() {
+        Proof either = Proof.of(twoProbes("not container_free or not container_free_2"), Proof.Adversary.PLAIN);
+        assertThat(either.holds()).isTrue();
+        assertThat(either.unjudged()).isEmpty();
+        assertThat(either.verdicts()).anyMatch(v -> v.property().id().equals("second-probe"));
+        Sequence both = twoProbes("not container_free and not container_free_2");
+        assertThat(Proof.of(both, Proof.Adversary.PLAIN).broken()).containsExactly("second-probe");
+        assertThat(Proof.of(DefaultSequence.of("drum", Options.numbered(128)), Proof.Adversary.PLAIN)
+                        .verdicts())
+                .noneMatch(v -> v.property().id().equals("second-probe"));
+    }
+
+    /** What a second probe is bought for: a dead one defeats nothing that stops. */
+    @Test
+    void with_two_probes_a_dead_one_defeats_nothing_that_stops() {
+        Sequence two = twoProbes("not container_free or not container_free_2");
+        assertThat(Proof.defeated(two, fault(two, "container-probe-reads-free-2")))
+                .doesNotContain("container-high-vent", "container-held");
+    }
+
+    private static Sequence twoProbes(String covered) {
+        Sequence drum = DefaultSequence.of("drum under vacuum", Options.numbered(128));
+        Sequence more = with(
+                drum,
+                List.of(new Sequence.Input(
+                        "container_free_2", "LSH-311", "second probe", "free", "covered", Optional.empty())),
+                List.of(),
+                List.of());
+        return Mutants.withRules(
+                more,
+                more.rules().stream()
+                        .map(r -> r instanceof Sequence.Rule.After after
+                                        && r.name().equals("container_full")
+                                ? new Sequence.Rule.After(after.name(), Expr.of(covered), after.timer(), after.words())
+                                : r)
+                        .toList());
+    }
+
+    /** A run-on that empties a valve has one range, in the file and where it is judged. */
+    @Test
+    void a_time_is_judged_by_the_range_of_sequences_with_the_same_devices() {
+        Sequence bag = DefaultSequence.of("bag", Options.USUAL);
+        assertThat(Times.judged(bag))
+                .extracting(Times.Judged::words)
+                .contains("step run_on: 100 s, usual from 60 s to 300 s");
+        assertThat(Times.judged(DefaultSequence.of("drum", Options.numbered(128))))
+                .extracting(Times.Judged::words)
+                .noneMatch(w -> w.startsWith("step run_on: ") && w.endsWith("to 300 s"));
+    }
+
+    /** Somebody holds STOP down, or its wire is broken: START does nothing, and the panel says why. */
+    @Test
+    void a_STOP_that_stays_down_says_so() {
+        Controller panel = new Controller(DefaultSequence.of("bag", Options.USUAL));
+        DefaultSequence.of("bag", Options.USUAL).inputs().forEach(i -> panel.contact(i.name(), true));
+        panel.scan(100);
+        panel.press("stop", true);
+        panel.press("reset", true);
+        panel.scan(100);
+        panel.scan(100);
+        assertThat(panel.is("trip")).isTrue();
+        assertThat(panel.causes()).extracting(Sequence.Cause::name).contains("stop_held");
+        panel.press("stop", false);
+        panel.scan(100);
+        assertThat(panel.causes()).extracting(Sequence.Cause::name).doesNotContain("stop_held");
+    }
+
     /** A contact that is given another name is missed under its own. */
     @Test
     void a_renamed_probe_is_told_under_both_names() {
@@ -312,6 +432,31 @@ class DefaultProofTest {
         assertThat(scans)
                 .anySatisfy(s -> assertThat(s.happens()).anyMatch(h -> h.contains("emergency stop chain: pressed")));
         assertThat(scans).hasSizeBetween(4, 8);
+    }
+
+    /** A lamp that shows a contact lags by what the contact said when the scan began; beside an output that changes this is said. */
+    @Test
+    void a_lamp_that_lights_in_the_scan_of_STOP_is_told_with_what_was_read() {
+        Sequence whole = DefaultSequence.of("bag", Options.USUAL);
+        Sequence lit = Mutants.withLamps(
+                whole,
+                whole.lamps().stream()
+                        .map(l -> l.name().equals("lamp_stopping")
+                                ? new Sequence.Lamp(
+                                        l.name(), l.tag(), l.colour(), l.flashes(), l.words(), Expr.of("in_run_on"))
+                                : l)
+                        .toList());
+        assertThat(Proof.of(lit, Proof.Adversary.PLAIN).verdicts())
+                .filteredOn(v -> v.property().id().equals("lamp-stopping"))
+                .singleElement()
+                .satisfies(v -> {
+                    List<Story.Scan> scans = v.story().scans();
+                    Story.Scan last = scans.get(scans.size() - 1);
+                    assertThat(last.happens()).contains("STOP is pressed");
+                    assertThat(last.changes())
+                            .contains("vent valve: open")
+                            .contains("lamp VACUUMING: on (its contact was read before that)");
+                });
     }
 
     @Test

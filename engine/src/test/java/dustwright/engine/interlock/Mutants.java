@@ -398,6 +398,36 @@ final class Mutants {
                 whole.lamps());
     }
 
+    static Sequence withRules(Sequence whole, List<Sequence.Rule> rules) {
+        return new Sequence(
+                whole.title(),
+                whole.options(),
+                whole.scan_s(),
+                whole.inputs(),
+                whole.buttons(),
+                whole.outputs(),
+                whole.timers(),
+                rules,
+                whole.causes(),
+                whole.steps(),
+                whole.lamps());
+    }
+
+    static Sequence withLamps(Sequence whole, List<Sequence.Lamp> lamps) {
+        return new Sequence(
+                whole.title(),
+                whole.options(),
+                whole.scan_s(),
+                whole.inputs(),
+                whole.buttons(),
+                whole.outputs(),
+                whole.timers(),
+                whole.rules(),
+                whole.causes(),
+                whole.steps(),
+                lamps);
+    }
+
     static Sequence withSteps(Sequence whole, List<Sequence.Step> steps) {
         return new Sequence(
                 whole.title(),

@@ -203,6 +203,70 @@ class RehearsalTest {
         assertThat(played.moments()).noneSatisfy(m -> assertThat(m.words()).startsWith("BAG HIGH LEVEL"));
     }
 
+    /** Who reads that START does nothing yet waits; the air comes back, then somebody starts. */
+    @Test
+    void nobody_presses_START_in_vain_while_a_lamp_says_wait() {
+        Played played = Rehearsal.play(
+                SEQUENCE,
+                STATION,
+                script(
+                        2400,
+                        1,
+                        users(10, true),
+                        new Script.Act.Breaks(300, PlantFault.AIR_LOST),
+                        new Script.Act.Mended(1500, PlantFault.AIR_LOST)));
+        assertThat(played.moments())
+                .filteredOn(m -> m.words().endsWith("presses START"))
+                .extracting(Played.Moment::at_ms)
+                .hasSize(2)
+                .satisfies(at -> assertThat(at.get(1)).isGreaterThan(1_500_000));
+    }
+
+    /** What a second probe is bought for. */
+    @Test
+    void a_second_container_probe_stops_what_a_blind_first_one_lets_overflow() {
+        List<Sequence.Input> inputs = new ArrayList<>(SEQUENCE.inputs());
+        inputs.add(
+                new Sequence.Input("container_free_2", "LSH-311", "second probe", "free", "covered", Optional.empty()));
+        Sequence two = new Sequence(
+                SEQUENCE.title(),
+                SEQUENCE.options(),
+                SEQUENCE.scan_s(),
+                inputs,
+                SEQUENCE.buttons(),
+                SEQUENCE.outputs(),
+                SEQUENCE.timers(),
+                SEQUENCE.rules().stream()
+                        .map(r -> r instanceof Sequence.Rule.After after
+                                        && r.name().equals("container_full")
+                                ? new Sequence.Rule.After(
+                                        after.name(),
+                                        Expr.of("not container_free or not container_free_2"),
+                                        after.timer(),
+                                        after.words())
+                                : r)
+                        .toList(),
+                SEQUENCE.causes(),
+                SEQUENCE.steps(),
+                SEQUENCE.lamps());
+        Played played = Rehearsal.play(
+                two,
+                STATION,
+                script(7200, 1, users(10, true), new Script.Act.Breaks(20, PlantFault.CONTAINER_PROBE_BLIND)));
+        assertThat(played.moments()).noneSatisfy(m -> assertThat(m.words()).isEqualTo("the container overflows"));
+        assertThat(played.moments()).anySatisfy(m -> assertThat(m.words()).startsWith("BAG HIGH LEVEL"));
+    }
+
+    /** What lay there and what came in is what was taken away and what lies there. */
+    @Test
+    void the_dust_of_a_rehearsal_adds_up() {
+        Played played = Rehearsal.play(SEQUENCE, STATION, script(7200, 1, users(10, true)));
+        assertThat(played.removed_kg()).isPositive();
+        assertThat(played.left_kg()).isPositive();
+        assertThat(played.removed_kg() + played.left_kg())
+                .isEqualTo(played.begun_kg() + played.collected_kg(), within(1e-8));
+    }
+
     /** Time of the feed by hand: 900 s at 0.02 kg/s, of which 5 % lies on the cloth until the next cleaning. */
     @Test
     void the_container_is_full_when_the_dust_says_so() {
