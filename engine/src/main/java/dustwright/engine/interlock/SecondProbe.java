@@ -3,6 +3,7 @@ package dustwright.engine.interlock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Whether a second level probe does what it is there for. As long as both see the same dust it makes no difference which of them is read; so each of them is made blind for ever, in a search of its own, and what
@@ -37,9 +38,7 @@ final class SecondProbe {
                 .filter(s -> !s.scans().isEmpty())
                 .findFirst()
                 .orElse(Story.NONE);
-        return doubled.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Proof.Verdict(PROPERTY, story, java.util.Set.of()));
+        return doubled.isEmpty() ? Optional.empty() : Optional.of(new Proof.Verdict(PROPERTY, story, Set.of()));
     }
 
     private static Story missed(Sequence sequence, Sequence.Input probe, List<String> stops) {

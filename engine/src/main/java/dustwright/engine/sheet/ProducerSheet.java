@@ -532,10 +532,7 @@ final class ProducerSheet {
                     Finding finding = worst.finding();
                     entries.add(
                             finding.unjudged()
-                                    ? Entry.unknown(
-                                            id("motor-torque"),
-                                            name,
-                                            finding.derivation().steps().get(0).formula())
+                                    ? Entry.unknown(id("motor-torque"), name, finding.why())
                                     : Entry.known(
                                             id("motor-torque"),
                                             name + ", at its greatest, "
