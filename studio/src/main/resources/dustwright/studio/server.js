@@ -14,6 +14,11 @@ export async function ask(kind, path, parameters = {}) {
 
 // A change is kept when this says ok; where nothing answers it says away, and why in words.
 export async function change(path, body) {
+  changing++;
+  try { return await sent(path, body); } finally { changed(); }
+}
+
+async function sent(path, body) {
   let answer;
   try {
     answer = await fetch(path, {method: 'POST', headers: {'Content-Type': 'application/json', 'X-Dustwright': 'studio'}, body: JSON.stringify(body)});
@@ -22,6 +27,15 @@ export async function change(path, body) {
     return {ok: false, away: true, stale: false, content: {why: 'Not done and not kept: the studio is not answering. Do it again once it answers.'}};
   }
   return {ok: answer.ok, stale: answer.status === 409, content: await answer.json()};
+}
+
+// A version that is told while a change of this page is under way is most likely its own: it is passed on once the page has that answer.
+let changing = 0;
+let told = null;
+let pass = () => {};
+
+function changed() {
+  if (--changing === 0 && told !== null) setTimeout(() => { const version = told; told = null; if (version !== null) pass(version); });
 }
 
 let unheard = () => {};
@@ -40,7 +54,8 @@ function listen(name, heard) {
 export function onFloorPlan(heard) { listen('floorplan', heard); }
 
 export function onVersion(heard, lost) {
-  listen('version', event => heard(Number(event.data)));
+  pass = heard;
+  listen('version', event => { if (changing) told = Number(event.data); else heard(Number(event.data)); });
   connect(() => heard(-1), lost);
 }
 
