@@ -144,9 +144,17 @@ final class Parts {
         return above;
     }
 
+    /** "REC", "rotary valve of REC": a part by its id, or by what it is of which one. */
+    private static String named(String path) {
+        String[] steps = path.split("\\.", 3);
+        return steps.length < 2
+                ? path
+                : steps.length == 2 ? steps[1] : steps[2].substring(steps[2].lastIndexOf('.') + 1) + " of " + steps[1];
+    }
+
     private static List<Alike> alike(PlantParts parts, String path) {
         List<Alike> all = new ArrayList<>();
-        parts.alike(path).forEach(other -> all.add(new Alike(other, "Like " + other)));
+        parts.alike(path).forEach(other -> all.add(new Alike(other, "Like " + named(other))));
         starting(path).ifPresent(other -> all.add(new Alike(STARTER, "With invented starting values")));
         return List.copyOf(all);
     }

@@ -69,7 +69,7 @@ class FiguresPageTest extends InChromium {
             shows(page, "#piece", "Not written yet");
             picture(page, "figures-draft-1366");
             serious(page, "a producer to be filled in");
-            press(page, "Like stations.REC.producers.P1");
+            press(page, "Like P1 of REC");
             shown(page, 3);
             fill(page, "motor", "11 kW");
             shown(page, 4);
