@@ -20,7 +20,6 @@ import dustwright.engine.producer.ProducerLaw;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.AbsolutePressure;
 import dustwright.engine.quantity.Area;
-import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.GasConstant;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
@@ -160,7 +159,14 @@ final class StationChecks {
         if (result.checkValveShut()) {
             shut(producer, result, place);
         } else if (!producer.machine().sealWaterTakesTheHeat()) {
-            temperature(producer, result, place);
+            findings.add(finding(
+                    FindingCode.PRODUCER_TEMPERATURE,
+                    place,
+                    Side.AT_MOST,
+                    result.rise(),
+                    producer.greatestRise(),
+                    duty(producer, result),
+                    producer.sourceOf("greatest rise")));
         }
         if (producer.machine() instanceof Machine.CurveMachine curve && !result.checkValveShut()) {
             measured(producer, curve, result, place);
@@ -169,25 +175,6 @@ final class StationChecks {
         if (producer.drive() instanceof Drive.Holding holding && !result.checkValveShut()) {
             held(producer, holding, result, place);
         }
-    }
-
-    /** Too hot by its rise, or by too little air for a rise to be told. */
-    private void temperature(VacuumProducer producer, ProducerResult result, Place place) {
-        TemperatureRise most = producer.greatestRise();
-        boolean told = ProducerSteps.tellsTemperature(result) || result.rise().compareTo(most) <= 0;
-        Workings workings = duty(producer, result);
-        if (!told) {
-            workings = new Workings(plant);
-            workings.addAll(ProducerSteps.airForRise(producer, plant.site().air(), result, most));
-        }
-        findings.add(finding(
-                FindingCode.PRODUCER_TEMPERATURE,
-                place,
-                told ? Side.AT_MOST : Side.AT_LEAST,
-                told ? result.rise() : FreeAirFlow.of(result.flow()),
-                told ? most : ProducerSteps.airForRise(result, most),
-                workings,
-                producer.sourceOf("greatest rise")));
     }
 
     /** Behind a shut check valve the machine's own inlet stands less deep than its station. */

@@ -10,8 +10,10 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.TemperatureRise;
 import dustwright.engine.quantity.Unit;
 import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.sheet.ProducerSteps;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
@@ -19,6 +21,9 @@ import java.util.Objects;
 /** Quantities in the reader's units. Units and rounding are chosen here and nowhere else. */
 public final class Show {
     /** No-break space between a number and its unit. */
+    /** Farther from zero a margin that no rounding leaves in its class stands on the bound of a class. */
+    private static final double BESIDE_ZERO = 1e-3;
+
     private static final String SPACE = "\u00A0";
 
     /** From this margin on a percentage tells nobody anything [-]. */
@@ -184,6 +189,9 @@ public final class Show {
                 return (margin > 0 ? "+" + text : text) + SPACE + "%";
             }
         }
+        if (Math.abs(margin) > BESIDE_ZERO) {
+            return (margin > 0 ? "+" : "") + Figures.fixed(margin * 100, 0) + SPACE + "%";
+        }
         return (margin < 0 ? "just below 0" : "just above 0") + SPACE + "%";
     }
 
@@ -200,6 +208,9 @@ public final class Show {
         }
         if (finding.nothingByDesign()) {
             return "as meant";
+        }
+        if (finding.value() instanceof TemperatureRise rise && !ProducerSteps.tellsTemperature(rise)) {
+            return "far too hot";
         }
         if (finding.decided()
                 && Math.abs(finding.margin()) >= MANY_TIMES

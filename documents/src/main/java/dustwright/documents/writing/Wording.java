@@ -11,7 +11,9 @@ import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.TemperatureRise;
 import dustwright.engine.sheet.Answer;
+import dustwright.engine.sheet.ProducerSteps;
 import dustwright.engine.sheet.Sheet;
 
 /** Sentences about the plant: present tense, the plant is the subject, number and place in the sentence. */
@@ -277,8 +279,11 @@ public final class Wording {
         if (!finding.decided()) {
             return show.full(finding.value()) + " fed, " + ENTER_PARTICLES;
         }
-        if (finding.value() instanceof FreeAirFlow
-                && (finding.code() == FindingCode.PRODUCER_TEMPERATURE || finding.code() == FindingCode.HOT_SURFACE)) {
+        if (finding.value() instanceof TemperatureRise rise && !ProducerSteps.tellsTemperature(rise)) {
+            return "too little air passes for a temperature to be told; " + limitWord(finding.side()) + " a rise of "
+                    + show.pair(finding).limitFull();
+        }
+        if (finding.value() instanceof FreeAirFlow && finding.code() == FindingCode.HOT_SURFACE) {
             Show.Pair air = show.pair(finding);
             return "only " + air.valueFull() + " passes, too little for a temperature to be told; "
                     + limitWord(finding.side()) + " that carries the heat away " + air.limit();

@@ -380,7 +380,7 @@ final class ProducerSheet {
             return;
         }
         Run hottest = greatest(passing, r -> r.result().rise().kelvin());
-        if (!ProducerSteps.tellsTemperature(hottest.result())) {
+        if (!ProducerSteps.tellsTemperature(hottest.result().rise())) {
             entries.add(Entry.unknown(
                     id,
                     name,

@@ -209,8 +209,8 @@ public final class ProducerSteps {
      * Whether a rise is worth a temperature: a trickle of air would be thousands of kelvin hot by the balance, which leaves out that casing
      * and oil take the heat then.
      */
-    public static boolean tellsTemperature(ProducerResult result) {
-        return result.rise().kelvin() <= MOST_TOLD_K;
+    public static boolean tellsTemperature(TemperatureRise rise) {
+        return rise.kelvin() <= MOST_TOLD_K;
     }
 
     /** The air that would carry its heat away at a rise, in a state with less of it (equation PRD-38). */
