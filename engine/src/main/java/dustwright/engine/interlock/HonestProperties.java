@@ -83,7 +83,7 @@ final class HonestProperties {
             honest(
                     "lamp-stopping",
                     "STOPPING is lit just in a closing clean, in a purge and in run-on",
-                    "(in_run_on or o_stopping -> lamp_stopping) and (lamp_stopping -> in_run_on or o_stopping or was_stopping or press_stop)"),
+                    "(in_run_on or o_stopping -> lamp_stopping) and (lamp_stopping -> in_run_on or o_stopping or was_stopping or (press_stop and (was_in_vacuuming or was_in_settling or was_in_pulsing or was_in_dust_fall)))"),
             honest(
                     "lamp-vacuuming",
                     "VACUUMING is lit just when the vacuum switch says so, and never without vacuum",

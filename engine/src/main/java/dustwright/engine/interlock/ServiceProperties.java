@@ -105,8 +105,8 @@ final class ServiceProperties {
                     .needing("in_purging"),
             service(
                     "fall-time",
-                    "Before a stop the dust has its time to fall",
-                    "was_in_dust_fall and in_run_on and air_enough and not o_container_hold and not o_soft -> o_fell"),
+                    "Before a stop or a hold the dust has its time to fall",
+                    "was_in_dust_fall and (in_run_on or in_holding) and air_enough and not o_container_hold and not o_soft -> o_fell"),
             service(
                             "hold-keeps-pump",
                             "A hold while a resume warns or waits keeps the producer unloaded",

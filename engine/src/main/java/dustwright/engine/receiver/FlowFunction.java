@@ -2,6 +2,7 @@ package dustwright.engine.receiver;
 
 import dustwright.engine.quantity.Stress;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Measured strength of a powder: what it takes to break it after it was consolidated by a stress.
@@ -52,6 +53,29 @@ public record FlowFunction(List<Point> points) {
         int n = points.size();
         double exponent = (n * sumXY - sumX * sumY) / (n * sumXX - sumX * sumX);
         return new Power(Math.exp((sumY - exponent * sumX) / n), exponent);
+    }
+
+    /**
+     * Strength of an arch by the straight line of the two lowest points, carried on below them (equation RCV-19): where σ_y = a + b σ_c meets
+     * σ_c = ff σ_y, and below the lowest point more than the power law, which runs through zero.
+     *
+     * @param flowFactor of the hopper [-]
+     * @return in Pa; empty where the line runs through zero or below it, or meets nothing
+     */
+    public OptionalDouble lineStrength_Pa(double flowFactor) {
+        Point low = points.get(0);
+        Point next = points.get(1);
+        double slope = (next.strength().pascals() - low.strength().pascals())
+                / (next.consolidation().pascals() - low.consolidation().pascals());
+        double start_Pa = low.strength().pascals() - slope * low.consolidation().pascals();
+        return start_Pa > 0 && slope * flowFactor < 1
+                ? OptionalDouble.of(start_Pa / (1 - slope * flowFactor))
+                : OptionalDouble.empty();
+    }
+
+    /** Whether a consolidation lies below the first measured one. */
+    public boolean startsAbove(double consolidation_Pa) {
+        return consolidation_Pa < points.get(0).consolidation().pascals();
     }
 
     /** Whether a consolidation lies between the first and the last measured one. */

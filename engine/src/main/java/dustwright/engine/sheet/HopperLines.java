@@ -41,6 +41,11 @@ final class HopperLines {
             "Jenike and Johanson: a round outlet of at least six times the largest piece against interlocking");
     private static final Source USP = Source.published("USP <1174>");
 
+    private static final Source BELOW_POINTS = Source.ownReading(
+            "Jenike's arch; below the measured points the larger strength of power law and straight line is taken, so that no outlet"
+                    + " is asked too narrow");
+    private static final String CARRIED_ON = ", carried on beyond the measured points";
+
     private final Writing writing;
     private final Optional<Hopper> hopper;
     /** Why bridging of a tested dust has no figure in this hopper. */
@@ -197,7 +202,8 @@ final class HopperLines {
                     + ": whether a rat hole stays over the outlet is not known. Steepen the cone or smooth its wall.");
             return Optional.empty();
         }
-        Optional<Quantity> least = writing.tried(id, name, () -> archSteps(dust, hopper.get()));
+        Optional<Quantity> least =
+                writing.tried(id, name + carriedOn(dust, hopper.get()), () -> archSteps(dust, hopper.get()));
         if (least.isEmpty()) {
             withoutFigure.add("Bridging of " + dust.name() + " is outside its formula here, see the sheet.");
         }
@@ -224,6 +230,15 @@ final class HopperLines {
         }
     }
 
+    /** Whether the strength of its arch lies beyond what was measured. */
+    private static String carriedOn(Dust dust, Hopper cone) {
+        try {
+            return archSteps(dust, cone).stream().anyMatch(s -> s.source().equals(BELOW_POINTS)) ? CARRIED_ON : "";
+        } catch (OutOfRangeException outside) {
+            return "";
+        }
+    }
+
     /** False also where the formula refuses what was tested: then the arch's steps say why. */
     private static boolean tooFlat(HopperDust flow, Hopper cone) {
         try {
@@ -246,14 +261,24 @@ final class HopperLines {
         double factor = HopperFlow.flowFactor(effective.radians(), wall.radians(), theta);
         FlowFunction.Power power = function.power();
         double strength_Pa = HopperOutlet.criticalStrength_Pa(power.coefficient(), power.exponent(), factor);
-        double outlet_m =
-                HopperOutlet.archingOutlet_m(Shape.CONE, theta, strength_Pa, density.kgPerCubicMetre(), GRAVITY_mPerS2);
         Term ff = new Term("ff", "flow factor of the cone", new Ratio(factor));
-        Term strength = new Term(
+        boolean below = function.startsAbove(strength_Pa * factor);
+        double line_Pa = below ? function.lineStrength_Pa(factor).orElse(0) : 0;
+        double taken_Pa = Math.max(strength_Pa, line_Pa);
+        double outlet_m =
+                HopperOutlet.archingOutlet_m(Shape.CONE, theta, taken_Pa, density.kgPerCubicMetre(), GRAVITY_mPerS2);
+        String where = function.covers(strength_Pa * factor) ? "" : CARRIED_ON;
+        Term byPower = new Term(
                 "σ_crit",
-                "strength of the arch" + (function.covers(strength_Pa * factor) ? "" : ", beyond the measured points"),
+                "strength of the arch" + where + (line_Pa > strength_Pa ? ", by the power law" : ""),
                 new Stress(strength_Pa));
-        return List.of(
+        Term strength = line_Pa > strength_Pa
+                ? new Term(
+                        "σ_line",
+                        "strength of the arch, by the straight line of the two lowest points",
+                        new Stress(line_Pa))
+                : byPower;
+        List<Step> steps = new ArrayList<>(List.of(
                 limit(flow),
                 step(
                         "RCV-18",
@@ -267,18 +292,34 @@ final class HopperLines {
                         "RCV-5",
                         "σ_c = (ff k)^(1/(1 − n)), σ_crit = σ_c/ff, in kPa; σ_y = k σ_c^n through the measured points (RCV-19)",
                         JENIKE,
-                        strength,
+                        byPower,
                         ff,
                         new Term("k", "strength at 1 kPa of consolidation, in kPa", new Ratio(power.coefficient())),
-                        new Term("n", "exponent of the flow function", new Ratio(power.exponent()))),
-                step(
-                        "RCV-4",
-                        "B = (2 + θ/60°) σ_crit/(ρ_B g)",
-                        JENIKE,
-                        new Term("B", "least outlet at which an arch breaks", new Length(outlet_m)),
-                        strength,
-                        new Term("θ", "half angle of the cone", cone.halfAngle()),
-                        new Term("ρ_B", "loose bulk density", density)));
+                        new Term("n", "exponent of the flow function", new Ratio(power.exponent())))));
+        if (line_Pa > strength_Pa) {
+            steps.add(step(
+                    "RCV-19",
+                    "σ_line = (y_1 − b x_1)/(1 − b ff), b = (y_2 − y_1)/(x_2 − x_1); the larger of both is taken",
+                    BELOW_POINTS,
+                    strength,
+                    ff,
+                    new Term(
+                            "x_1",
+                            "lowest consolidation measured",
+                            function.points().get(0).consolidation()),
+                    new Term("y_1", "strength there", function.points().get(0).strength()),
+                    new Term("x_2", "the next", function.points().get(1).consolidation()),
+                    new Term("y_2", "strength there", function.points().get(1).strength())));
+        }
+        steps.add(step(
+                "RCV-4",
+                "B = (2 + θ/60°) " + strength.symbol() + "/(ρ_B g)",
+                where.isEmpty() ? JENIKE : BELOW_POINTS,
+                new Term("B", "least outlet at which an arch breaks", new Length(outlet_m)),
+                strength,
+                new Term("θ", "half angle of the cone", cone.halfAngle()),
+                new Term("ρ_B", "loose bulk density", density)));
+        return steps;
     }
 
     /** Lumps that wedge against each other over the outlet. */

@@ -567,9 +567,9 @@ final class ProducerSheet {
                         "Frequency of its drive there",
                         fastest.result().speed())
                 .ifPresent(entries::add);
-        Run shallowest = runs.stream()
-                .min(Comparator.comparingDouble(r -> r.result().vacuum().pascals()))
-                .orElseThrow();
+        Run farthest = greatest(
+                runs,
+                r -> Math.abs(r.result().vacuum().pascals() - holding.vacuum().pascals()));
         boolean held = runs.stream().allMatch(r -> holding.holds(r.result().vacuum()));
         entries.add(
                 held
@@ -581,9 +581,9 @@ final class ProducerSheet {
                                 Source.entered())
                         : Entry.known(
                                 id("held"),
-                                "Not held in every set: shallowest vacuum, set " + shallowest.set(),
-                                shallowest.result().vacuum(),
-                                List.of(ProducerSteps.vacuum(plant.site().air(), shallowest.result()))));
+                                "Not held in every set: farthest from it, set " + farthest.set(),
+                                farthest.result().vacuum(),
+                                List.of(ProducerSteps.vacuum(plant.site().air(), farthest.result()))));
     }
 
     private Entry speed(String what, String name, Run run) {

@@ -65,7 +65,7 @@ final class ShellLines {
                 || receiver.straightSide().isEmpty()
                 || receiver.shell().isEmpty()) {
             String why = "Enter \"diameter\", \"straight side\" and \"shell: {thickness: ...}\" of the receiver.";
-            writing.unknown("shell", "Vacuum the shell may see", why);
+            writing.unknown("shell", "Vacuum the shell bears", why);
             notCompared(why);
             return;
         }
@@ -74,7 +74,7 @@ final class ShellLines {
         Length length = shell.unsupported(receiver.straightSide().get());
         Optional<Quantity> allowed = writing.tried(
                 "shell",
-                "Vacuum the shell may see",
+                "Vacuum the shell bears",
                 () -> allowedSteps(shell, diameter, receiver.straightSide().get()));
         writing.tried(
                 "shell-second", "Collapse by a second law, no margin", () -> List.of(second(shell, diameter, length)));

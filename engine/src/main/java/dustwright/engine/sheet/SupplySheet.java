@@ -151,7 +151,7 @@ final class SupplySheet {
         ElectricCurrent ampacity = new ElectricCurrent(MotorCircuit.feederAmpacity_A(currents_A));
         entries.add(Entry.known(
                 "feeder-ampacity",
-                "Feeder, least ampacity",
+                "Feeder, least ampacity, motors alone: control supply and other loads come on top",
                 ampacity,
                 List.of(new Step(
                         "ELE-14",

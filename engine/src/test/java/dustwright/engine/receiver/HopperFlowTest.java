@@ -3,10 +3,12 @@ package dustwright.engine.receiver;
 import static dustwright.engine.Reference.assertClose;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Stress;
 import dustwright.engine.receiver.HopperOutlet.Shape;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -93,5 +95,26 @@ class HopperFlowTest {
         assertThatThrownBy(() -> HopperFlow.massFlowHalfAngle_rad(DELTA, Math.toRadians(31)))
                 .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> new FlowFunction(List.of(point(1, 1)))).hasMessageContaining("two measured points");
+    }
+
+    /** By hand: y = 1 kPa + 0.12 x meets y = x/1.396 at y = 1/(1 − 0.12 · 1.396) = 1.2012 kPa; through zero there is no such line. */
+    @Test
+    void below_the_measured_points_the_straight_line_says_more_than_the_power_law() {
+        FlowFunction cohesive = function(5, 1.6, 10, 2.2, 20, 3.4);
+        double line_Pa = cohesive.lineStrength_Pa(1.396).orElseThrow();
+        assertThat(line_Pa).isCloseTo(1201.2, within(0.1));
+        assertThat(cohesive.startsAbove(line_Pa * 1.396)).isTrue();
+        FlowFunction.Power power = cohesive.power();
+        assertThat(HopperOutlet.criticalStrength_Pa(power.coefficient(), power.exponent(), 1.396))
+                .isLessThan(line_Pa);
+        assertThat(function(5, 1, 10, 2).lineStrength_Pa(1.4)).isEmpty();
+    }
+
+    private static FlowFunction function(double... kPa) {
+        List<FlowFunction.Point> points = new ArrayList<>();
+        for (int n = 0; n < kPa.length; n += 2) {
+            points.add(new FlowFunction.Point(new Stress(1000 * kPa[n]), new Stress(1000 * kPa[n + 1])));
+        }
+        return new FlowFunction(points);
     }
 }
