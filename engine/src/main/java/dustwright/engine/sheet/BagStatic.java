@@ -9,6 +9,7 @@ import dustwright.engine.hazard.BagType.LinerType;
 import dustwright.engine.hazard.BagType.Surroundings;
 import dustwright.engine.hazard.MieStep;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -28,15 +29,21 @@ final class BagStatic {
         Set<BagType> permitted = Stream.of(BagType.values())
                 .filter(type -> permitted(type) && burning.stream().allMatch(dust -> permits(type, dust)))
                 .collect(Collectors.toCollection(TreeSet::new));
-        writing.words(
-                "bag-permitted",
-                "Bag types that all combustible dusts here permit, " + aroundWords(burning),
-                permitted.isEmpty()
-                        ? "none of A, B, C, D: ask a specialist"
-                        : permitted.stream().map(BagType::name).collect(Collectors.joining(", "))
-                                + "; for charging currents up to 3 µA; the bag's label and the measured ignition energy decide",
-                List.of(),
-                BagType.SOURCE);
+        String name = "Bag types that all combustible dusts here permit, " + aroundWords(burning);
+        Optional<String> open = open(burning);
+        if (!permitted.isEmpty() && open.isPresent()) {
+            writing.unknown("bag-permitted", name, open.get());
+        } else {
+            writing.words(
+                    "bag-permitted",
+                    name,
+                    permitted.isEmpty()
+                            ? "none of A, B, C, D: ask a specialist"
+                            : permitted.stream().map(BagType::name).collect(Collectors.joining(", "))
+                                    + "; for charging currents up to 3 µA; the bag's label and the measured ignition energy decide",
+                    List.of(),
+                    BagType.SOURCE);
+        }
         bag.type().ifPresentOrElse(type -> type(type, burning), this::noType);
     }
 
@@ -106,8 +113,6 @@ final class BagStatic {
     private void judged(BagType type, List<Dust> burning, List<Dust> not) {
         String metals =
                 names(burning.stream().filter(d -> d.card().lightMetal()).toList());
-        String untested = names(
-                burning.stream().filter(d -> d.card().ignition().isEmpty()).toList());
         if (!not.isEmpty() || !permitted(type)) {
             writing.none(
                     FindingCode.BAG_STATIC,
@@ -124,19 +129,29 @@ final class BagStatic {
                     "Enter \"vapour\" of the bag: none, or the group of flammable gas or vapour about it, where only some types are permitted.");
         } else if (!metals.isEmpty()) {
             notSaid("No bag without a special review for light metal, whatever its ignition energy: " + metals + ".");
-        } else if (burning.stream().anyMatch(d -> d.card().family().isEmpty())) {
-            notSaid("Enter \"family\" under \"explosion\" of "
-                    + names(burning.stream()
-                            .filter(d -> d.card().family().isEmpty())
-                            .toList())
-                    + ": no bag does for a light metal without a special review.");
-        } else if (!untested.isEmpty()) {
-            notSaid("Enter \"mie\" under \"explosion\" of " + untested
-                    + ": below 0.14 mJ the table permits no type, and nobody has tested it.");
+        } else if (open(burning).isPresent()) {
+            notSaid(open(burning).get());
         } else {
             writing.none(
                     FindingCode.BAG_STATIC, Place.Kind.CONTAINER, "dusts this bag must not take", 0, BagType.SOURCE);
         }
+    }
+
+    /** What has to be entered of dusts that burn before any type can be named for them. */
+    static Optional<String> open(List<Dust> burning) {
+        String unnamed =
+                names(burning.stream().filter(d -> d.card().family().isEmpty()).toList());
+        String untested = names(
+                burning.stream().filter(d -> d.card().ignition().isEmpty()).toList());
+        if (!unnamed.isEmpty()) {
+            return Optional.of("Enter \"family\" under \"explosion\" of " + unnamed
+                    + ": no bag does for a light metal without a special review.");
+        }
+        return untested.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "Enter \"mie\" under \"explosion\" of " + untested
+                                + ": below 0.14 mJ the table permits no type, and no value that counts says that it lies above.");
     }
 
     private void notSaid(String why) {

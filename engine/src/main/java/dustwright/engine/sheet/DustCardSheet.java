@@ -166,15 +166,18 @@ final class DustCardSheet {
 
     private void values() {
         value("kst", "Explosion constant Kst", card.kst());
-        card.kst().ifPresent(kst -> {
-            StClass st = StClass.of(kst.value().pascalMetresPerSecond());
+        StClass st = StClass.of(card.kstOrWorst().pascalMetresPerSecond());
+        String ranked = st.written() + ", " + st.words();
+        if (card.kst().isPresent()) {
             writing.words(
                     "st-class",
                     "Explosion class",
-                    st.written() + ", " + st.words() + "; a ranking word, dusts of St 1 have killed",
+                    ranked + "; a ranking word, dusts of St 1 have killed",
                     List.of(),
                     StClass.SOURCE);
-        });
+        } else {
+            writing.unknown("st-class", "Explosion class", "It goes by Kst. Meanwhile the worst case: " + ranked + ".");
+        }
         value(
                 "pmax",
                 "Greatest explosion pressure Pmax" + inTableUnits(card.greatest(), 1e-5, " bar over the barometer"),
@@ -301,10 +304,16 @@ final class DustCardSheet {
                     DustFamily.APART);
             return;
         }
+        String name = "Bulk bags it may be filled into, dust zone around the bag";
+        Optional<String> open = BagStatic.open(List.of(dust));
+        if (open.isPresent()) {
+            writing.unknown("bag-types", name, open.get());
+            return;
+        }
         Set<BagType> types = BagType.permitted(mie_J, Surroundings.DUST_ZONE);
         writing.words(
                 "bag-types",
-                "Bulk bags it may be filled into, dust zone around the bag",
+                name,
                 types.isEmpty()
                         ? "none: below the scope of the table"
                         : "type " + types.stream().map(BagType::name).collect(Collectors.joining(", ")),

@@ -489,7 +489,15 @@ class HazardSheetTest {
                 .isInstanceOfSatisfying(
                         Answer.Unknown.class,
                         unknown -> assertThat(unknown.why()).contains("worst case", "800 bar m/s", "\"kst\""));
-        assertThat(answer(sheets, "bag-types/flour")).isEqualTo(new Answer.Words("type C, D"));
+        assertThat(answer(sheets, "st-class/flour"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class,
+                        unknown -> assertThat(unknown.why()).contains("worst case: St 3"));
+        assertThat(answer(sheets, "bag-types/flour"))
+                .as("a light metal goes into none, and nobody has said what it is")
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class,
+                        unknown -> assertThat(unknown.why()).contains("\"family\""));
         assertThat(EquipmentSketch.value(sheets, "vent-nfpa-flour").si()).isGreaterThan(1);
         assertThat(sheets.stream()
                         .flatMap(s -> s.entries().stream())
@@ -1109,9 +1117,28 @@ class HazardSheetTest {
     }
 
     private static Finding bagged(BulkBag bag, List<Dust> burning) {
+        return found(List.of(bagSheet(bag, burning)), FindingCode.BAG_STATIC);
+    }
+
+    private static Sheet bagSheet(BulkBag bag, List<Dust> burning) {
         Writing writing = new Writing("REC");
         new BagStatic(bag, writing).write(burning);
-        return found(List.of(writing.sheet("hazard", "", Place.Kind.STATION)), FindingCode.BAG_STATIC);
+        return writing.sheet("hazard", "", Place.Kind.STATION);
+    }
+
+    /** Line and finding say the same: what the finding does not know, the line does not name. */
+    @Test
+    void no_bag_type_is_named_for_a_dust_without_ignition_energy() {
+        DustCard tested = card(DustFamily.ORGANIC, 115, 9, 50);
+        DustCard untested = card(DustFamily.ORGANIC, 115, 9, 0);
+        for (DustCard card : List.of(tested, untested)) {
+            Dust dust = with("flour", card, flour().plant().dusts().get(0));
+            Sheet sheet = bagSheet(EquipmentSketch.bag(BagType.C), List.of(dust));
+            Finding finding = found(List.of(sheet), FindingCode.BAG_STATIC);
+            Answer permitted = answer(List.of(sheet), "bag-permitted/REC");
+            assertThat(permitted instanceof Answer.Unknown).isEqualTo(finding.unjudged());
+            assertThat(finding.unjudged()).isEqualTo(card == untested);
+        }
     }
 
     @Test
