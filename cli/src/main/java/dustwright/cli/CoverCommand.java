@@ -4,7 +4,6 @@ import dustwright.documents.answers.CoverJson;
 import dustwright.documents.answers.CoverText;
 import dustwright.documents.papers.PaperKinds;
 import dustwright.documents.report.CoverPage;
-import dustwright.documents.report.Origin;
 import dustwright.documents.report.PaperSize;
 import dustwright.documents.report.ReportPdf;
 import dustwright.documents.writing.Show;
@@ -219,12 +218,7 @@ final class CoverCommand implements Callable<Integer> {
         if (report != null) {
             write(
                     report,
-                    CoverPage.of(
-                            plant,
-                            coverage,
-                            besides,
-                            new Show(output.units(reading)),
-                            new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION)),
+                    CoverPage.of(plant, coverage, besides, new Show(output.units(reading)), plantArgument.origin()),
                     output.units(reading));
         }
         String text = output.json()

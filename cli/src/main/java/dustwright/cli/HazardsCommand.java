@@ -135,15 +135,21 @@ final class HazardsCommand implements Callable<Integer> {
                         + " rows from the plant.");
     }
 
+    /** The plant file and every other file that goes into the papers. */
+    private Origin origin() {
+        Origin origin = plantArgument.origin();
+        Path study = plantArgument.beside(STUDY_FILE);
+        if (Files.exists(study)) {
+            origin = origin.with(STUDY_FILE, PlantArgument.content(study));
+        }
+        for (Path sequence : new TreeMap<>(sequences).values()) {
+            origin = origin.with(String.valueOf(sequence.getFileName()), PlantArgument.content(sequence));
+        }
+        return origin;
+    }
+
     private void papers(Study study, HazardStudy review, UnitSystem units) throws IOException {
-        NewFile.write(
-                folder,
-                PaperKinds.hazards(
-                        study,
-                        review,
-                        new Show(units),
-                        new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION),
-                        PaperSize.of(units)));
+        NewFile.write(folder, PaperKinds.hazards(study, review, new Show(units), origin(), PaperSize.of(units)));
         spec.commandLine()
                 .getOut()
                 .println("Written to " + folder.toAbsolutePath() + ": hazards.html, hazards.pdf, hazards.xlsx. "

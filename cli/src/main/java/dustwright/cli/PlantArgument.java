@@ -68,8 +68,18 @@ final class PlantArgument {
 
     /** The mark of the file's content, for papers. */
     String mark() {
+        return Origin.mark(content(file));
+    }
+
+    /** What papers are made from. */
+    Origin origin() {
+        return new Origin(name(), mark(), Main.VERSION);
+    }
+
+    /** What stands in a file that was read before. */
+    static byte[] content(Path file) {
         try {
-            return Origin.mark(Files.readAllBytes(file));
+            return Files.readAllBytes(file);
         } catch (IOException cannotRead) {
             throw new BadInput(file + " could not be read again: " + cannotRead.getMessage());
         }

@@ -3,7 +3,6 @@ package dustwright.cli;
 import dustwright.documents.hazard.HazardLists;
 import dustwright.documents.papers.Paper;
 import dustwright.documents.papers.PaperKinds;
-import dustwright.documents.report.Origin;
 import dustwright.documents.report.PaperSize;
 import dustwright.documents.report.Report;
 import dustwright.documents.report.ReportPdf;
@@ -79,8 +78,7 @@ final class ReportCommand implements Callable<Integer> {
         UnitSystem system = units == null ? reading.units() : OutputOptions.units(units);
         PaperSize size = paper(system);
         Study study = Asking.study(plant, states, spec.commandLine().getErr(), Study::withSheetsAndCurves);
-        Report report = Report.of(
-                study, new Show(system), new Origin(plantArgument.name(), plantArgument.mark(), Main.VERSION));
+        Report report = Report.of(study, new Show(system), plantArgument.origin());
         try {
             Files.createDirectories(folder);
             List<Paper> papers = PaperKinds.report(report, size);

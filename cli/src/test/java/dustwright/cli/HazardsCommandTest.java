@@ -2,6 +2,7 @@ package dustwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dustwright.documents.report.Origin;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -150,7 +151,10 @@ class HazardsCommandTest {
                         "  REC valve hand: {}",
                         "  REC valve hand:\n    severity: one person killed or maimed\n    likelihood: once in ten years\n    action: Trapped key"));
         assertThat(papers(plant, folder))
-                .contains("high: one person killed or maimed, once in ten years", "Trapped key");
+                .contains(
+                        "high: one person killed or maimed, once in ten years",
+                        "Trapped key",
+                        ", hazard-study.yaml " + Origin.mark(Files.readAllBytes(study)));
         Files.writeString(plant, Files.readString(plant).replaceFirst("(?s)    rotary valve: \\{.*?\\}\n", ""));
         assertThat(run("hazards", plant.toString(), "--open", "none", "--study").out())
                 .startsWith("Written anew");

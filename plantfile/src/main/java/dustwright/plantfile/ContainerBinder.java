@@ -50,7 +50,12 @@ final class ContainerBinder {
                 drum
                         ? c.find("liner", String.class)
                                 .map(said -> word(ChargePath.DrumLiner.values(), ChargePath.DrumLiner::words, said))
-                        : Optional.empty());
+                        : Optional.empty(),
+                drum ? vapour(c) : Optional.empty());
+    }
+
+    private static Optional<Vapour> vapour(Section container) {
+        return container.find("vapour", String.class).map(said -> word(Vapour.values(), Vapour::words, said));
     }
 
     private static BulkBag bag(Section bag) {
@@ -64,7 +69,7 @@ final class ContainerBinder {
                 bag.find("liner", String.class).map(said -> word(BulkBag.Liner.values(), BulkBag.Liner::words, said)),
                 bag.find("type", String.class).map(BagType::valueOf),
                 bag.find("liner type", String.class).map(LinerType::valueOf),
-                bag.find("vapour", String.class).map(said -> word(Vapour.values(), Vapour::words, said)),
+                vapour(bag),
                 bag.find("empty", Mass.class),
                 bag.find("use", String.class).map(said -> word(BagSupport.Use.values(), BagSupport.Use::words, said)),
                 bag.find("fill without inflation", Ratio.class),

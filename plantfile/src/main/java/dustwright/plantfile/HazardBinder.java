@@ -42,6 +42,7 @@ final class HazardBinder {
                 card.find("conductive", Boolean.class),
                 card.find("food", Boolean.class),
                 card.find("toxic", Boolean.class),
+                card.find("sensitizing", Boolean.class),
                 card.find("hygiene", String.class).map(DustCard.Hygiene::valueOf),
                 card.find("sample size", Length.class),
                 card.find("sample moisture", Ratio.class),
@@ -120,6 +121,9 @@ final class HazardBinder {
                 .map(d -> new Listing(
                         d.find("kst", ExplosionConstant.class),
                         d.find("pmax", GaugePressure.class),
+                        key.equals("protection device")
+                                ? d.find("suppressed pressure", GaugePressure.class)
+                                : Optional.empty(),
                         inDuct ? d.find("nearest", Length.class) : Optional.empty(),
                         inDuct ? d.find("furthest", Length.class) : Optional.empty(),
                         inDuct ? d.find("stands at", Length.class) : Optional.empty(),

@@ -154,7 +154,7 @@ final class Designs {
     }
 
     private static Side side(Study study, SetView.Asked asked) {
-        SetView.View view = SetView.of(0, study.plant(), asked);
+        SetView.View view = SetView.solve(study.plant(), asked).view(0, SetView.Part.ALL);
         List<Finding> findings = study.worstPerPlace();
         long fails = findings.stream().filter(Finding::fails).count();
         long open = findings.stream().filter(f -> !f.holds() && !f.fails()).count();

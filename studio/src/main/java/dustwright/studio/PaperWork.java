@@ -128,7 +128,8 @@ record PaperWork(
         List<Deviation> lines = HazardStudy.lines(plant(), study.worstPerPlace(), edited());
         boolean there = Files.exists(hazardStudy);
         HazardStudy review = HazardStudy.of(lines, there ? notes() : Notes.NONE);
-        List<Paper> papers = new ArrayList<>(PaperKinds.hazards(study, review, show(), origin, size()));
+        List<Paper> papers =
+                new ArrayList<>(PaperKinds.hazards(study, review, show(), there ? originWithStudy() : origin, size()));
         papers.add(Paper.text(
                 String.valueOf(hazardStudy.getFileName()),
                 there
@@ -145,6 +146,14 @@ record PaperWork(
         }
         throw new Refused("The hazard study beside the plant file has faults. "
                 + ((HazardStudyReading.Faults) read).faults().get(0).text());
+    }
+
+    private Origin originWithStudy() {
+        try {
+            return origin.with(String.valueOf(hazardStudy.getFileName()), Files.readAllBytes(hazardStudy));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     private String updated(List<Deviation> lines) {

@@ -57,6 +57,7 @@ final class SetView {
     /**
      * What a page gets.
      *
+     * @param drawn number of the drawing, by which a page says that it has it; 0 for none
      * @param rest how many findings are not prominent
      */
     record View(
@@ -65,13 +66,36 @@ final class SetView {
             List<String> open,
             boolean solved,
             String why,
+            long drawn,
             String drawing,
             SheetScale sheet,
             String profile,
             Readings readings,
             List<Row> findings,
             long rest,
-            List<Cell> block) {}
+            List<Cell> block) {
+        /** The same for a page that has a drawing. */
+        View since(Drawings drawings, long had) {
+            if (drawing.isEmpty()) {
+                return this;
+            }
+            Drawings.Told told = drawings.told(drawing, had);
+            return new View(
+                    version,
+                    set,
+                    open,
+                    solved,
+                    why,
+                    told.number(),
+                    told.lines(),
+                    sheet,
+                    profile,
+                    readings,
+                    findings,
+                    rest,
+                    block);
+        }
+    }
 
     /**
      * One finding in the margin column.
@@ -121,7 +145,7 @@ final class SetView {
     private final List<Finding> findings;
     private final Layout layout;
 
-    private SetView(Plant plant, Asked asked, StateAnswer answer) {
+    SetView(Plant plant, Asked asked, StateAnswer answer) {
         this.plant = plant;
         this.asked = asked;
         this.answer = answer;
@@ -132,24 +156,31 @@ final class SetView {
         this.layout = asked.isometric() && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan;
     }
 
-    private static SetView solve(Plant plant, Asked asked) {
-        List<StateAnswer> answers = Study.of(plant, List.of(asked.state(plant))).states();
-        return new SetView(plant, asked, answers.get(0));
+    static SetView solve(Plant plant, Asked asked) {
+        return new SetView(
+                plant,
+                asked,
+                Study.of(plant, List.of(asked.state(plant))).states().get(0));
     }
 
-    static View of(long version, Plant plant, Asked asked) {
-        return solve(plant, asked).view(version);
-    }
-
-    /** How a finding of a set came about, as markup; empty when the set has no such finding. */
-    static Optional<String> derivation(Plant plant, Asked asked, String finding) {
-        return solve(plant, asked).findings.stream()
+    /** How a finding of the set came about, as markup; empty when the set has no such finding. */
+    Optional<String> derivation(String finding) {
+        return findings.stream()
                 .filter(f -> f.id().equals(finding))
                 .findFirst()
                 .map(f -> DerivationBlock.onPage(f, asked.show()).markup());
     }
 
-    private View view(long version) {
+    /** What is told of the set: its drawing, which comes first, or all that is written of it. */
+    enum Part {
+        ALL,
+        DRAWING,
+        WORDS
+    }
+
+    View view(long version, Part part) {
+        boolean drawn = part != Part.WORDS;
+        boolean written = part != Part.DRAWING;
         Map<String, String> letters = letters();
         Outcome<DutyPoint> duty = answer.duty();
         return new View(
@@ -158,15 +189,16 @@ final class SetView {
                 answer.state().open(),
                 duty instanceof Outcome.Solved,
                 duty.match(d -> "", why -> why),
-                duty.match(d -> drawing(d, letters), why -> ""),
+                0,
+                duty.match(d -> drawn ? drawing(d, letters) : "", why -> ""),
                 SheetScale.of(layout),
-                profile(),
-                duty.match(d -> Readings.of(plant, d, findings, asked.show()), why -> Readings.NONE),
-                rows(letters),
-                findings.stream().filter(finding -> !prominent(finding)).count(),
+                written ? profile() : "",
                 duty.match(
-                        this::block,
-                        why -> List.of(cell("Set shown", answer.state().name()), cell("State", "no answer"))));
+                        d -> written ? Readings.of(plant, d, findings, asked.show()) : Readings.NONE,
+                        why -> Readings.NONE),
+                written ? rows(letters) : List.of(),
+                findings.stream().filter(finding -> !prominent(finding)).count(),
+                written ? block() : List.of());
     }
 
     /** What a reader has to see one by one: what does not hold, is not known or is thin. */
@@ -192,12 +224,8 @@ final class SetView {
                 .lines();
     }
 
-    /** The profile of a set along the way asked for. */
-    static String profile(Plant plant, Asked asked) {
-        return solve(plant, asked).profile();
-    }
-
-    private String profile() {
+    /** The profile of the set along the way asked for. */
+    String profile() {
         return asked
                 .along()
                 .map(place -> PressureProfile.through(plant, answer, place))
@@ -223,6 +251,13 @@ final class SetView {
             rows.add(Row.of(finding, letter, asked.show()));
         }
         return rows;
+    }
+
+    private List<Cell> block() {
+        return answer.duty()
+                .match(
+                        this::block,
+                        why -> List.of(cell("Set shown", answer.state().name()), cell("State", "no answer")));
     }
 
     private List<Cell> block(DutyPoint duty) {

@@ -79,6 +79,8 @@ public final class Studio implements AutoCloseable {
     private static final int LONGEST_NOTE = 500;
 
     private final Desk desk;
+    private final Solved solved = new Solved();
+    private final Drawings drawings = new Drawings();
     private final Sets sets = new Sets();
     private final Covered covered = new Covered();
     private final Panel panel = new Panel();
@@ -357,13 +359,34 @@ public final class Studio implements AutoCloseable {
 
     private void set(Context request) {
         Desk.Copy copy = desk.copy();
-        answer(request, SetView.of(copy.version(), known(copy), asked(request, known(copy))));
+        String had = Optional.ofNullable(request.queryParam("had")).orElse("");
+        answer(
+                request,
+                view(request, copy)
+                        .view(copy.version(), part(request))
+                        .since(drawings, had.matches("[0-9]{1,16}") ? Long.parseLong(had) : 0));
+    }
+
+    private SetView view(Context request, Desk.Copy copy) {
+        Plant plant = known(copy);
+        SetView.Asked asked = asked(request, plant);
+        return new SetView(plant, asked, solved.of(copy.version(), plant, asked.state(plant)));
+    }
+
+    private static SetView.Part part(Context request) {
+        String said = Optional.ofNullable(request.queryParam("part")).orElse("all");
+        return switch (said) {
+            case "all" -> SetView.Part.ALL;
+            case "drawing" -> SetView.Part.DRAWING;
+            case "words" -> SetView.Part.WORDS;
+            default -> throw new BadRequestResponse("The part of a set is all, drawing or words.");
+        };
     }
 
     private void derivation(Context request) {
-        Plant plant = known(desk.copy());
         String finding = Optional.ofNullable(request.queryParam("finding")).orElse("");
-        String markup = SetView.derivation(plant, asked(request, plant), finding)
+        String markup = view(request, desk.copy())
+                .derivation(finding)
                 .orElseThrow(() -> new NotFoundResponse("This set has no such finding."));
         request.contentType("text/html; charset=utf-8").result(markup);
     }
@@ -380,9 +403,8 @@ public final class Studio implements AutoCloseable {
 
     /** The profile along the way through a piece; of the tightest way where the piece has none. */
     private void profile(Context request) {
-        Desk.Copy copy = desk.copy();
         request.contentType("image/svg+xml; charset=utf-8")
-                .result(SetView.profile(known(copy), asked(request, known(copy))));
+                .result(view(request, desk.copy()).profile());
     }
 
     /** A plant to begin with. */

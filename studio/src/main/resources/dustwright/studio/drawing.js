@@ -6,8 +6,7 @@ const SVG = 'http://www.w3.org/2000/svg';
 const COS_30 = Math.sqrt(3) / 2;
 
 // The lines of a drawing: its head, and of each layer the name and its pieces, one a line.
-function inLayers(markup) {
-  const [head, ...lines] = markup.split('\n');
+function inLayers([head, ...lines]) {
   const layers = [];
   for (const line of lines) {
     const name = /^<g data-layer="([^"]*)">$/.exec(line)?.[1];
@@ -39,6 +38,8 @@ export class Drawing {
     this.hand = null;
     this.under = null;
     this.sheet = null;
+    this.lines = [];
+    this.number = 0;
     this.marked = {kind: '', id: ''};
     this.touch = new Touch(this);
     place.addEventListener('wheel', event => this.wheel(event), {passive: false});
@@ -51,11 +52,13 @@ export class Drawing {
 
   get svg() { return this.place.querySelector('svg'); }
 
-  // Another drawing of the same sheet renews only the lines that differ, so that nothing else is read, laid out and painted again.
-  show(markup, sheet) {
+  // Another drawing of the same sheet renews only the lines that differ, so that nothing else is told, read, laid out and painted again.
+  show(told, sheet, number) {
     const moved = JSON.stringify(sheet) !== JSON.stringify(this.sheet);
     this.sheet = sheet;
-    const {head, layers} = inLayers(markup);
+    this.lines = told.split('\n').flatMap(line => line.startsWith('=') ? this.before(line) : [line]);
+    this.number = number;
+    const {head, layers} = inLayers(this.lines);
     const home = /viewBox="([^"]*)"/.exec(head)?.[1];
     if (this.svg && home === this.home && layers.map(layer => layer.name).join() === this.layers) {
       this.title(head);
@@ -63,7 +66,7 @@ export class Drawing {
       if (moved) this.seen();
       return;
     }
-    this.place.replaceChildren(...read(markup));
+    this.place.replaceChildren(...read(this.lines.join('\n')));
     const svg = this.svg;
     if (!svg) return;
     this.layers = layers.map(layer => layer.name).join();
@@ -74,6 +77,12 @@ export class Drawing {
     svg.setAttribute('role', 'group');
     if (home !== this.home) { this.home = home; this.box = null; }
     this.look(this.box);
+  }
+
+  // Lines that stand as in the drawing before: =FROM COUNT.
+  before(line) {
+    const [from, count] = line.slice(1).split(' ').map(Number);
+    return this.lines.slice(from, from + count);
   }
 
   title(head) {
@@ -89,15 +98,16 @@ export class Drawing {
     const unread = next.flat().filter(piece => typeof piece === 'string');
     const made = unread.length ? [...read(`<svg xmlns="${SVG}">${unread.join('')}</svg>`)[0].children] : [];
     next.forEach((pieces, n) => {
+      // What is gone goes first, so that what stays is never moved.
       const gone = [...had[n].values()].flat();
       const tags = new Map(gone.map(piece => [piece.dataset.name, piece]));
+      for (const piece of gone) piece.remove();
       let at = shown[n].firstElementChild;
       for (const one of pieces) {
         const piece = typeof one === 'string' ? this.dress(made.shift(), one) : one;
         if (piece !== one && piece.dataset.tag) written(piece, tags.get(piece.dataset.name));
         if (piece === at) at = at.nextElementSibling; else shown[n].insertBefore(piece, at);
       }
-      for (const piece of gone) piece.remove();
     });
   }
 
@@ -146,7 +156,10 @@ export class Drawing {
   mark(kind, id) {
     this.marked = {kind: kind ?? '', id: id ?? ''};
     const piece = this.ring();
-    if (piece) for (const other of this.pieces()) other.setAttribute('tabindex', other === piece ? '0' : '-1');
+    if (piece && piece.getAttribute('tabindex') !== '0') {
+      for (const other of this.place.querySelectorAll('[tabindex="0"]')) other.setAttribute('tabindex', '-1');
+      piece.setAttribute('tabindex', '0');
+    }
     this.relabel(true);
   }
 
@@ -213,8 +226,8 @@ export class Drawing {
 
   now() { return this.box ?? this.svg.getAttribute('viewBox').split(' ').map(Number); }
 
-  // Sheet units of one pixel of the screen.
-  get pixel() { return 1 / (this.svg?.getScreenCTM()?.a || 1); }
+  // Sheet units of one pixel of the screen; asked once for each size and part that is seen, as asking lays out the page.
+  get pixel() { return this.scaled ??= 1 / (this.svg?.getScreenCTM()?.a || 1); }
 
   get zoomed() { return !!this.box && this.box[2] < 0.99 * Number(this.home.split(' ')[2]); }
 
@@ -231,6 +244,7 @@ export class Drawing {
 
   // What keeps its size on the screen is drawn anew for the part that is seen.
   seen() {
+    this.scaled = undefined;
     this.hand?.overlay();
     this.under?.draw();
     if (this.svg) this.ring();

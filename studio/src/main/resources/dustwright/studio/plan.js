@@ -96,12 +96,11 @@ async function solve() {
   const waiting = setTimeout(() => at('drawing').classList.add('stale'), 400);
   try {
     const how = asked();
-    const way = along();
-    const set = await ask('set', '/api/set', {...how, ...way, findings: state.rest ? 'all' : 'prominent'});
+    const set = await ask('set', '/api/set', {...how, part: 'drawing', had: drawing.number});
     if (!set) return;
     state.set = set;
+    state.told = false;
     state.how = how;
-    state.way = JSON.stringify(way);
     draw(set);
     toAddress();
   } catch (why) {
@@ -112,23 +111,35 @@ async function solve() {
   }
 }
 
-// The colours first: what is written of them follows when they are seen.
+// The colours first: what is written of them is asked for when they are seen.
 function draw(set) {
-  if (set.solved) drawing.show(set.drawing, set.sheet);
+  if (set.solved) drawing.show(set.drawing, set.sheet, set.drawn);
   else at('drawing').classList.add('stale');
-  changed();
-  drawing.mark(state.kind, state.id);
   performance.clearMarks();
   performance.mark('drawn');
-  requestAnimationFrame(() => setTimeout(() => { if (state.set === set) tell(set); }));
+  changed();
+  drawing.mark(state.kind, state.id);
+  requestAnimationFrame(() => setTimeout(() => words(set).catch(why => say(why.message))));
 }
 
-function tell(set) {
+async function words(set) {
+  if (state.set !== set) return;
+  const way = along();
+  const told = await ask('words', '/api/set', {...state.how, ...way, findings: state.rest ? 'all' : 'prominent', part: 'words'});
+  // Of another version: the page is about to ask anew.
+  if (!told || state.set !== set || told.version !== set.version) return;
+  state.set = told;
+  state.told = true;
+  tell(told, JSON.stringify(way) === JSON.stringify(along()));
+}
+
+function tell(set, alongStill) {
   if (!set.solved) say(`No answer for this set: ${set.why}`, 0); else if (at('say').textContent.startsWith('No answer')) say('');
-  if (state.way === JSON.stringify(along())) at('profile').innerHTML = set.profile; else profile();
+  if (alongStill) at('profile').innerHTML = set.profile; else profile();
   at('setname').textContent = set.set;
   if (state.place !== 'panel') block(set.block);
   findings(set);
+  if (drawn()) at('reading').textContent = reading(state.kind, state.id);
   pressed('[data-view]', 'view');
   pressed('[data-filter]', 'filter');
   pressed('[data-dust]', 'dust');
@@ -148,8 +159,8 @@ async function profile() {
 
 // What the air does in a piece of the set shown.
 function reading(kind, id) {
-  const all = state.set?.readings;
-  if (!all) return '';
+  if (!state.told) return '';
+  const all = state.set.readings;
   return (kind === 'run' ? all.runs[id] : all.inlets[id]) ?? (kind === 'run' ? 'hardly any air in this set' : '');
 }
 
@@ -353,7 +364,7 @@ function place(name) {
   if (name === 'papers') papers();
   if (name === 'compare') compare.load();
   if (name === 'extend') extend.load();
-  if (name === 'panel') { panel.titles(); panel.load(); } else { panel.run(false); if (state.set) block(state.set.block); }
+  if (name === 'panel') { panel.titles(); panel.load(); } else { panel.run(false); if (state.told) block(state.set.block); }
   toAddress();
 }
 

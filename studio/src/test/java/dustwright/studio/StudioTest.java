@@ -15,6 +15,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -75,6 +76,25 @@ class StudioTest {
         assertThat(worst.path("marginClass").asText()).isIn("far", "short");
         assertThat(worst.path("letter").asText()).isEqualTo("a");
         assertThat(set.path("block").toString()).contains("scfm").contains("inHg below site");
+    }
+
+    @Test
+    void drawing_and_words_of_a_set_can_be_asked_for_alone_and_a_drawing_beside_the_one_before() throws Exception {
+        String asked = "api/set?open=A1&filter=dirty&units=us";
+        JsonNode all = json(asked);
+        JsonNode words = json(asked + "&part=words");
+        for (String told : List.of("profile", "findings", "readings", "block", "rest", "version", "set")) {
+            assertThat(words.path(told)).as(told).isEqualTo(all.path(told));
+        }
+        assertThat(words.path("drawing").asText()).isEmpty();
+        JsonNode drawing = json(asked + "&part=drawing");
+        assertThat(drawing.path("drawing")).isEqualTo(all.path("drawing"));
+        assertThat(drawing.path("findings")).isEmpty();
+        long had = drawing.path("drawn").asLong();
+        assertThat(json(asked + "&part=drawing&had=" + had).path("drawing").asText())
+                .isEqualTo("=0 " + all.path("drawing").asText().lines().count());
+        assertThat(json(asked + "&had=nothing").path("drawing")).isEqualTo(all.path("drawing"));
+        assertThat(get("api/set?part=both").statusCode()).isEqualTo(400);
     }
 
     @Test

@@ -158,6 +158,17 @@ public final class HazardLists {
                 .toList();
     }
 
+    /** What a row says guards against it: what the program finds, whatever the team writes, and what the team says beside it. */
+    public static List<String> safeguards(HazardStudy.Row row) {
+        return Stream.concat(
+                        row.guards().stream(),
+                        row.note().safeguards().stream()
+                                .flatMap(List::stream)
+                                .filter(one -> !row.guards().contains(one))
+                                .map(one -> "the team says: " + one))
+                .toList();
+    }
+
     /** What stands where a row says that nothing is missing. */
     public static String nothing(HazardStudy.Row row) {
         return row.origin() == HazardStudy.Origin.TEAM
@@ -188,7 +199,7 @@ public final class HazardLists {
                     row.line().deviation(),
                     row.line().cause(),
                     row.line().consequence(),
-                    String.join("; ", row.line().safeguards()),
+                    String.join("; ", safeguards(row)),
                     String.join("; ", missing(row)),
                     row.note().severity().orElse(""),
                     row.note().likelihood().orElse(""),
@@ -203,7 +214,7 @@ public final class HazardLists {
         return new Rows(
                 "Hazard study",
                 "What could go wrong with the plant as it is drawn and controlled. Safeguards are those found in the plant file, its checks and the"
-                        + " control sequence named in each line. The default sequence is the one this program makes to begin with: what the"
+                        + " control sequence named in each line, and what the team says beside them. The default sequence is the one this program makes to begin with: what the"
                         + " controller on site does is to be shown, or its own sequence file given. Missing is what was looked for and not"
                         + " found, or is not known.",
                 List.of(

@@ -232,7 +232,7 @@ public final class HazardPapers {
         } else {
             table.row("Cause", row.line().cause());
             table.row("Consequence", row.line().consequence());
-            table.row("Safeguards found", items(row.line().safeguards(), "none found"));
+            table.row("Safeguards found", items(HazardLists.safeguards(row), "none found"));
             table.row("Missing", items(HazardLists.missing(row), HazardLists.nothing(row)));
         }
         table.row(

@@ -1,5 +1,6 @@
 package dustwright.engine.bagging;
 
+import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.ChargePath;
 import dustwright.engine.hazard.ChargePath.DrumLiner;
 import dustwright.engine.quantity.Area;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param greatestVacuum vacuum a drum bears as its maker states it; absent where not known
  * @param charge how charge leaves a drum, from its inside to its ground clip
  * @param drumLiner what lies inside a drum; absent where not known
+ * @param drumVapour flammable gas or vapour about a drum; absent where nobody has said whether there is any
  */
 public record Container(
         Kind kind,
@@ -31,7 +33,8 @@ public record Container(
         Optional<BulkBag> bag,
         Optional<PressureDifference> greatestVacuum,
         ChargePath charge,
-        Optional<DrumLiner> drumLiner) {
+        Optional<DrumLiner> drumLiner,
+        Optional<BagType.Vapour> drumVapour) {
     /** A container of which nobody has said how charge leaves it, nor what lies inside a drum. */
     public Container(
             Kind kind,
@@ -52,7 +55,13 @@ public record Container(
                 bag,
                 greatestVacuum,
                 ChargePath.UNKNOWN,
+                Optional.empty(),
                 Optional.empty());
+    }
+
+    /** Flammable gas or vapour about it; absent where nobody has said whether there is any. */
+    public Optional<BagType.Vapour> vapour() {
+        return bag.map(BulkBag::vapour).orElse(drumVapour);
     }
 
     /** Kind of container. */

@@ -29,7 +29,8 @@ import java.util.stream.Stream;
  * @param explosible least explosible concentration, MEC
  * @param conductive whether its resistivity is 1 kΩ m or less
  * @param food whether it goes into food again or touches it
- * @param toxic whether it is toxic or sensitizing
+ * @param toxic whether it is toxic
+ * @param sensitizing whether it is sensitizing to lungs or skin, or carcinogenic
  * @param hygiene dust class of what is picked up
  * @param sampleSize median size of the sample the values are of
  * @param moisture of that sample, by mass
@@ -52,6 +53,7 @@ public record DustCard(
         Optional<Boolean> conductive,
         Optional<Boolean> food,
         Optional<Boolean> toxic,
+        Optional<Boolean> sensitizing,
         Optional<Hygiene> hygiene,
         Optional<Length> sampleSize,
         Optional<Ratio> moisture,
@@ -69,6 +71,7 @@ public record DustCard(
 
     /** Nothing known. */
     public static final DustCard UNKNOWN = new DustCard(
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
@@ -174,6 +177,7 @@ public record DustCard(
                 conductive,
                 food,
                 toxic,
+                sensitizing,
                 hygiene,
                 sampleSize,
                 moisture,
@@ -198,8 +202,17 @@ public record DustCard(
                 .min(Comparator.comparingDouble(mec -> mec.value().kgPerCubicMetre()));
     }
 
-    private boolean statesValues() {
+    /** Whether one of its figures is stated. */
+    public boolean statesValues() {
         return Stream.of(kst, greatest, ignition, cloud, layer, explosible).anyMatch(Optional::isPresent);
+    }
+
+    /** Whether values are typed of which neither a source nor a report is named. */
+    public boolean fromNowhere() {
+        return report.isEmpty()
+                && Stream.of(kst, greatest, ignition, cloud, layer, explosible)
+                        .flatMap(Optional::stream)
+                        .anyMatch(value -> value.source().equals(Source.entered()));
     }
 
     private boolean ofFineDrySample(Optional<Length> particle, List<Missing> doubts) {
@@ -304,6 +317,12 @@ public record DustCard(
         ask(missing, explosible, "mec", "MEC", "any concentration in tubing and receiver may explode");
         ask(missing, conductive, "conductive", "resistivity", "it conducts, Group IIIC");
         ask(missing, toxic, "toxic", "toxicity", "toxic wherever its air or a vent leads it");
+        ask(
+                missing,
+                sensitizing,
+                "sensitizing",
+                "whether it sensitizes or is carcinogenic",
+                "it does wherever somebody breathes it");
         ask(missing, hygiene, "hygiene", "dust class L, M or H", "no after-filter is said to do");
         toxic.filter(poison -> !poison && hygiene.filter(h -> h == Hygiene.H).isPresent())
                 .ifPresent(no -> missing.add(new Missing(
@@ -315,6 +334,13 @@ public record DustCard(
                     "report",
                     "report of the test",
                     "nobody can look at the test: values count as those of another sample");
+        } else if (fromNowhere()) {
+            ask(
+                    missing,
+                    report,
+                    "report",
+                    "where the typed values come from, a report or a source of each",
+                    "nobody can look them up: values count as those of another sample");
         }
         return missing;
     }

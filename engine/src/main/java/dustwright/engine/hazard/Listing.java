@@ -10,6 +10,7 @@ import java.util.Optional;
  *
  * @param kst greatest explosion constant it was tested for
  * @param greatest greatest explosion pressure Pmax it was tested for
+ * @param suppressed pressure over the barometer that a suppressed explosion still comes to in this vessel, as its maker states
  * @param nearest least distance from the receiver that its maker allows
  * @param furthest greatest distance from the receiver that its maker allows
  * @param standsAt distance from the receiver at which it is fitted, along the tubing
@@ -19,6 +20,7 @@ import java.util.Optional;
 public record Listing(
         Optional<ExplosionConstant> kst,
         Optional<GaugePressure> greatest,
+        Optional<GaugePressure> suppressed,
         Optional<Length> nearest,
         Optional<Length> furthest,
         Optional<Length> standsAt,
@@ -26,6 +28,7 @@ public record Listing(
         Optional<Boolean> dustLaden) {
     /** Nothing known. */
     public static final Listing UNKNOWN = new Listing(
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

@@ -54,11 +54,13 @@ public record HazardStudy(Notes notes, List<Row> rows) {
      * A row of the study.
      *
      * @param line as it stands, with the team's words where it has any
+     * @param guards safeguards that the program finds, whatever the team writes
      * @param found what the program finds missing, whatever the team writes
      * @param note what the team decided
      * @param risk by the team's matrix; empty while severity and likelihood are not both judged
      */
-    public record Row(Deviation line, List<String> found, Origin origin, Note note, Optional<String> risk) {}
+    public record Row(
+            Deviation line, List<String> guards, List<String> found, Origin origin, Note note, Optional<String> risk) {}
 
     /** Joins the lines of a plant with what a team has written. */
     public static HazardStudy of(List<Deviation> lines, Notes notes) {
@@ -68,6 +70,7 @@ public record HazardStudy(Notes notes, List<Row> rows) {
             Note note = Optional.ofNullable(open.remove(line.id())).orElse(Note.NOTHING);
             rows.add(new Row(
                     note.reword(line),
+                    line.safeguards(),
                     line.missing(),
                     note.rewords() ? Origin.REWORDED : Origin.PLANT,
                     note,
@@ -75,6 +78,7 @@ public record HazardStudy(Notes notes, List<Row> rows) {
         }
         open.forEach((id, note) -> rows.add(new Row(
                 note.reword(new Deviation(id, NO_NODE, "", "", "", List.of(), List.of())),
+                List.of(),
                 List.of(),
                 note.deviation().isPresent() ? Origin.TEAM : Origin.GONE,
                 note,

@@ -4,6 +4,7 @@ import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.Enclosure;
 import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustZone;
 import dustwright.engine.hazard.DustZone.At;
@@ -50,12 +51,12 @@ final class AreaLines {
                 DustZone.SOURCE);
         here.station()
                 .flatMap(s -> s.container())
-                .flatMap(c -> c.bag())
-                .flatMap(bag -> bag.statedVapour())
+                .flatMap(c -> c.vapour())
+                .filter(vapour -> vapour != BagType.Vapour.NONE)
                 .ifPresent(vapour -> writing.words(
                         "area-gas",
                         "Flammable gas or vapour, " + vapour.words(),
-                        "the place about the bag is a gas zone too, 1 or 2, Class I: equipment is marked for both. With vapour in it a cloud"
+                        "the place about bag or drum is a gas zone too, 1 or 2, Class I: equipment is marked for both. With vapour in it a cloud"
                                 + " lights more easily and burns harder than the dust alone: MIE, Kst and Pmax of the dust alone then do not"
                                 + " hold, have the mixture tested",
                         List.of(),

@@ -79,8 +79,10 @@ final class BondingPoints {
 
     private void equipment() {
         double inlets = collecting.inlets().size();
-        double machines =
-                collecting.station().map(s -> EarthingList.machines(s).size()).orElse(0);
+        double machines = collecting
+                .station()
+                .map(s -> EarthingList.machines(s, collecting.mains()).size())
+                .orElse(0);
         Count all = new Count(inlets + machines);
         writing.known(
                 "grounds",

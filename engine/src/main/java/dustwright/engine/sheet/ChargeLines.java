@@ -53,6 +53,9 @@ final class ChargeLines {
     private static final Source CONE =
             Source.fromMemory("IEC TS 60079-32-1, cone discharges; limit of 10 mJ from memory");
     private static final double CONE_J = 10e-3;
+    /** Own choice: the limit is for powders; grains coarser than this discharge with more. */
+    private static final double COARSE_m = 1e-3;
+
     private static final double PICO = 1e-12;
     private static final Capacitance BONDED = new Capacitance(100 * PICO);
 
@@ -166,6 +169,10 @@ final class ChargeLines {
                 .map(DustCard.Stated::value)
                 .min(Comparator.comparingDouble(SparkEnergy::joules));
         Limit<SparkEnergy> limit = new Limit<>(new SparkEnergy(CONE_J), CONE);
+        List<Dust> coarse = heaps.stream()
+                .filter(d ->
+                        d.particle().filter(p -> p.size().metres() > COARSE_m).isPresent())
+                .toList();
         if (least.filter(mie -> mie.joules() <= CONE_J).isPresent()) {
             writing.unjudged(
                     FindingCode.CONE_DISCHARGE,
@@ -182,6 +189,16 @@ final class ChargeLines {
                             + ": lit by 10 mJ or less. Enter \"insulating\": no, where a test of the own dust shows a resistivity of 10 GΩ m or"
                             + " less, or \"heap judged\": who has judged this heap, by which report and with which measures, such as a"
                             + " narrower container, slower filling or a grounded rod in the heap.");
+        } else if (!coarse.isEmpty()) {
+            writing.unjudged(
+                    FindingCode.CONE_DISCHARGE,
+                    part,
+                    Side.AT_LEAST,
+                    limit,
+                    coarse.stream().map(Dust::name).collect(Collectors.joining("; "))
+                            + ": a heap of grains coarser than 1 mm can discharge with more than the 10 mJ that powders are held against, and"
+                            + " fines among them are lit. Enter \"insulating\": no, by a test of the own dust, or \"heap judged\": who has"
+                            + " judged this heap, by which report and with which measures.");
         } else if (!untested.isEmpty()) {
             writing.unjudged(
                     FindingCode.CONE_DISCHARGE,

@@ -161,6 +161,13 @@ final class DustCardSheet {
         if (card.sample() == Sample.OWN) {
             return card.sample().words() + card.report().map(r -> ": " + r).orElse(", but no test report is stated");
         }
+        if (card.severity().isEmpty() && card.sensitivity().isEmpty()) {
+            return !card.statesValues()
+                    ? "no value counts"
+                    : card.fromNowhere()
+                            ? "nobody says to which sample: values are typed, and neither a source nor a report is named"
+                            : "other samples, as the source of each says; no test of this dust is named";
+        }
         return card.sample().words() + ": they show what is plausible and are no property of this dust; have it tested";
     }
 
@@ -443,10 +450,17 @@ final class DustCardSheet {
     private void hygiene() {
         yesNo(
                 "toxic",
-                "Toxic or sensitizing",
+                "Toxic",
                 card.toxic(),
                 "no air back into rooms without the owner's hygienist; an after-filter of H13 or better, and changing of bags and filters"
                         + " without dust",
+                "stated not to be");
+        yesNo(
+                "sensitizing",
+                "Sensitizing to lungs or skin, or carcinogenic",
+                card.sensitizing(),
+                "breathing protection and covered skin when bags, drums and filter elements are changed; no dry sweeping and no compressed air"
+                        + " after a spill; air back into rooms only where the owner's hygienist accepts it",
                 "stated not to be");
         yesNo(
                 "food",

@@ -21,6 +21,7 @@ import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
+import dustwright.engine.tubing.Inlet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -45,10 +46,27 @@ public record DustHeat(Optional<Limit<Temperature>> limit, List<Step> steps, Str
 
     /** For all combustible dusts that come to a station. */
     public static DustHeat at(Plant plant, Station station) {
-        return of(Collecting.all(plant).stream()
+        return Collecting.all(plant).stream()
                 .filter(here -> here.station().equals(Optional.of(station)))
-                .flatMap(here -> here.burning().stream())
-                .toList());
+                .findFirst()
+                .map(DustHeat::of)
+                .orElseThrow();
+    }
+
+    /** For all combustible dusts that come to a place; what comes in unnamed may ask for less. */
+    static DustHeat of(Collecting here) {
+        DustHeat named = of(here.burning());
+        return here.dusts().isEmpty() || here.undusted().isEmpty()
+                ? named
+                : new DustHeat(
+                        named.limit(),
+                        named.steps(),
+                        (named.open() + " Enter \"dust\" of "
+                                        + here.undusted().stream()
+                                                .map(Inlet::id)
+                                                .collect(Collectors.joining(", "))
+                                        + ": which dust comes in there is not stated.")
+                                .strip());
     }
 
     /** For dusts that all burn. */

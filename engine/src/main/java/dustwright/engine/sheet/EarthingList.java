@@ -14,6 +14,7 @@ import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.RunGeometry;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is measured between parts and ground before a system for combustible dust is handed over, and again at a set interval: every coupling,
@@ -83,7 +84,7 @@ public final class EarthingList {
     }
 
     /** Machines of a station that have a ground of their own, by name. */
-    static List<String> machines(Station station) {
+    static List<String> machines(Station station, List<String> mains) {
         List<String> machines =
                 new ArrayList<>(List.of("receiver " + station.id(), "head and tube sheet " + station.id()));
         if (station.rotaryValve().isPresent()) {
@@ -102,8 +103,21 @@ public final class EarthingList {
                 .isPresent()) {
             machines.add("frame of the explosion vent " + station.id());
         }
+        Protection protection = station.receiver().protection();
+        if (isolated(protection.isolation())) {
+            mains.stream()
+                    .filter(m -> mains.size() == 1 || protection.mains().contains(m))
+                    .forEach(m -> machines.add("isolation device of main " + m));
+        }
+        if (isolated(protection.returnIsolation())) {
+            machines.add("isolation device of the return air at " + station.id());
+        }
         station.producers().forEach(p -> machines.add("vacuum producer " + p.id()));
         return machines;
+    }
+
+    private static boolean isolated(Optional<Protection.Isolation> isolation) {
+        return isolation.filter(i -> i != Protection.Isolation.NONE).isPresent();
     }
 
     /** The list for a place where dust is collected; empty where none of it burns. */
@@ -112,7 +126,7 @@ public final class EarthingList {
         if (!here.burning().isEmpty()) {
             here.inlets().forEach(list::inlet);
             here.runs().forEach(list::run);
-            here.station().ifPresent(list::station);
+            here.station().ifPresent(s -> list.station(s, here.mains()));
         }
         return List.copyOf(list.points);
     }
@@ -133,8 +147,8 @@ public final class EarthingList {
         add("run " + run.id(), "to ground", 1, Bonding.METAL_PART, With.A);
     }
 
-    private void station(Station station) {
-        machines(station).forEach(m -> add(m, "to ground", 1, Bonding.METAL_PART, With.A));
+    private void station(Station station, List<String> mains) {
+        machines(station, mains).forEach(m -> add(m, "to ground", 1, Bonding.METAL_PART, With.A));
         add(
                 "filter " + station.id(),
                 "every cage and clamp to the tube sheet; their number is not in the plant file",
@@ -154,6 +168,10 @@ public final class EarthingList {
                             Bonding.BAG_TYPE_C_STRICT,
                             With.B);
                 });
+        if (station.container().filter(c -> c.bag().isEmpty()).isPresent()) {
+            add("drum at " + station.id(), "inside and clamp ring to its ground clip", 1, Bonding.METAL_PART, With.B);
+            add("drum at " + station.id(), "ground clip to ground, drum in place", 1, Bonding.METAL_PART, With.A);
+        }
         if (station.container().isPresent()) {
             add(
                     "stand at " + station.id(),

@@ -28,6 +28,8 @@ final class HazardSheet {
             FindingCode.CONE_DISCHARGE,
             FindingCode.FILTER_STATIC);
 
+    private static final Set<FindingCode> BY_DUST = EnumSet.range(FindingCode.DUSTS_TOGETHER, FindingCode.LINER_STATIC);
+
     private static final Source PRACTICE = Source.commonPractice();
     private static final Source SEPARATOR =
             Source.fromMemory("NFPA 652/654, air-material separators; successor in NFPA 660");
@@ -48,7 +50,7 @@ final class HazardSheet {
 
     /** The sheet of a place where dust is collected; nothing where no inlet picks up a dust that is named. */
     static Optional<Sheet> of(Plant plant, Collecting here) {
-        boolean unnamed = !here.undusted().isEmpty() && plant.dusts().stream().anyMatch(Dust::burns);
+        boolean unnamed = !here.undusted().isEmpty() && !plant.dusts().isEmpty();
         return here.dusts().isEmpty() && !unnamed
                 ? Optional.empty()
                 : Optional.of(new HazardSheet(plant, here).sheet());
@@ -82,6 +84,7 @@ final class HazardSheet {
             });
         }
         here.station().ifPresent(s -> new FoodLines(s, here.dusts(), writing).write());
+        unsettled();
         caution();
         return writing.sheet(
                 "hazard",
@@ -89,18 +92,37 @@ final class HazardSheet {
                 here.place().kind());
     }
 
-    /** With vapour in the cloud, what was found by figures of the dust alone does not hold it. */
+    /** With vapour in the cloud, or where nobody has said that there is none, what was found by figures of the dust alone does not hold it. */
     private void vapour() {
         here.station()
                 .flatMap(s -> s.container())
-                .flatMap(c -> c.bag())
-                .flatMap(bag -> bag.statedVapour())
-                .ifPresent(vapour -> writing.unsettled(
+                .filter(c -> !c.vapour().equals(Optional.of(BagType.Vapour.NONE)))
+                .ifPresent(c -> writing.unsettled(
                         BY_DUST_ALONE,
-                        "Flammable gas or vapour, " + vapour.words()
-                                + ", is stated about the bag: MIE, Kst and Pmax of the dust alone do"
-                                + " not hold with it. Have the mixture tested and a specialist judge it, or keep the vapour away and enter"
-                                + " \"vapour\": none."));
+                        c.vapour()
+                                .map(vapour -> "Flammable gas or vapour, " + vapour.words()
+                                        + ", is stated about the " + c.kind().words()
+                                        + ": MIE, Kst and Pmax of the dust alone do"
+                                        + " not hold with it. Have the mixture tested and a specialist judge it, or keep the vapour away and"
+                                        + " enter \"vapour\": none.")
+                                .orElseGet(() -> "Enter \"vapour\" of the "
+                                        + c.kind().words()
+                                        + ": none, or the group of flammable gas or vapour about it; MIE, Kst and Pmax of the dust alone do"
+                                        + " not hold with one.")));
+    }
+
+    /** What comes in where nobody has named it may be any dust: nothing that was found by the named ones alone holds it. */
+    private void unsettled() {
+        if (!here.undusted().isEmpty()) {
+            writing.unsettled(
+                    BY_DUST,
+                    "Enter \"dust\" of " + undusted()
+                            + ": what comes in there may be any dust, and this was found by the named ones alone.");
+        }
+    }
+
+    private String undusted() {
+        return here.undusted().stream().map(i -> i.id()).collect(Collectors.joining(", "));
     }
 
     private void collected() {
@@ -115,19 +137,20 @@ final class HazardSheet {
             writing.words(
                     "burning",
                     "Combustible dusts",
-                    "none is stated: whoever found that, and by which test, stands on the sheet of each dust",
+                    here.dusts().isEmpty()
+                            ? "no inlet names its dust"
+                            : "none is stated: what that rests on stands on the sheet of each dust",
                     List.of(),
                     Source.entered());
         }
     }
 
     private void notNamed() {
-        if (here.undusted().isEmpty() || plant.dusts().stream().noneMatch(Dust::burns)) {
+        if (here.undusted().isEmpty()) {
             return;
         }
-        String why = "Enter \"dust\" of "
-                + here.undusted().stream().map(i -> i.id()).collect(Collectors.joining(", "))
-                + ": which dust comes in there is not stated, and this plant handles combustible dust.";
+        String why = "Enter \"dust\" of " + undusted()
+                + ": which dust comes in there is not stated, and nobody knows whether it burns.";
         writing.unknown("not-named", "Dust at every inlet", why);
         writing.notSaid(FindingCode.DUST_NOT_NAMED, here.place().kind(), Source.entered(), why);
     }

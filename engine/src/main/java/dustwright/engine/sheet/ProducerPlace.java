@@ -99,7 +99,7 @@ final class ProducerPlace {
         if (!stated.inArea().orElse(true)) {
             return;
         }
-        DustHeat heat = DustHeat.of(here.burning());
+        DustHeat heat = DustHeat.of(here);
         if (stated.surface().isEmpty()) {
             heat.limit()
                     .ifPresentOrElse(

@@ -97,6 +97,10 @@ final class ProtectionLines {
             writing.notSaid(FindingCode.EXPLOSION_PROTECTION, Place.Kind.RECEIVER, clause(method), open.get());
             return;
         }
+        if (method == Method.SUPPRESSION) {
+            suppressed();
+            return;
+        }
         writing.none(
                 FindingCode.EXPLOSION_PROTECTION,
                 Place.Kind.RECEIVER,
@@ -155,6 +159,30 @@ final class ProtectionLines {
             return listing().open();
         }
         return Optional.empty();
+    }
+
+    /** A suppressed explosion still raises the pressure: the vessel's strength against what the maker says is left. */
+    private void suppressed() {
+        Optional<GaugePressure> left = stated.devices().protection().suppressed();
+        if (stated.reduced().isEmpty() || left.isEmpty()) {
+            writing.notSaid(
+                    FindingCode.EXPLOSION_PROTECTION,
+                    Place.Kind.RECEIVER,
+                    clause(Method.SUPPRESSION),
+                    "Enter \"reduced pressure\" under \"explosion\" of the receiver, the pressure the vessel stands, and \"suppressed"
+                            + " pressure\" under \"protection device\", what its maker says a suppressed explosion of this dust still comes to"
+                            + " in this vessel.");
+            return;
+        }
+        GaugePressure stands = stated.reduced().get();
+        writing.asked(
+                FindingCode.EXPLOSION_PROTECTION,
+                Place.Kind.RECEIVER,
+                Sheet.ANY_SET,
+                Side.AT_LEAST,
+                stands,
+                new Limit<>(left.get(), clause(Method.SUPPRESSION)),
+                List.of(Writing.stated("p", "pressure the vessel stands", stands, Source.entered())));
     }
 
     /** The vessel's strength against the greatest Pmax here, where that decides; whether it did. */
@@ -236,7 +264,8 @@ final class ProtectionLines {
                 "a device listed for this dust, its Kst and this volume; its loss of efficiency counted into the vent area; room about it for"
                         + " hot gas and pressure, nobody before it; replaced or restored after each event";
             case SUPPRESSION ->
-                "a system designed and tested by its maker for this dust, volume and vacuum; detectors, bottles and controller inspected by"
+                "a system designed and tested by its maker for this dust, volume and vacuum; a vessel that stands the pressure still reached, the"
+                        + " suppressed pressure its maker states; detectors, bottles and controller inspected by"
                         + " its maker's schedule; its detection stops producers and valve";
             case CONTAINMENT ->
                 "vessel, tubing and valve up to each isolation device stand the full explosion pressure Pmax of every dust here; starting below"
@@ -430,6 +459,14 @@ final class ProtectionLines {
                 here.dusts().stream().filter(d -> d.card().toxic().isEmpty()).toList();
         if (!unsaid.isEmpty()) {
             open.add("Enter \"toxic\" under \"explosion\" of " + names(unsaid) + ": meanwhile it counts as toxic.");
+        }
+        List<Dust> sensitizing = here.dusts().stream()
+                .filter(d -> d.card().sensitizing().orElse(true))
+                .toList();
+        if (!sensitizing.isEmpty()) {
+            open.add(
+                    "The owner's hygienist has to accept air that carried " + names(sensitizing)
+                            + ", sensitizing or carcinogenic or not stated to be neither, \"sensitizing\" under \"explosion\"; else lead it outdoors.");
         }
         if (!here.unnamed().isEmpty()) {
             open.add(family());

@@ -174,16 +174,25 @@ final class VentAreas {
     private VentSay say(VentMethod method) {
         Optional<String> why = why(method);
         if (scope(method).isPresent() || stated.kst_PaMPerS() == 0) {
-            return new VentSay(method, dust, List.of(), List.of(), why.or(() -> Optional.of(NO_KST)), true, false);
+            return new VentSay(
+                    method, dust, List.of(), List.of(), why.or(() -> Optional.of(NO_KST)), true, false, false);
         }
         Optional<Explosion> weaker = atLeast.flatMap(method::noStronger);
         Corrected least = weaker.map(e -> corrected(method, e, vent)).orElse(Corrected.NOTHING);
-        Corrected enough = method.noWeaker(prudent)
-                .filter(e -> vent.panel().isPresent() && vent.duct().isPresent())
+        Optional<Explosion> stronger = method.noWeaker(prudent);
+        Corrected enough = stronger.filter(
+                        e -> vent.panel().isPresent() && vent.duct().isPresent())
                 .map(e -> corrected(method, e, vent.atWorst()))
                 .orElse(Corrected.NOTHING);
         return new VentSay(
-                method, dust, least.steps(), enough.steps(), why, weaker.equals(atLeast), least.noneIsEnough());
+                method,
+                dust,
+                least.steps(),
+                enough.steps(),
+                why,
+                weaker.equals(atLeast),
+                stronger.filter(e -> !e.equals(prudent)).isPresent(),
+                least.noneIsEnough());
     }
 
     /**

@@ -72,7 +72,18 @@ final class VentLines {
         List<VentSay> says = new ArrayList<>();
         burning.forEach(dust -> says.addAll(new VentAreas(dust, stated, vessel, writing).write()));
         standard();
-        fireball(vessel.volume().get(), all);
+        boolean flameless = stated.method()
+                .filter(m -> m == Protection.Method.FLAMELESS_VENTING)
+                .isPresent();
+        if (flameless) {
+            writing.unknown(
+                    "vent-clear",
+                    "Kept clear about the flameless device",
+                    "Its listing says which distance, which room volume and what hot gas and pressure it lets out; reach of fireball and flame of an"
+                            + " open vent do not hold for it. Ask its maker.");
+        } else {
+            fireball(vessel.volume().get(), all);
+        }
         List<VentSay> asked = says.stream().filter(s -> counts(s.by())).toList();
         if (stated.opens().get().compareTo(stated.reduced().get()) > 0) {
             writing.none(
@@ -85,7 +96,7 @@ final class VentLines {
             judged(asked, metals);
         }
         if (metals.isEmpty()) {
-            effects(asked);
+            effects(asked, flameless);
         }
         writing.words(
                 "vent-limits",
@@ -189,15 +200,16 @@ final class VentLines {
                 .max(Comparator.comparing((VentSay s) -> VentSay.area(s.enough())));
         boolean eachSays = asked.stream().noneMatch(s -> s.enough().isEmpty());
         if (eachSays) {
-            governs.ifPresent(s -> writing.least(
-                    "vent-governs",
-                    "Vent area that is enough, by " + s.by().words() + " for "
-                            + s.dust().name() + ", which governs",
-                    VentSay.area(s.enough()),
-                    s.enough()));
+            governs.filter(s -> !s.stronger())
+                    .ifPresent(s -> writing.least(
+                            "vent-governs",
+                            "Vent area that is enough, by " + s.by().words() + " for "
+                                    + s.dust().name() + ", which governs",
+                            VentSay.area(s.enough()),
+                            s.enough()));
         }
         if (fitted.isEmpty()) {
-            governs.filter(s -> eachSays)
+            governs.filter(s -> eachSays && !s.stronger())
                     .ifPresentOrElse(
                             s -> writing.unjudged(
                                     FindingCode.VENT_AREA,
@@ -205,18 +217,44 @@ final class VentLines {
                                     Side.AT_LEAST,
                                     new Limit<>(VentSay.area(s.enough()), s.by().source()),
                                     "Enter \"vent area\" under \"explosion\" of the receiver."),
-                            () -> notSaid(open(asked)));
+                            () -> notSaid(
+                                    eachSays && governs.isPresent()
+                                            ? "Enter \"vent area\" under \"explosion\" of the receiver."
+                                            : open(asked)));
         } else if (effective.isEmpty()) {
             notSaid(
                     "Enter \"vent efficiency\" under \"explosion\" of the receiver, the share of its area that the device counts for by"
                             + " its listing or test: a flameless device lets through less than an open vent, and so does a panel that does not"
                             + " get out of the way.");
         } else if (asked.stream().allMatch(s -> s.suffices(effective.get())) && governs.isPresent()) {
-            decided(effective.get(), governs.get(), governs.get().enough());
+            enough(effective.get(), governs.get());
         } else {
             notSaid(open(
                     asked.stream().filter(s -> !s.suffices(effective.get())).toList()));
         }
+    }
+
+    /** Where the dust lies outside the range and a stronger one at its edge asks no more, the vent does, and no figure is named for this dust. */
+    private void enough(Area effective, VentSay governs) {
+        if (!governs.stronger()) {
+            decided(effective, governs, governs.enough());
+            return;
+        }
+        writing.words(
+                "vent-enough",
+                "Vent area that is asked, by " + governs.by().words() + " for "
+                        + governs.dust().name(),
+                "no more than the fitted one, which is enough even for a stronger dust at the edge of the range: no figure. "
+                        + governs.why().orElse(""),
+                List.of(),
+                governs.by().source());
+        writing.none(
+                FindingCode.VENT_AREA,
+                Place.Kind.RECEIVER,
+                "vents too small for a stronger dust, at the edge of the range of "
+                        + governs.by().words(),
+                0,
+                governs.by().source());
     }
 
     /** Why nobody knows: a method that gives no number, or a vent that would do only with what is stated to lessen it. */
@@ -329,7 +367,7 @@ final class VentLines {
 
     // ---- what it throws out
 
-    private void effects(List<VentSay> asked) {
+    private void effects(List<VentSay> asked, boolean flameless) {
         Optional<Area> counted = stated.vent()
                 .area()
                 .or(() -> asked.stream()
@@ -337,15 +375,17 @@ final class VentLines {
                         .map(s -> VentSay.area(s.enough()))
                         .max(Area::compareTo));
         counted.ifPresent(area -> {
-            strength(area);
-            outside(
-                    area,
-                    vessel.volume().orElseThrow(),
-                    stated.reduced().orElseThrow().pascals());
+            strength(area, flameless);
+            if (!flameless) {
+                outside(
+                        area,
+                        vessel.volume().orElseThrow(),
+                        stated.reduced().orElseThrow().pascals());
+            }
         });
     }
 
-    private void strength(Area area) {
+    private void strength(Area area, boolean flameless) {
         writing.given(
                 "vent-strength",
                 "Pressure the vessel must stand while it vents, beside full vacuum",
@@ -354,7 +394,9 @@ final class VentLines {
                 area.squareMetres(), stated.reduced().orElseThrow().pascals()));
         writing.known(
                 "vent-recoil",
-                "Recoil on vessel and frame",
+                flameless
+                        ? "Recoil on vessel and frame of an open vent of this area; of the device its maker says"
+                        : "Recoil on vessel and frame",
                 recoil,
                 List.of(step(
                         "HAZ-3",

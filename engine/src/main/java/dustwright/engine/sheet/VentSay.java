@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param enough its last step's result is an area that is enough for this dust without any credit
  * @param why the method itself gives no number; empty where it does
  * @param inRange whether {@code least} is of this very dust; else it is of a weaker one at the edge of the range, and this one asks more
+ * @param stronger whether {@code enough} is of a stronger dust at the edge of the range, this one being outside it: it decides, and is no figure of
+ *     this dust
  * @param noneIsEnough whether no area is enough behind the duct, by what is known of the dust or of a weaker one
  */
 record VentSay(
@@ -24,6 +26,7 @@ record VentSay(
         List<Step> enough,
         Optional<String> why,
         boolean inRange,
+        boolean stronger,
         boolean noneIsEnough) {
     VentSay {
         least = List.copyOf(least);

@@ -290,6 +290,7 @@ class HazardRowsTest {
                 none.conductive(),
                 none.food(),
                 none.toxic(),
+                Optional.of(false),
                 none.hygiene(),
                 Optional.of(new Length(30e-6)),
                 Optional.of(new Ratio(0.03)),

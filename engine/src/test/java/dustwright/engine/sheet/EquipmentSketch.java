@@ -90,6 +90,7 @@ final class EquipmentSketch {
     private static final Listing TESTED = new Listing(
             Optional.of(new ExplosionConstant(800e5)),
             Optional.of(new GaugePressure(12e5)),
+            Optional.of(new GaugePressure(20_000)),
             Optional.of(new Length(3)),
             Optional.of(new Length(7)),
             Optional.of(new Length(5)),

@@ -17,6 +17,7 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.Bonding;
+import dustwright.engine.hazard.ChargePath;
 import dustwright.engine.hazard.DustCard;
 import dustwright.engine.hazard.DustCard.Sample;
 import dustwright.engine.hazard.DustCard.Stated;
@@ -73,6 +74,7 @@ class HazardSheetTest {
                 Optional.of(false),
                 Optional.of(true),
                 Optional.of(false),
+                Optional.of(false),
                 Optional.empty(),
                 Optional.of(new Length(30e-6)),
                 Optional.of(new Ratio(0.03)),
@@ -99,6 +101,7 @@ class HazardSheetTest {
                 card.conductive(),
                 card.food(),
                 Optional.empty(),
+                card.sensitizing(),
                 card.hygiene(),
                 card.sampleSize(),
                 card.moisture(),
@@ -287,6 +290,7 @@ class HazardSheetTest {
                 card.conductive(),
                 card.food(),
                 Optional.of(toxic),
+                card.sensitizing(),
                 Optional.of(hygiene),
                 card.sampleSize(),
                 card.moisture(),
@@ -799,6 +803,7 @@ class HazardSheetTest {
                 card.conductive(),
                 card.food(),
                 card.toxic(),
+                card.sensitizing(),
                 card.hygiene(),
                 card.sampleSize(),
                 card.moisture(),
@@ -838,7 +843,10 @@ class HazardSheetTest {
                 new Container.Changing(new Duration(300), false, Optional.empty()),
                 Optional.empty(),
                 kind == Container.Kind.DRUM ? Optional.empty() : Optional.of(EquipmentSketch.bag(BagType.C)),
-                Optional.empty());
+                Optional.empty(),
+                ChargePath.UNKNOWN,
+                Optional.empty(),
+                Optional.of(BagType.Vapour.NONE));
     }
 
     private static RotaryValve valve(int vanes, double gap_m) {
@@ -1116,6 +1124,17 @@ class HazardSheetTest {
                 .isTrue();
     }
 
+    @Test
+    void typed_values_of_which_nobody_says_where_they_come_from_are_a_value_missing() {
+        DustCard typed = card(DustFamily.ORGANIC, 115, 9, 50);
+        assertThat(typed.fromNowhere()).isTrue();
+        assertThat(typed.missing()).extracting(DustCard.Missing::key).contains("report");
+        assertThat(DustCard.UNKNOWN.missing())
+                .as("where nothing is typed there is nothing to look up")
+                .extracting(DustCard.Missing::key)
+                .doesNotContain("report");
+    }
+
     private static Finding bagged(BulkBag bag, List<Dust> burning) {
         return found(List.of(bagSheet(bag, burning)), FindingCode.BAG_STATIC);
     }
@@ -1267,7 +1286,8 @@ class HazardSheetTest {
         List<Sheet> sheets = flour().sheets();
         // three measured runs of 20, 12 and 15 m: two ends each, and pieces of 20 ft beyond the first: 3 + 1 + 2
         assertThat(EquipmentSketch.value(sheets, "couplings").si()).isEqualTo(6 + 3 + 1 + 2);
-        assertThat(EquipmentSketch.value(sheets, "grounds").si()).isEqualTo(2 + 3 + 1);
+        // three runs, receiver with its head, producer, and the isolation device of the only main
+        assertThat(EquipmentSketch.value(sheets, "grounds").si()).isEqualTo(3 + 2 + 1 + 1);
     }
 
     @Test

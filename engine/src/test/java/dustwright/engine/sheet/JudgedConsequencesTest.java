@@ -16,6 +16,7 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
+import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.ChargePath;
 import dustwright.engine.hazard.ChargePath.DrumLiner;
 import dustwright.engine.hazard.ChargePath.Material;
@@ -95,6 +96,7 @@ class JudgedConsequencesTest {
                 Optional.of(conductive),
                 isFood,
                 toxic,
+                Optional.of(false),
                 hygiene,
                 Optional.of(new Length(30e-6)),
                 Optional.of(new Ratio(0.03)),
@@ -294,6 +296,7 @@ class JudgedConsequencesTest {
         return new Listing(
                 Optional.of(new ExplosionConstant(kst_bar * BAR_Pa)),
                 Optional.of(new GaugePressure(pmax_bar * BAR_Pa)),
+                Optional.of(new GaugePressure(20_000)),
                 Optional.of(new Length(3)),
                 Optional.of(new Length(7)),
                 Optional.ofNullable(at).map(Length::new),
@@ -326,13 +329,17 @@ class JudgedConsequencesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "FLAMELESS_VENTING,8.9,fails",
-        "SUPPRESSION,8.9,fails",
-        "SUPPRESSION,9,holds",
-        "FLAMELESS_VENTING,,not known"
+        "FLAMELESS_VENTING,8.9,,fails",
+        "SUPPRESSION,8.9,0.3,fails",
+        "SUPPRESSION,9,0.3,holds",
+        "SUPPRESSION,9,0.19,fails",
+        "SUPPRESSION,9,,not known",
+        "FLAMELESS_VENTING,,,not known"
     })
-    void flameless_vents_and_suppression_are_judged_by_what_they_were_tested_for(Method way, Double pmax, String says) {
+    void flameless_vents_and_suppression_are_judged_by_what_they_were_tested_for(
+            Method way, Double pmax, Double stands, String says) {
         method = Optional.of(way);
+        stands_bar = Optional.ofNullable(stands);
         Listing stated = pmax == null ? Listing.UNKNOWN : device(800, pmax, 5.0, Flame.BOTH_WAYS, true);
         devices = new Listing.Devices(stated, Listing.UNKNOWN, Listing.UNKNOWN, Listing.UNKNOWN);
         assertThat(verdict(FindingCode.EXPLOSION_PROTECTION)).isEqualTo(says);
@@ -365,7 +372,8 @@ class JudgedConsequencesTest {
                 Optional.empty(),
                 Optional.empty(),
                 charge,
-                Optional.of(DrumLiner.NONE)));
+                Optional.of(DrumLiner.NONE),
+                Optional.of(BagType.Vapour.NONE)));
         assertThat(verdict(finding(sketch.sheets(), FindingCode.DRUM_STATIC).orElseThrow()))
                 .isEqualTo(says);
     }

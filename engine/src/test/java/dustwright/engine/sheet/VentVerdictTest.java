@@ -66,6 +66,7 @@ class VentVerdictTest {
                 none.conductive(),
                 none.food(),
                 Optional.of(false),
+                Optional.of(false),
                 none.hygiene(),
                 Optional.of(new Length(30e-6)),
                 Optional.of(new Ratio(0.03)),
@@ -160,6 +161,7 @@ class VentVerdictTest {
                 c.conductive(),
                 c.food(),
                 c.toxic(),
+                c.sensitizing(),
                 c.hygiene(),
                 size,
                 moisture,
@@ -450,6 +452,23 @@ class VentVerdictTest {
                 Optional.empty(),
                 Optional.of(EquipmentSketch.bag(BagType.C)),
                 Optional.empty());
+    }
+
+    /** EN 14491 is for a Pmax of 10 bar at most up to Kst 300 bar m/s: a stronger dust decides beyond, and is no figure of this one. */
+    @Test
+    void outside_the_range_a_stronger_dust_decides_and_no_figure_is_named_for_this_one() {
+        Protection drawn = protection(Method.VENTING, Optional.empty(), Optional.empty(), 0.4, vent(4));
+        Sheet outside = sheet(drawn, Optional.empty(), card(150, 12));
+        Sheet inside = sheet(drawn, Optional.empty(), card(150, 9));
+        for (Sheet sheet : List.of(outside, inside)) {
+            assertThat(sheet.findings().stream().filter(f -> f.code() == FindingCode.VENT_AREA))
+                    .singleElement()
+                    .satisfies(f -> assertThat(f.holds()).isTrue());
+            assertThat(sheet.entries().stream().anyMatch(e -> e.id().startsWith("vent-governs")))
+                    .isEqualTo(sheet == inside);
+            assertThat(sheet.entries().stream().anyMatch(e -> e.id().startsWith("vent-enough")))
+                    .isEqualTo(sheet == outside);
+        }
     }
 
     /** The bag of 0.45 m³ hangs as a column as wide as the receiver of 1.2 m. */

@@ -135,7 +135,8 @@ final class ContainerKeys {
                             Key.optional(
                                     "vapour",
                                     words(Vapour.values(), Vapour::words),
-                                    "Flammable gas or vapour in zone 1 or 2 about the bag, by its group; `none` where there is none."),
+                                    "Flammable gas or vapour in zone 1 or 2 about the bag, or in what falls into it, by its group; `none` where"
+                                            + " there is none."),
                             Key.optional("empty", EMPTY_BAG, "Mass of the empty bag with its liner."),
                             Key.optional(
                                     "use",
@@ -169,6 +170,11 @@ final class ContainerKeys {
                             Key.optional(
                                     "liner",
                                     words(ChargePath.DrumLiner.values(), ChargePath.DrumLiner::words),
-                                    "What lies inside: none, or a liner of a material that carries charge away or not."))),
+                                    "What lies inside: none, or a liner of a material that carries charge away or not."),
+                            Key.optional(
+                                    "vapour",
+                                    words(Vapour.values(), Vapour::words),
+                                    "Flammable gas or vapour in zone 1 or 2 about the drum, or in what falls into it, by its group; `none` where"
+                                            + " there is none."))),
             List.of());
 }

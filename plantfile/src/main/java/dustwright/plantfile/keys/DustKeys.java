@@ -71,7 +71,11 @@ final class DustKeys {
                     Key.optional("mec", new Sourced(EXPLOSIBLE), "Least explosible concentration."),
                     Key.optional("conductive", new Shape.YesNo(), "Whether its resistivity is 1 kohm m or less."),
                     Key.optional("food", new Shape.YesNo(), "Whether it goes into food or touches it."),
-                    Key.optional("toxic", new Shape.YesNo(), "Whether it is toxic or sensitizing."),
+                    Key.optional("toxic", new Shape.YesNo(), "Whether it is toxic."),
+                    Key.optional(
+                            "sensitizing",
+                            new Shape.YesNo(),
+                            "Whether it is sensitizing to lungs or skin, or carcinogenic, by its safety data sheet: flour, enzymes, hardwood, cement, some pigments are."),
                     Key.optional(
                             "hygiene",
                             new Word(Arrays.stream(DustCard.Hygiene.values())

@@ -99,6 +99,19 @@ public final class ReceiverKeys {
 
     private static final Group LISTED = new Group("a listed device", Place.Kind.RECEIVER, TESTED_FOR, List.of());
 
+    private static final Group PROTECTION_DEVICE = new Group(
+            "a protection device",
+            Place.Kind.RECEIVER,
+            Stream.concat(
+                            TESTED_FOR.stream(),
+                            Stream.of(Key.optional(
+                                    "suppressed pressure",
+                                    VENT_PRESSURE,
+                                    "Pressure that a suppressed explosion of these dusts still comes to in this vessel, as its maker"
+                                            + " states.")))
+                    .toList(),
+            List.of());
+
     private static final Group DUCT_DEVICE = new Group(
             "an isolation device",
             Place.Kind.RECEIVER,
@@ -225,7 +238,7 @@ public final class ReceiverKeys {
                             "Hottest that producers and their motors get outside, as marked or as their maker states."),
                     Key.optional(
                             "protection device",
-                            new Keys(LISTED),
+                            new Keys(PROTECTION_DEVICE),
                             "What flameless vents or suppression were tested for."),
                     Key.optional(
                             "inlet device",
