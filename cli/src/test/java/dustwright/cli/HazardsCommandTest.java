@@ -234,7 +234,7 @@ class HazardsCommandTest {
         Ran ran = run("hazards", plant.toString(), "--open", "none", "--out", folder.toString());
         assertThat(ran.err()).isEmpty();
         assertThat(Files.readString(folder.resolve("hazards.html")))
-                .contains("which dust comes in there is not stated, and this plant handles combustible dust");
+                .contains("which dust comes in there is not stated, and nobody knows whether it burns");
     }
 
     @Test
