@@ -67,7 +67,7 @@ final class SheetCommand implements Callable<Integer> {
         return holds ? ExitCode.HOLDS : ExitCode.DOES_NOT_HOLD;
     }
 
-    /** Hundreds of states are solved only for a sheet that looks into them. */
+    /** Hundreds of states are solved only for a sheet that looks into them, and judged only where all sheets are asked. */
     private Study study(Plant plant) {
         if (!begins().isEmpty() && !Sheets.ofStates(begins()) && !states.anyGiven()) {
             Study without = Study.sheetsWithoutStates(plant);
@@ -75,7 +75,9 @@ final class SheetCommand implements Callable<Integer> {
                 return without;
             }
         }
-        return Asking.study(plant, states, spec.commandLine().getErr());
+        return begins().isEmpty()
+                ? Asking.study(plant, states, spec.commandLine().getErr())
+                : Asking.sheets(plant, states, spec.commandLine().getErr());
     }
 
     private String begins() {

@@ -111,11 +111,13 @@ class CoverCommandTest {
         run(ExitCode.DOES_NOT_HOLD, "verify", file);
         run(ExitCode.DOES_NOT_HOLD, "sheet", file);
         assertThat(run(ExitCode.HOLDS, "sheet", file, "producer").replaceAll("\\s+", " "))
-                .contains("Besides what is printed here, 1 requirement does not hold or cannot be judged");
+                .contains("Besides what is printed here, 1 requirement does not hold or cannot be judged")
+                .contains("States were solved for this sheet and not judged");
         assertThat(run(ExitCode.HOLDS, "sheet", file, "sound").replaceAll("\\s+", " "))
                 .contains("Only what this sheet needs was computed")
                 .doesNotContain("Besides what is printed here");
-        assertThat(run(ExitCode.HOLDS, "sheet", PLANT)).doesNotContain("Besides what is printed here");
+        assertThat(run(ExitCode.HOLDS, "sheet", PLANT))
+                .doesNotContain("Besides what is printed here", "not judged: whether they hold");
     }
 
     /** A sheet says nothing of the tools: where they starve, all sheets together end as verify does. */

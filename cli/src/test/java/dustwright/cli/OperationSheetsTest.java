@@ -216,7 +216,9 @@ class OperationSheetsTest {
                 bakery,
                 "transport factor: 1\\n",
                 "transport factor: 1\n  container life: 7 d\n  daily exposure: 70 dBA\n");
-        assertThat(finding(study(asked), FindingCode.CONTAINER_LIFE).holds()).isFalse();
+        Finding life = finding(study(asked), FindingCode.CONTAINER_LIFE);
+        assertThat(life.holds()).isFalse();
+        assertThat(Wording.claim(life)).as("7 d are no seven shifts").contains("by the calendar");
         assertThat(finding(study(asked), FindingCode.DAILY_EXPOSURE).holds()).isFalse();
     }
 
@@ -339,6 +341,31 @@ class OperationSheetsTest {
     }
 
     // ---- what is not known
+
+    /** Two halls fill bags; where one of them fills drums, its changes cost what a drum costs. */
+    @Test
+    void bags_and_drums_of_one_plant_have_prices_of_their_own() throws IOException {
+        String bags = Files.readString(Path.of("..", "examples", "furniture", "plant.yaml"));
+        Study two = study(bags);
+        assertThat(two.weeks()).hasSize(2);
+        double west = yearly(two, 0);
+        double east = yearly(two, 1);
+        assertThat(value(two, "container-cost")).isCloseTo(13 * (west + east), within(1e-6));
+        int drum = bags.lastIndexOf("      kind: bulk bag");
+        String mixing = bags.substring(0, drum)
+                + "      {kind: drum, volume: 0.2 m3, safe working load: 150 kg, change time: 4 min, vent sock: 1.4 m2}\n"
+                + bags.substring(bags.indexOf("    producers:", drum));
+        Study mixed = study(withFirst(mixing, "container: 13 EUR", "container: 13 EUR\n  drum: 4 EUR"));
+        assertThat(value(mixed, "container-cost"))
+                .isCloseTo(13 * yearly(mixed, 0) + 4 * yearly(mixed, 1), within(1e-6));
+        assertThat(entry(mixed, "container-cost").orElseThrow().derivation().steps())
+                .anyMatch(step -> step.formula().equals("cost = Σ N price"));
+    }
+
+    private static double yearly(Study study, int station) {
+        DustWeek week = study.weeks().get(station);
+        return week.flow().collected_kg() / week.line().container_kg();
+    }
 
     @Test
     void what_is_left_out_of_the_cost_is_named() {

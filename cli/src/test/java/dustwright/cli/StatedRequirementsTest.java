@@ -7,6 +7,8 @@ import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
 import dustwright.engine.States;
 import dustwright.engine.Study;
 import dustwright.engine.coverage.Answer;
@@ -17,6 +19,7 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.plantfile.keys.PlantKeys;
 import java.io.IOException;
@@ -260,6 +263,18 @@ class StatedRequirementsTest {
         assertThat(of(half, FindingCode.CLEANING_INTERVAL)).isNotEmpty().allMatch(Finding::holds);
         Study much = study(withEach(light, "cleaning interval: 30 min", "cleaning interval: 2000 h"));
         assertThat(of(much, FindingCode.CLEANING_INTERVAL)).isNotEmpty().allMatch(Finding::unjudged);
+    }
+
+    @Test
+    void elements_that_bear_less_than_the_set_point_of_the_filter_drop_fail_in_the_units_of_the_filters_sheet() {
+        Study weak = study(withEach(bakery, "fibre: polyester,", "fibre: polyester, greatest difference: 8 inH2O,"));
+        assertThat(of(weak, FindingCode.FILTER_DIFFERENCE)).singleElement().satisfies(finding -> {
+            assertThat(finding.fails()).isTrue();
+            assertThat(Wording.valueAndLimit(finding, new Show(UnitSystem.US)).replace('\u00A0', ' '))
+                    .isEqualTo("8.00 inH₂O, least 10.00");
+        });
+        Study strong = study(withEach(bakery, "fibre: polyester,", "fibre: polyester, greatest difference: 20 inH2O,"));
+        assertThat(of(strong, FindingCode.FILTER_DIFFERENCE)).singleElement().matches(Finding::holds);
     }
 
     @Test

@@ -263,6 +263,7 @@ final class AnswersTest {
         assertThat(duty.text(UnitSystem.SI, 100))
                 .contains("P1     lobe")
                 .contains("P2: too little air at its greatest speed");
+        assertThat(duty.text(UnitSystem.US, 100)).contains("Rise °F").doesNotContain("°F rise");
     }
 
     @Test

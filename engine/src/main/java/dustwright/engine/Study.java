@@ -82,6 +82,12 @@ public record Study(
         return new Study(plant, answers, OneUserVelocity.of(answers), List.of(), List.of(), List.of());
     }
 
+    /** Solves every state asked and judges none: a study for sheets alone, which judge what is theirs. */
+    public static Study solved(Plant plant, List<State> asked, IntConsumer done) {
+        List<StateAnswer> answers = answers(plant, asked, duty -> List.of(), done);
+        return new Study(plant, answers, List.of(), List.of(), List.of(), List.of());
+    }
+
     private static List<StateAnswer> answers(
             Plant plant, List<State> asked, Function<DutyPoint, List<Finding>> judge, IntConsumer done) {
         try {

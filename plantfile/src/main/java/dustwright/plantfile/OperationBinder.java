@@ -65,6 +65,7 @@ final class OperationBinder {
                 c.find("electricity", Price.class),
                 c.find("compressed air", Price.class),
                 c.find("container", Money.class),
+                c.find("drum", Money.class),
                 c.find("filter set", Money.class),
                 c.find("filter years", Integer.class),
                 c.find("labour", Price.class),

@@ -107,7 +107,8 @@ final class ReceiverBinder {
                 filter.get("hot and moist", Boolean.class),
                 filter.find("application", String.class),
                 filter.find("dissipative", Boolean.class),
-                filter.find("food contact", Boolean.class));
+                filter.find("food contact", Boolean.class),
+                filter.find("greatest difference", PressureDifference.class));
         Optional<Section> resistance = filter.section("resistance");
         if (resistance.isPresent()) {
             Section r = resistance.get();

@@ -136,7 +136,7 @@ public record CatalogueAnswer(
                 TextTable.number("Takes " + show.unit(Dimension.FREE_AIR_FLOW)),
                 TextTable.number("Shaft " + show.unit(Dimension.POWER)),
                 TextTable.number("Load"),
-                TextTable.number("Rise " + show.unit(Dimension.TEMPERATURE_RISE)));
+                TextTable.number("Rise " + show.unit(Dimension.TEMPERATURE_RISE).replace(" rise", "")));
         for (Duty duty : serving) {
             VacuumProducer producer = duty.producer();
             table.row(

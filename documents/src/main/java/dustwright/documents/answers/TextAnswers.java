@@ -66,7 +66,9 @@ public final class TextAnswers {
 
     /** One finding step by step. */
     public static String explain(Study study, Finding finding, UnitSystem units, int width) {
-        return new TextAnswers(study, units, width).explained(finding).toString();
+        return new TextAnswers(study, new Show(units).of(finding), width)
+                .explained(finding)
+                .toString();
     }
 
     /** Sheets of equipment, figure by figure. */
@@ -102,6 +104,9 @@ public final class TextAnswers {
                             "Besides what is printed here, "
                                     + Wording.counted(others, "requirement does", "requirements do")
                                     + " not hold or cannot be judged, in states or other sheets; verify lists them.");
+        }
+        if (study.states().stream().allMatch(state -> state.findings().isEmpty())) {
+            lines.gap().text("", "States were solved for this sheet and not judged: whether they hold, verify says.");
         }
         notSolved();
     }

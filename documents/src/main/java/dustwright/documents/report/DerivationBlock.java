@@ -22,12 +22,12 @@ public final class DerivationBlock {
 
     /** Claim, remedy where it does not hold, steps in SI, and where the limit comes from. */
     public static Element of(Finding finding, Show show) {
-        return block(finding, show, false);
+        return block(finding, show.of(finding), false);
     }
 
     /** The same for a page: each figure of a step in the page's units too, before the SI figure that its formula is computed with. */
     public static Element onPage(Finding finding, Show show) {
-        return block(finding, show, show.isUs());
+        return block(finding, show.of(finding), show.isUs());
     }
 
     private static Element block(Finding finding, Show show, boolean both) {
@@ -63,7 +63,7 @@ public final class DerivationBlock {
                 .add(Element.of("b").text(entry.name()))
                 .text(". " + Wording.answer(entry.answer(), Wording.across(sheet, show))));
         if (!entry.derivation().steps().isEmpty()) {
-            block.add(steps(entry.derivation(), show, show.isUs()));
+            block.add(steps(entry.derivation(), Wording.across(sheet, show), show.isUs()));
         }
         return block.add(Element.of("p")
                 .with("class", "cap")

@@ -3,6 +3,7 @@ package dustwright.documents.writing;
 import dustwright.documents.drawing.MarginClass;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Place;
 import dustwright.engine.quantity.Count;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.FreeAirFlow;
@@ -59,6 +60,11 @@ public final class Show {
     /** The same units, with what pieces take of the vacuum in Pa or inches of water however much it is. */
     public Show losses() {
         return new Show(system, Map.of(Dimension.PRESSURE_DIFFERENCE, loss));
+    }
+
+    /** What a finding and the steps to it are shown in: a filter's drops as losses, like its sheet. */
+    public Show of(Finding finding) {
+        return finding.where().kind() == Place.Kind.FILTER ? losses() : this;
     }
 
     /** The same units, with every pressure difference as a vacuum: in kPa or inches of mercury however small it is. */
@@ -222,7 +228,7 @@ public final class Show {
 
     /** Value and limit of a finding in one unit, with as many decimals as it needs to see on which side the value lies. */
     public Pair pair(Finding finding) {
-        Scale scale = scale(finding.limit().si() == 0 ? finding.value() : finding.limit());
+        Scale scale = of(finding).scale(finding.limit().si() == 0 ? finding.value() : finding.limit());
         double value = scale.number(finding.value());
         double limit = scale.number(finding.limit());
         boolean up = finding.code() == FindingCode.VENT_AREA;

@@ -85,6 +85,7 @@ public final class Wording {
             case AIR_TO_CLOTH -> "Enough cloth in";
             case CAN_VELOCITY -> "Air rises slowly enough in";
             case CLEANING_INTERVAL -> "Runs long enough between cleanings:";
+            case FILTER_DIFFERENCE -> "Elements bear the filter drop that stops users at";
             case FILTER_TEMPERATURE -> "Cool enough at";
             case FIBRE_UNFIT -> "Fibre lasts in";
             case HOT_AIR -> "No heat unaccounted for behind";
@@ -117,7 +118,7 @@ public final class Wording {
             case SPOUT_REACH -> "Spout long enough at";
             case HEADROOM -> "High enough over";
             case RECEIVER_DURING_CHANGE -> "A change is over before it is full:";
-            case CONTAINER_LIFE -> "Lasts as long as asked:";
+            case CONTAINER_LIFE -> "Lasts as long as asked by the calendar:";
             case CLEANING_TIME -> "Cleaning fits the shift:";
             case HELD_AT_LEVEL -> "Nobody held at its high level:";
             case SOUND_AT_ONE_METRE -> "Quiet enough at 1 m:";
@@ -183,6 +184,7 @@ public final class Wording {
             case AIR_TO_CLOTH -> "Too much air for the cloth of";
             case CAN_VELOCITY -> "Air rises too fast in";
             case CLEANING_INTERVAL -> "Needs cleaning too soon:";
+            case FILTER_DIFFERENCE -> "Elements may give way before the filter drop stops users at";
             case FILTER_TEMPERATURE -> "Too hot for the fibre of";
             case FIBRE_UNFIT -> "This air spoils the fibre of";
             case HOT_AIR -> "Heat unaccounted for behind";
@@ -215,7 +217,7 @@ public final class Wording {
             case SPOUT_REACH -> "Spout too short at";
             case HEADROOM -> "Too little height over";
             case RECEIVER_DURING_CHANGE -> "Full before a change is over:";
-            case CONTAINER_LIFE -> "Full sooner than asked:";
+            case CONTAINER_LIFE -> "Full sooner than asked by the calendar:";
             case CLEANING_TIME -> "Cleaning does not fit the shift:";
             case HELD_AT_LEVEL -> "Users held at its high level:";
             case SOUND_AT_ONE_METRE -> "Too loud at 1 m:";

@@ -138,8 +138,14 @@ public enum FindingCode {
             "Use a wider receiver or a lower inlet with a baffle."),
     CLEANING_INTERVAL(
             "Running time between off-line cleanings",
-            "Sooner than asked the dust on the cloth takes so much vacuum that a tool gets less than its limit.",
-            "Clean more often, fit more filter area, let more dust fall out before the cloth, or raise the margin at the tools."),
+            "Sooner than asked a tool gets less than its limit, or the pressure drop reaches where the default sequence holds: too much dust lies"
+                    + " on the cloth.",
+            "Clean more often, fit more filter area, let more dust fall out before the cloth, raise the margin at the tools, or where the"
+                    + " elements bear it the set point of the filter drop."),
+    FILTER_DIFFERENCE(
+            "Pressure difference over the elements",
+            "Elements or cages bear less than the pressure drop at which the default sequence holds.",
+            "Set the contact of the filter drop lower, or fit stronger elements and cages."),
     FIBRE_UNFIT(
             "Fibre for this air",
             "The fitted fibre does not last in this air, by the published table: heat in surges or moisture spoils it.",
@@ -279,7 +285,7 @@ public enum FindingCode {
             "Change faster, hold more below the probe, let fewer users go on, or stop vacuuming during a change."),
     CONTAINER_LIFE(
             "Time between changes",
-            "The container is full sooner than asked.",
+            "The container is full sooner than asked, by the calendar: nights and days off are in it.",
             "Use a larger container, inflate the bag before it fills, or lead the dust to a silo."),
     CLEANING_TIME(
             "Cleaning within the shift",

@@ -48,7 +48,13 @@ final class DefaultDevices extends Fitted {
                         input("at_speed" + number, "SSH-" + (loop + 3), which + " drive", "at speed", "below speed"));
             }
         }
-        inputs.add(slow("after_filter_ok", "PDSH-105", "safety filter drop", "below 3 inWC", "high", "after_filter"));
+        inputs.add(slow(
+                "after_filter_ok",
+                "PDSH-105",
+                "safety filter drop",
+                below(SetPoint.SAFETY_FILTER_HIGH),
+                "high",
+                "after_filter"));
         inputs.add(input("vent_open_limit", "ZSO-106", "vent valve limit", "open", "not open"));
         inputs.add(input("no_vacuum", "PSL-106", "vacuum switch, low", "no vacuum", "vacuum"));
         inputs.add(input("suction", "PSH-106", "vacuum switch, high", "vacuum", "no vacuum"));
@@ -60,17 +66,25 @@ final class DefaultDevices extends Fitted {
         if (turner.isPresent()) {
             inputs.add(input("receiver_free", "LSH-101", "receiver level probe", "free", "covered"));
         }
-        inputs.add(input("discharge_warm_ok", "TSH-125", "discharge air", "15 K below limit", "warm"));
-        inputs.add(slow("filter_ok", "PDSH-102", "filter drop", "below 10 inWC", "too high", "filter_high"));
-        inputs.add(slow("relief_ok", "PSH-108", "vacuum", "below relief + 1 inHg", "too deep", "vacuum_deep"));
-        inputs.add(slow("air_enough", "PSL-109", "compressed air", "above 3.4 bar", "too low", "air_low"));
-        inputs.add(slow("air_good", "PSL-107", "compressed air", "above 4.1 bar", "low", "air_low"));
-        inputs.add(slow("filter_clean", "PDSH-101", "filter drop", "below 6 inWC", "cleaning due", "filter_due"));
-        inputs.add(input("filter_there", "PDSL-101", "filter drop", "above 0.5 inWC", "very low"));
+        inputs.add(input("discharge_warm_ok", "TSH-125", "discharge air", "15 K (27 °F) below limit", "warm"));
+        inputs.add(
+                slow("filter_ok", "PDSH-102", "filter drop", below(SetPoint.FILTER_HIGH), "too high", "filter_high"));
+        inputs.add(
+                slow("relief_ok", "PSH-108", "vacuum", "below relief + 1 inHg (3.4 kPa)", "too deep", "vacuum_deep"));
+        inputs.add(slow("air_enough", "PSL-109", "compressed air", "above 3.4 bar (49 psi)", "too low", "air_low"));
+        inputs.add(slow("air_good", "PSL-107", "compressed air", "above 4.1 bar (59 psi)", "low", "air_low"));
+        inputs.add(slow(
+                "filter_clean", "PDSH-101", "filter drop", below(SetPoint.CLEANING_DUE), "cleaning due", "filter_due"));
+        inputs.add(
+                input("filter_there", "PDSL-101", "filter drop", "above " + SetPoint.FILTER_TORN.words(), "very low"));
         if (has.idle()) {
             inputs.add(input("inlet_used", "ZS-150", "inlet valve switches", "an inlet is open", "all inlets shut"));
         }
         return inputs;
+    }
+
+    private static String below(SetPoint point) {
+        return "below " + point.words();
     }
 
     private static Input input(String name, String tag, String words, String good, String bad) {

@@ -1,5 +1,6 @@
 package dustwright.engine.plant;
 
+import dustwright.engine.bagging.Container;
 import dustwright.engine.quantity.Money;
 import dustwright.engine.quantity.Price;
 import dustwright.engine.quantity.Ratio;
@@ -8,7 +9,8 @@ import java.util.Optional;
 /**
  * What the owner pays, in one currency. What is absent is not known, and then no sum that needs it is given.
  *
- * @param container one container
+ * @param container one bag, and one drum where none is stated for those
+ * @param drum one drum; absent where it is that of a container
  * @param filterSet one set of filter elements
  * @param filterYears years a set lasts
  * @param labour an hour of work
@@ -25,6 +27,7 @@ public record Costs(
         Optional<Price> electricity,
         Optional<Price> compressedAir,
         Optional<Money> container,
+        Optional<Money> drum,
         Optional<Money> filterSet,
         Optional<Integer> filterYears,
         Optional<Price> labour,
@@ -35,4 +38,9 @@ public record Costs(
         Ratio growth,
         Optional<Integer> years,
         Optional<Ratio> motorEfficiency,
-        Ratio driveEfficiency) {}
+        Ratio driveEfficiency) {
+    /** Price of one container of a kind; absent where not stated. */
+    public Optional<Money> each(Container.Kind kind) {
+        return kind == Container.Kind.DRUM ? drum.or(() -> container) : container;
+    }
+}

@@ -8,6 +8,7 @@ import java.util.function.DoubleFunction;
  */
 public enum Dimension {
     LENGTH("length", "m", Length::new),
+    OPENING("clear width", "m", Opening::new),
     AREA("area", "m²", Area::new),
     VOLUME("volume", "m³", Volume::new),
     ABSOLUTE_PRESSURE("absolute pressure", "Pa", AbsolutePressure::new),
@@ -19,6 +20,7 @@ public enum Dimension {
     ACTUAL_FLOW("actual volume flow", "m³/s", ActualVolumeFlow::new),
     FREE_AIR_FLOW("free-air flow", "m³/s", FreeAirFlow::new),
     VELOCITY("velocity", "m/s", Velocity::new),
+    TIP_SPEED("speed of blade tips", "m/s", TipSpeed::new),
     POWER("power", "W", Power::new),
     DENSITY("density", "kg/m³", Density::new),
     MASS("mass", "kg", Mass::new),

@@ -3,6 +3,7 @@ package dustwright.engine.quantity;
 /** A physical quantity: a finite number in SI and the kind of thing it measures. */
 public sealed interface Quantity
         permits Length,
+                Opening,
                 Area,
                 Capacitance,
                 Volume,
@@ -15,6 +16,7 @@ public sealed interface Quantity
                 ActualVolumeFlow,
                 FreeAirFlow,
                 Velocity,
+                TipSpeed,
                 Power,
                 Density,
                 Mass,

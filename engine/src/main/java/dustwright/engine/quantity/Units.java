@@ -127,6 +127,9 @@ public final class Units {
         add(Dimension.LENGTH, 0.01, "cm");
         add(Dimension.LENGTH, 1e-6, "µm", "um", "micron");
         add(Dimension.LENGTH, 1000, "km");
+        add(Dimension.OPENING, 1, "m");
+        add(Dimension.OPENING, 0.001, "mm");
+        add(Dimension.OPENING, INCH, "in");
         add(Dimension.LENGTH, INCH, "in", "[in_i]", "inch", "inches", "\"", "″");
         add(Dimension.LENGTH, FOOT, "ft", "[ft_i]", "foot", "feet", "'", "′");
         add(Dimension.LENGTH, 3 * FOOT, "yd", "[yd_i]");
@@ -242,6 +245,8 @@ public final class Units {
         add(Dimension.VELOCITY, 1, "m/s");
         add(Dimension.VELOCITY, 1 / MINUTE, "m/min");
         add(Dimension.VELOCITY, FOOT / MINUTE, "ft/min", "[ft_i]/min", "fpm", "FPM");
+        add(Dimension.TIP_SPEED, 1, "m/s");
+        add(Dimension.TIP_SPEED, FOOT / MINUTE, "ft/min");
         add(Dimension.VELOCITY, FOOT, "ft/s", "[ft_i]/s", "fps");
         add(Dimension.ROTATIONAL_SPEED, 1 / MINUTE, "rpm", "RPM", "1/min", "/min", "r/min", "rev/min", "min-1");
         add(Dimension.ROTATIONAL_SPEED, 1, "1/s", "/s", "s-1", "Hz", "rev/s");

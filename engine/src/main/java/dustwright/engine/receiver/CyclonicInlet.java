@@ -10,9 +10,12 @@ public final class CyclonicInlet {
     /** Velocity heads per K H W/De², after Shepherd and Lapple [-]. */
     public static final double SHEPHERD_LAPPLE_K = 16;
 
+    /** Turns that cyclones make at most, 5 to 10 being usual [-]; EPA course material, from memory. A vessel of more is no cyclone. */
+    public static final double MOST_TURNS = 10;
+
     private static final Range VISCOSITY = new Range("the cyclone cut size", "μ", "Pa·s", 1e-6, 1e-4);
     private static final Range LENGTH = new Range("a cyclone", "W, H, L, De", "m", 1e-3, 20);
-    private static final Range TURNS = new Range("the cyclone cut size", "Ne", "-", 1, 20);
+    private static final Range TURNS = new Range("the cyclone cut size", "Ne", "-", 1, MOST_TURNS);
     private static final Range VELOCITY = new Range("the cyclone cut size", "v", "m/s", 5, 40);
     private static final Range DENSITY = new Range("the cyclone cut size", "ρ_p − ρ_g", "kg/m³", 10, 20_000);
     private static final Range DIAMETER = new Range("cyclone grade efficiency", "d", "m", 1e-9, 0.1);
@@ -48,7 +51,7 @@ public final class CyclonicInlet {
      *
      * @param viscosity_PaS μ of the air [Pa·s]
      * @param inletWidth_m W [m]
-     * @param turns Ne [-]
+     * @param turns Ne [-], 1 to 10
      * @param velocity_mPerS v in the inlet [m/s]; 15 to 30 m/s is usual (Tan 2014)
      * @param particleDensity_kgPerM3 ρ_p [kg/m³]
      * @param gasDensity_kgPerM3 ρ_g [kg/m³]

@@ -1,5 +1,6 @@
 package dustwright.engine.receiver;
 
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Temperature;
 import java.util.Optional;
 
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param application name in the factor method's list; absent where not stated
  * @param dissipative whether the elements carry charge away; absent where not stated
  * @param foodContact whether elements and all else that the dust touches are declared for contact with food; absent where not stated
+ * @param greatestDifference pressure difference elements and cages bear, as their maker states it; absent where not stated
  */
 public record FilterService(
         Optional<Temperature> continuous,
@@ -21,13 +23,15 @@ public record FilterService(
         boolean hotAndMoist,
         Optional<String> application,
         Optional<Boolean> dissipative,
-        Optional<Boolean> foodContact) {
+        Optional<Boolean> foodContact,
+        Optional<PressureDifference> greatestDifference) {
     /** Site air, nothing chosen. */
     public static final FilterService USUAL = new FilterService(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             false,
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty());

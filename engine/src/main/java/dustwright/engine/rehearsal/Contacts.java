@@ -2,6 +2,7 @@ package dustwright.engine.rehearsal;
 
 import dustwright.engine.interlock.Controller;
 import dustwright.engine.interlock.Sequence;
+import dustwright.engine.interlock.SetPoint;
 import dustwright.engine.interlock.Witnesses;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -55,8 +56,8 @@ final class Contacts {
             case "receiver_free" ->
                 !(plant.receiverCovered && !faults.contains(PlantFault.RECEIVER_PROBE_BLIND))
                         && !faults.contains(PlantFault.RECEIVER_PROBE_CAKED);
-            case "filter_clean" -> plant.dropBelow(6);
-            case "filter_ok" -> plant.dropBelow(10);
+            case "filter_clean" -> plant.dropBelow(SetPoint.CLEANING_DUE);
+            case "filter_ok" -> plant.dropBelow(SetPoint.FILTER_HIGH);
             case "inlet_used" -> plant.users;
             case "air_enough" -> plant.air_bar > 3.4;
             case "air_good" -> plant.air_bar > 4.1;

@@ -1,5 +1,6 @@
 package dustwright.engine.rehearsal;
 
+import dustwright.engine.interlock.SetPoint;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,7 +16,6 @@ import java.util.Set;
  * </pre>
  */
 final class StationPhysics {
-    private static final double INCH_WATER_Pa = 249.089;
     private static final double INCH_MERCURY_Pa = 3386.39;
     private static final double WARM_UP_s = 480;
     private static final double WARMEST_K = 273.15 + 130;
@@ -123,8 +123,8 @@ final class StationPhysics {
         return operating().vacuum_Pa();
     }
 
-    boolean dropBelow(double inchesWater) {
-        return operating().drop_Pa() < inchesWater * INCH_WATER_Pa - 1e-6;
+    boolean dropBelow(SetPoint point) {
+        return operating().drop_Pa() < point.drop().pascals() - 1e-6;
     }
 
     boolean warm() {
@@ -215,8 +215,9 @@ final class StationPhysics {
         wait_s = sooner(wait_s, SPILLS * full_kg() - container_kg, out_kgPerS());
         double cloth = in_kgPerS() * model.toCloth() - falls_kgPerS();
         wait_s = sooner(wait_s, (pulses ? stays_kg : 0) - cloth_kg, cloth);
-        for (double limit : new double[] {6, 10}) {
-            double there = model.whereDropIs(pulling(), users, !ventShut(), limit * INCH_WATER_Pa);
+        for (SetPoint point : List.of(SetPoint.CLEANING_DUE, SetPoint.FILTER_HIGH)) {
+            double there = model.whereDropIs(
+                    pulling(), users, !ventShut(), point.drop().pascals());
             wait_s = sooner(wait_s, there - resistance_PaSPerM(), cakeRate_PaSPerMS());
         }
         double air = airRate_barPerS();

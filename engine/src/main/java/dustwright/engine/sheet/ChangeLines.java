@@ -162,7 +162,7 @@ final class ChangeLines {
                 MASS_BALANCE,
                 new Term("t", "mean time from change to change, weeks worked", life),
                 new Term("N", "changes", changes())));
-        writing.known("life", "Time from change to change, weeks worked", life, steps);
+        writing.known("life", "Calendar time from change to change, weeks worked", life, steps);
         worked();
         plant.operation().asked().containerLife().ifPresent(limit -> asked(life, limit, steps));
     }

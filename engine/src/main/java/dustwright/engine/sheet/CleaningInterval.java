@@ -4,20 +4,20 @@ import dustwright.engine.finding.Side;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.network.InletResult;
 import dustwright.engine.plant.Plant;
-import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
-import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * How far a filter's resistance may grow before a tool gets less than asked: the network is solved with the cloth ever more loaded until
- * the first open inlet fails (equation FLT-21).
+ * How far a filter's resistance may grow before a tool gets less than asked, or the filter's drop reaches a set point: the network is solved
+ * with the cloth ever more loaded until it does (equation FLT-21).
  */
 final class CleaningInterval {
     /** Resistance beyond which nothing passes that would interest anybody [Pa·s/m]. */
@@ -27,27 +27,38 @@ final class CleaningInterval {
 
     private static final int STEP_LIMIT = 200;
 
-    private final Plant plant;
-    private final Station station;
     private final LoadedCloth cloth;
-    private final List<Inlet> inlets;
+    private final Function<DutyPoint, Optional<Tightest>> look;
 
-    CleaningInterval(Plant plant, Station station, DustArrival arrival) {
-        this.plant = plant;
-        this.station = station;
-        this.cloth = new LoadedCloth(plant, station, arrival.duty().state().withFilter(FilterCondition.NORMAL));
-        this.inlets = arrival.inlets();
+    private CleaningInterval(LoadedCloth cloth, Function<DutyPoint, Optional<Tightest>> look) {
+        this.cloth = cloth;
+        this.look = look;
+    }
+
+    /** To the first tool of a set that gets less than asked. */
+    static CleaningInterval ofTools(LoadedCloth cloth, List<Inlet> inlets) {
+        return new CleaningInterval(cloth, duty -> tightest(cloth.plant(), inlets, duty));
+    }
+
+    /** To a drop over the filter. */
+    static CleaningInterval ofDrop(LoadedCloth cloth, PressureDifference setPoint) {
+        return new CleaningInterval(cloth, duty -> {
+            PressureDifference drop = cloth.here(duty).filterLoss();
+            return Optional.of(
+                    new Tightest("", drop, setPoint, Side.AT_MOST.margin(drop.pascals(), setPoint.pascals())));
+        });
     }
 
     /**
-     * The tool that comes nearest to its limit.
+     * The tool that comes nearest to its limit, or the filter's drop and its set point.
      *
-     * @param margin (value − limit)/limit [-]
+     * @param inlet empty for the filter's drop
+     * @param margin towards the good side [-]
      */
     record Tightest(String inlet, Quantity value, Quantity limit, double margin) {}
 
     /**
-     * Where the first tool falls below its limit.
+     * Where the first tool falls below its limit, or the drop reaches its set point.
      *
      * @param start resistance after a cleaning
      * @param end resistance at which it happens; that of the start where it has happened already
@@ -60,9 +71,9 @@ final class CleaningInterval {
                 || plant.requirements().inletVacuum().isPresent();
     }
 
-    /** Searches; absent where a state has no solution or no resistance brings a tool below its limit. */
+    /** Searches; absent where a state has no solution or no resistance brings it so far, as less and less air passes. */
     Optional<Found> find() {
-        double start = station.filter().normal().pascalSecondsPerMetre();
+        double start = cloth.station().filter().normal().pascalSecondsPerMetre();
         Optional<Tightest> clean = at(start);
         if (clean.isEmpty()) {
             return Optional.empty();
@@ -124,10 +135,10 @@ final class CleaningInterval {
     }
 
     private Optional<Tightest> at(double resistance_PaSPerM) {
-        return cloth.at(new FilterResistance(resistance_PaSPerM)).match(this::tightest, why -> Optional.empty());
+        return cloth.at(new FilterResistance(resistance_PaSPerM)).match(look, why -> Optional.empty());
     }
 
-    private Optional<Tightest> tightest(DutyPoint duty) {
+    private static Optional<Tightest> tightest(Plant plant, List<Inlet> inlets, DutyPoint duty) {
         return duty.inlets().stream()
                 .filter(inlet -> inlets.stream().anyMatch(i -> i.id().equals(inlet.id())))
                 .flatMap(inlet -> Stream.concat(

@@ -309,7 +309,7 @@ final class ContainerAirLines {
             boolean least = velocity_mPerS == BagAir.USUAL_SOCK_GREATEST_mPerS;
             writing.tried(
                     least ? "sock-least" : "sock-ample",
-                    "Vent sock, " + (least ? "least at 4 ft/min" : "ample at 2 ft/min"),
+                    "Vent sock, " + (least ? "least area" : "ample area, at half that velocity"),
                     () -> with(governing, area(flow, velocity_mPerS)));
         }
         container

@@ -19,6 +19,7 @@ import dustwright.engine.receiver.Receiver;
 import dustwright.engine.receiver.ReceiverInlet;
 import dustwright.engine.receiver.ReceiverInlet.Slot;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What a tangential inlet takes out before the cloth, by the laws of a Lapple cyclone: an estimate of the coarse cut only. */
@@ -91,6 +92,19 @@ final class CyclonicLines {
         Length body = receiver.straightSide().get();
         Hopper hopper = receiver.hopper().get();
         Length cone = hopper.heightTo(receiver.diameter().get());
+        double turns = CyclonicInlet.turns(slot.height().metres(), body.metres(), cone.metres());
+        if (turns > CyclonicInlet.MOST_TURNS) {
+            writing.unknown(
+                    id,
+                    name,
+                    String.format(
+                            Locale.ROOT,
+                            "This vessel is too far from a cyclone: over an inlet so low for its height the law would have the air turn"
+                                    + " %.0f times, where cyclones make 5 to 10 (from memory). Ask its maker what falls out before the"
+                                    + " cloth.",
+                            turns));
+            return;
+        }
         writing.tried(id, name, () -> steps(dust.particle().get(), slot, body, cone, arrival, velocity));
     }
 

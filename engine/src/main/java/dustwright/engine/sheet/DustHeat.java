@@ -26,6 +26,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -80,11 +81,31 @@ public record DustHeat(Optional<Limit<Temperature>> limit, List<Step> steps, Str
         return new DustHeat(
                 lowest.map(s -> new Limit<>((Temperature) s.result().value(), s.source())),
                 lowest.map(List::of).orElse(List.of()),
-                unknown.isEmpty()
-                        ? ""
-                        : "Enter \"mit\" and \"lit\" under \"explosion\" of "
-                                + unknown.stream().map(Dust::name).collect(Collectors.joining("; "))
-                                + ": ignition temperatures of cloud and 5 mm layer.");
+                open(unknown));
+    }
+
+    /** What is entered and does not count is not asked for again: its sheet says why. */
+    private static String open(List<Dust> unknown) {
+        String missing = names(unknown, dust -> !entered(dust));
+        String uncounted = names(unknown, DustHeat::entered);
+        String ask = missing.isEmpty()
+                ? ""
+                : "Enter \"mit\" and \"lit\" under \"explosion\" of " + missing
+                        + ": ignition temperatures of cloud and 5 mm layer.";
+        String see = uncounted.isEmpty()
+                ? ""
+                : "\"mit\" and \"lit\" of " + uncounted
+                        + " are entered and do not count: the sheet of the dust says why.";
+        return (ask + " " + see).strip();
+    }
+
+    private static String names(List<Dust> dusts, Predicate<Dust> which) {
+        return dusts.stream().filter(which).map(Dust::name).collect(Collectors.joining("; "));
+    }
+
+    private static boolean entered(Dust dust) {
+        return dust.enteredCard().cloud().isPresent()
+                && dust.enteredCard().layer().isPresent();
     }
 
     private static List<Step> steps(Dust dust) {

@@ -9,6 +9,11 @@ import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
 import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
+import dustwright.engine.interlock.DefaultSequence;
+import dustwright.engine.interlock.Options;
+import dustwright.engine.interlock.Sequence;
+import dustwright.engine.interlock.SetPoint;
+import dustwright.engine.network.State;
 import dustwright.engine.network.StationResult;
 import dustwright.engine.plant.DesignSet;
 import dustwright.engine.plant.Limit;
@@ -21,8 +26,9 @@ import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.GasConstant;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.quantity.OutOfRangeException;
-import dustwright.engine.quantity.Quantity;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.WorkingTime;
 import dustwright.engine.receiver.Filter;
@@ -30,11 +36,14 @@ import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.receiver.FilterDrop;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** How hard a filter works, how its pressure drop grows, and how long it runs from one off-line cleaning to the next. */
 final class FilterSheet {
@@ -48,6 +57,10 @@ final class FilterSheet {
             "no \"cleaning interval\" is stated: the filter is cleaned off line between shifts, so it lasts while a shift vacuums");
     private static final Source START = Source.ownReading("a cleaning brings the cloth back to its normal resistance");
     private static final String NAME = ": runs until a tool falls short";
+    private static final String DUE = ": runs until the default sequence asks for a cleaning";
+    private static final String HELD = ": runs until the default sequence holds, filter drop too high";
+    private static final String BEYOND = ", beyond the drop at which the default sequence holds";
+    private static final String BEARS = "Pressure difference that elements and cages bear";
     /** Dust on the cloth beyond which no formula here is asked [kg/m²]. */
     private static final double GREATEST_LOAD_kgPerM2 = 50;
 
@@ -60,6 +73,7 @@ final class FilterSheet {
     private final Station station;
     private final Filter filter;
     private final Writing writing;
+    private final Map<State, LoadedCloth> cloths = new HashMap<>();
 
     private FilterSheet(Arrivals arrivals, StationDust load) {
         this.arrivals = arrivals;
@@ -79,6 +93,7 @@ final class FilterSheet {
         arrivals.fastest().ifPresent(this::velocities);
         Optional<DustArrival> dustiest = arrivals.dustiest();
         dustiest.ifPresentOrElse(this::growth, () -> writing.unknown("cake", "Growth of the pressure drop", NO_DUST));
+        bears();
         cleaning();
         ClothRatios.write(writing, arrivals);
         ClothChoice.write(writing, arrivals);
@@ -128,19 +143,27 @@ final class FilterSheet {
     /** By the network solved with the cloth at a resistance: a greater one lets less air through. */
     private void solvedDrop(
             String what, String name, DustArrival arrival, FilterResistance resistance, List<Step> before) {
-        LoadedCloth cloth = new LoadedCloth(plant, station, arrival.duty().state());
+        LoadedCloth cloth = cloth(arrival);
         cloth.at(resistance)
                 .match(
                         duty -> {
                             List<Step> steps = new ArrayList<>(before);
                             steps.add(drop(cloth.here(duty), resistance));
-                            writing.known(what, name, cloth.here(duty).filterLoss(), steps);
+                            PressureDifference loss = cloth.here(duty).filterLoss();
+                            boolean beyond = loss.compareTo(SetPoint.FILTER_HIGH.drop()) > 0;
+                            writing.known(what, name + (beyond ? BEYOND : ""), loss, steps);
                             return true;
                         },
                         why -> {
                             writing.unknown(what, name, "The network has no solution with such a cloth: " + why);
                             return false;
                         });
+    }
+
+    private LoadedCloth cloth(DustArrival arrival) {
+        return cloths.computeIfAbsent(
+                arrival.duty().state().withFilter(FilterCondition.NORMAL),
+                state -> new LoadedCloth(plant, station, state));
     }
 
     private Step drop(StationResult result, FilterResistance resistance) {
@@ -228,24 +251,52 @@ final class FilterSheet {
     // ---- off-line cleaning
 
     private void cleaning() {
-        List<Found> found = new ArrayList<>();
+        List<Run> runs = new ArrayList<>();
         List<DustArrival> dusty = sets().stream().filter(DustArrival::any).toList();
         for (DustArrival arrival : dusty) {
-            interval(arrival).ifPresent(found::add);
+            runs.addAll(runs(arrival));
         }
         if (dusty.isEmpty() && arrivals.noFeedStated()) {
             intervalNotKnown(Sheet.ANY_SET, NO_DUST);
         }
-        found.stream()
-                .min(Comparator.comparing(Found::time))
-                .ifPresent(first -> leastInterval()
-                        .ifPresent(limit -> writing.asked(
-                                FindingCode.CLEANING_INTERVAL,
-                                Place.Kind.FILTER,
-                                first.set(),
-                                Side.AT_LEAST,
-                                first.time(),
-                                limit)));
+        runs.stream().min(Comparator.comparing(Run::time)).ifPresent(this::first);
+        if (!dusty.isEmpty()) {
+            bySequence();
+        }
+    }
+
+    /**
+     * How long one set runs after a cleaning until something ends it.
+     *
+     * @param byTool whether a tool falls short then, else the default sequence holds for the filter drop
+     * @param atLeast whether it runs longer, and no formula tells how much
+     */
+    private record Run(String set, WorkingTime time, boolean byTool, boolean atLeast, List<Step> steps) {}
+
+    private void first(Run run) {
+        writing.words(
+                "ends-first",
+                "First to end a run between cleanings",
+                (run.byTool() ? "a tool that falls short" : "the hold of the default sequence for the filter drop")
+                        + ", in set " + run.set(),
+                run.steps(),
+                START);
+        leastInterval().ifPresent(limit -> {
+            if (run.atLeast() && run.time().compareTo(limit.value()) < 0) {
+                intervalNotKnown(
+                        run.set(),
+                        "By then more than 50 kg/m² (10 lb/ft²) lie on the cloth, beyond which the pressure drop is not known.");
+            } else {
+                writing.asked(
+                        FindingCode.CLEANING_INTERVAL,
+                        Place.Kind.FILTER,
+                        run.set(),
+                        Side.AT_LEAST,
+                        run.time(),
+                        limit,
+                        run.steps());
+            }
+        });
     }
 
     /** What is asked; where nothing is, a filter that is cleaned between shifts must last while a shift vacuums. */
@@ -261,49 +312,100 @@ final class FilterSheet {
                         .map(time_s -> new Limit<>(new WorkingTime(time_s), A_SHIFT)));
     }
 
-    private record Found(String set, WorkingTime time) {}
-
-    private Optional<Found> interval(DustArrival arrival) {
+    /** What ends the runs of a set; a tool of which nobody can say leaves the set open, unless the sequence holds too soon anyway. */
+    private List<Run> runs(DustArrival arrival) {
         String set = setName(arrival);
-        String id = "interval-" + set;
-        String name = set + NAME;
         Optional<CakeResistance> cake = cake(arrival);
         if (cake.isEmpty()) {
-            return intervalUnknown(
+            toolNotKnown(
                     set, "The specific resistance of the cake is not known: enter \"cake resistance\" of its dusts.");
+            return List.of();
         }
-        if (!CleaningInterval.limited(plant)) {
-            return intervalUnknown(
-                    set, "No limit is stated: enter \"tool flow\" or \"inlet vacuum\" under requirements.");
-        }
-        Optional<CleaningInterval.Found> search = new CleaningInterval(plant, station, arrival).find();
-        if (search.isEmpty()) {
-            return intervalUnknown(
-                    set, "No resistance of this filter was found at which a tool falls below its limit.");
-        }
-        CleaningInterval.Found end = search.get();
-        if (load(cake.get(), end.end()).kgPerSquareMetre() > GREATEST_LOAD_kgPerM2) {
-            writing.words(
-                    id,
-                    name,
-                    "not before 50 kg/m² lie on the cloth, which other things end first: the bag, the level probe, the shift.",
-                    List.of(limit(end)),
-                    START);
-            longInterval(arrival, end);
-            return Optional.empty();
-        }
-        Optional<Quantity> time = writing.tried(id, name, () -> intervalSteps(arrival, cake.get(), end));
-        time.ifPresent(t -> writing.tried(
+        Optional<Run> tool = tool(arrival, cake.get());
+        held(arrival, cake.get(), SetPoint.CLEANING_DUE, "due-", DUE);
+        Optional<Run> held = held(arrival, cake.get(), SetPoint.FILTER_HIGH, "hold-", HELD);
+        writing.tried(
                 "service-" + set,
                 set + ": runs until the cloth is dirty",
-                () -> timeSteps(arrival, cake.get(), filter.dirty(), "resistance at which it is serviced")));
-        if (time.isEmpty()) {
-            intervalNotKnown(set, "Outside the formula of the running time, see the filter's sheet.");
+                () -> timeSteps(arrival, cake.get(), filter.dirty(), "resistance at which it is serviced"));
+        if (tool.isEmpty()) {
+            return held
+                    .filter(run -> leastInterval()
+                            .filter(limit -> run.time().compareTo(limit.value()) < 0)
+                            .isPresent())
+                    .stream()
+                    .toList();
         }
-        return time.map(t -> new Found(set, (WorkingTime) t));
+        return Stream.concat(tool.stream(), held.stream()).toList();
     }
 
-    private Optional<Found> intervalUnknown(String set, String why) {
+    private Optional<Run> tool(DustArrival arrival, CakeResistance cake) {
+        String set = setName(arrival);
+        if (!CleaningInterval.limited(plant)) {
+            return toolNotKnown(set, "No limit is stated: enter \"tool flow\" or \"inlet vacuum\" under requirements.");
+        }
+        Optional<CleaningInterval.Found> end =
+                CleaningInterval.ofTools(cloth(arrival), arrival.inlets()).find();
+        if (end.isEmpty()) {
+            return toolNotKnown(set, "No resistance of this filter was found at which a tool falls below its limit.");
+        }
+        Optional<Run> run = until("interval-" + set, NAME, arrival, cake, end.get(), limit(end.get()), true);
+        if (run.isEmpty()) {
+            intervalNotKnown(set, "Outside the formula of the running time, see the filter's sheet.");
+        }
+        return run;
+    }
+
+    /** Until the drop reaches a set point of the default sequence; nothing where it never comes so high. */
+    private Optional<Run> held(DustArrival arrival, CakeResistance cake, SetPoint point, String what, String name) {
+        String set = setName(arrival);
+        Optional<CleaningInterval.Found> end =
+                CleaningInterval.ofDrop(cloth(arrival), point.drop()).find();
+        if (end.isEmpty()) {
+            writing.words(
+                    what + set,
+                    set + name,
+                    "never: the drop does not come so high, however much lies on the cloth.",
+                    List.of(),
+                    point.source());
+            return Optional.empty();
+        }
+        return until(what + set, name, arrival, cake, end.get(), setPoint(end.get(), point), false);
+    }
+
+    /** The time to a resistance; where more dust lies on the cloth by then than any formula here is asked, the time to that. */
+    private Optional<Run> until(
+            String id,
+            String name,
+            DustArrival arrival,
+            CakeResistance cake,
+            CleaningInterval.Found end,
+            Step limit,
+            boolean byTool) {
+        String set = setName(arrival);
+        if (load(cake, end.end()).kgPerSquareMetre() > GREATEST_LOAD_kgPerM2) {
+            writing.words(
+                    id,
+                    set + name,
+                    "not before 50 kg/m² (10 lb/ft²) lie on the cloth, which other things end first: the bag, the level probe, the shift.",
+                    List.of(limit),
+                    START);
+            Step reaching = reaching(arrival);
+            Step least = running(arrival, new ClothLoad(GREATEST_LOAD_kgPerM2), reaching);
+            return Optional.of(
+                    new Run(set, (WorkingTime) least.result().value(), byTool, true, List.of(limit, reaching, least)));
+        }
+        List<Step> steps = new ArrayList<>();
+        return writing.tried(id, set + name, () -> {
+                    steps.add(limit);
+                    steps.addAll(
+                            timeSteps(arrival, cake, end.end(), limit.result().meaning()));
+                    return steps;
+                })
+                .map(time -> new Run(set, (WorkingTime) time, byTool, false, List.copyOf(steps)));
+    }
+
+    private Optional<Run> toolNotKnown(String set, String why) {
         writing.unknown("interval-" + set, set + NAME, why);
         intervalNotKnown(set, why);
         return Optional.empty();
@@ -317,35 +419,56 @@ final class FilterSheet {
                         FindingCode.CLEANING_INTERVAL, Place.Kind.FILTER, set, Side.AT_LEAST, limit, why));
     }
 
-    /** It runs at least until the dust lies as thick as any formula here is asked: that is enough, or nobody knows. */
-    private void longInterval(DustArrival arrival, CleaningInterval.Found end) {
-        String set = setName(arrival);
-        ClothLoad load = new ClothLoad(GREATEST_LOAD_kgPerM2);
-        Step reaching = reaching(arrival);
-        Step least = running(arrival, load, reaching);
-        leastInterval().ifPresent(limit -> {
-            if (least.result().value().si() >= limit.value().si()) {
-                writing.asked(
-                        FindingCode.CLEANING_INTERVAL,
-                        Place.Kind.FILTER,
-                        set,
-                        Side.AT_LEAST,
-                        least.result().value(),
-                        limit,
-                        List.of(limit(end), reaching, least));
-            } else {
-                intervalNotKnown(
-                        set,
-                        "By then more than 50 kg/m² lie on the cloth, beyond which the pressure drop is not known.");
-            }
-        });
+    /** The default sequence cleans of its own accord, and sooner: by its clock and by the drop. */
+    private void bySequence() {
+        List<Sequence.Timer> timers =
+                DefaultSequence.of(station.id(), Options.of(station, Set.of())).timers();
+        double pause_s = time_s(timers, "settle") + time_s(timers, "rounds") + time_s(timers, "dust_fall");
+        WorkingTime clock = new WorkingTime(time_s(timers, "interval"));
+        String sooner = leastInterval()
+                .filter(limit -> limit.value().compareTo(clock) > 0)
+                .map(limit -> "; that is sooner than the " + UnitSystem.SI.format(limit.value())
+                        + " for which the cloth is asked to last: set its clock and the contact that asks to suit, or have the filters"
+                        + " cleaned by hand")
+                .orElse("");
+        writing.words(
+                "sequence-cleaning",
+                "Cleaning by the default sequence",
+                "by itself and off load, after " + UnitSystem.SI.format(clock)
+                        + " of vacuuming and whenever the filter drop asks for it (" + SetPoint.CLEANING_DUE.tag()
+                        + "); users wait about " + Math.round(pause_s) + " s each time" + sooner + ".",
+                List.of(),
+                SetPoint.CLEANING_DUE.source());
     }
 
-    private List<Step> intervalSteps(DustArrival arrival, CakeResistance cake, CleaningInterval.Found end) {
-        List<Step> steps = new ArrayList<>();
-        steps.add(limit(end));
-        steps.addAll(timeSteps(arrival, cake, end.end(), "resistance at which the first tool is at its limit"));
-        return steps;
+    private static double time_s(List<Sequence.Timer> timers, String name) {
+        return timers.stream()
+                .filter(timer -> timer.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .time_s();
+    }
+
+    /** What elements and cages bear, against the drop at which the default sequence holds. */
+    private void bears() {
+        filter.service()
+                .greatestDifference()
+                .ifPresentOrElse(
+                        bears -> {
+                            writing.given("bears", BEARS, bears);
+                            writing.asked(
+                                    FindingCode.FILTER_DIFFERENCE,
+                                    Place.Kind.FILTER,
+                                    Sheet.ANY_SET,
+                                    Side.AT_LEAST,
+                                    bears,
+                                    new Limit<>(SetPoint.FILTER_HIGH.drop(), SetPoint.FILTER_HIGH.source()));
+                        },
+                        () -> writing.unknown(
+                                "bears",
+                                BEARS,
+                                "Enter \"greatest difference\" of the filter, as the maker of the elements states it. Until then no figure"
+                                        + " here says that they stand the drops of this sheet, nor that at which the default sequence holds."));
     }
 
     private static Step limit(CleaningInterval.Found end) {
@@ -358,6 +481,17 @@ final class FilterSheet {
                 new Term("S", "resistance after a cleaning, where the search starts", end.start()),
                 new Term("x", "inlet " + tool.inlet() + ", the first to fall", tool.value()),
                 new Term("x_min", "least asked", tool.limit()));
+    }
+
+    private static Step setPoint(CleaningInterval.Found end, SetPoint point) {
+        return step(
+                "FLT-21",
+                "S* = greatest S at which the drop is below its set point, the network solved at each S",
+                point.source(),
+                new Term("S*", "resistance at which the drop is at its set point", end.end()),
+                new Term("S", "resistance after a cleaning, where the search starts", end.start()),
+                new Term("Δp", "drop over the filter then", end.tool().value()),
+                new Term("Δp_set", "set point of " + point.tag(), end.tool().limit()));
     }
 
     private ClothLoad load(CakeResistance cake, FilterResistance end) {

@@ -13,6 +13,7 @@ import dustwright.engine.plant.Limit;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Opening;
 import dustwright.engine.quantity.OutOfRangeException;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
@@ -74,7 +75,7 @@ final class HopperLines {
     /** An outlet too narrow for one dust fails; one wide enough for what has a figure is not judged while another dust has none here. */
     private void judge(Hopper cone, Optional<List<Step>> widest) {
         boolean narrow = widest.map(HopperLines::diameter)
-                .filter(least -> cone.outlet().compareTo(least) < 0)
+                .filter(least -> new Opening(cone.outlet()).compareTo(least) < 0)
                 .isPresent();
         if (!withoutFigure.isEmpty() && !narrow) {
             writing.notSaid(FindingCode.HOPPER_OUTLET, Place.Kind.RECEIVER, JENIKE, String.join(" ", withoutFigure));
@@ -85,14 +86,15 @@ final class HopperLines {
                 Place.Kind.RECEIVER,
                 Sheet.ANY_SET,
                 Side.AT_LEAST,
-                cone.outlet(),
+                new Opening(cone.outlet()),
                 new Limit<>(diameter(steps), steps.get(steps.size() - 1).source()),
                 Writing.statedThen(
-                        Writing.stated("B_out", "outlet of the hopper", cone.outlet(), Source.entered()), steps)));
+                        Writing.stated("B_out", "outlet of the hopper", new Opening(cone.outlet()), Source.entered()),
+                        steps)));
     }
 
-    private static Length diameter(List<Step> steps) {
-        return (Length) steps.get(steps.size() - 1).result().value();
+    private static Opening diameter(List<Step> steps) {
+        return (Opening) steps.get(steps.size() - 1).result().value();
     }
 
     /** The words of USP for how it flows, by its angle of repose. */
@@ -315,7 +317,7 @@ final class HopperLines {
                 "RCV-4",
                 "B = (2 + θ/60°) " + strength.symbol() + "/(ρ_B g)",
                 where.isEmpty() ? JENIKE : BELOW_POINTS,
-                new Term("B", "least outlet at which an arch breaks", new Length(outlet_m)),
+                new Term("B", "least outlet at which an arch breaks", new Opening(outlet_m)),
                 strength,
                 new Term("θ", "half angle of the cone", cone.halfAngle()),
                 new Term("ρ_B", "loose bulk density", density)));
@@ -342,7 +344,7 @@ final class HopperLines {
                 "RCV-22",
                 "B = 6 d",
                 INTERLOCKING,
-                new Term("B", "least opening against interlocking", new Length(6 * lump.metres())),
+                new Term("B", "least opening against interlocking", new Opening(6 * lump.metres())),
                 new Term("d", "largest lump", lump));
     }
 }

@@ -44,22 +44,18 @@ final class IecBranch {
         return entries;
     }
 
-    /** Set to the nameplate current; on the table's only until the nameplate is known. */
-    static Entry overload(String id, Optional<ElectricCurrent> current, FullLoad load) {
-        String name = "Overload, set to";
-        return current.map(setting -> Entry.known(
-                        id,
-                        name,
-                        setting,
-                        with(
-                                load,
-                                step(
-                                        "ELE-35",
-                                        "I_r = I",
-                                        OVERLOAD,
-                                        new Term("I_r", "setting", setting),
-                                        new Term("I", "current on the nameplate, else full-load current", setting)))))
-                .orElseGet(() -> Entry.unknown(id, name, load.why()));
+    /** Set to the nameplate current. */
+    static Entry overload(String id, ElectricCurrent nameplate) {
+        return Entry.known(
+                id,
+                "Overload, set to",
+                nameplate,
+                List.of(step(
+                        "ELE-35",
+                        "I_r = I",
+                        OVERLOAD,
+                        new Term("I_r", "setting", nameplate),
+                        new Term("I", "nameplate current", nameplate))));
     }
 
     private void contactors() {

@@ -7,6 +7,7 @@ import dustwright.engine.electrical.Instrument;
 import dustwright.engine.finding.Confidence;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.BagType;
+import dustwright.engine.hazard.Protection;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
 import dustwright.engine.interlock.Sequence;
@@ -29,6 +30,9 @@ final class Instruments {
             "as the station's default sequence wires it; common practice, no source", Confidence.COMMON_PRACTICE);
     /** Producers a default sequence knows; their loops are 120 and 130. */
     private static final int IN_SEQUENCE = 2;
+
+    /** The one protection that is described by what detects. */
+    private static final Protection.Method SUPPRESSION = Protection.Method.SUPPRESSION;
 
     private final List<Tagged> list = new ArrayList<>();
     private final Station station;
@@ -170,6 +174,15 @@ final class Instruments {
     /** What the plant file could describe for a tag of the sequence and does not. */
     private Optional<String> missing(String tag) {
         return switch (tag) {
+            case "YS-100" ->
+                unless(
+                        station.receiver()
+                                .protection()
+                                .method()
+                                .filter(SUPPRESSION::equals)
+                                .isPresent(),
+                        "detector of fire or explosion");
+            case "XV-121", "XV-131" -> Optional.of("line valves of its producers");
             case "PDSH-105" -> unless(station.safetyFilter().isPresent(), "safety filter");
             case "PSH-108", "YL-108" -> unless(station.relief().isPresent(), "relief valve");
             case "ZSO-106", "XV-106" -> unless(station.vent().isPresent(), "vent valve");

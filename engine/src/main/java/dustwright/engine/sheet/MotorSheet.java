@@ -118,9 +118,11 @@ final class MotorSheet {
     static String nameplateUpTo(Air site) {
         return String.format(
                 Locale.ROOT,
-                "Motors give their nameplate up to %.0f °C at this altitude of %.0f m (none above 4000 m):",
+                "Motors give their nameplate up to %.0f °C (%.0f °F) at this altitude of %.0f m (%.0f ft), and none above 4000 m (13 120 ft):",
                 hottest(site).kelvin() - 273.15,
-                altitude_m(site));
+                hottest(site).kelvin() * 1.8 - 459.67,
+                altitude_m(site),
+                altitude_m(site) / 0.3048);
     }
 
     /** A stated current against the least that its power takes from this supply without any loss. */
@@ -365,21 +367,22 @@ final class MotorSheet {
     /** On the nameplate current, never on the table's. */
     private void overload() {
         String id = id("overload");
-        String name = "Overload, highest trip";
+        boolean iec = supply.filter(s -> s.basis() == Supply.Basis.IEC).isPresent();
+        String name = iec ? "Overload, set to" : "Overload, highest trip";
         Optional<ElectricCurrent> nameplate = use.motor().nameplateCurrent();
         if (use.driven()) {
             entries.add(Entry.words(
                     id, name, "the drive's own, set to the nameplate current", List.of(), Source.commonPractice()));
-        } else if (supply.isPresent() && supply.get().basis() == Supply.Basis.IEC) {
-            entries.add(IecBranch.overload(id, use.motor().nameplateCurrent().or(load::current), load));
         } else if (nameplate.isEmpty()) {
             entries.add(Entry.unknown(
                     id,
                     name,
-                    "Sized on the nameplate current, not on a table's: "
+                    (iec ? "Set to" : "Sized on") + " the nameplate current, not a table's: "
                             + (use.turnsProducer()
                                     ? "enter \"nameplate current\"."
                                     : "read it from the motor itself.")));
+        } else if (iec) {
+            entries.add(IecBranch.overload(id, nameplate.get()));
         } else {
             ElectricCurrent trip = new ElectricCurrent(MotorCircuit.overloadTrip_A(
                     nameplate.get().amperes(), use.motor().serviceFactor(), Optional.empty(), false));

@@ -13,6 +13,7 @@ import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Plant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -61,13 +62,29 @@ final class PanelEnclosure {
     }
 
     private void classified(AreaClass area, String by) {
-        Enclosure.Route route = Enclosure.forArea(area);
         writing.words("area", "Area class, by " + by, area.words(), List.of(), Source.entered());
+        Enclosure.Route route = Enclosure.forArea(
+                area == AreaClass.ZONE_22_IIIA_IIIB && worstGroup(area) == Group.IIIC ? groupOut(area) : area);
         writing.words("enclosure", "Enclosure for the area", route.acceptable(), List.of(), route.source());
         writing.words("not-enclosure", "Does not do for the area", route.notAcceptable(), List.of(), route.source());
         inArea(area);
         panel.exposure().ifPresentOrElse(this::exposure, this::exposureNotStated);
         purge(area);
+    }
+
+    /** Classified for less than what comes here, or may come: what does for the worst is told, and who classified is to be asked. */
+    private AreaClass groupOut(AreaClass area) {
+        boolean known = leastGroup(area) == Group.IIIC;
+        writing.words(
+                "area-group",
+                "Group of the dust that comes here",
+                known
+                        ? "IIIC, and the area is classified for IIIB and IIIA: ask who classified it. What follows is for IIIC."
+                        : "IIIC until \"family\" and \"conductive\" of every dust say otherwise, and the area is classified for IIIB and IIIA."
+                                + " What follows is for IIIC.",
+                List.of(),
+                DustMarking.SOURCE);
+        return AreaClass.ZONE_22_IIIC;
     }
 
     private void exposureNotStated() {
@@ -324,6 +341,19 @@ final class PanelEnclosure {
                     Source.fromMemory("IEC 60079-2: pxb and pyb for Zone 21, pzc for Zone 22"));
             return;
         }
+        if (area.isZone()) {
+            writing.words(
+                    "purge",
+                    "Alternative: purged enclosure",
+                    (area == AreaClass.ZONE_21
+                                    ? "Ex pxb or pyb, EPL Db: 50 Pa (0.2 inH2O) inside at least; pxb cuts power by itself on loss of"
+                                            + " pressure, pyb needs equipment inside that suits Zone 22"
+                                    : "Ex pzc, EPL Dc: 25 Pa (0.1 inH2O) inside at least; an alarm on loss of pressure")
+                            + ". Its certificate decides. For dust: clean the inside first, no flow purge",
+                    List.of(),
+                    Source.fromMemory("IEC 60079-2: pxb and pyb for Zone 21, pzc for Zone 22"));
+            return;
+        }
         division(area).ifPresent(d -> {
             Enclosure.Purge purge = Enclosure.Purge.of(d, false);
             writing.words(
@@ -339,18 +369,22 @@ final class PanelEnclosure {
 
     /** By the heaviest particles that come here; where nobody says how dense they are, both figures. */
     private String leastPressure(Enclosure.Purge purge) {
-        String light = Math.round(purge.leastPressure_Pa(false)) + " Pa inside";
-        String heavy = Math.round(purge.leastPressure_Pa(true)) + " Pa inside";
+        String light = inside(purge.leastPressure_Pa(false));
+        String heavy = inside(purge.leastPressure_Pa(true));
         List<Dust> dusts = plant.dusts();
         if (dusts.stream().anyMatch(PanelEnclosure::heavy)) {
             return heavy
-                    + " for dust whose particles weigh more than 130 lb/ft³ (from memory: ask for the purge maker's figure)";
+                    + " for dust whose particles weigh more than 130 lb/ft³, 2080 kg/m³ (from memory: ask for the purge maker's figure)";
         }
         boolean known = dusts.stream().allMatch(dust -> dust.particle().isPresent());
         return known
                 ? light
                 : light + ", " + heavy
-                        + " if particles weigh more than 130 lb/ft³ (from memory): enter \"particle density\" of every dust";
+                        + " if particles weigh more than 130 lb/ft³, 2080 kg/m³ (from memory): enter \"particle density\" of every dust";
+    }
+
+    private static String inside(double pressure_Pa) {
+        return String.format(Locale.ROOT, "%.0f Pa (%.1f inH2O) inside", pressure_Pa, pressure_Pa / 249.089);
     }
 
     private static boolean heavy(Dust dust) {

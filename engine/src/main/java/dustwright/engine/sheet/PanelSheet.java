@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The panel: signals, control supply, enclosure by area class, heat. A starting point; the owner classifies, a licensed person designs. */
 final class PanelSheet {
@@ -87,6 +88,13 @@ final class PanelSheet {
                 + number(instruments, Signal.DIGITAL_OUTPUT) + " digital out";
     }
 
+    /** The same without what there is none of. */
+    private static String some(List<Instruments.Tagged> instruments) {
+        return Arrays.stream(numbers(instruments).split(", "))
+                .filter(part -> !part.startsWith("0 "))
+                .collect(Collectors.joining(", "));
+    }
+
     private static long number(List<Instruments.Tagged> instruments, Signal signal) {
         return instruments.stream().filter(i -> i.signal() == signal).count();
     }
@@ -104,7 +112,7 @@ final class PanelSheet {
                 numbers(instruments) + "; spare not counted"
                         + (missing.isEmpty()
                                 ? ""
-                                : ", nor " + numbers(missing)
+                                : ", nor " + some(missing)
                                         + " that the default sequence wires to what this plant does not describe"),
                 List.of(),
                 Source.commonPractice()));

@@ -20,6 +20,7 @@ import dustwright.engine.quantity.Density;
 import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Opening;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
@@ -287,7 +288,7 @@ final class ReceiverSheet {
                 GEOMETRY,
                 new Term("V", "volume up to the highest level", hopper.volumeUpTo(level, diameter)),
                 new Term("D", "diameter at the top of the dust or of the cone", hopper.diameterAt(inCone)),
-                new Term("d", "diameter of the outlet", hopper.outlet()),
+                new Term("d", "diameter of the outlet", new Opening(hopper.outlet())),
                 new Term("h", "height in the cone", inCone),
                 new Term("h_c", "height in the cylinder", new Length(level.metres() - inCone.metres())));
     }

@@ -21,13 +21,14 @@ import dustwright.engine.quantity.Duration;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.MassFlow;
+import dustwright.engine.quantity.Opening;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.TipSpeed;
 import dustwright.engine.quantity.Torque;
-import dustwright.engine.quantity.Velocity;
 import dustwright.engine.rotaryvalve.RotaryValve;
 import dustwright.engine.rotaryvalve.ValveBuild;
 import dustwright.engine.rotaryvalve.ValveCapacity;
@@ -43,7 +44,7 @@ import java.util.stream.Stream;
 final class RotaryValveSheet {
     /** Why a fast rotor's discharge is not known. */
     static final String TOO_FAST =
-            "How far the pockets still fill above a tip speed of 0.8 m/s is not known: turn it slower, or fit a larger valve.";
+            "How far the pockets still fill above a tip speed of 0.8 m/s (157 ft/min) is not known: turn it slower, or fit a larger valve.";
 
     private static final Source SIZING = Source.published("geometry; as in public sizing articles");
     private static final Source LEDGE = new Source(
@@ -213,7 +214,7 @@ final class RotaryValveSheet {
                         () -> notStated(
                                 FindingCode.VALVE_TIP_SPEED,
                                 Side.AT_MOST,
-                                new Limit<>(new Velocity(ValveCapacity.GREATEST_TIP_mPerS), Source.commonPractice()),
+                                new Limit<>(new TipSpeed(ValveCapacity.GREATEST_TIP_mPerS), Source.commonPractice()),
                                 "tip-speed",
                                 "Speed of the blade tips",
                                 "Enter \"rotor\" of the rotary valve."));
@@ -234,7 +235,7 @@ final class RotaryValveSheet {
     private void tips(Length rotor) {
         double tip_mPerS =
                 ValveCapacity.tipSpeed_mPerS(rotor.metres(), valve.speed().revolutionsPerSecond());
-        Velocity tip = new Velocity(tip_mPerS);
+        TipSpeed tip = new TipSpeed(tip_mPerS);
         Step speed = step(
                 "RTV-3",
                 "v = π D n",
@@ -249,7 +250,7 @@ final class RotaryValveSheet {
                 Sheet.ANY_SET,
                 Side.AT_MOST,
                 tip,
-                new Limit<>(new Velocity(ValveCapacity.GREATEST_TIP_mPerS), Source.commonPractice()));
+                new Limit<>(new TipSpeed(ValveCapacity.GREATEST_TIP_mPerS), Source.commonPractice()));
         if (tip_mPerS <= ValveCapacity.GREATEST_TIP_mPerS && valve.fill() > ValveCapacity.usualFill(tip_mPerS)) {
             writing.words(
                     "fill-stated",
@@ -360,7 +361,7 @@ final class RotaryValveSheet {
                                 MAKERS,
                                 "greatest-difference",
                                 "Greatest pressure its maker allows",
-                                "Enter \"greatest difference\" of the rotary valve; about 1 bar is usual (common practice, no source)."));
+                                "Enter \"greatest difference\" of the rotary valve; about 1 bar (15 psi) is usual (common practice, no source)."));
     }
 
     /** An entry that decides a requirement and is not there: not known on the sheet, and not passed. */
@@ -382,7 +383,7 @@ final class RotaryValveSheet {
                             .orElse(MAKERS),
                     "torque",
                     "Torque its motor gives at the rotor",
-                    "Enter \"motor\" of the rotary valve; 0.37 to 1.5 kW is usual (common practice, no source).");
+                    "Enter \"motor\" of the rotary valve; 0.37 to 1.5 kW (0.5 to 2 hp) is usual (common practice, no source).");
             return;
         }
         Power motor = build.motor().get();
@@ -406,7 +407,7 @@ final class RotaryValveSheet {
         writing.words(
                 "motor",
                 "Size of its motor",
-                (usual ? "within" : "outside") + " 0.37 to 1.5 kW, the usual size for a receiver.",
+                (usual ? "within" : "outside") + " 0.37 to 1.5 kW (0.5 to 2 hp), the usual size for a receiver.",
                 List.of(),
                 Source.commonPractice());
         torque.ifPresent(given -> build.torque()
@@ -459,12 +460,19 @@ final class RotaryValveSheet {
                                 Place.Kind.ROTARY_VALVE,
                                 Sheet.ANY_SET,
                                 Side.AT_LEAST,
-                                throat,
-                                new Limit<>(hopper.outlet(), LEDGE),
+                                new Opening(throat),
+                                new Limit<>(new Opening(hopper.outlet()), LEDGE),
                                 List.of(
-                                        Writing.stated("B_in", "inlet opening of the valve", throat, Source.entered()),
                                         Writing.stated(
-                                                "B_out", "outlet of the hopper", hopper.outlet(), Source.entered())))));
+                                                "B_in",
+                                                "inlet opening of the valve",
+                                                new Opening(throat),
+                                                Source.entered()),
+                                        Writing.stated(
+                                                "B_out",
+                                                "outlet of the hopper",
+                                                new Opening(hopper.outlet()),
+                                                Source.entered())))));
     }
 
     private void throat() {
@@ -474,7 +482,7 @@ final class RotaryValveSheet {
         }
         build.throat()
                 .ifPresentOrElse(
-                        throat -> writing.given("throat", "Width of its inlet opening", throat),
+                        throat -> writing.given("throat", "Width of its inlet opening", new Opening(throat)),
                         () -> notStated(
                                 FindingCode.VALVE_THROAT,
                                 Side.AT_MOST,
@@ -491,19 +499,24 @@ final class RotaryValveSheet {
                                 Place.Kind.ROTARY_VALVE,
                                 Sheet.ANY_SET,
                                 Side.AT_LEAST,
-                                throat,
+                                new Opening(throat),
                                 new Limit<>(least.result().value(), least.source()),
                                 Writing.statedThen(
-                                        Writing.stated("B_in", "inlet opening of the valve", throat, Source.entered()),
+                                        Writing.stated(
+                                                "B_in",
+                                                "inlet opening of the valve",
+                                                new Opening(throat),
+                                                Source.entered()),
                                         List.of(least)))));
         build.tipGap()
                 .ifPresent(gap -> writing.words(
                         "tip-gap",
                         "Gap at the blade tips",
                         gap.metres() <= ValveLeakage.WIDEST_CLEARANCE_m
-                                ? "not wider than 0.2 mm, the most that is quoted for a valve that holds pressure."
-                                : "wider than 0.2 mm, the most that is quoted for a valve that holds pressure: worn, or not made to seal.",
+                                ? "not wider than 0.2 mm (0.008 in), the most that is quoted for a valve that holds pressure."
+                                : "wider than 0.2 mm (0.008 in), the most that is quoted for a valve that holds pressure: worn, or not made to seal.",
                         List.of(),
-                        Source.published("trade article on rotary valves: 0.2 mm at most where pressure is held")));
+                        Source.published(
+                                "trade article on rotary valves: 0.2 mm (0.008 in) at most where pressure is held")));
     }
 }

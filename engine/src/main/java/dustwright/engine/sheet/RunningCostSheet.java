@@ -40,6 +40,11 @@ final class RunningCostSheet {
     private final List<Payment> once = new ArrayList<>();
     private final List<String> unpriced = new ArrayList<>();
 
+    /** Changes a year of a station, as they stand in the sum of all. */
+    private record Changed(Station station, Term number) {}
+
+    private record Priced(Changed changed, Money price) {}
+
     /** A yearly cost at today's price and how that price grows. */
     private record Growing(Term cost, double growth) {}
 
@@ -188,27 +193,35 @@ final class RunningCostSheet {
             notCounted("labour-cost", "Work of changes, a year", why);
             return;
         }
-        List<Term> perStation = new ArrayList<>();
+        List<Changed> perStation = new ArrayList<>();
         double change_s = 0;
         for (Station station : plant.stations()) {
             Optional<DustWeek> week = DustWeek.at(station, weeks);
             if (week.isPresent()) {
                 double changes = week.get().changesPerWeek() * week.get().flow().weeks();
-                perStation.add(new Term(
-                        "N(" + station.id() + ")",
-                        "changes a year, those of a week (DIS-6) times "
-                                + week.get().flow().weeks() + " weeks",
-                        new Ratio(changes)));
+                perStation.add(new Changed(
+                        station,
+                        new Term(
+                                "N(" + station.id() + ")",
+                                "changes a year, those of a week (DIS-6) times "
+                                        + week.get().flow().weeks() + " weeks",
+                                new Ratio(changes))));
                 change_s += changes * week.get().line().change_s();
             }
         }
-        double perYear = perStation.stream().mapToDouble(t -> t.value().si()).sum();
+        double perYear = perStation.stream()
+                .mapToDouble(changed -> changed.number().value().si())
+                .sum();
         if (perYear <= 0) {
             return;
         }
         Step all = new Step(
-                "DIS-6", "N = Σ N", perStation, new Term("N", "changes a year", new Ratio(perYear)), DEFINITION);
-        containers(all);
+                "DIS-6",
+                "N = Σ N",
+                perStation.stream().map(Changed::number).toList(),
+                new Term("N", "changes a year", new Ratio(perYear)),
+                DEFINITION);
+        containers(all, perStation);
         labour(all, change_s / perYear);
         plant.stations().forEach(this::notInflated);
         plant.stations().forEach(this::overloaded);
@@ -223,12 +236,13 @@ final class RunningCostSheet {
         String id = "overload-cost-" + station.id();
         String name = "More for containers and changes of " + station.id()
                 + " were none filled above its safe working load, a year, not in the sums";
-        if (costs.container().isEmpty() || costs.labour().isEmpty()) {
+        Optional<Money> price = each(station);
+        if (price.isEmpty() || costs.labour().isEmpty()) {
             writing.unknown(id, name, "Enter \"container\" and \"labour\" of the costs.");
             return;
         }
         DustWeek week = DustWeek.at(station, weeks).orElseThrow();
-        Money each = costs.container().get();
+        Money each = price.get();
         Price rate = costs.labour().get();
         Duration change = new Duration(week.line().change_s());
         int weeksPerYear = week.flow().weeks();
@@ -262,10 +276,11 @@ final class RunningCostSheet {
         Optional<DustWeek> week = DustWeek.at(station, weeks);
         Optional<FillsShort> fills =
                 week.flatMap(w -> FillsShort.of(station.container().orElseThrow(), w));
-        if (fills.isEmpty() || costs.container().isEmpty() || costs.labour().isEmpty()) {
+        Optional<Money> price = each(station);
+        if (fills.isEmpty() || price.isEmpty() || costs.labour().isEmpty()) {
             return;
         }
-        Money each = costs.container().get();
+        Money each = price.get();
         Price rate = costs.labour().get();
         Duration change = new Duration(week.get().line().change_s());
         Ratio bags = new Ratio(fills.get().more().perSecond()
@@ -291,26 +306,50 @@ final class RunningCostSheet {
                 steps);
     }
 
-    private void containers(Step changes) {
-        if (costs.container().isEmpty()) {
+    /** Price of one container of a station. */
+    private Optional<Money> each(Station station) {
+        return station.container().flatMap(container -> costs.each(container.kind()));
+    }
+
+    private void containers(Step changes, List<Changed> perStation) {
+        List<Priced> priced = perStation.stream()
+                .flatMap(changed -> each(changed.station()).map(price -> new Priced(changed, price)).stream())
+                .toList();
+        if (priced.size() < perStation.size()) {
             missing("container-cost", "Containers, a year", "container");
             return;
         }
-        Money each = costs.container().get();
-        Money cost = new Money(changes.result().value().si() * each.amount(), each.currency());
-        amount(
-                "container-cost",
-                "Containers, a year",
-                cost,
-                0,
-                changes,
-                step(
-                        "CST-12",
-                        "cost = N price",
-                        DEFINITION,
-                        new Term("cost", "containers, a year", cost),
-                        changes.result(),
-                        new Term("price", "of one container", each)));
+        Money cost = new Money(
+                priced.stream()
+                        .mapToDouble(p ->
+                                p.changed().number().value().si() * p.price().amount())
+                        .sum(),
+                priced.get(0).price().currency());
+        Term sum = new Term("cost", "containers, a year", cost);
+        amount("container-cost", "Containers, a year", cost, 0, changes, sum(sum, changes, priced));
+    }
+
+    private static Step sum(Term sum, Step changes, List<Priced> priced) {
+        Money first = priced.get(0).price();
+        if (priced.stream().allMatch(p -> p.price().equals(first))) {
+            return step(
+                    "CST-12",
+                    "cost = N price",
+                    DEFINITION,
+                    sum,
+                    changes.result(),
+                    new Term("price", "of one container", first));
+        }
+        List<Term> inputs = new ArrayList<>();
+        for (Priced p : priced) {
+            Station station = p.changed().station();
+            inputs.add(p.changed().number());
+            inputs.add(new Term(
+                    "price(" + station.id() + ")",
+                    "of one " + station.container().orElseThrow().kind().words(),
+                    p.price()));
+        }
+        return new Step("CST-12", "cost = Σ N price", inputs, sum, DEFINITION);
     }
 
     private void labour(Step changes, double change_s) {

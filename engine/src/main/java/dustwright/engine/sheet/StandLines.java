@@ -30,7 +30,7 @@ final class StandLines {
 
     private static final Source PRACTICE = Source.commonPractice();
     private static final Source HALF_OF_USUAL = Source.ownReading(
-            "half of the 4 psi that is usual for a neck seal (common practice): our choice, no source; ask the maker of the seal");
+            "half of the 4 psi (28 kPa) that is usual for a neck seal (common practice): our choice, no source; ask the maker of the seal");
     private static final Limit<GaugePressure> MOST_SEAL =
             new Limit<>(new GaugePressure(BagAir.GREATEST_SEAL_Pa), PRACTICE);
     private static final Source GEOMETRY = Source.published("geometry");
@@ -55,7 +55,8 @@ final class StandLines {
 
     private void seal() {
         if (bag.stand().seal().isEmpty()) {
-            String why = "Enter \"neck seal: {pressure}\" of the stand; about 4 psi is usual, never above 9 psi.";
+            String why =
+                    "Enter \"neck seal: {pressure}\" of the stand; about 4 psi (28 kPa) is usual, never above 9 psi (62 kPa).";
             writing.unknown("seal", "Pressure of the neck seal", why);
             writing.unjudged(FindingCode.NECK_SEAL, Place.Kind.CONTAINER, Side.AT_MOST, MOST_SEAL, why);
             return;

@@ -36,7 +36,7 @@ final class TurningLines {
     private static final Source GEOMETRY = Source.published("geometry");
     private static final Source SAME_SLIP = Source.published("speed follows the frequency at the same slip");
     private static final Source NEAREST = Source.ownReading("the poles whose speed comes nearest to the nameplate's");
-    private static final Source RIM = Source.fromMemory("6500 ft/min for ordinary cast-iron sheaves");
+    private static final Source RIM = Source.fromMemory("6500 ft/min (33 m/s) for ordinary cast-iron sheaves");
 
     private final VacuumProducer producer;
     private final Motor motor;

@@ -48,6 +48,25 @@ class UnitSystemTest {
         assertThat(UnitSystem.US.format(new WorkingTime(1800))).hasToString("30 min");
     }
 
+    /** By hand: 0.157 m/s is 30.9 ft/min; 12 in are 304.8 mm. */
+    @Test
+    void tips_and_openings_have_one_unit_at_every_size() {
+        assertThat(UnitSystem.SI.format(new TipSpeed(0.157))).hasToString("0.16 m/s");
+        assertThat(UnitSystem.SI.format(new TipSpeed(2.5))).hasToString("2.50 m/s");
+        assertThat(UnitSystem.US.format(new TipSpeed(0.157))).hasToString("30.9 ft/min");
+        assertThat(UnitSystem.US.format(new TipSpeed(0.8))).hasToString("157.5 ft/min");
+        assertThat(UnitSystem.US.format(new Opening(0.254))).hasToString("10.00 in");
+        assertThat(UnitSystem.US.format(new Opening(0.6096))).hasToString("24.00 in");
+        assertThat(UnitSystem.SI.format(new Opening(0.6096))).hasToString("609.6 mm");
+    }
+
+    @Test
+    void a_slow_rotor_is_not_told_as_standing() {
+        assertThat(UnitSystem.SI.format(new RotationalSpeed(0.0065104))).hasToString("0.3906 rpm");
+        assertThat(UnitSystem.SI.format(RotationalSpeed.ofRpm(7.25))).hasToString("7.25 rpm");
+        assertThat(UnitSystem.SI.format(RotationalSpeed.ofRpm(15))).hasToString("15 rpm");
+    }
+
     @Test
     void what_rounds_to_zero_carries_no_sign() {
         assertThat(UnitSystem.SI.format(new PressureDifference(-0.1))).hasToString("0 Pa");

@@ -3,6 +3,7 @@ package dustwright.engine.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.DustMarking;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.electrical.Enclosure.AreaClass;
@@ -17,6 +18,7 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Options;
 import dustwright.engine.interlock.Sequence;
+import dustwright.engine.interlock.SetPoint;
 import dustwright.engine.network.PlantSketch;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -206,7 +208,9 @@ class ElectricalSheetsTest {
         // by hand: each of main and delta contactor sees 22 A / √3, that of the star 22 A / 3
         assertThat(known(plant, "contactor/P1")).isCloseTo(12.7017, within(1e-3));
         assertThat(known(plant, "contactor-star/P1")).isCloseTo(7.3333, within(1e-3));
-        assertThat(known(plant, "overload/P1")).isEqualTo(22);
+        // set to the plate, and no plate's current is stated
+        assertThat(unknown(plant, "overload/P1")).contains("not a table's", "nameplate current");
+        assertThat(known(direct(15, iec(400)), "overload/P1")).isEqualTo(18);
         // one motor: six times its full-load current, stalled
         assertThat(known(plant, "main-disconnect")).isCloseTo(132, within(1e-9));
         assertThat(EquipmentSketch.sheets(plant, List.of()).stream()
@@ -500,6 +504,29 @@ class ElectricalSheetsTest {
                 .orElseThrow();
     }
 
+    /** The group of the area is the owner's, the group of the dust is the dust's: what does for the worse of both is told. */
+    @Test
+    void an_area_of_a_lesser_group_than_the_dust_that_may_come_is_told() {
+        Optional<String> by = Optional.of("owner");
+        Plant lesser = direct(15, nec(480))
+                .withElectrical(new Electrical(
+                        Optional.of(iec(400)),
+                        Optional.of(panel(Optional.of(AreaClass.ZONE_22_IIIA_IIIB), by, Optional.empty()))));
+        List<Dust> untested = lesser.dusts();
+        assertThat(untested)
+                .as("no dust is sketched here: the area's own group counts")
+                .isEmpty();
+        assertThat(words(lesser, "enclosure")).contains("IP5X");
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.combustible = Optional.of(true);
+        Plant dusty = sketch.plant()
+                .withElectrical(new Electrical(
+                        Optional.of(iec(400)),
+                        Optional.of(panel(Optional.of(AreaClass.ZONE_22_IIIA_IIIB), by, Optional.empty()))));
+        assertThat(words(dusty, "area-group")).startsWith("IIIC until");
+        assertThat(words(dusty, "enclosure")).contains("IP6X");
+    }
+
     @Test
     void an_area_class_counts_for_nothing_without_the_name_of_who_classified_it() {
         Optional<AreaClass> division2 = Optional.of(AreaClass.CLASS_II_DIVISION_2);
@@ -516,6 +543,12 @@ class ElectricalSheetsTest {
                 Optional.of(panel(Optional.of(AreaClass.ZONE_20), Optional.of("owner"), Optional.empty()))));
         // IEC 60079-2 knows pxb and pyb for Zone 21 and pzc for Zone 22, from memory
         assertThat(words(zone20, "purge")).startsWith("none");
+        for (AreaClass zone : List.of(AreaClass.ZONE_21, AreaClass.ZONE_22_IIIC, AreaClass.ZONE_22_IIIA_IIIB)) {
+            Plant zoned = nameless.withElectrical(new Electrical(
+                    Optional.of(iec(400)),
+                    Optional.of(panel(Optional.of(zone), Optional.of("owner"), Optional.empty()))));
+            assertThat(words(zoned, "purge")).startsWith(zone == AreaClass.ZONE_21 ? "Ex pxb or pyb" : "Ex pzc");
+        }
         Plant sized = nameless.withElectrical(new Electrical(
                 Optional.of(nec(480)),
                 Optional.of(panel(division2, Optional.of("owner"), Optional.of(new Area(0.1))))));
@@ -601,6 +634,7 @@ class ElectricalSheetsTest {
         assertThat(missing)
                 .extracting(Instruments.Tagged::tag)
                 .contains("YS-123", "SSH-123", "PDSH-105", "ZSO-106", "XV-106", "LSH-111", "LSH-101")
+                .contains("YS-100", "XV-121", "XV-131")
                 .doesNotContain("YS-133", "SSH-133", "SSL-110", "XY-110");
         List<Sheet> sheets = EquipmentSketch.sheets(
                 two.withElectrical(new Electrical(
@@ -626,6 +660,20 @@ class ElectricalSheetsTest {
         assertThat(Instruments.of(one.withStation(station.withProducers(List.of(named(p, "P1")), Optional.empty()))))
                 .extracting(Instruments.Tagged::tag)
                 .doesNotContain("YS-123");
+    }
+
+    /** By hand: 10 in of water are 2.49 kPa, 6 in 1.49 kPa; a sequence serves plants of either system of units. */
+    @Test
+    void set_points_stand_in_both_systems_of_units_and_are_those_the_filter_is_held_to() {
+        List<String> names = Instruments.of(direct(15, nec(480)), 0).stream()
+                .map(t -> t.tag() + " " + t.service())
+                .toList();
+        assertThat(names)
+                .anyMatch(n -> n.startsWith("PDSH-102") && n.contains("below 10 inH2O (2.49 kPa)"))
+                .anyMatch(n -> n.startsWith("PDSH-101") && n.contains("below 6 inH2O (1.49 kPa)"))
+                .noneMatch(n -> n.contains("inWC"));
+        assertThat(SetPoint.FILTER_HIGH.drop().pascals()).isCloseTo(2490, within(1.0));
+        assertThat(SetPoint.CLEANING_DUE.drop().pascals()).isCloseTo(1494, within(1.0));
     }
 
     private static long counted(List<String> words, String signal) {

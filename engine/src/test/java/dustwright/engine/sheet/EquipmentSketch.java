@@ -67,8 +67,12 @@ final class EquipmentSketch {
     int rings;
     Optional<Temperature> atCloth = Optional.empty();
     Optional<Boolean> foodContact = Optional.empty();
+    Optional<PressureDifference> bears = Optional.empty();
     double relief_m3PerS = 0.2;
     double halfAngle_deg = 20;
+    /** Of the tangential inlet. */
+    double slotHeight_m = 0.15;
+
     SidePlace inlet = SidePlace.LEFT;
     SidePlace probe = SidePlace.REAR;
     double probe_m = 0.9;
@@ -156,7 +160,8 @@ final class EquipmentSketch {
                         false,
                         Optional.empty(),
                         Optional.empty(),
-                        foodContact))));
+                        foodContact,
+                        bears))));
     }
 
     /** A bulk bag of which no more than its electrostatic type is known. */
@@ -212,7 +217,7 @@ final class EquipmentSketch {
                 Optional.of(new ReceiverInlet(
                         Optional.of(inlet),
                         Optional.of(new Length(1.4)),
-                        Optional.of(new ReceiverInlet.Slot(new Length(0.065), new Length(0.15))))),
+                        Optional.of(new ReceiverInlet.Slot(new Length(0.065), new Length(slotHeight_m))))),
                 Optional.of(new LevelProbe(Optional.of(probe), Optional.of(new Length(probe_m)))),
                 new Ratio(preSeparation),
                 protection);

@@ -14,6 +14,7 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
 import dustwright.engine.quantity.FilterResistance;
 import dustwright.engine.quantity.FreeAirFlow;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Temperature;
 import java.util.List;
 import java.util.Optional;
@@ -62,6 +63,82 @@ class FilterSheetTest {
             }
             assertThat(worse.interval_s()).isLessThan(base.interval_s());
         }
+    }
+
+    /** The cloth's resistance at the end of the run, put into a second solve, leaves the drop at the set point of the sequence's contact. */
+    @Test
+    void the_run_ends_where_the_default_sequence_holds_when_that_comes_before_a_tool_falls_short() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.toolFlow_m3PerS = 0.001;
+        List<Sheet> sheets = sketch.sheets();
+        double[] inches = {6, 10};
+        String[] ids = {"due-A+B", "hold-A+B"};
+        for (int n = 0; n < ids.length; n++) {
+            double time_s = EquipmentSketch.value(sheets, ids[n]).si();
+            double collected_kgPerM2 = time_s * 2 * sketch.feed_kgPerS * (1 - sketch.preSeparation) / sketch.cloth_m2;
+            FilterResistance end = new FilterResistance(40_000 + sketch.cake_perS * collected_kgPerM2);
+            Plant plant = sketch.plant();
+            Station station = plant.station("REC");
+            Plant loaded = plant.withStation(station.withFilter(station.filter().withResistance(end)));
+            DutyPoint duty =
+                    EquipmentSketch.solved(DutyPointSolver.solve(loaded, PlantSketch.feeding(loaded, "A", "B")));
+            // an inch of water is 249.089 Pa
+            assertClose(ids[n], duty.stations().get(0).filterLoss().pascals() / (inches[n] * 249.089), 1, 1e-6);
+        }
+        Finding interval =
+                EquipmentSketch.finding(sheets, FindingCode.CLEANING_INTERVAL).orElseThrow();
+        assertThat(interval.value().si())
+                .isEqualTo(EquipmentSketch.value(sheets, "hold-A+B").si())
+                .isLessThan(EquipmentSketch.value(sheets, "interval-A+B").si());
+        assertThat(((Answer.Words) EquipmentSketch.answer(sheets, "ends-first")).text())
+                .contains("hold of the default sequence", "A+B");
+        assertThat(((Answer.Words) EquipmentSketch.answer(sheets, "sequence-cleaning")).text())
+                .contains("after 25 min", "38 s");
+    }
+
+    @Test
+    void a_tool_that_falls_short_before_the_sequence_holds_ends_the_run() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.toolFlow_m3PerS = 0.06;
+        List<Sheet> sheets = sketch.sheets();
+        double tool_s = EquipmentSketch.value(sheets, "interval-A+B").si();
+        assertThat(tool_s).isLessThan(EquipmentSketch.value(sheets, "hold-A+B").si());
+        assertThat(EquipmentSketch.finding(sheets, FindingCode.CLEANING_INTERVAL)
+                        .orElseThrow()
+                        .value()
+                        .si())
+                .isEqualTo(tool_s);
+        assertThat(((Answer.Words) EquipmentSketch.answer(sheets, "ends-first")).text())
+                .contains("a tool");
+    }
+
+    @Test
+    void a_drop_the_default_sequence_never_lets_come_says_so_in_its_name() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        List<Entry> drops = sketch.sheets().stream()
+                .flatMap(sheet -> sheet.entries().stream())
+                .filter(entry -> entry.id().startsWith("drop-"))
+                .toList();
+        assertThat(drops)
+                .allSatisfy(drop -> assertThat(drop.name().endsWith("at which the default sequence holds"))
+                        .isEqualTo(((Answer.Known) drop.answer()).value().si() > 10 * 249.089));
+        assertThat(drops).anyMatch(drop -> drop.name().endsWith("holds"));
+    }
+
+    @Test
+    void what_elements_bear_is_held_against_the_drop_of_the_sequence_and_unknown_where_not_stated() {
+        EquipmentSketch sketch = new EquipmentSketch();
+        assertThat(EquipmentSketch.answer(sketch.sheets(), "bears"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, u -> assertThat(u.why()).contains("\"greatest difference\""));
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.FILTER_DIFFERENCE))
+                .isEmpty();
+        sketch.bears = Optional.of(new PressureDifference(2400));
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.FILTER_DIFFERENCE))
+                .hasValueSatisfying(f -> assertThat(f.fails()).isTrue());
+        sketch.bears = Optional.of(new PressureDifference(2600));
+        assertThat(EquipmentSketch.finding(sketch.sheets(), FindingCode.FILTER_DIFFERENCE))
+                .hasValueSatisfying(f -> assertThat(f.holds()).isTrue());
     }
 
     @Test

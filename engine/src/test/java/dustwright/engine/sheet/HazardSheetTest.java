@@ -41,6 +41,7 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.SparkEnergy;
+import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.quantity.Volume;
 import dustwright.engine.rotaryvalve.RotaryValve;
@@ -86,6 +87,44 @@ class HazardSheetTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of());
+    }
+
+    /** Values of a sample nobody described do not count, and are not asked for again as if they were missing. */
+    @Test
+    void ignition_temperatures_that_are_entered_and_do_not_count_are_not_asked_for() {
+        DustCard c = card(DustFamily.ORGANIC, 100, 8, 30);
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.combustible = Optional.of(true);
+        sketch.card = new DustCard(
+                c.family(),
+                c.kst(),
+                c.greatest(),
+                c.ignition(),
+                Optional.of(new Stated<>(new Temperature(673.15), Source.entered())),
+                Optional.of(new Stated<>(new Temperature(573.15), Source.entered())),
+                c.explosible(),
+                c.conductive(),
+                c.food(),
+                Optional.of(false),
+                c.sensitizing(),
+                c.hygiene(),
+                Optional.empty(),
+                c.moisture(),
+                c.sample(),
+                c.severity(),
+                c.sensitivity(),
+                c.because(),
+                c.report(),
+                c.insulating(),
+                c.heap(),
+                List.of());
+        assertThat(DustHeat.of(sketch.plant().dusts()).open())
+                .contains("Flour are entered and do not count")
+                .doesNotContain("Enter");
+        sketch.card = c;
+        assertThat(DustHeat.of(sketch.plant().dusts()).open())
+                .startsWith("Enter \"mit\" and \"lit\"")
+                .doesNotContain("do not count");
     }
 
     /** The same card, nobody having said whether the dust is toxic. */
@@ -1156,7 +1195,7 @@ class HazardSheetTest {
             Finding finding = found(List.of(sheet), FindingCode.BAG_STATIC);
             Answer permitted = answer(List.of(sheet), "bag-permitted/REC");
             assertThat(permitted instanceof Answer.Unknown).isEqualTo(finding.unjudged());
-            assertThat(finding.unjudged()).isEqualTo(card == untested);
+            assertThat(finding.unjudged()).isEqualTo(card.equals(untested));
         }
     }
 

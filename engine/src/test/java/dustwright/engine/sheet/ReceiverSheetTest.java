@@ -270,8 +270,18 @@ class ReceiverSheetTest {
 
     @Test
     void a_tangential_inlet_takes_out_the_coarse_dust_by_estimate() {
-        List<Sheet> sheets = new EquipmentSketch().sheets();
-        assertThat(EquipmentSketch.value(sheets, "inlet-velocity").si()).isBetween(10.0, 30.0);
+        EquipmentSketch sketch = new EquipmentSketch();
+        sketch.slotHeight_m = 0.3;
+        List<Sheet> sheets = sketch.sheets();
+        assertThat(EquipmentSketch.value(sheets, "inlet-velocity").si()).isBetween(5.0, 30.0);
         assertThat(EquipmentSketch.value(sheets, "coarse-cut-flour").si()).isBetween(0.9, 1.0);
+    }
+
+    /** By hand: 1.8 m and half of 1.31 m of cone over an inlet 0.15 m high would be 16 turns, where cyclones make 5 to 10. */
+    @Test
+    void a_vessel_that_is_no_cyclone_gets_no_coarse_cut() {
+        assertThat(EquipmentSketch.answer(new EquipmentSketch().sheets(), "coarse-cut-flour"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, u -> assertThat(u.why()).contains("16 times", "5 to 10"));
     }
 }

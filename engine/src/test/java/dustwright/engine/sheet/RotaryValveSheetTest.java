@@ -13,9 +13,11 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Opening;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.TipSpeed;
 import dustwright.engine.quantity.Torque;
 import dustwright.engine.quantity.Volume;
 import dustwright.engine.receiver.HopperDust;
@@ -130,6 +132,9 @@ class RotaryValveSheetTest {
         Finding tip = EquipmentSketch.finding(fast, FindingCode.VALVE_TIP_SPEED).orElseThrow();
         assertThat(tip.fails()).isTrue();
         assertClose("tip", tip.value().si(), Math.PI * 0.25 * 1.5, 1e-12);
+        assertThat(List.of(tip.value(), tip.limit(), EquipmentSketch.value(fast, "tip-speed")))
+                .as("one kind of figure, one unit")
+                .allMatch(TipSpeed.class::isInstance);
         assertThat(EquipmentSketch.finding(fast, FindingCode.VALVE_CAPACITY)
                         .orElseThrow()
                         .unjudged())
@@ -178,6 +183,11 @@ class RotaryValveSheetTest {
                         b.torque(),
                         b.greatestDifference())));
         assertThat(holds(narrow, FindingCode.HOPPER_LEDGE)).isFalse();
+        Finding ledge =
+                EquipmentSketch.finding(narrow, FindingCode.HOPPER_LEDGE).orElseThrow();
+        assertThat(List.of(ledge.value(), ledge.limit(), EquipmentSketch.value(narrow, "throat")))
+                .as("one kind of figure, one unit")
+                .allMatch(Opening.class::isInstance);
     }
 
     @Test

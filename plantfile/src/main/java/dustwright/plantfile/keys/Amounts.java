@@ -119,6 +119,7 @@ final class Amounts {
     static final Amount SEPARATED = amount(Dimension.RATIO, "0 %", "99.9 %", "90 %");
     static final Amount DUST_TEMPERATURE = amount(Dimension.TEMPERATURE, "-40 degC", "300 degC", "60 degC");
     static final Amount TORQUE = amount(Dimension.TORQUE, "0.1 N.m", "100000 N.m", "120 N.m");
+    static final Amount ACROSS_CLOTH = amount(Dimension.PRESSURE_DIFFERENCE, "0.5 kPa", "120 kPa", "20 inH2O");
     static final Amount ACROSS = amount(Dimension.PRESSURE_DIFFERENCE, "1 kPa", "500 kPa", "70 kPa");
     static final Amount RUNNING_TIME = amount(Dimension.DURATION, "1 min", "2000 h", "8 h");
     static final Amount AIR_FLOW = new Amount(

@@ -59,7 +59,11 @@ final class OperationKeys {
             List.of(
                     Key.optional("electricity", ELECTRICITY, "Price of electrical energy."),
                     Key.optional("compressed air", AIR_COST, "Price of compressed air, by free air."),
-                    Key.optional("container", PIECE_COST, "Price of one bulk bag, or of emptying one drum."),
+                    Key.optional(
+                            "container",
+                            PIECE_COST,
+                            "Price of one bulk bag, or of emptying one drum where `drum` does not say that."),
+                    Key.optional("drum", PIECE_COST, "Price of emptying one drum, where bags cost otherwise."),
                     Key.optional("filter set", PIECE_COST, "Price of one set of filter elements, fitted."),
                     Key.optional("filter years", new Shape.Whole(1, 30), "Years a set of filter elements lasts."),
                     Key.optional("labour", LABOUR, "Cost of an hour of work."),

@@ -405,7 +405,9 @@ public final class PlantKeys {
                     Key.optional(
                             "cleaning interval",
                             new Shape.Sourced(RUNNING_TIME),
-                            "Least running time from one off-line cleaning of the filter to the next, while the tools keep `tool flow` and `inlet vacuum`."),
+                            "Least running time for which the cloth lasts from one off-line cleaning to the next, while the tools keep `tool flow` and `inlet"
+                                    + " vacuum` and the filter's drop stays below 10 inH2O (2.49 kPa), where the default sequence holds. That sequence cleans"
+                                    + " sooner of its own accord, by its clock and by the drop: the filter's sheet says when."),
                     Key.optional(
                             "hold-up",
                             new Shape.Sourced(RUNNING_TIME),
