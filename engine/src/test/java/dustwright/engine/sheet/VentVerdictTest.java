@@ -465,9 +465,9 @@ class VentVerdictTest {
                     .singleElement()
                     .satisfies(f -> assertThat(f.holds()).isTrue());
             assertThat(sheet.entries().stream().anyMatch(e -> e.id().startsWith("vent-governs")))
-                    .isEqualTo(sheet == inside);
+                    .isEqualTo(sheet.equals(inside));
             assertThat(sheet.entries().stream().anyMatch(e -> e.id().startsWith("vent-enough")))
-                    .isEqualTo(sheet == outside);
+                    .isEqualTo(sheet.equals(outside));
         }
     }
 
