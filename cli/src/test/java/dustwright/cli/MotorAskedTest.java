@@ -143,7 +143,8 @@ class MotorAskedTest {
     @Test
     void a_site_too_high_for_nameplates_names_the_power_a_motor_has_to_give_there() {
         Study high = study(with(with(HALL, "altitude: 200 m", "altitude: 3000 m"), "25 degC", "42 degC"));
-        assertThat(why(high, "motor-asked/P")).contains("up to 20 °C (68 °F) at this altitude of 3000 m (9843 ft)", "motor at site");
+        assertThat(why(high, "motor-asked/P"))
+                .contains("up to 20 °C (68 °F) at this altitude of 3000 m (9843 ft)", "motor at site");
         assertThat(figure(high, "rating-asked/P")).isGreaterThan(HORSEPOWER_W);
     }
 

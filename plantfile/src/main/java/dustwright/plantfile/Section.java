@@ -16,6 +16,12 @@ import java.util.Optional;
  * @param id id of the part this group describes or belongs to; empty for parts without one
  */
 record Section(Group group, String id, String path, Span span, Map<String, Object> values, Taken taken) {
+    /** By its path alone: the values of a section are many. */
+    @Override
+    public int hashCode() {
+        return path.hashCode();
+    }
+
     /** Place of this part, for assumptions and overrides. */
     Place place() {
         return new Place(group.place(), id);

@@ -30,6 +30,8 @@ final class TreeReader {
     /** A plant file nests six deep; this leaves room and keeps the stack small. */
     private static final int DEEPEST = 20;
 
+    private static final Last LAST = new Last();
+
     private final String beginning;
     private final Parser parser;
     private final Offsets offsets;
@@ -51,6 +53,10 @@ final class TreeReader {
 
     /** The tree of a file that begins as said, absent when the text is not a YAML mapping; faults are added to the list. */
     static Optional<Tree.Entries> read(String text, String beginning, Faults faults) {
+        Optional<Tree.Entries> known = LAST.of(text);
+        if (known.isPresent()) {
+            return known;
+        }
         try {
             TreeReader reader = new TreeReader(text, beginning);
             Optional<Tree> tree = reader.document();
@@ -59,6 +65,9 @@ final class TreeReader {
                 return Optional.empty();
             }
             if (tree.get() instanceof Tree.Entries top) {
+                if (reader.faults.isEmpty()) {
+                    LAST.keep(text, top);
+                }
                 return Optional.of(top);
             }
             Span span = tree.get().span();
@@ -80,6 +89,28 @@ final class TreeReader {
             faults.add(new Fault(0, 0, "", "not valid YAML: " + firstLine(e.getMessage()), "", Optional.empty()));
         }
         return Optional.empty();
+    }
+
+    /** The last texts without a fault with their trees, which nobody changes: an edit reads the text before and the text after several times. */
+    private static final class Last {
+        private static final int KEPT = 4;
+        private static final int LONGEST = 1_000_000;
+
+        private final Map<String, Tree.Entries> trees = new LinkedHashMap<>();
+
+        synchronized Optional<Tree.Entries> of(String text) {
+            return Optional.ofNullable(trees.get(text));
+        }
+
+        synchronized void keep(String text, Tree.Entries tree) {
+            if (text.length() > LONGEST) {
+                return;
+            }
+            trees.put(text, tree);
+            if (trees.size() > KEPT) {
+                trees.remove(trees.keySet().iterator().next());
+            }
+        }
     }
 
     private Optional<Tree> document() {
@@ -133,7 +164,7 @@ final class TreeReader {
             items.add(node(depth + 1));
         }
         Event end = parser.getEvent();
-        return new Tree.Items(items, start.isFlow(), span(start.getStartMark(), end.getEndMark()));
+        return new Tree.Items(List.copyOf(items), start.isFlow(), span(start.getStartMark(), end.getEndMark()));
     }
 
     private Tree entries(MappingStartEvent start, int depth) {

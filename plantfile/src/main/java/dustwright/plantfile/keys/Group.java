@@ -19,7 +19,12 @@ public record Group(String words, Place.Kind place, List<Key> keys, List<Choice>
 
     /** The key of this name. */
     public Optional<Key> key(String name) {
-        return keys.stream().filter(k -> k.name().equals(name)).findFirst();
+        for (Key key : keys) {
+            if (key.name().equals(name)) {
+                return Optional.of(key);
+            }
+        }
+        return Optional.empty();
     }
 
     /** All names, in the order of the reference. */
