@@ -106,7 +106,7 @@ class HazardsCommandTest {
                 "bakery | area class: \"unclassified, dusty indoor\", enclosure: 4X | area class: Class II Div 1, enclosure: \"12\" | Enclosure not for its area: panel | listed for the class, group and temperature",
                 "bakery | area class: \"unclassified, dusty indoor\", enclosure: 4X | area class: \"unclassified, dusty indoor\", enclosure: \"12\" | Enclosure not made for what reaches panel | Use an enclosure of the usual type for this exposure",
                 "bakery | inlet isolation: flap valve | inlet isolation: none | Flame can run back through a main from receiver REC | none: without it flame runs back to people who hold hoses",
-                "supplement | method: flameless venting | method: venting | No way out for an explosion in receiver REC | it would vent into the room",
+                "supplement | method: flameless venting | method: venting | No way out that does for an explosion in receiver REC | it would vent into the room",
                 "furniture | resistance: 1e6 ohm | resistance: 1e10 ohm | Charge does not get to ground through hose H2 | neither conductive nor dissipative"
             })
     void a_conflict_is_found_located_and_explained(

@@ -460,7 +460,9 @@ final class Checker {
         Optional<Quantity> value = section.find("value", Quantity.class);
         Optional<String> source = section.find("source", String.class);
         return value.isPresent() && source.isPresent()
-                ? new Stated(value.get(), new Source(source.get(), Confidence.ENTERED))
+                ? new Stated(
+                        value.get(),
+                        source.get().isBlank() ? Source.entered() : new Source(source.get(), Confidence.ENTERED))
                 : null;
     }
 

@@ -50,7 +50,7 @@ final class HazardBinder {
                 card.find("explodes like", String.class).map(PublishedDust::severity),
                 card.find("ignites like", String.class).map(PublishedDust::sensitivity),
                 card.find("like because", String.class),
-                card.find("report", String.class),
+                card.find("report", String.class).filter(report -> !report.isBlank()),
                 card.find("insulating", Boolean.class),
                 card.find("heap judged", String.class),
                 List.of());

@@ -226,7 +226,7 @@ public final class Wording {
             case DUST_NOT_NAMED -> "Inlets without a dust at";
             case DUST_CARD -> "Values missing of";
             case METAL_DRY -> "Light metal comes to the dry";
-            case EXPLOSION_PROTECTION -> "No way out for an explosion in";
+            case EXPLOSION_PROTECTION -> "No way out that does for an explosion in";
             case VENT_AREA -> "Explosion vent too small on";
             case INLET_ISOLATION -> "Flame can run back through a main from";
             case VALVE_ISOLATION -> "An explosion in the receiver reaches";

@@ -7,6 +7,7 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.receiver.ClothDust;
 import dustwright.engine.receiver.HopperDust;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -41,6 +42,34 @@ public record Dust(
         ClothDust onCloth,
         HopperDust inHopper,
         DustCard enteredCard) {
+
+    /** No id of a plant file holds a space. */
+    private static final String NOT_NAMED = "not named";
+
+    /** What comes in at inlets whose dust nobody has named: it may be anything. */
+    public static Dust notNamed(List<String> inlets) {
+        return new Dust(
+                NOT_NAMED,
+                "the dust of " + String.join(", ", inlets) + ", which nobody has named",
+                Optional.empty(),
+                new Velocity(0),
+                Source.ownReading("nobody has named it"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                LevelFriction.HINKLE,
+                Optional.empty(),
+                Optional.empty(),
+                ClothDust.UNKNOWN,
+                HopperDust.UNKNOWN,
+                DustCard.UNKNOWN);
+    }
+
+    /** Whether nobody has named it. */
+    public boolean isNotNamed() {
+        return id.equals(NOT_NAMED);
+    }
 
     /** Whether it is treated as combustible: unless "no" is stated and shown, and nothing else that is stated speaks against it. */
     public boolean burns() {

@@ -330,7 +330,8 @@ public enum FindingCode {
             "Way out for an explosion",
             "The receiver takes combustible dust and an explosion in it has no way out that does not hurt people.",
             "For a metal or toxic dust a specialist chooses. For another dust: set it outdoors with a vent, lead the vent outside by a duct, vent"
-                    + " it flameless, or suppress or contain the explosion."),
+                    + " it flameless, or suppress or contain the explosion. Where one of these is fitted: a stronger vessel, or a device made for this dust"
+                    + " that leaves less pressure."),
     VENT_AREA(
             "Explosion vent",
             "By at least one of the published methods that are asked the vent is smaller than this dust, or a weaker one within the method's"

@@ -2,6 +2,7 @@ package dustwright.engine.review;
 
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.hazard.Protection;
+import dustwright.engine.hazard.Protection.Method;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.sheet.Collecting;
@@ -73,7 +74,15 @@ final class StationLines {
                 .values(here.burning())
                 .checked(place, FindingCode.FILTER_STATIC)
                 .byDetector("fire", "no signal of fire or explosion stops producers and valve")
-                .toSee("nobody within reach of vent and fireball; fire plan and fire service know the dust");
+                .toSee(near() + "; fire plan and fire service know the dust");
+    }
+
+    private String near() {
+        return switch (stated().method().orElse(Method.NONE)) {
+            case FLAMELESS_VENTING -> "nobody within the distance that the listing of the flameless device names";
+            case SUPPRESSION, CONTAINMENT -> "nobody works beside the vessel longer than needed";
+            case VENTING, NONE -> "nobody within reach of vent and fireball";
+        };
     }
 
     private Line smoulders() {

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A station, or a point of held pressure where tubing leaves the plant file, with everything its tubing is joined to. Valves and flow are
@@ -58,6 +59,13 @@ public record Collecting(Place place, Optional<Station> station, List<Inlet> inl
                 plant.inlets().stream().filter(i -> joined.contains(i.id())).toList();
         Set<String> dusts = new HashSet<>();
         inlets.forEach(inlet -> inlet.dust().ifPresent(dusts::add));
+        List<Dust> named =
+                plant.dusts().stream().filter(d -> dusts.contains(d.id())).toList();
+        List<String> unnamed =
+                inlets.stream().filter(i -> i.dust().isEmpty()).map(Inlet::id).toList();
+        // beside a dust that burns an unnamed one is told once; where none does, it is the one that may
+        boolean mayBurn =
+                !unnamed.isEmpty() && !plant.dusts().isEmpty() && named.stream().noneMatch(Dust::burns);
         return new Collecting(
                 place,
                 station,
@@ -65,7 +73,10 @@ public record Collecting(Place place, Optional<Station> station, List<Inlet> inl
                 plant.runs().stream()
                         .filter(r -> joined.contains(r.from()) || joined.contains(r.to()))
                         .toList(),
-                plant.dusts().stream().filter(d -> dusts.contains(d.id())).toList());
+                mayBurn
+                        ? Stream.concat(named.stream(), Stream.of(Dust.notNamed(unnamed)))
+                                .toList()
+                        : named);
     }
 
     private static Set<String> joined(Plant plant, String start) {
@@ -155,7 +166,7 @@ public record Collecting(Place place, Optional<Station> station, List<Inlet> inl
             where.put(
                     dust,
                     inlets.stream()
-                            .filter(i -> i.dust().filter(dust.id()::equals).isPresent())
+                            .filter(i -> i.dust().map(dust.id()::equals).orElse(dust.isNotNamed()))
                             .map(Inlet::id)
                             .toList());
         }

@@ -166,7 +166,9 @@ final class DustCardSheet {
                     ? "no value counts"
                     : card.fromNowhere()
                             ? "nobody says to which sample: values are typed, and neither a source nor a report is named"
-                            : "other samples, as the source of each says; no test of this dust is named";
+                            : "of other samples, as far as is stated: "
+                                    + card.report().map(r -> "report " + r).orElse("the source of each")
+                                    + "; \"sample\" says no test of this dust";
         }
         return card.sample().words() + ": they show what is plausible and are no property of this dust; have it tested";
     }

@@ -4,6 +4,7 @@ import dustwright.engine.bagging.BulkBag;
 import dustwright.engine.finding.Source;
 import dustwright.engine.hazard.BagType;
 import dustwright.engine.hazard.Bonding;
+import dustwright.engine.hazard.ChargePath;
 import dustwright.engine.hazard.Protection;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
@@ -169,7 +170,20 @@ public final class EarthingList {
                             With.B);
                 });
         if (station.container().filter(c -> c.bag().isEmpty()).isPresent()) {
-            add("drum at " + station.id(), "inside and clamp ring to its ground clip", 1, Bonding.METAL_PART, With.B);
+            Optional<ChargePath.Material> material =
+                    station.container().orElseThrow().charge().material();
+            boolean insulates =
+                    material.filter(m -> m == ChargePath.Material.INSULATING).isPresent();
+            add(
+                    "drum at " + station.id(),
+                    insulates
+                            ? "insulating as stated: no measurement helps, another drum does"
+                            : "inside and clamp ring to its ground clip",
+                    1,
+                    insulates
+                            ? Bonding.METAL_PART
+                            : material.map(ChargePath.Material::limit).orElse(Bonding.METAL_PART),
+                    With.B);
             add("drum at " + station.id(), "ground clip to ground, drum in place", 1, Bonding.METAL_PART, With.A);
         }
         if (station.container().isPresent()) {

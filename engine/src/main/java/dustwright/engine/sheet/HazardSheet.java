@@ -128,7 +128,7 @@ final class HazardSheet {
     private void collected() {
         here.where()
                 .forEach((dust, inlets) -> writing.words(
-                        "collects-" + dust.id(),
+                        "collects-" + dust.id().replace(' ', '-'),
                         "Collects " + dust.name(),
                         "from " + String.join(", ", inlets),
                         List.of(),

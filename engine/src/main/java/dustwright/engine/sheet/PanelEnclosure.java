@@ -12,6 +12,7 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.tubing.Inlet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -147,6 +148,20 @@ final class PanelEnclosure {
                 said + (against.isEmpty() ? "" : ": " + against),
                 List.of(),
                 source);
+        List<String> unnamed = plant.dusts().isEmpty()
+                ? List.of()
+                : plant.inlets().stream()
+                        .filter(i -> i.dust().isEmpty())
+                        .map(Inlet::id)
+                        .toList();
+        if (against.isEmpty() && !unnamed.isEmpty()) {
+            notSaid(
+                    FindingCode.PANEL_AREA,
+                    source,
+                    "Enter \"dust\" of " + String.join(", ", unnamed)
+                            + ": what comes in there may be any dust, and the enclosure was found to do for the named ones alone.");
+            return;
+        }
         writing.none(
                 FindingCode.PANEL_AREA,
                 Place.Kind.PANEL,

@@ -164,6 +164,11 @@ final class ProtectionLines {
     /** A suppressed explosion still raises the pressure: the vessel's strength against what the maker says is left. */
     private void suppressed() {
         Optional<GaugePressure> left = stated.devices().protection().suppressed();
+        left.ifPresent(p -> writing.given(
+                "suppressed", "Pressure a suppressed explosion still comes to, as the device's maker states", p));
+        stated.reduced()
+                .ifPresent(
+                        p -> writing.given("stands", "Pressure the vessel stands, beside full vacuum, as stated", p));
         if (stated.reduced().isEmpty() || left.isEmpty()) {
             writing.notSaid(
                     FindingCode.EXPLOSION_PROTECTION,
@@ -181,7 +186,7 @@ final class ProtectionLines {
                 Sheet.ANY_SET,
                 Side.AT_LEAST,
                 stands,
-                new Limit<>(left.get(), clause(Method.SUPPRESSION)),
+                new Limit<>(left.get(), Source.entered()),
                 List.of(Writing.stated("p", "pressure the vessel stands", stands, Source.entered())));
     }
 

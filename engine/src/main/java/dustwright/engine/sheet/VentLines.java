@@ -181,7 +181,7 @@ final class VentLines {
                 "vent-more",
                 "Vent area that is asked, by " + say.by().words() + " for "
                         + say.dust().name(),
-                "more than the fitted one, and more than for any dust that the equation is published for: no figure. "
+                "more than the fitted one, which is too small even for a weaker dust at the edge of the range: no figure. "
                         + say.why().orElse(""),
                 List.of(),
                 say.by().source());
