@@ -232,6 +232,7 @@ final class AnswersTest {
                 1,
                 0,
                 0,
+                0,
                 3,
                 STUDY.plant().assumptions());
         assertThat(faults("rehearse", RehearsalJson.of(played))).isEmpty();

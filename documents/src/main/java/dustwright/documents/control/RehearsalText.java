@@ -95,12 +95,15 @@ public final class RehearsalText {
         BigDecimal begun = printed(played.begun_kg(), scale, places);
         BigDecimal came = printed(played.collected_kg(), scale, places);
         BigDecimal gone = printed(played.removed_kg(), scale, places);
+        BigDecimal spilt = printed(played.spilt_kg(), scale, places);
         UnaryOperator<String> unit = number -> number + " " + scale.symbol();
         return "Dust: " + unit.apply(begun.toPlainString()) + " lay there at the beginning and "
                 + unit.apply(came.toPlainString()) + " came in, together "
                 + unit.apply(begun.add(came).toPlainString()) + "; " + unit.apply(gone.toPlainString())
-                + " were taken away in containers, and the rest, "
-                + unit.apply(begun.add(came).subtract(gone).toPlainString())
+                + " were taken away in containers, "
+                + (spilt.signum() > 0 ? unit.apply(spilt.toPlainString()) + " ran over onto the floor, " : "")
+                + "and the rest, "
+                + unit.apply(begun.add(came).subtract(gone).subtract(spilt).toPlainString())
                 + ", lies there at the end in receiver, cloth and container.";
     }
 

@@ -37,6 +37,7 @@ final class People {
     /** What somebody is about to do, and the button for it. */
     enum Intention {
         LOCK_OUT("", "somebody comes, locks the valve out and looks for what is wrong"),
+        WAIT("", "somebody comes and sees what still stands: no RESET until it is put right"),
         RESET("reset", "somebody looks after the fault and presses RESET"),
         CHANGE("container_change", "somebody comes for the full container and presses CHANGE"),
         PLACED("container_placed", "an empty container hangs, IN PLACE is pressed"),
@@ -70,7 +71,7 @@ final class People {
         Optional<Intention> due = intention;
         changing =
                 due.equals(Optional.of(Intention.CHANGE)) || (changing && !due.equals(Optional.of(Intention.PLACED)));
-        lockedOut = lockedOut || due.equals(Optional.of(Intention.LOCK_OUT));
+        lockedOut = lockedOut || due.filter(d -> d.button.isEmpty()).isPresent();
         intention = Optional.empty();
         at_ms = Long.MAX_VALUE;
         return due;
@@ -80,11 +81,13 @@ final class People {
      * Looks at the lamps.
      *
      * @param inside whether something is wrong that is mended with hands in valve or hopper: nobody resets or starts until it is
+     * @param stands whether something still stands that whoever comes sees: nobody resets until it is put right
      */
-    void look(Controller controller, boolean work, boolean inside, long now_ms) {
-        lockedOut = lockedOut && inside;
-        Optional<Intention> wish =
-                wish(controller, work, inside).filter(w -> w.button.isEmpty() || buttons.contains(w.button));
+    void look(Controller controller, boolean work, boolean inside, boolean stands, long now_ms) {
+        lockedOut = lockedOut && (inside || stands);
+        Optional<Intention> wish = wish(controller, work, inside)
+                .map(w -> w == Intention.RESET && stands ? Intention.WAIT : w)
+                .filter(w -> w.button.isEmpty() || buttons.contains(w.button));
         if (!wish.equals(intention)) {
             intention = wish;
             at_ms = wish.map(w -> now_ms + wait_ms(w)).orElse(Long.MAX_VALUE);
@@ -118,7 +121,7 @@ final class People {
 
     private long wait_ms(Intention wish) {
         return switch (wish) {
-            case LOCK_OUT, RESET, CHANGE -> between(answering.least_s(), answering.greatest_s());
+            case LOCK_OUT, WAIT, RESET, CHANGE -> between(answering.least_s(), answering.greatest_s());
             case PLACED -> Math.round(1000 * change_s);
             case RESUME, BEGIN -> between(20, 60);
             case END -> between(10, 30);

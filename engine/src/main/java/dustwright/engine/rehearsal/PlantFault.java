@@ -57,6 +57,16 @@ public enum PlantFault {
         return this == HOPPER_BRIDGED || this == CHAIN_BROKEN || this == ROTOR_JAMMED;
     }
 
+    /** Whether whoever comes sees that it still stands, so that RESET would be in vain: it is put right first. */
+    boolean standsUntilMended() {
+        return this == FIRE_SIGNAL
+                || this == PRODUCER_OVERLOAD
+                || this == FILTER_TORN
+                || this == RECEIVER_PROBE_CAKED
+                || this == EMERGENCY_STOP
+                || this == GUARD_OPEN;
+    }
+
     /** What a script calls it. */
     public String id() {
         return id;

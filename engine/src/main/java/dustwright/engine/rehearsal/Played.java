@@ -14,6 +14,7 @@ import java.util.List;
  * @param begun_kg dust that was there when it began, in receiver, cloth and container [kg]
  * @param collected_kg dust that came in [kg]
  * @param removed_kg dust taken away in containers [kg]
+ * @param spilt_kg dust that ran over a container that holds no more, onto the floor [kg]
  * @param imbalance_kg what is there in the end and was taken away, less what was there and came in: nothing but rounding [kg]
  * @param scans scans that the controller carried out; those in which nothing could change were left out
  */
@@ -29,6 +30,7 @@ public record Played(
         double begun_kg,
         double collected_kg,
         double removed_kg,
+        double spilt_kg,
         double imbalance_kg,
         long scans,
         List<Assumption> assumptions) {
@@ -133,7 +135,7 @@ public record Played(
 
     /** Dust that is there when it ends, in receiver, cloth and container [kg]. */
     public double left_kg() {
-        return begun_kg + collected_kg - removed_kg + imbalance_kg;
+        return begun_kg + collected_kg - removed_kg - spilt_kg + imbalance_kg;
     }
 
     /** Whether everything that must be so was so. */

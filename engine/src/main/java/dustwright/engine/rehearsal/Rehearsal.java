@@ -179,7 +179,7 @@ public final class Rehearsal {
                 plant.newContainer();
                 recorder.amounts(now_ms, plant);
             }
-            if (i == People.Intention.LOCK_OUT) {
+            if (i.button.isEmpty()) {
                 soon();
             } else {
                 hold(i.button);
@@ -267,7 +267,7 @@ public final class Rehearsal {
             if (controller.changed()) {
                 recorder.scanned(now_ms);
             }
-            people.ifPresent(p -> p.look(controller, work, inside(), now_ms));
+            people.ifPresent(p -> p.look(controller, work, inside(), stands(), now_ms));
             trainee.ifPresent(t -> t.look(controller, work, inside(), now_ms));
         }
         scanned_ms = now_ms;
@@ -287,6 +287,10 @@ public final class Rehearsal {
 
     private boolean inside() {
         return plant.faults.stream().anyMatch(PlantFault::isMendedByHand);
+    }
+
+    private boolean stands() {
+        return plant.faults.stream().anyMatch(PlantFault::standsUntilMended);
     }
 
     /** What the outputs drive. */
@@ -387,6 +391,7 @@ public final class Rehearsal {
                 begun_kg,
                 plant.collected_kg,
                 plant.removed_kg,
+                plant.spilt_kg,
                 plant.held_kg() - begun_kg,
                 scans,
                 model.assumptions());

@@ -27,7 +27,7 @@ final class StationPhysics {
     private static final double PULSES_FREE_THE_CLOTH_s = 20;
     /** Share of a wet cake that pulses do not free. */
     private static final double WET_STAYS = 0.8;
-    /** Share of a container beyond its full level at which dust spills. */
+    /** Share of a container beyond its full level at which dust spills: it holds no more. */
     static final double SPILLS = 1.1;
     /** Share of the receiver beyond its high level at which dust reaches the filter and no more is taken in. */
     static final double FILTER_REACHED = 1.3;
@@ -50,6 +50,9 @@ final class StationPhysics {
     double container_kg;
     double collected_kg;
     double removed_kg;
+    /** Ran over the container onto the floor. */
+    double spilt_kg;
+
     double air_bar = AIR_bar;
     double rise_K;
     boolean receiverCovered;
@@ -276,7 +279,9 @@ final class StationPhysics {
                 pulses ? Math.min(stays_PaSPerM, cake_PaSPerM) : 0, cake_PaSPerM + cakeRate_PaSPerMS() * time_s);
         cloth_kg += in * model.toCloth() - fell;
         receiver_kg = Math.max(0, receiver_kg + arrived - out);
-        container_kg += out;
+        double over = Math.max(0, container_kg + out - SPILLS * full_kg());
+        container_kg = over > 0 ? SPILLS * full_kg() : container_kg + out;
+        spilt_kg += over;
         air_bar = Math.min(AIR_bar, Math.max(0, air_bar + air));
         rise_K = end_K + (rise_K - end_K) * Math.exp(-time_s / WARM_UP_s);
         now_ms = to_ms;
@@ -325,6 +330,6 @@ final class StationPhysics {
 
     /** What is there or was taken away less what came in [kg]: always what was there when it began, but for rounding. */
     double held_kg() {
-        return receiver_kg + cloth_kg + container_kg + removed_kg - collected_kg;
+        return receiver_kg + cloth_kg + container_kg + removed_kg + spilt_kg - collected_kg;
     }
 }

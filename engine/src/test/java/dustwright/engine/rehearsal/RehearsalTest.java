@@ -152,7 +152,7 @@ class RehearsalTest {
                         new Script.Act.Mended(2900, fault)));
 
         assertThat(played.moments())
-                .filteredOn(m -> m.who() == Played.Who.MESSAGE && m.at_ms() > 300_000)
+                .filteredOn(m -> m.who() == Played.Who.MESSAGE && m.at_ms() >= 300_000)
                 .anySatisfy(m -> assertThat(m.words()).startsWith(message));
     }
 
@@ -201,6 +201,35 @@ class RehearsalTest {
 
         assertThat(played.moments()).anySatisfy(m -> assertThat(m.words()).isEqualTo("the container overflows"));
         assertThat(played.moments()).noneSatisfy(m -> assertThat(m.words()).startsWith("BAG HIGH LEVEL"));
+        assertThat(played.spilt_kg())
+                .as("what a bag does not hold is on the floor")
+                .isPositive();
+        assertThat(played.traces())
+                .filteredOn(t -> t.quantity() == Played.Amount.CONTAINER)
+                .flatExtracting(Played.Trace::points)
+                .allSatisfy(p -> assertThat(p.value()).isLessThanOrEqualTo(1.1 * FULL_kg * (1 + 1e-12)));
+        assertThat(played.removed_kg() + played.spilt_kg() + played.left_kg())
+                .isEqualTo(played.begun_kg() + played.collected_kg(), within(1e-8));
+    }
+
+    /** A fire signal that stands is not reset away: whoever comes waits until it is put right, then resets once. */
+    @Test
+    void nobody_presses_RESET_against_a_signal_that_stands() {
+        Played played = Rehearsal.play(
+                SEQUENCE,
+                STATION,
+                script(
+                        3600,
+                        1,
+                        users(10, true),
+                        new Script.Act.Breaks(300, PlantFault.FIRE_SIGNAL),
+                        new Script.Act.Mended(2700, PlantFault.FIRE_SIGNAL)));
+        assertThat(played.moments())
+                .filteredOn(m -> m.words().endsWith("presses RESET"))
+                .extracting(Played.Moment::at_ms)
+                .hasSize(1)
+                .allSatisfy(at -> assertThat(at).isGreaterThan(2_700_000));
+        assertThat(played.moments()).anySatisfy(m -> assertThat(m.words()).contains("no RESET until it is put right"));
     }
 
     /** Who reads that START does nothing yet waits; the air comes back, then somebody starts. */
