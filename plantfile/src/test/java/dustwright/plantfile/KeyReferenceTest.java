@@ -3,6 +3,7 @@ package dustwright.plantfile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dustwright.plantfile.keys.CatalogueKeys;
+import dustwright.plantfile.keys.SequenceKeys;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +33,16 @@ class KeyReferenceTest {
     void the_page_of_the_catalogue_shows_its_declared_keys() throws IOException {
         Path page = PAGE.resolveSibling("catalogue.md");
         String expected = part(Files.readString(page), "keys", KeyReference.markdown(CatalogueKeys.TOP));
+        if (Boolean.getBoolean("dustwright.update")) {
+            Files.writeString(page, expected);
+        }
+        assertThat(Files.readString(page)).isEqualTo(expected);
+    }
+
+    @Test
+    void the_page_of_sequence_files_shows_their_declared_keys() throws IOException {
+        Path page = PAGE.resolveSibling("sequence-file.md");
+        String expected = part(Files.readString(page), "keys", KeyReference.markdown(SequenceKeys.TOP));
         if (Boolean.getBoolean("dustwright.update")) {
             Files.writeString(page, expected);
         }
