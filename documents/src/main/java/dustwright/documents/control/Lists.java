@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 public final class Lists {
     private static final String DEMANDS =
             "Contacts: tags behind the cause. Within: longest time from what brings it about until the outputs follow, two scans included, without the travel of devices. off, open, shut, no: at once, whatever the step says. limit: may run unloaded until its limit. run-on: turns on until its time is"
-                    + " out. turns: keeps turning. Empty: no demand. Outputs no cause speaks of have no column. Steps and times are not in this matrix.";
+                    + " out. turns: keeps turning. Empty: no demand. Released by: what makes the message go once its cause is gone and, where it ended vacuuming, what brings vacuuming back. Outputs no cause speaks of have no column. Steps and times are not in this matrix.";
     private static final String STRICTEST =
             "Each output takes the strictest demand of the causes that are present; the message line shows both, the upper one first.";
 
@@ -128,6 +128,7 @@ public final class Lists {
 
     /** Alarms with cause, consequence and response; a message nobody has to act on is a status and no alarm. */
     public static Rows alarms(Sequence sequence) {
+        ReleasedBy released = ReleasedBy.of(sequence);
         List<List<String>> rows = new ArrayList<>();
         for (Sequence.Cause c : sequence.causes()) {
             rows.add(List.of(
@@ -139,11 +140,11 @@ public final class Lists {
                     Narrative.when(sequence, c.when()),
                     c.consequence(),
                     c.response(),
-                    ReleasedBy.words(sequence, c)));
+                    released.words(c)));
         }
         return new Rows(
                 "Alarms",
-                "A message nobody has to act on is a status and no alarm.",
+                "A message nobody has to act on is a status and no alarm. Cleared by: what makes the message go once its cause is gone and, where it ended vacuuming, what brings vacuuming back, as tried on the model.",
                 List.of("Message", "Priority", "Time to respond", "Set when", "Consequence", "Response", "Cleared by"),
                 rows);
     }
@@ -163,6 +164,7 @@ public final class Lists {
         Map<String, String> within = Times.reactions(sequence).stream()
                 .collect(Collectors.toMap(Times.Reaction::message, r -> seconds(tenths(r.time_s()))));
         head.addAll(List.of("Latched", "Released by"));
+        ReleasedBy released = ReleasedBy.of(sequence);
         List<List<String>> rows = new ArrayList<>();
         for (Sequence.Cause c : sequence.causes()) {
             List<String> row = new ArrayList<>(List.of(
@@ -172,15 +174,15 @@ public final class Lists {
                     within.getOrDefault(c.message(), "")));
             demanded(sequence).forEach(o -> row.add(c.demands().getOrDefault(o.name(), "")));
             row.add(c.latched() ? "yes" : "");
-            row.add(ReleasedBy.words(sequence, c));
+            row.add(released.words(c));
             rows.add(row);
         }
         return new Rows("Causes and effects", DEMANDS, head, rows);
     }
 
-    /** Tags of the contacts a cause comes from, by way of rules too. */
+    /** Tags of the contacts that bring a cause about, by way of rules too. */
     private static String contacts(Sequence sequence, Sequence.Cause cause) {
-        return sequence.contactsBehind(cause).stream().map(Sequence.Input::tag).collect(Collectors.joining(", "));
+        return sequence.broughtAboutBy(cause).stream().map(Sequence.Input::tag).collect(Collectors.joining(", "));
     }
 
     static double tenths(double time_s) {

@@ -18,18 +18,25 @@ public final class Narrative {
     private final Sequence sequence;
     private final Map<String, String> said = new LinkedHashMap<>();
     private final Map<String, String> opposite = new LinkedHashMap<>();
+    private final boolean tags;
 
-    private Narrative(Sequence sequence) {
+    /**
+     * Words for a sequence.
+     *
+     * @param tags whether contacts and outputs bear theirs, as they must where no list stands beside
+     */
+    private Narrative(Sequence sequence, boolean tags) {
         this.sequence = sequence;
-        sequence.inputs().forEach(i -> said.put(i.name(), i.words() + ": " + i.good()));
+        this.tags = tags;
+        sequence.inputs().forEach(i -> said.put(i.name(), tagged(i.words(), i.tag()) + ": " + i.good()));
         sequence.buttons().forEach(b -> said.put("press_" + b.name(), b.words() + " is pressed"));
         sequence.buttons().stream().filter(Sequence.Button::opensWhenPressed).forEach(b -> {
             said.put("down_" + b.name(), b.words() + " is down, or its wire is broken");
             opposite.put("down_" + b.name(), b.words() + " is not down");
         });
-        sequence.inputs().forEach(i -> opposite.put(i.name(), i.words() + ": " + i.bad()));
-        sequence.outputs().forEach(o -> said.put(o.name(), o.words() + ": " + o.on()));
-        sequence.outputs().forEach(o -> opposite.put(o.name(), o.words() + ": " + o.off()));
+        sequence.inputs().forEach(i -> opposite.put(i.name(), tagged(i.words(), i.tag()) + ": " + i.bad()));
+        sequence.outputs().forEach(o -> said.put(o.name(), tagged(o.words(), o.tag()) + ": " + o.on()));
+        sequence.outputs().forEach(o -> opposite.put(o.name(), tagged(o.words(), o.tag()) + ": " + o.off()));
         sequence.rules().forEach(r -> said.put(r.name(), r.words()));
         sequence.rules().forEach(r -> opposite.put(r.name(), not(r.words())));
         sequence.lamps().forEach(l -> said.put(l.name(), "lamp " + l.words() + " is lit"));
@@ -56,12 +63,15 @@ public final class Narrative {
 
     /** The parts in their order. */
     public static List<Part> of(Sequence sequence) {
-        Narrative narrative = new Narrative(sequence);
+        Narrative narrative = new Narrative(sequence, true);
+        ReleasedBy released = ReleasedBy.of(sequence);
         return List.of(
                 new Part("Steps", sequence.steps().stream().map(narrative::step).toList()),
                 new Part(
                         "Causes",
-                        sequence.causes().stream().map(narrative::cause).toList()),
+                        sequence.causes().stream()
+                                .map(c -> narrative.cause(c, released))
+                                .toList()),
                 new Part(
                         "Signals with a memory or a time",
                         sequence.rules().stream().map(narrative::rule).toList()),
@@ -83,9 +93,9 @@ public final class Narrative {
         return new Entry(capital(spaced(step.name())), lines);
     }
 
-    private Entry cause(Sequence.Cause cause) {
+    private Entry cause(Sequence.Cause cause, ReleasedBy released) {
         String demands = cause.demands().entrySet().stream()
-                .map(d -> sequence.output(d.getKey()).words() + ": " + d.getValue())
+                .map(d -> tagged(sequence.output(d.getKey())) + ": " + d.getValue())
                 .collect(Collectors.joining(", "));
         return new Entry(
                 cause.message(),
@@ -94,15 +104,16 @@ public final class Narrative {
                                 + (demands.isEmpty()
                                         ? "It demands nothing of the outputs. "
                                         : "It demands: " + demands + ". ")
-                                + (cause.latched()
-                                        ? "Latched until RESET is pressed while it is absent."
-                                        : released(cause)),
+                                + released.sentence(cause),
                         "If nobody acts: " + cause.consequence() + ". The operator: " + cause.response() + "."));
     }
 
-    private String released(Sequence.Cause cause) {
-        String by = ReleasedBy.words(sequence, cause);
-        return by.equals("by itself") ? "It goes with its cause." : "It stays until " + by + " is pressed.";
+    private String tagged(Sequence.Output output) {
+        return tagged(output.words(), output.tag());
+    }
+
+    private String tagged(String words, String tag) {
+        return tags ? words + " " + tag : words;
     }
 
     private Entry rule(Sequence.Rule rule) {
@@ -142,24 +153,24 @@ public final class Narrative {
 
     private Entry lamp(Sequence.Lamp lamp) {
         return new Entry(
-                lamp.words(),
+                tagged(lamp.words(), lamp.tag()),
                 List.of(capital(lamp.colour()) + (lamp.flashes() ? ", flashing" : "") + "; lit when "
                         + when(lamp.when()) + "."));
     }
 
     private String driven(List<String> outputs) {
         return outputs.stream()
-                .map(o -> sequence.output(o).words() + ": " + sequence.output(o).on())
+                .map(o -> tagged(sequence.output(o)) + ": " + sequence.output(o).on())
                 .collect(Collectors.joining(", "));
     }
 
     private String names(List<String> outputs) {
-        return outputs.stream().map(o -> sequence.output(o).words()).collect(Collectors.joining(", "));
+        return outputs.stream().map(o -> tagged(sequence.output(o))).collect(Collectors.joining(", "));
     }
 
-    /** A condition in words, as it stands after "when". */
+    /** A condition in words, as it stands after "when", without tags. */
     public static String when(Sequence sequence, Expr condition) {
-        return new Narrative(sequence).when(condition);
+        return new Narrative(sequence, false).when(condition);
     }
 
     /** Two things are joined; more are listed. */

@@ -143,22 +143,19 @@ public final class ControlReport {
                 Table.words("Seen"));
         int number = 1;
         for (ShopTest.Act act : test.acts()) {
-            if (!isNothingToDo(act)) {
-                table.row(
-                        String.valueOf(number++),
-                        act.scan().happens().isEmpty()
-                                ? "wait"
-                                : String.join("; ", act.scan().happens())
-                                        .replace(" is pressed and held", " is pressed"),
-                        spaced(act.scan().step()),
-                        act.scan().changes().isEmpty()
-                                ? "no change"
-                                : String.join(", ", act.scan().changes()),
-                        act.takes()
-                                .map(x -> String.valueOf(StateDiagram.number(ways, x.from(), x.to())))
-                                .orElse(""),
-                        "☐");
-            }
+            table.row(
+                    String.valueOf(number++),
+                    act.scan().happens().isEmpty()
+                            ? "wait"
+                            : String.join("; ", act.scan().happens()),
+                    spaced(act.scan().step()),
+                    act.scan().changes().isEmpty()
+                            ? "no change"
+                            : String.join(", ", act.scan().changes()),
+                    act.takes().stream()
+                            .map(x -> String.valueOf(StateDiagram.number(ways, x.from(), x.to())))
+                            .collect(Collectors.joining(", ")),
+                    "☐");
         }
         Element section = paged(Element.of("section"))
                 .add(
@@ -166,14 +163,16 @@ public final class ControlReport {
                         Element.of("p")
                                 .text(
                                         "One walk that takes every way between steps at least once, and one that has several conditions by each of them alone; presses START while each thing stands against it;"
-                                                + " brings about every message, every trip while a producer runs, what holds or waits while users vacuum and while filters are pulsed, every supervision, every limit and every lamp; makes every"
-                                                + " contact bad once and takes the power away while users vacuum. The nearest not yet done comes next."),
+                                                + " brings about every message but those named below, every trip while a producer runs, what holds or waits while users vacuum and while filters are pulsed, every supervision, every limit and every lamp; makes every"
+                                                + " contact bad once, presses START and RESET while STOP is down and takes the power away while users vacuum. The nearest not yet done comes next."),
                         Element.of("p")
                                 .text(
                                         "Where a time is out, wait for it with everything else left as the line says; a contact with a filter stays bad for"
-                                                + " the filter. What is bad in one line is made good again before the next, a button is let go before it is"
-                                                + " pressed again, dust on a probe stays until a line takes it away. What stands before \"then\" is done and waited for first. See: what has changed a moment after, when"
-                                                + " contacts have followed. Way: number in the diagram of steps. Set counts (starts per hour, own returns) so"
+                                                + " the filter, and every contact a line makes bad until the line is ticked. It is made good again before the next, a button is let go at once where the line does not hold it,"
+                                                + " dust on a probe stays until a line takes it away. What stands before \"then\" is done and waited for first; what stands after \"at once\" is prepared and done without a pause, as soon as what stands before it is there. Whoever sets contacts by hand lets them follow: vent and"
+                                                + " vacuum switches at once, the motion switch, and a drive's contact for its speed, a second and a half after what they watch is driven. See: what has changed since the line before, a second after the step is there, the time out or the button let go,"
+                                                + " with the contacts still as the line says; lines are told as they go without a pause in between. Where somebody pauses, what ends by a time alone (the producer's rest, the receiver probe"
+                                                + " clear) ends lines earlier. Way: number in the diagram of steps. Set counts (starts per hour, own returns) so"
                                                 + " high that they do not fill, and back afterwards."),
                         table.element("shop-test"));
         section.add(Element.of("p")
@@ -230,13 +229,5 @@ public final class ControlReport {
                 .flatMap(s -> s)
                 .findFirst()
                 .orElse(spaced(name));
-    }
-
-    /** Letting a button go changes nothing by itself, nor does a moment that passes: both are said once for all lines. */
-    private static boolean isNothingToDo(ShopTest.Act act) {
-        List<String> happens = act.scan().happens();
-        return act.takes().isEmpty()
-                && act.scan().changes().isEmpty()
-                && (happens.isEmpty() || (happens.size() == 1 && happens.get(0).endsWith(" is let go")));
     }
 }

@@ -140,6 +140,23 @@ public final class Controller {
         return values[placeOf(name)];
     }
 
+    /** Another controller in the same state. */
+    Controller copy() {
+        Controller copy = new Controller(sequence);
+        copy.values = values.clone();
+        copy.changed = changed;
+        copy.firstScan = firstScan;
+        for (int line = 0; line < lines.size(); line++) {
+            copy.lines.get(line).remember(lines.get(line));
+        }
+        return copy;
+    }
+
+    /** Whether the scan has a signal of this name. */
+    boolean has(String name) {
+        return places.containsKey(name);
+    }
+
     /** The step after the last scan. */
     public String step() {
         return sequence.steps().stream()

@@ -416,24 +416,26 @@ final class DefaultCauses extends Fitted {
 
     private static List<Cause> blocked(Map<String, String> producer) {
         List<Cause> causes = new ArrayList<>();
-        causes.add(new Cause(
-                "blocked",
-                Expr.of("blocked_long"),
-                producer,
-                true,
-                Priority.HIGH,
-                "RECEIVER BLOCKED",
-                "dust reaches the filters",
-                "look for a plugged valve, bridged material or a failed valve drive; RESET, START"));
-        causes.add(new Cause(
-                "high_too_often",
-                Expr.of("receiver_high and returns_used"),
-                producer,
-                true,
-                Priority.MEDIUM,
-                "RECEIVER HIGH TOO OFTEN",
-                "dust arrives faster than it is discharged, or sticks",
-                "look for a plugged valve, bridged material or a failed valve drive; RESET, START"));
+        causes.add(
+                new Cause(
+                        "blocked",
+                        Expr.of("blocked_long"),
+                        producer,
+                        true,
+                        Priority.HIGH,
+                        "RECEIVER BLOCKED",
+                        "dust reaches the filters",
+                        "look whether the probe is caked, then for a plugged valve, bridged material or a failed valve drive; RESET, START"));
+        causes.add(
+                new Cause(
+                        "high_too_often",
+                        Expr.of("receiver_high and returns_used"),
+                        producer,
+                        true,
+                        Priority.MEDIUM,
+                        "RECEIVER HIGH TOO OFTEN",
+                        "dust arrives faster than it is discharged, or sticks",
+                        "look whether the probe is caked, then for a plugged valve, bridged material or a failed valve drive; RESET, START"));
         return causes;
     }
 

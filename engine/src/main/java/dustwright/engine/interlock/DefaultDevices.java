@@ -257,8 +257,8 @@ final class DefaultDevices extends Fitted {
         return List.of(
                 new Timer("proving", gates() ? 15 : 5, 3, 30, "time for the " + turner() + " to be seen turning"),
                 gates()
-                        ? new Timer("no_motion", 20, 4, 60, "gates not cycled while driven; about 2.5 cycles")
-                        : new Timer("no_motion", 8, 4, 20, "rotor standing while driven; about 2.5 turns"),
+                        ? new Timer("no_motion", 20, 4, 30, "gates not cycled while driven; about 2.5 cycles")
+                        : new Timer("no_motion", 8, 4, 30, "rotor standing while driven; about 2.5 turns"),
                 new Timer("undriven", 3, 1, 10, turner() + " turning while not driven"),
                 new Timer("receiver_on", gates() ? 1 : 3, 1, 5, "receiver probe covered"),
                 new Timer("receiver_off", 15, 5, 60, "receiver probe clear again"),

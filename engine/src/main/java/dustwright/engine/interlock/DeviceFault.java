@@ -249,10 +249,10 @@ public record DeviceFault(String id, String words, String target, String is, Str
         return List.copyOf(faults);
     }
 
-    /** Messages that come of a contact, itself or by way of rules. */
+    /** Messages that come of a contact that is bad, itself or by way of rules. */
     private static String seen(Sequence sequence, Sequence.Input contact) {
         String messages = sequence.causes().stream()
-                .filter(c -> sequence.contactsBehind(c).contains(contact))
+                .filter(c -> sequence.broughtAboutBy(c).contains(contact))
                 .map(Sequence.Cause::message)
                 .collect(Collectors.joining("; "));
         return messages.isEmpty() ? "no message tells" : "seen as this without a reason: " + messages;

@@ -38,7 +38,9 @@ public final class Promela {
         lines.forEach(l -> scratch.add(l.name()));
         scratch.removeAll(remembered);
         text.append(
-                "/* One process: what happens, then one scan. Made for SPIN 6.5; check with: spin -a, cc -DSAFETY, pan. It judges this"
+                "/* One process: what happens, then one scan. Made for SPIN 6.5; check with: spin -a model.pml; cc -O2 -DSAFETY -DNOREDUCE"
+                        + " -DVECTORSZ=4096 -DMEMLIM=3000 -o pan pan.c; ./pan -m4000000 -n. Memory in MB, depth in steps: where pan says max search depth too small, out of memory or VECTORSZ too small the search was cut off, and"
+                        + " errors: 0 says nothing; then raise it. It judges this"
                         + " model, not the plant, its wiring or a person: local code, the authority having jurisdiction and a licensed engineer"
                         + " decide. */\n");
         remembered.forEach(

@@ -12,6 +12,9 @@ abstract class ScanLine {
 
     void forget() {}
 
+    /** Takes over what the same line of another controller keeps. */
+    void remember(ScanLine same) {}
+
     /** Time for which it stays as it is while what it reads stays as it is [ms]. */
     long quiet_ms(boolean[] values) {
         return Long.MAX_VALUE;
@@ -75,6 +78,12 @@ abstract class ScanLine {
         }
 
         @Override
+        void remember(ScanLine same) {
+            counted_ms = ((Timing) same).counted_ms;
+            ran = ((Timing) same).ran;
+        }
+
+        @Override
         long quiet_ms(boolean[] values) {
             return ran && counted_ms < time_ms ? time_ms - counted_ms : Long.MAX_VALUE;
         }
@@ -106,6 +115,11 @@ abstract class ScanLine {
         @Override
         void forget() {
             counted = 0;
+        }
+
+        @Override
+        void remember(ScanLine same) {
+            counted = ((Counting) same).counted;
         }
 
         @Override

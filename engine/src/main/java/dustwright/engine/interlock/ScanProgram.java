@@ -80,7 +80,7 @@ public record ScanProgram(List<Statement> read, List<Statement> decide, Set<Stri
         return new Writer(sequence, groups).write();
     }
 
-    /** Names that rules, causes, outputs or exits ask for. */
+    /** Names that rules, causes, outputs, exits or lamps ask for. */
     private static Set<String> asked(Sequence sequence) {
         Set<String> asked = new LinkedHashSet<>();
         conditions(sequence).forEach(c -> asked.addAll(c.names()));
@@ -94,7 +94,8 @@ public record ScanProgram(List<Statement> read, List<Statement> decide, Set<Stri
                         sequence.outputs().stream().map(Sequence.Output::offWhen),
                         sequence.steps().stream()
                                 .flatMap(s -> s.exits().stream())
-                                .map(Sequence.Exit::when))
+                                .map(Sequence.Exit::when),
+                        sequence.lamps().stream().map(Sequence.Lamp::when))
                 .flatMap(s -> s);
     }
 

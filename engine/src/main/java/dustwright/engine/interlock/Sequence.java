@@ -187,9 +187,10 @@ public record Sequence(
         return steps.stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
     }
 
-    /** The contacts a cause comes from, itself or by way of the rules that set what it names. */
-    public List<Input> contactsBehind(Cause cause) {
-        return contactsBehind(cause.when());
+    /** The contacts that bring a cause about: by being bad, or, where they only show what the plant does, by showing it. */
+    public List<Input> broughtAboutBy(Cause cause) {
+        Set<String> names = new Bringing(this).contacts(cause.when());
+        return inputs.stream().filter(i -> names.contains(i.name())).toList();
     }
 
     /** The contacts a condition comes from, itself or by way of the rules that set what it names. */

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /**
  * One walk through a sequence for the test of the finished panel: it takes every way between steps, by each of its conditions alone, brings about every cause (trips while a producer runs, what holds or waits while users vacuum and while filters
  * are pulsed), every lamp, every supervision and limit running out and every START that is refused, makes every contact bad and takes the power away while users vacuum, each at least once. From where the walk stands the shortest way to anything not yet done is added, until all is done; so it is short, though not proven to be the shortest
- * of all. Times end in their order ({@link InTime}), so that the walk can be done with a watch.
+ * of all. Times end in their order ({@link InTime}), so that the walk can be done with a watch; what is then seen line by line is what a watch shows ({@link ShopTestByTheWatch}).
  *
  * @param acts what is done and what must be seen
  * @param notTaken exits that cannot be taken in that way
@@ -22,6 +22,9 @@ import java.util.stream.Stream;
 public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen) {
     /** What is not found among so many states is called not to be had. */
     private static final int FAR = 60_000;
+
+    /** No count is full so soon. */
+    private static final int MANY = 10_000;
 
     /** Between a cause and the step it is tried in. */
     private static final String WHILE = "_while_";
@@ -40,7 +43,12 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
     public static final String BY = " by ";
 
     /** Dust falls before the filters were pulsed to the last round. */
-    private static final String CUT_SHORT = "cut_short";
+    static final String CUT_SHORT = "cut_short";
+
+    private static final String LET_GO = " is let go";
+
+    /** Before what follows the doing before it without a pause. */
+    public static final String AT_ONCE = "at once ";
 
     public ShopTest {
         acts = List.copyOf(acts);
@@ -49,15 +57,34 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
     }
 
     /**
-     * One act.
+     * One line.
      *
      * @param scan what happens in it and what must change
-     * @param takes the exit it takes; none when it prepares one
-     * @param moves names of what happens, as the search calls it
+     * @param takes the exits it takes, in their order; none when it prepares one
+     * @param doings what is done, one thing at once after the other
      */
-    public record Act(Story.Scan scan, Optional<Exit> takes, List<String> moves) {
+    public record Act(Story.Scan scan, List<Exit> takes, List<Doing> doings) {
         public Act {
+            takes = List.copyOf(takes);
+            doings = List.copyOf(doings);
+        }
+    }
+
+    /**
+     * What is done at one moment.
+     *
+     * @param moves names of what happens, as the search calls it
+     * @param step the step it leads to or stays in
+     */
+    public record Doing(List<String> happens, List<String> moves, String step) {
+        public Doing {
+            happens = List.copyOf(happens);
             moves = List.copyOf(moves);
+        }
+
+        /** Whether a button is pressed in it. */
+        boolean isPressing() {
+            return happens.stream().anyMatch(h -> h.endsWith(" is pressed"));
         }
     }
 
@@ -73,9 +100,11 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
         World world = World.inFull(sequence, Optional.empty());
         List<Statement.Assign> lines = new ArrayList<>(InTime.of(sequence, world.lines()));
         Set<String> open = new LinkedHashSet<>();
+        Expr byHand = inOneScan(sequence, world).not();
         goals(sequence, world).forEach((goal, reached) -> {
             open.add(goal);
-            lines.add(new Statement.Assign("untaken_" + goal, reached.not()));
+            lines.add(
+                    new Statement.Assign("untaken_" + goal, reached.and(byHand).not()));
         });
         lines.add(new Statement.Assign(
                 CUT_SHORT, Expr.of("in_dust_fall and (" + CUT_SHORT + " or (was_in_pulsing and not pulsed))")));
@@ -85,28 +114,149 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
         Circuit circuit = Circuit.of(lines, choices, world.startOn(), watched);
         List<boolean[]> walk = walk(world, circuit, open);
         Story story = Story.walked(sequence, world, lines, circuit, walk);
-        List<Act> acts = new ArrayList<>();
+        List<Act> planned = new ArrayList<>();
         Lanes lanes = new Lanes(circuit);
         long[] state = circuit.start.clone();
         for (int i = 0; i < walk.size(); i++) {
             boolean[] move = walk.get(i);
-            acts.add(new Act(
-                    story.scans().get(i),
-                    taken(sequence, circuit, lanes, state, move),
+            planned.add(planned(
+                    pressed(story.scans().get(i)),
+                    taken(sequence, circuit, lanes, state, move).stream().toList(),
                     IntStream.range(0, move.length)
                             .filter(c -> move[c])
                             .mapToObj(circuit.choices::get)
                             .toList()));
         }
-        List<Exit> notTaken =
-                open.stream().flatMap(e -> exit(sequence, e).stream()).toList();
+        ShopTestByTheWatch.Played played = ShopTestByTheWatch.play(
+                neverCountedOut(sequence), goals(sequence, world), withStopDown(sequence, planned));
+        List<Exit> notTaken = played.missed().stream()
+                .flatMap(e -> exit(sequence, e).stream())
+                .toList();
         return new ShopTest(
-                acts,
+                played.acts(),
                 notTaken,
-                open.stream()
+                played.missed().stream()
                         .filter(e -> exit(sequence, e).isEmpty()
                                 && notTaken.stream().noneMatch(x -> e.startsWith(x.from() + " to " + x.to() + BY)))
                         .toList());
+    }
+
+    /** Every button is let go again at once: that a held one does nothing more is nothing to see. */
+    private static Story.Scan pressed(Story.Scan scan) {
+        return new Story.Scan(
+                scan.happens().stream()
+                        .filter(h -> !h.endsWith(LET_GO))
+                        .map(h -> h.replace(" is pressed and held", " is pressed"))
+                        .toList(),
+                scan.step(),
+                scan.changes());
+    }
+
+    /** For the test of a panel counts are set so high that they never fill. */
+    static Sequence neverCountedOut(Sequence whole) {
+        List<Sequence.Rule> rules = whole.rules().stream()
+                .map(r -> r instanceof Sequence.Rule.Times times
+                        ? new Sequence.Rule.Times(times.name(), times.event(), MANY, times.forget(), times.words())
+                        : r)
+                .toList();
+        return new Sequence(
+                whole.title(),
+                whole.options(),
+                whole.scan_s(),
+                whole.inputs(),
+                whole.buttons(),
+                whole.outputs(),
+                whole.timers(),
+                rules,
+                whole.causes(),
+                whole.steps(),
+                whole.lamps(),
+                whole.safety());
+    }
+
+    /** Before START and RESET are pressed for the first time with nothing else in their way, each is pressed while a button that opens is held down, and does nothing. */
+    private static List<Act> withStopDown(Sequence sequence, List<Act> acts) {
+        List<Act> all = new ArrayList<>(acts);
+        sequence.buttons().stream()
+                .filter(Sequence.Button::opensWhenPressed)
+                .findFirst()
+                .ifPresent(stop -> {
+                    pressedWhileDown(all, stop, sequence, "start");
+                    pressedWhileDown(all, stop, sequence, "reset");
+                });
+        return all;
+    }
+
+    private static void pressedWhileDown(List<Act> acts, Sequence.Button stop, Sequence sequence, String name) {
+        Optional<Sequence.Button> button = sequence.buttons().stream()
+                .filter(b -> b.name().equals(name) && !b.equals(stop))
+                .findFirst();
+        for (int at = 1; at < acts.size() && button.isPresent(); at++) {
+            Act act = acts.get(at);
+            Doing doing = act.doings().get(0);
+            boolean alone = doing.moves().equals(List.of("push_" + name))
+                    || doing.moves().equals(List.of("flip_" + name));
+            if (alone && doing.isPressing() && !act.takes().isEmpty()) {
+                String step = act.takes().get(0).from();
+                String hold = "hold_" + stop.name();
+                String held = stop.words() + " is held down";
+                acts.addAll(
+                        at,
+                        List.of(
+                                prepares(step, List.of(held), List.of(hold)),
+                                prepares(
+                                        step,
+                                        List.of(held, "then " + button.get().words() + " is pressed"),
+                                        List.of(hold, "push_" + name)),
+                                prepares(step, List.of(stop.words() + LET_GO), List.of())));
+                return;
+            }
+        }
+    }
+
+    private static Act prepares(String step, List<String> happens, List<String> moves) {
+        return planned(new Story.Scan(happens, step, List.of()), List.of(), moves);
+    }
+
+    private static Act planned(Story.Scan scan, List<Exit> takes, List<String> moves) {
+        return new Act(scan, takes, List.of(new Doing(scan.happens(), moves, scan.step())));
+    }
+
+    /** A button is pressed in just the scan in which contacts or times lead on without it: nobody can do that by hand. */
+    private static Expr inOneScan(Sequence sequence, World world) {
+        Expr pressed = Expr.or(sequence.buttons().stream()
+                .flatMap(b -> Stream.of("push_" + b.name(), "flip_" + b.name()))
+                .filter(world.events()::contains)
+                .map(Expr::name)
+                .toList());
+        Expr leadsOn = Expr.or(sequence.steps().stream()
+                .map(s -> Expr.name("was_in_" + s.name())
+                        .and(asDecided(
+                                sequence,
+                                s,
+                                Expr.or(s.exits().stream()
+                                        .map(x -> x.when().replace(n -> withoutPress(sequence, (Expr.Name) n)))
+                                        .toList()))))
+                .toList());
+        return pressed.and(leadsOn);
+    }
+
+    /** A signal as it would be were no button pressed: a latch that a button sets is not counted in the scan of the press, a trip that RESET clears is. */
+    private static Expr withoutPress(Sequence sequence, Expr.Name signal) {
+        if (signal.name().startsWith("press_")) {
+            return Expr.Constant.NO;
+        }
+        if (signal.name().equals("trip")
+                && sequence.buttons().stream().anyMatch(b -> b.name().equals("reset"))) {
+            return signal.or(Expr.name("press_reset"));
+        }
+        Expr presses = Expr.or(sequence.rules().stream()
+                .filter(r -> r.name().equals(signal.name()) && r instanceof Sequence.Rule.Latch)
+                .flatMap(r -> ((Sequence.Rule.Latch) r).set().names().stream())
+                .filter(n -> n.startsWith("press_"))
+                .map(Expr::name)
+                .toList());
+        return signal.and(presses.not());
     }
 
     /** What the walk has to bring about, by name. */

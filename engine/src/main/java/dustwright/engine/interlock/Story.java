@@ -38,7 +38,7 @@ public record Story(List<Scan> scans) {
         return told(sequence, world, world.lines(), fault, circuit, moves, property, false);
     }
 
-    /** Tells a walk over lines of its own, with what is seen a moment after each act: contacts have followed then, and lamps with them. */
+    /** Tells what is done in a walk over lines of its own; what is seen then only a watch can say. */
     static Story walked(
             Sequence sequence, World world, List<Statement.Assign> lines, Circuit circuit, List<boolean[]> moves) {
         return told(sequence, world, lines, Optional.empty(), circuit, moves, -1, true);
@@ -52,7 +52,7 @@ public record Story(List<Scan> scans) {
             Circuit circuit,
             List<boolean[]> moves,
             int property,
-            boolean momentAfter) {
+            boolean walked) {
         if (moves.isEmpty()) {
             return NONE;
         }
@@ -60,7 +60,7 @@ public record Story(List<Scan> scans) {
         world.startOn().forEach(n -> values.put(n, true));
         Teller teller = new Teller(sequence, fault, values);
         List<Scan> scans = new ArrayList<>();
-        Map<String, String> before = momentAfter ? teller.shownWithMessages() : teller.shown();
+        Map<String, String> before = teller.shown();
         for (boolean[] move : moves) {
             for (int c = 0; c < move.length; c++) {
                 values.put(circuit.choices.get(c), move[c]);
@@ -68,15 +68,13 @@ public record Story(List<Scan> scans) {
             for (Statement.Assign line : lines) {
                 values.put(line.name(), truth(line.value(), values));
             }
-            List<String> happens = momentAfter ? teller.done(circuit, move) : teller.happens(circuit, move);
+            List<String> happens = walked ? teller.done(circuit, move) : teller.happens(circuit, move);
             if (scans.isEmpty()) {
                 happens.add(0, "power comes on");
             }
-            Map<String, String> after = momentAfter
-                    ? momentAfter(sequence, lines, circuit, move, values).orElseGet(teller::shownWithMessages)
-                    : teller.shown();
-            List<String> changes = changes(before, after, scans.isEmpty() && !momentAfter);
-            scans.add(new Scan(happens, teller.step(), momentAfter ? changes : teller.withWhatWasRead(changes)));
+            Map<String, String> after = teller.shown();
+            List<String> changes = walked ? List.of() : teller.withWhatWasRead(changes(before, after, scans.isEmpty()));
+            scans.add(new Scan(happens, teller.step(), changes));
             before = after;
         }
         if (property >= 0 && values.getOrDefault("holds_" + property, false)) {
@@ -84,27 +82,6 @@ public record Story(List<Scan> scans) {
                     + world.properties().get(property).id());
         }
         return new Story(scans);
-    }
-
-    /** What is seen one scan later if nothing more is done and contacts that are bad stay so; nothing when the step would not stay. */
-    private static Optional<Map<String, String>> momentAfter(
-            Sequence sequence,
-            List<Statement.Assign> lines,
-            Circuit circuit,
-            boolean[] move,
-            Map<String, Boolean> values) {
-        Map<String, Boolean> later = new HashMap<>(values);
-        for (int c = 0; c < move.length; c++) {
-            String choice = circuit.choices.get(c);
-            later.put(choice, move[c] && choice.startsWith("bad_"));
-        }
-        for (Statement.Assign line : lines) {
-            later.put(line.name(), truth(line.value(), later));
-        }
-        Teller teller = new Teller(sequence, Optional.empty(), later);
-        return teller.step().equals(new Teller(sequence, Optional.empty(), values).step())
-                ? Optional.of(teller.shownWithMessages())
-                : Optional.empty();
     }
 
     private static List<String> changes(Map<String, String> before, Map<String, String> after, boolean first) {
@@ -186,13 +163,6 @@ public record Story(List<Scan> scans) {
                     .toList();
         }
 
-        /** At a panel the message line is read as well. */
-        Map<String, String> shownWithMessages() {
-            Map<String, String> shown = shown();
-            sequence.causes().forEach(c -> shown.put("message " + c.message(), is(c.name()) ? "appears" : "goes"));
-            return shown;
-        }
-
         List<String> happens(Circuit circuit, boolean[] move) {
             List<String> happens = new ArrayList<>();
             for (int c = 0; c < move.length; c++) {
@@ -263,6 +233,15 @@ public record Story(List<Scan> scans) {
                     .orElse(otherwise);
         }
 
+        /** Of the contacts that see it. */
+        private String tags(String... names) {
+            String tags = sequence.inputs().stream()
+                    .filter(i -> List.of(names).contains(i.name()))
+                    .map(Sequence.Input::tag)
+                    .collect(Collectors.joining(", "));
+            return tags.isEmpty() ? "" : " (" + tags + ")";
+        }
+
         private String button(String name) {
             return sequence.buttons().stream()
                     .filter(b -> b.name().equals(name))
@@ -273,10 +252,11 @@ public record Story(List<Scan> scans) {
 
         private String contact(String name) {
             return switch (name) {
-                case "t_container_there" -> "the container is missing";
-                case "t_vent" -> "the vent stays open though it is told to shut";
-                case "t_jam" -> "the rotor is jammed";
-                case "t_spins" -> "the rotor turns though nothing drives it";
+                case "t_container_there" -> probe("container_in_place", "container") + " is missing";
+                case "t_vent" ->
+                    "the vent stays open though it is told to shut" + tags("vent_open_limit", "no_vacuum", "suction");
+                case "t_jam" -> "the rotor stands though it is driven" + tags("motion");
+                case "t_spins" -> "the rotor turns though nothing drives it" + tags("motion");
                 default ->
                     sequence.inputs().stream()
                             .filter(i -> i.name().equals(name))

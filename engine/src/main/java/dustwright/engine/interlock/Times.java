@@ -92,7 +92,9 @@ public final class Times {
         return sequence.causes().stream()
                 .filter(c -> !c.demands().isEmpty())
                 .map(c -> new Reaction(
-                        c.message(), times.delay(c.when(), new LinkedHashSet<>()) + SCANS * sequence.scan_s()))
+                        c.message(),
+                        times.delay(c.when(), new Bringing(sequence).withRules(c.when()), new LinkedHashSet<>())
+                                + SCANS * sequence.scan_s()))
                 .toList();
     }
 
@@ -107,11 +109,11 @@ public final class Times {
         }
     }
 
-    /** The longest time that rules and filters in a condition take, one after the other. */
-    private double delay(Expr when, Set<String> passed) {
+    /** The longest time that rules and filters in a condition take, one after the other, as far as they bring it about. */
+    private double delay(Expr when, Set<String> bringing, Set<String> passed) {
         double longest_s = 0;
         for (String name : when.names()) {
-            if (passed.add(name)) {
+            if (bringing.contains(name) && passed.add(name)) {
                 double of_s = sequence.inputs().stream()
                         .filter(i -> i.name().equals(name))
                         .flatMap(i -> i.filter().stream())
@@ -121,7 +123,7 @@ public final class Times {
                         .filter(r -> r.name().equals(name))
                         .findFirst();
                 if (rule.isPresent()) {
-                    of_s = ruleDelay(rule.get(), passed);
+                    of_s = ruleDelay(rule.get(), bringing, passed);
                 }
                 longest_s = Math.max(longest_s, of_s);
                 passed.remove(name);
@@ -130,17 +132,17 @@ public final class Times {
         return longest_s;
     }
 
-    private double ruleDelay(Sequence.Rule rule, Set<String> passed) {
+    private double ruleDelay(Sequence.Rule rule, Set<String> bringing, Set<String> passed) {
         if (rule instanceof Sequence.Rule.Is is) {
-            return delay(is.when(), passed);
+            return delay(is.when(), bringing, passed);
         }
         if (rule instanceof Sequence.Rule.After after) {
-            return sequence.timer(after.timer()).time_s() + delay(after.when(), passed);
+            return sequence.timer(after.timer()).time_s() + delay(after.when(), bringing, passed);
         }
         if (rule instanceof Sequence.Rule.InAll sum) {
-            return sequence.timer(sum.timer()).time_s() + delay(sum.when(), passed);
+            return sequence.timer(sum.timer()).time_s() + delay(sum.when(), bringing, passed);
         }
-        return rule instanceof Sequence.Rule.Latch latch ? delay(latch.set(), passed) : 0;
+        return rule instanceof Sequence.Rule.Latch latch ? delay(latch.set(), bringing, passed) : 0;
     }
 
     /** Times and numbers by what they belong to; a contact without a filter has none. */

@@ -397,7 +397,7 @@ record World(
                     forget(observer.name(), observer.startsOn());
                 }
                 List<Expr> is = new ArrayList<>(own.getOrDefault(observer.name(), List.of()));
-                is.add(judged(Expr.of(observer.is()), names));
+                is.add(judged(withSeconds(Expr.of(observer.is())), names));
                 lines.add(new Statement.Assign(observer.name(), withoutMissing(Expr.or(is), names)));
                 missing.put(observer.name(), named(Expr.of(observer.is()), names));
             }
@@ -422,11 +422,38 @@ record World(
             return own;
         }
 
+        /** A second contact of what bears its name with a number is as good as the first: well is what both say. */
+        private Expr withSeconds(Expr logic) {
+            return logic.replace(n -> {
+                List<Expr> all = new ArrayList<>(List.of(n));
+                sequence.inputs().stream()
+                        .map(Sequence.Input::name)
+                        .filter(i -> seconded(i)
+                                .filter(((Expr.Name) n).name()::equals)
+                                .isPresent())
+                        .forEach(i -> {
+                            known.add(i);
+                            all.add(Expr.name(i));
+                        });
+                return Expr.and(all);
+            });
+        }
+
+        /** The contact those who judge know of which this one is a second. */
+        private Optional<String> seconded(String input) {
+            String first = input.replaceFirst("_[0-9]+$", "");
+            return Optional.of(first)
+                    .filter(f -> !f.equals(input) && !JUDGED.contains(input) && JUDGED.contains(f) && has(f))
+                    .filter(f -> Witnesses.first(f).isEmpty());
+        }
+
         /** Contacts nobody who judges knows. */
         private Set<String> ownContacts() {
             return sequence.inputs().stream()
                     .map(Sequence.Input::name)
-                    .filter(n -> !JUDGED.contains(n) && Witnesses.first(n).isEmpty())
+                    .filter(n -> !JUDGED.contains(n)
+                            && Witnesses.first(n).isEmpty()
+                            && seconded(n).isEmpty())
                     .collect(Collectors.toSet());
         }
 
@@ -529,7 +556,9 @@ record World(
                 }
                 Property whole = EVERYTHING_OFF.contains(property.id()) ? property.also(beyond) : property;
                 clocksOfTheirOwn(Stream.of(whole.logic()), names);
-                assign("holds_" + applied.size(), withoutMissing(judged(Expr.of(whole.logic()), names), names));
+                assign(
+                        "holds_" + applied.size(),
+                        withoutMissing(judged(withSeconds(Expr.of(whole.logic())), names), names));
                 applied.add(whole);
                 without.add(missing(Expr.of(whole.logic()), names));
             }
