@@ -51,7 +51,7 @@ final class ReleasedBy {
                     }
                     return w.goesByItself()
                             ? "It goes with its cause; vacuuming returns only with " + pressed(w) + "."
-                            : "It stays, and vacuuming with it, until " + pressed(w) + end(w) + ".";
+                            : "It stays until " + pressed(w) + end(w) + "; vacuuming returns with that.";
                 })
                 .orElseGet(() -> buttons(cause).equals(BY_ITSELF)
                         ? "It goes with its cause."
