@@ -20,8 +20,11 @@ public final class RehearsalJson {
             json.number("begins_s", played.script().begins_s());
             json.number("lasts_s", played.script().lasts_s());
             json.bool("holds", played.holds());
+            json.number("begun_kg", played.begun_kg());
             json.number("collected_kg", played.collected_kg());
             json.number("removed_kg", played.removed_kg());
+            json.number("spilt_kg", played.spilt_kg());
+            json.number("left_kg", played.left_kg());
             json.list("must", played.musts(), verdict -> {
                 json.text("when", verdict.must().when().words());
                 json.text("condition", verdict.must().condition().text());

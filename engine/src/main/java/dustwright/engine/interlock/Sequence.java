@@ -187,6 +187,12 @@ public record Sequence(
         return steps.stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
     }
 
+    /** The same with other rules. */
+    Sequence withRules(List<Rule> others) {
+        return new Sequence(
+                title, options, scan_s, inputs, buttons, outputs, timers, others, causes, steps, lamps, safety);
+    }
+
     /** The contacts that bring a cause about: by being bad, or, where they only show what the plant does, by showing it. */
     public List<Input> broughtAboutBy(Cause cause) {
         Set<String> names = new Bringing(this).contacts(cause.when());

@@ -16,8 +16,6 @@ public enum SetPoint {
     /** Below it the cloth is taken as torn. */
     FILTER_TORN("PDSL-101", 0.5);
 
-    private static final double INCH_WATER_Pa = 249.089;
-
     private final String tag;
     private final double inches;
 
@@ -33,7 +31,7 @@ public enum SetPoint {
 
     /** Pressure drop at which it changes over. */
     public PressureDifference drop() {
-        return new PressureDifference(inches * INCH_WATER_Pa);
+        return PressureDifference.ofInchesOfWater(inches);
     }
 
     /** In both systems of units, as a sequence serves plants of both: "10 inH2O (2.49 kPa)". */

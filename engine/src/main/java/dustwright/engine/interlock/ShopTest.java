@@ -159,19 +159,7 @@ public record ShopTest(List<Act> acts, List<Exit> notTaken, List<String> notSeen
                         ? new Sequence.Rule.Times(times.name(), times.event(), MANY, times.forget(), times.words())
                         : r)
                 .toList();
-        return new Sequence(
-                whole.title(),
-                whole.options(),
-                whole.scan_s(),
-                whole.inputs(),
-                whole.buttons(),
-                whole.outputs(),
-                whole.timers(),
-                rules,
-                whole.causes(),
-                whole.steps(),
-                whole.lamps(),
-                whole.safety());
+        return whole.withRules(rules);
     }
 
     /** Before START and RESET are pressed for the first time with nothing else in their way, each is pressed while a button that opens is held down, and does nothing. */

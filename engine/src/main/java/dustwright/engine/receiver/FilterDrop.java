@@ -1,5 +1,6 @@
 package dustwright.engine.receiver;
 
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Range;
 
 /**
@@ -8,7 +9,6 @@ import dustwright.engine.quantity.Range;
  */
 public final class FilterDrop {
     private static final double FOOT_PER_MINUTE_mPerS = 0.3048 / 60;
-    private static final double INCH_WATER_Pa = 249.089;
     private static final double PSI_Pa = 6894.757;
 
     private static final Range VELOCITY = new Range("filter pressure drop", "V", "m/s", 0, 0.2);
@@ -90,7 +90,7 @@ public final class FilterDrop {
     public static double residual_Pa(double velocity_mPerS, double pulse_Pa) {
         double feetPerMinute = VELOCITY.check(velocity_mPerS) / FOOT_PER_MINUTE_mPerS;
         double psi = PULSE.check(pulse_Pa) / PSI_Pa;
-        return 6.08 * feetPerMinute * Math.pow(psi, -0.65) * INCH_WATER_Pa;
+        return 6.08 * feetPerMinute * Math.pow(psi, -0.65) * PressureDifference.INCH_OF_WATER_Pa;
     }
 
     /**

@@ -4,6 +4,7 @@ import static dustwright.engine.sheet.Writing.step;
 
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.finding.FindingCode;
+import dustwright.engine.finding.Outcome;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
 import dustwright.engine.finding.Source;
@@ -361,6 +362,10 @@ final class FilterSheet {
         String set = setName(arrival);
         Optional<CleaningInterval.Found> end =
                 CleaningInterval.ofDrop(cloth(arrival), point.drop()).find();
+        if (end.isEmpty() && !(cloth(arrival).at(filter.normal()) instanceof Outcome.Solved)) {
+            writing.unknown(what + set, set + name, "The network has no solution with a clean cloth.");
+            return Optional.empty();
+        }
         if (end.isEmpty()) {
             writing.words(
                     what + set,

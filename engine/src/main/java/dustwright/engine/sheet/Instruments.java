@@ -31,9 +31,6 @@ final class Instruments {
     /** Producers a default sequence knows; their loops are 120 and 130. */
     private static final int IN_SEQUENCE = 2;
 
-    /** The one protection that is described by what detects. */
-    private static final Protection.Method SUPPRESSION = Protection.Method.SUPPRESSION;
-
     private final List<Tagged> list = new ArrayList<>();
     private final Station station;
 
@@ -179,7 +176,7 @@ final class Instruments {
                         station.receiver()
                                 .protection()
                                 .method()
-                                .filter(SUPPRESSION::equals)
+                                .filter(m -> m == Protection.Method.SUPPRESSION)
                                 .isPresent(),
                         "detector of fire or explosion");
             case "XV-121", "XV-131" -> Optional.of("line valves of its producers");

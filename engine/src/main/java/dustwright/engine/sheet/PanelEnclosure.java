@@ -12,6 +12,7 @@ import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Source;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.tubing.Inlet;
 import java.util.List;
 import java.util.Locale;
@@ -347,24 +348,11 @@ final class PanelEnclosure {
     }
 
     private void purge(AreaClass area) {
-        if (area == AreaClass.ZONE_20) {
-            writing.words(
-                    "purge",
-                    "Alternative: purged enclosure",
-                    "none: pressurization is no type of protection for Zone 20; move the panel out",
-                    List.of(),
-                    Source.fromMemory("IEC 60079-2: pxb and pyb for Zone 21, pzc for Zone 22"));
-            return;
-        }
         if (area.isZone()) {
             writing.words(
                     "purge",
                     "Alternative: purged enclosure",
-                    (area == AreaClass.ZONE_21
-                                    ? "Ex pxb or pyb, EPL Db: 50 Pa (0.2 inH2O) inside at least; pxb cuts power by itself on loss of"
-                                            + " pressure, pyb needs equipment inside that suits Zone 22"
-                                    : "Ex pzc, EPL Dc: 25 Pa (0.1 inH2O) inside at least; an alarm on loss of pressure")
-                            + ". Its certificate decides. For dust: clean the inside first, no flow purge",
+                    pressurized(area),
                     List.of(),
                     Source.fromMemory("IEC 60079-2: pxb and pyb for Zone 21, pzc for Zone 22"));
             return;
@@ -380,6 +368,18 @@ final class PanelEnclosure {
                     List.of(),
                     Enclosure.Purge.source());
         });
+    }
+
+    private static String pressurized(AreaClass zone) {
+        String asks = ". Its certificate decides. For dust: clean the inside first, no flow purge";
+        return switch (zone) {
+            case ZONE_20 -> "none: pressurization is no type of protection for Zone 20; move the panel out";
+            case ZONE_21 ->
+                "Ex pxb or pyb, EPL Db: " + inside(50)
+                        + " at least; pxb cuts power by itself on loss of pressure, pyb needs equipment inside that suits Zone 22"
+                        + asks;
+            default -> "Ex pzc, EPL Dc: " + inside(25) + " at least; an alarm on loss of pressure" + asks;
+        };
     }
 
     /** By the heaviest particles that come here; where nobody says how dense they are, both figures. */
@@ -399,7 +399,11 @@ final class PanelEnclosure {
     }
 
     private static String inside(double pressure_Pa) {
-        return String.format(Locale.ROOT, "%.0f Pa (%.1f inH2O) inside", pressure_Pa, pressure_Pa / 249.089);
+        return String.format(
+                Locale.ROOT,
+                "%.0f Pa (%.1f inH2O) inside",
+                pressure_Pa,
+                new PressureDifference(pressure_Pa).inchesOfWater());
     }
 
     private static boolean heavy(Dust dust) {

@@ -17,8 +17,10 @@ import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -83,15 +85,22 @@ final class PanelSheet {
     }
 
     private static String numbers(List<Instruments.Tagged> instruments) {
-        return number(instruments, Signal.DIGITAL_INPUT) + " digital in, "
-                + number(instruments, Signal.ANALOGUE_INPUT) + " analogue in, "
-                + number(instruments, Signal.DIGITAL_OUTPUT) + " digital out";
+        return numbers(instruments, 0);
     }
 
     /** The same without what there is none of. */
     private static String some(List<Instruments.Tagged> instruments) {
-        return Arrays.stream(numbers(instruments).split(", "))
-                .filter(part -> !part.startsWith("0 "))
+        return numbers(instruments, 1);
+    }
+
+    private static String numbers(List<Instruments.Tagged> instruments, long least) {
+        Map<String, Signal> kinds = new LinkedHashMap<>();
+        kinds.put(" digital in", Signal.DIGITAL_INPUT);
+        kinds.put(" analogue in", Signal.ANALOGUE_INPUT);
+        kinds.put(" digital out", Signal.DIGITAL_OUTPUT);
+        return kinds.entrySet().stream()
+                .filter(kind -> number(instruments, kind.getValue()) >= least)
+                .map(kind -> number(instruments, kind.getValue()) + kind.getKey())
                 .collect(Collectors.joining(", "));
     }
 

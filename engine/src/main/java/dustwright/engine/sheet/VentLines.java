@@ -371,7 +371,7 @@ final class VentLines {
         Optional<Area> counted = stated.vent()
                 .area()
                 .or(() -> asked.stream()
-                        .filter(s -> !s.enough().isEmpty())
+                        .filter(s -> !s.enough().isEmpty() && !s.stronger())
                         .map(s -> VentSay.area(s.enough()))
                         .max(Area::compareTo));
         counted.ifPresent(area -> {

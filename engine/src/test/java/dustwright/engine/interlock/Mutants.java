@@ -399,18 +399,7 @@ final class Mutants {
     }
 
     static Sequence withRules(Sequence whole, List<Sequence.Rule> rules) {
-        return new Sequence(
-                whole.title(),
-                whole.options(),
-                whole.scan_s(),
-                whole.inputs(),
-                whole.buttons(),
-                whole.outputs(),
-                whole.timers(),
-                rules,
-                whole.causes(),
-                whole.steps(),
-                whole.lamps());
+        return whole.withRules(rules);
     }
 
     static Sequence withLamps(Sequence whole, List<Sequence.Lamp> lamps) {
