@@ -214,13 +214,17 @@ public final class Studio implements AutoCloseable {
             }
         });
         config.routes.before(guard::check);
+        config.routes.before(request -> {
+            part(request);
+            filter(request);
+        });
         config.routes.get("/sign-in", request -> asset(request, "sign.html", "text/html; charset=utf-8"));
         signingIn.routes(config);
         config.routes.get("/", request -> asset(request, "plan.html", "text/html; charset=utf-8"));
         config.routes.get("/assets/{name}", this::asset);
         config.routes.get(
                 "/api/openapi.yaml", request -> asset(request, "openapi.yaml", "application/yaml; charset=utf-8"));
-        config.routes.get("/api/plant", request -> answer(request, plant()));
+        config.routes.get("/api/plant", request -> answer(request, plant(request)));
         config.routes.get("/api/set", this::set);
         config.routes.get("/api/profile", this::profile);
         config.routes.get(
@@ -257,7 +261,7 @@ public final class Studio implements AutoCloseable {
             Desk.Changed changed = desk.draw(
                     version(body), "drawn: " + text(body, "what"), pencil -> laid.addAll(Hand.act(pencil, body)));
             if (taken(request, changed)) {
-                answer(request, new Drawn(plant(), laid));
+                answer(request, new Drawn(plant(request), laid));
             }
         });
         config.routes.post("/api/walk", request -> {
@@ -302,6 +306,11 @@ public final class Studio implements AutoCloseable {
                 body.path("plain").asBoolean(true));
     }
 
+    /**
+     * The plant as a page shows it.
+     *
+     * @param shown the colours of the set asked for; none where none is, or where the plant is not known
+     */
     private record PlantCard(
             long version,
             int step,
@@ -316,7 +325,8 @@ public final class Studio implements AutoCloseable {
             int overrides,
             boolean demo,
             boolean known,
-            List<FaultLine> faults) {}
+            List<FaultLine> faults,
+            List<SetView.View> shown) {}
 
     /** A plant after something was drawn, and the pieces that are new. */
     private record Drawn(PlantCard plant, List<String> laid) {}
@@ -325,7 +335,7 @@ public final class Studio implements AutoCloseable {
 
     private record Text(long version, String text) {}
 
-    private PlantCard plant() {
+    private PlantCard plant(Context request) {
         Desk.Copy copy = desk.copy();
         Optional<Plant> plant = copy.plant();
         return new PlantCard(
@@ -346,7 +356,8 @@ public final class Studio implements AutoCloseable {
                 plant.isPresent(),
                 copy.faults().stream()
                         .map(f -> new FaultLine(f.line(), f.text()))
-                        .toList());
+                        .toList(),
+                plant.isPresent() && part(request) == SetView.Part.DRAWING ? List.of(told(request, copy)) : List.of());
     }
 
     /** The set one sees first: the first the plant file names, else its first inlet alone. */
@@ -358,13 +369,14 @@ public final class Studio implements AutoCloseable {
     }
 
     private void set(Context request) {
-        Desk.Copy copy = desk.copy();
+        answer(request, told(request, desk.copy()));
+    }
+
+    private SetView.View told(Context request, Desk.Copy copy) {
         String had = Optional.ofNullable(request.queryParam("had")).orElse("");
-        answer(
-                request,
-                view(request, copy)
-                        .view(copy.version(), part(request))
-                        .since(drawings, had.matches("[0-9]{1,16}") ? Long.parseLong(had) : 0));
+        return view(request, copy)
+                .view(copy.version(), part(request))
+                .since(drawings, had.matches("[0-9]{1,16}") ? Long.parseLong(had) : 0);
     }
 
     private SetView view(Context request, Desk.Copy copy) {
@@ -511,7 +523,7 @@ public final class Studio implements AutoCloseable {
 
     private void changed(Context request, Desk.Changed changed) {
         if (taken(request, changed)) {
-            answer(request, plant());
+            answer(request, plant(request));
         }
     }
 

@@ -1,5 +1,5 @@
 // Two designs side by side: revisions, alternatives, the working copy.
-import {ask, change} from './server.js';
+import {ask, change, changePlant} from './server.js';
 import {element} from './element.js';
 import {letter} from './lettering.js';
 
@@ -41,7 +41,7 @@ export class Compare {
 
   async takeUp(name) {
     const kept = await change('/api/alternative/text', {name});
-    const result = kept.ok ? await change('/api/text', {version: this.plan.version(), text: kept.content.text}) : kept;
+    const result = kept.ok ? await changePlant('/api/text', {version: this.plan.version(), text: kept.content.text}) : kept;
     if (result.ok) { await this.plan.adopt(result.content); this.say(`Alternative ${name} is the working copy now. Back undoes that.`); this.load(); } else this.say(result.content.why ?? 'No such alternative.');
   }
 

@@ -1,5 +1,5 @@
 // What the plant file says of one part, as fields: values as they are typed, lists as rows, parts below it as links; what is not written can be added.
-import {ask, change} from './server.js';
+import {ask, changePlant} from './server.js';
 import {element} from './element.js';
 
 const SINGLE = ['amount', 'whole', 'text', 'word', 'yes_no', 'id'];
@@ -126,7 +126,7 @@ export class Figures {
     input.field.addEventListener('change', async () => {
       const typed = input.field.value;
       const sent = {path: line.path, was: line.text, value: typed, plain: line.plain};
-      const result = await change('/api/value', {version: this.page.version(), ...sent});
+      const result = await changePlant('/api/value', {version: this.page.version(), ...sent});
       if (result.away) { unsent.keep(sent); why.textContent = WAITS; this.page.notAnswering(); return; }
       if (result.ok) { why.textContent = ''; line = {...line, text: typed}; await this.page.adopt(result.content); return; }
       why.textContent = result.content.why;
@@ -207,7 +207,7 @@ export class Figures {
   }
 
   async do(body, focus) {
-    const result = await change('/api/value', {version: this.page.version(), ...body});
+    const result = await changePlant('/api/value', {version: this.page.version(), ...body});
     if (result.away) { this.why.textContent = 'Not done and not kept: the studio is not answering. What is typed stays here; press again once it answers.'; this.page.notAnswering(); return; }
     if (!result.ok) { this.why.textContent = result.content.why; if (result.stale) this.page.load(); return; }
     this.why.textContent = '';

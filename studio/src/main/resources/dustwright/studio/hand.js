@@ -1,6 +1,6 @@
 // The hand that draws: takes places and moves them, lays inlets and tubes, measures. What it asks for, the studio does to the text.
 import {Cross} from './cross.js';
-import {ask, change} from './server.js';
+import {ask, changePlant} from './server.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const NEAR = 14;
@@ -343,7 +343,7 @@ export class Hand {
   // ---------------------------------------------------------------- what is done
 
   async act(body, done) {
-    const result = await change('/api/draw', {version: this.page.version(), ...body});
+    const result = await changePlant('/api/draw', {version: this.page.version(), ...body});
     if (result.away) {
       this.page.unsent.keepDrawn(body, this.page.version(), `Drawn: ${body.what}`);
       this.page.say('Not kept yet: the studio is not answering. What you drew waits in this page and will be sent; the drawing shows the plant without it.', 0);

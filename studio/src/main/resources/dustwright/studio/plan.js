@@ -1,5 +1,5 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
-import {ask, change, onFloorPlan, onUnheard, onVersion} from './server.js';
+import {ask, change, changePlant, onColours, onFloorPlan, onUnheard, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
@@ -87,39 +87,46 @@ async function adopt(plant) {
   at('scale').classList.add('stale');
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
   if (!plant.known) { at('judged').textContent = at('worstof').textContent = ''; at('scale').replaceChildren(); at('scale').classList.remove('stale'); if (state.place === 'text') await text.load(); return; }
-  await solve();
+  if (plant.shown.length && JSON.stringify(plant.how) === JSON.stringify(colours())) show(plant.shown[0]); else await solve();
   await Promise.all([sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'extend' ? extend.load() : null, state.place === 'papers' ? papersMade.load() : null]);
   if (first) tour.first(plant.demo);
 }
 
+const colours = () => ({...asked(), part: 'drawing', had: drawing.number});
+onColours(colours);
+
 async function solve() {
   const waiting = setTimeout(() => at('drawing').classList.add('stale'), 400);
   try {
-    const how = asked();
-    const set = await ask('set', '/api/set', {...how, part: 'drawing', had: drawing.number});
-    if (!set) return;
-    state.set = set;
-    state.told = false;
-    state.how = how;
-    draw(set);
-    toAddress();
+    const set = await ask('set', '/api/set', colours());
+    if (set) show(set);
   } catch (why) {
+    at('drawing').classList.add('stale');
     say(why.message);
   } finally {
     clearTimeout(waiting);
-    at('drawing').classList.remove('stale');
   }
 }
 
-// The colours first: what is written of them is asked for when they are seen.
+function show(set) {
+  state.set = set;
+  state.told = false;
+  state.how = asked();
+  draw(set);
+  toAddress();
+}
+
+// The colours first: what is written of them is asked for when they are seen, and not where the next set is asked for meanwhile.
+const SOON_ms = 60;
+
 function draw(set) {
   if (set.solved) drawing.show(set.drawing, set.sheet, set.drawn);
-  else at('drawing').classList.add('stale');
+  at('drawing').classList.toggle('stale', !set.solved);
   performance.clearMarks();
   performance.mark('drawn');
   changed();
   drawing.mark(state.kind, state.id);
-  requestAnimationFrame(() => setTimeout(() => words(set).catch(why => say(why.message))));
+  requestAnimationFrame(() => setTimeout(() => words(set).catch(why => say(why.message)), SOON_ms));
 }
 
 async function words(set) {
@@ -178,7 +185,7 @@ function choose(kind, id) {
   state.kind = kind;
   state.id = id;
   // The colours first: what is written of the piece follows.
-  if (kind === 'inlet' && hand.mode === 'look') { toggle(id).then(piece); return; }
+  if (kind === 'inlet' && hand.mode === 'look') { toggle(id).then(() => { clearTimeout(choose.timer); choose.timer = setTimeout(figuresShown, SOON_ms); }); return; }
   drawing.mark(kind, id);
   profile();
   piece();
@@ -378,7 +385,7 @@ async function papers() {
 }
 
 async function again(revision) {
-  const result = await change('/api/text', {version: state.plant.version, text: revision.text});
+  const result = await changePlant('/api/text', {version: state.plant.version, text: revision.text});
   if (result.ok) { await adopt(result.content); say(`Revision ${revision.number} is the working copy now. Back undoes that.`); } else say(result.content.why);
 }
 
@@ -388,7 +395,7 @@ function walk(steps) { walked = walked.then(() => step(steps)).catch(why => say(
 
 async function step(steps) {
   if (text.typed) { place('text'); say('Something is typed here and not taken. Take it or let go of it, then walk on.', 12000); return; }
-  const result = await change('/api/walk', {version: state.plant.version, steps});
+  const result = await changePlant('/api/walk', {version: state.plant.version, steps});
   if (result.ok) { await adopt(result.content); say(steps < 0 ? 'One step back.' : 'One step forth.'); } else { say(result.content.why); if (result.stale) load(); }
 }
 
@@ -516,7 +523,7 @@ addEventListener('unhandledrejection', event => say(`No answer: ${String(event.r
 
 at('starter').addEventListener('click', async () => {
   const starter = await ask('starter', '/api/starter');
-  const result = await change('/api/text', {version: state.plant.version, text: starter});
+  const result = await changePlant('/api/text', {version: state.plant.version, text: starter});
   if (!result.ok) { say(result.content.why); return; }
   text.typed = false;
   await adopt(result.content);

@@ -12,6 +12,21 @@ export async function ask(kind, path, parameters = {}) {
   return content;
 }
 
+// The set shown, as parameters of a request for its colours.
+let colours = () => ({});
+export function onColours(asked) { colours = asked; }
+
+// A change of the plant: the plant it answers brings these colours along, and how they were asked for.
+export async function changePlant(path, body) {
+  const how = colours();
+  const result = await change(`${path}?${new URLSearchParams(how)}`, body);
+  if (!result.ok) return result;
+  (result.content.plant ?? result.content).how = how;
+  // Colours that were asked for before are of another plant.
+  running.set('set', (running.get('set') ?? 0) + 1);
+  return result;
+}
+
 // A change is kept when this says ok; where nothing answers it says away, and why in words.
 export async function change(path, body) {
   changing++;

@@ -1,6 +1,6 @@
 // The plant file as text: typed, taken, its faults by line.
 import {element} from './element.js';
-import {ask, change} from './server.js';
+import {ask, change, changePlant} from './server.js';
 
 // Faults above a text; each leads to its line.
 export function list(place, source, faults) {
@@ -57,7 +57,7 @@ export class Text {
   }
 
   async take(version = this.version) {
-    const result = await change('/api/text', {version, text: this.source.value});
+    const result = await changePlant('/api/text', {version, text: this.source.value});
     if (result.away) { this.hint.textContent = 'not kept: the studio is not answering. What you typed stays on this page; take it again once it answers'; return false; }
     if (!result.ok) {
       this.hint.textContent = result.stale ? 'not taken: the plant was changed elsewhere since this text was shown' : result.content.why;

@@ -1,5 +1,5 @@
 // What was typed or drawn while the studio did not answer waits in this page and is sent, in order, when it answers again.
-import {change} from './server.js';
+import {changePlant} from './server.js';
 
 export class Unsent {
   constructor(say) {
@@ -32,7 +32,7 @@ export class Unsent {
     let now = from;
     for (const [key, one] of [...this.waiting]) {
       const other = one.on !== undefined && (one.on !== from || now !== plant.version());
-      const result = other ? {ok: false, content: {why: 'The plant was changed elsewhere in the meantime.'}} : await change(one.to, {version: plant.version(), ...one.body});
+      const result = other ? {ok: false, content: {why: 'The plant was changed elsewhere in the meantime.'}} : await changePlant(one.to, {version: plant.version(), ...one.body});
       if (result.away) return;
       this.waiting.delete(key);
       if (result.ok) { sent++; await plant.adopt(result.content.plant ?? result.content); now = plant.version(); } else refused.push(`${one.words} was not taken. ${result.content.why}`);
