@@ -88,7 +88,7 @@ final class SequenceArgument {
     private boolean isSequenceFile() {
         try {
             String text = Files.readString(file);
-            return text.isBlank() || text.lines().anyMatch(l -> l.startsWith("sequence:"));
+            return text.isBlank() || text.lines().anyMatch(l -> l.matches("\uFEFF?sequence:.*"));
         } catch (IOException cannotRead) {
             return false;
         }

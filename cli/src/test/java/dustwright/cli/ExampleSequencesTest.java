@@ -12,11 +12,14 @@ import dustwright.plantfile.Reading;
 import dustwright.plantfile.SequenceReader;
 import dustwright.plantfile.SequenceReading;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -73,6 +76,17 @@ class ExampleSequencesTest {
                                 .startsWith(
                                         "c, as is asked or better; category 2; MTTFd 39.3 years; diagnostic coverage 61 %"),
                         relief -> assertThat(relief).isEqualTo("not known; enter relief valve: coverage"));
+    }
+
+    /** Some editors put a mark (Unicode 2.13, byte order mark) before the first letter; the file is the same. */
+    @Test
+    void a_sequence_file_may_begin_with_a_byte_order_mark(@TempDir Path folder) throws IOException {
+        Path marked = folder.resolve("marked.yaml");
+        Files.writeString(marked, "\uFEFF" + Files.readString(EXAMPLES.resolve("supplement/sequence.yaml")));
+        StringWriter told = new StringWriter();
+        PrintWriter to = new PrintWriter(told);
+        assertThat(Main.run(to, to, "prove", marked.toString())).isZero();
+        assertThat(told.toString()).contains("properties hold").doesNotContain("BROKEN");
     }
 
     private static List<String> reached(String example) throws IOException {

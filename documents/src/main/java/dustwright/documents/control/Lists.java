@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 public final class Lists {
     private static final String DEMANDS =
             "Contacts: tags behind the cause. Within: longest time from what brings it about until the outputs follow, two scans included, without the travel of devices. off, open, shut, no: at once, whatever the step says. limit: may run unloaded until its limit. run-on: turns on until its time is"
-                    + " out. turns: keeps turning. Empty: no demand. Released by: what makes the message go once its cause is gone and, where it ended vacuuming, what brings vacuuming back. Outputs no cause speaks of have no column. Steps and times are not in this matrix.";
+                    + " out. turns: keeps turning. Empty: no demand. Released by: what makes the message go once its cause is gone and, where it ended vacuuming, what brings vacuuming back. What a WAIT message remembers (filter drop, vacuum) is forgotten in a trip and without power, the vacuum after STOP too. Outputs no cause speaks of have no column. Steps and times are not in this matrix.";
     private static final String STRICTEST =
             "Each output takes the strictest demand of the causes that are present; the message line shows both, the upper one first.";
 
@@ -86,7 +86,7 @@ public final class Lists {
                     o.off(),
                     "",
                     "energised: " + o.on(),
-                    cutters(sequence, o.name())));
+                    cutters(sequence, o)));
         }
         for (Sequence.Lamp l : sequence.lamps()) {
             rows.add(List.of(
@@ -112,15 +112,15 @@ public final class Lists {
     /** Tags of the outputs a contact takes the power from. */
     private static String cutBy(Sequence sequence, String input) {
         return sequence.outputs().stream()
-                .filter(o -> HardWired.cuts(input, o.name()))
+                .filter(o -> HardWired.cuts(sequence, input, o))
                 .map(Sequence.Output::tag)
                 .collect(Collectors.joining(", "));
     }
 
     /** Tags and words of the contacts that take the power from an output by their own wiring. */
-    private static String cutters(Sequence sequence, String output) {
+    private static String cutters(Sequence sequence, Sequence.Output output) {
         String by = sequence.inputs().stream()
-                .filter(i -> HardWired.cuts(i.name(), output))
+                .filter(i -> HardWired.cuts(sequence, i.name(), output))
                 .map(i -> i.words() + " " + i.tag())
                 .collect(Collectors.joining(", "));
         return by.isEmpty() ? "" : "cut by " + by;
@@ -144,7 +144,7 @@ public final class Lists {
         }
         return new Rows(
                 "Alarms",
-                "A message nobody has to act on is a status and no alarm. Cleared by: what makes the message go once its cause is gone and, where it ended vacuuming, what brings vacuuming back, as tried on the model.",
+                "A message nobody has to act on is a status and no alarm. Cleared by: what makes the message go once its cause is gone and, where it ended vacuuming, what brings vacuuming back, as tried on the model. What a WAIT message remembers (filter drop, vacuum) is forgotten in a trip and without power, the vacuum after STOP too.",
                 List.of("Message", "Priority", "Time to respond", "Set when", "Consequence", "Response", "Cleared by"),
                 rows);
     }

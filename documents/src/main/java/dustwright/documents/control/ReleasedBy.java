@@ -33,7 +33,7 @@ final class ReleasedBy {
         return way(cause)
                 .map(w -> w.returnsByItself()
                         ? w.interrupts() ? "by itself; vacuuming returns by itself" : BY_ITSELF
-                        : w.goesByItself() ? "by itself; vacuuming returns with " + pressed(w) : pressed(w) + end(w))
+                        : ends(w) + (returns(w).isEmpty() ? "" : "; vacuuming returns with " + returns(w)))
                 .orElseGet(() -> buttons(cause));
     }
 
@@ -49,9 +49,9 @@ final class ReleasedBy {
                                 ? "It goes with its cause, and vacuuming returns by itself."
                                 : "It goes with its cause.";
                     }
-                    return w.goesByItself()
-                            ? "It goes with its cause; vacuuming returns only with " + pressed(w) + "."
-                            : "It stays until " + pressed(w) + end(w) + "; vacuuming returns with that.";
+                    return (w.goesByItself() ? "It goes with its cause" : "It stays until " + ends(w))
+                            + "; vacuuming returns only with "
+                            + (returns(w).isEmpty() ? "that" : returns(w)) + ".";
                 })
                 .orElseGet(() -> buttons(cause).equals(BY_ITSELF)
                         ? "It goes with its cause."
@@ -62,14 +62,21 @@ final class ReleasedBy {
         return Optional.ofNullable(ways.get(cause.name()));
     }
 
-    private static String pressed(WayBack way) {
-        return String.join(", then ", way.presses());
+    /** What makes the message go. */
+    private static String ends(WayBack way) {
+        if (way.goesByItself()) {
+            return BY_ITSELF;
+        }
+        return String.join(", then ", way.presses().subList(0, way.untilPress()))
+                + way.endOf()
+                        .map(s -> ", and the end of step " + Narrative.spaced(s))
+                        .orElse("");
     }
 
-    private static String end(WayBack way) {
-        return way.endOf()
-                .map(s -> ", and the end of step " + Narrative.spaced(s))
-                .orElse("");
+    /** What is pressed after that to bring vacuuming back; empty where that did. */
+    private static String returns(WayBack way) {
+        return String.join(
+                ", then ", way.presses().subList(way.untilPress(), way.presses().size()));
     }
 
     /** The buttons that reset the latches its condition stands on; "by itself" where there are none. */

@@ -45,7 +45,7 @@ class ControlPapersTest {
         assertThat(alarms.rows())
                 .filteredOn(r -> r.get(0).startsWith("BAG WAS OFF"))
                 .extracting(r -> r.get(cleared))
-                .containsExactly("BAG CHANGE, then BAG IN PLACE, then START");
+                .containsExactly("BAG CHANGE; vacuuming returns with BAG IN PLACE, then START");
         assertThat(alarms.rows())
                 .filteredOn(r -> r.get(0).startsWith("BAG NOT IN PLACE"))
                 .extracting(r -> r.get(cleared))
@@ -56,12 +56,13 @@ class ControlPapersTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             RECEIVER HIGH LEVEL | by itself; vacuuming returns by itself
+            BAG IS BEING CHANGED | BAG IN PLACE; vacuuming returns with START
             WAIT: DISCHARGE AIR WARM, COOLING | by itself; vacuuming returns with START
             WAIT: FILTER DROP TOO HIGH | START, and the end of step pulsing
             WAIT: VACUUM TOO DEEP | START
             COMPRESSED AIR TOO LOW | by itself; vacuuming returns with START
             COMPRESSED AIR LOW: NO FILTER CLEANING | by itself
-            BAG HIGH LEVEL: CHANGE BAG | BAG CHANGE, then BAG IN PLACE, then START
+            BAG HIGH LEVEL: CHANGE BAG | BAG CHANGE, then BAG IN PLACE; vacuuming returns with START
             EMERGENCY STOP | RESET, then START
             """)
     void matrix_and_alarms_say_what_returns_by_itself(String message, String released) {

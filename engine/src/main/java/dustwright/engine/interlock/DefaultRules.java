@@ -155,7 +155,7 @@ final class DefaultRules extends Fitted {
                         "in_warning or in_run_on or in_standing or in_tripped",
                         false,
                         false,
-                        "the vacuum was too deep and START was not pressed since"),
+                        "the vacuum was too deep; since then START was not pressed and the producer not stopped"),
                 after("pulsed", "in_pulsing", "rounds", "the filters were pulsed to the last round"),
                 is(
                         "filter_again",
@@ -167,7 +167,7 @@ final class DefaultRules extends Fitted {
                         "pulsed or in_tripped",
                         false,
                         false,
-                        "the filter drop was too high and the filters were not cleaned since"),
+                        "the filter drop was too high; since then the filters were not cleaned and nothing tripped"),
                 after(
                         "cloth_back",
                         "in_vacuuming and filter_clean",

@@ -19,13 +19,31 @@ public final class HardWired {
 
     private HardWired() {}
 
-    /** Whether a contact has such wiring. */
+    /** Outputs of default sequences of which it is known which contact takes their power. */
+    private static final Set<String> KNOWN = CUTS.getOrDefault("estop_ok", Set.of());
+
+    /** Whether a contact has such wiring, as every contact of the same thing has. */
     public static boolean is(String contact) {
-        return CUTS.containsKey(contact);
+        return CUTS.containsKey(first(contact));
     }
 
-    /** Whether a contact takes the power from an output by it; a vent valve without power is open. */
-    public static boolean cuts(String contact, String output) {
-        return CUTS.getOrDefault(contact, Set.of()).contains(output);
+    /**
+     * Whether a contact takes the power from an output by it; a vent valve without power is open. An output of the sequence's own loses its power by
+     * every such contact that brings about a cause which demands it off.
+     */
+    public static boolean cuts(Sequence sequence, String contact, Sequence.Output output) {
+        if (KNOWN.contains(output.name())) {
+            return CUTS.getOrDefault(first(contact), Set.of()).contains(output.name());
+        }
+        return is(contact)
+                && sequence.causes().stream()
+                        .filter(c -> output.stop().equals(c.demands().get(output.name())))
+                        .anyMatch(c -> sequence.broughtAboutBy(c).stream()
+                                .anyMatch(i -> i.name().equals(contact)));
+    }
+
+    /** A second contact of a thing bears the name of the first with a number. */
+    private static String first(String contact) {
+        return contact.replaceFirst("_[0-9]+$", "");
     }
 }

@@ -29,12 +29,12 @@ final class HonestProperties {
                     .needing("discharge_warm_ok"),
             honest(
                             "message-blind",
-                            "The message of a filter drop that is too high stands until the filters were cleaned",
+                            "The message of a filter drop that is too high stands until the filters were cleaned, a trip or a loss of power came",
                             "filter_blind <-> o_blind or not filter_ok")
                     .needing("filter_ok"),
             honest(
                             "message-deep",
-                            "The message of a vacuum that is too deep stands until it is gone and START was accepted",
+                            "The message of a vacuum that is too deep stands until it is gone and START was accepted, the producer was stopped or power was lost",
                             "too_deep <-> o_deep or not relief_ok")
                     .needing("relief_ok"),
             honest(
@@ -130,9 +130,9 @@ final class HonestProperties {
                     "(in_holding and (valve_absent or o_waiting) and not o_container_hold and not o_soft and not (o_blind and not air_good) and o_permitted_resume) <-> lamp_press_start"),
             honest(
                     "some-lamp-says-why",
-                    "Producer on without suction: some lamp says why",
+                    "Producer on without suction: some lamp says why, or it is the hold whose receiver is clear again and that waits only for the rotor, the vent or the suction valve to be proved, each with a trip of its own, or a permissive of the sequence's own holds START back",
                     "pump and not vent_shut -> lamp_container_high or lamp_container_off or lamp_container_changing or lamp_receiver_high or lamp_fault or lamp_cleaning or lamp_cooling or lamp_filter or lamp_relief or lamp_air or lamp_press_start or"
-                            + " lamp_starting or lamp_stopping or lamp_idle or in_holding"),
+                            + " lamp_starting or lamp_stopping or lamp_idle or (in_holding and not o_permitted_resume) or (in_holding and o_receiver_clear and not o_waiting and not (t_rotor and vent_open_limit and no_vacuum and suction_open))"),
             honest("lamp-idle", "IDLE is lit just in idle", "lamp_idle <-> in_idle")
                     .needing("in_idle"));
 

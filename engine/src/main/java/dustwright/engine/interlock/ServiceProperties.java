@@ -27,7 +27,7 @@ final class ServiceProperties {
                     .without("press_clean"),
             service(
                     "blind-cleans",
-                    "After the filter drop was too high a start cleans the filters off load before users vacuum",
+                    "After the filter drop was too high a start cleans the filters off load before users vacuum, unless a trip or a loss of power came between",
                     "o_blind -> not in_vacuuming and not vent_shut"),
             service(
                     "start-cleans-ready",

@@ -23,6 +23,9 @@ public final class Times {
     private static final Map<Boolean, Map<String, Range>> USUAL =
             Map.of(true, usual(0, 63, 64, 608), false, usual(128, 160));
 
+    /** A second contact of a thing bears the name of the first with a number, and reacts as quickly. */
+    private static final String SECOND = "(?<=^contact .{1,99})_[0-9]+$";
+
     private final Sequence sequence;
 
     private Times(Sequence sequence) {
@@ -62,7 +65,7 @@ public final class Times {
         boolean turns = sequence.outputs().stream().anyMatch(o -> o.name().equals("valve"));
         Map<String, Range> usual = USUAL.getOrDefault(turns, Map.of());
         settings(sequence).forEach((what, time) -> {
-            Range range = usual.get(what);
+            Range range = usual.getOrDefault(what, usual.get(what.replaceFirst(SECOND, "")));
             if (range != null) {
                 judged.add(new Judged(
                         what + ": " + figure(time, what) + ", usual from " + figure(range.least, what) + " to "

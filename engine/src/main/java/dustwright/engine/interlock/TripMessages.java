@@ -15,7 +15,7 @@ final class TripMessages {
     static final Property PROPERTY = new Property(
             "message-trips",
             Property.Kind.HONEST,
-            "Each trip has its own message: what brings it about shows it, and no other trip's",
+            "Each trip has its own message: what brings it about, with nothing else bad, shows it, and no other trip's",
             "in the scan that reads it: its own cause and no other",
             "",
             "");

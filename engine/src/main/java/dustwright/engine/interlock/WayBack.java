@@ -17,6 +17,7 @@ import java.util.function.BooleanSupplier;
  * @param interrupts whether vacuuming ends when it comes
  * @param returnsByItself whether vacuuming comes back with no button
  * @param presses words of the buttons that bring back what does not come by itself, in their order
+ * @param untilPress how many of them it takes for the message to go
  * @param endOf the step at whose end the message goes, where it stays after the last button
  */
 public record WayBack(
@@ -24,6 +25,7 @@ public record WayBack(
         boolean interrupts,
         boolean returnsByItself,
         List<String> presses,
+        int untilPress,
         Optional<String> endOf) {
     private static final double SECOND_s = 1;
 
@@ -141,12 +143,18 @@ public record WayBack(
             run(SECOND_s, () -> false);
             boolean goes = !controller.is(cause);
             if (goes && vacuums()) {
-                return Optional.of(new WayBack(true, interrupts, true, List.of(), Optional.empty()));
+                return Optional.of(new WayBack(true, interrupts, true, List.of(), 0, Optional.empty()));
             }
             return ways().stream()
                     .flatMap(way -> new Panel(this).pressed(cause, way).stream())
                     .findFirst()
-                    .map(w -> new WayBack(goes, interrupts, false, w.presses(), goes ? Optional.empty() : w.endOf()));
+                    .map(w -> new WayBack(
+                            goes,
+                            interrupts,
+                            false,
+                            w.presses(),
+                            goes ? 0 : w.untilPress(),
+                            goes ? Optional.empty() : w.endOf()));
         }
 
         /** Fewest buttons first: START; one other button, then START; two others, then START; STOP, RESET at rest, START. */
@@ -165,9 +173,12 @@ public record WayBack(
 
         private Optional<WayBack> pressed(String cause, List<String> way) {
             String endOf = "";
-            for (String button : way) {
+            int until = way.size();
+            for (int n = 1; n <= way.size(); n++) {
+                String button = way.get(n - 1);
                 press(button);
-                boolean last = button.equals(way.get(way.size() - 1));
+                until = controller.is(cause) ? way.size() : Math.min(until, n);
+                boolean last = n == way.size();
                 while (last && controller.is(cause) && endOf.isEmpty()) {
                     String step = controller.step();
                     run(LONG_s, () -> !controller.step().equals(step) || !controller.is(cause));
@@ -185,6 +196,7 @@ public record WayBack(
                             true,
                             false,
                             way.stream().map(this::words).toList(),
+                            until,
                             Optional.of(endOf).filter(s -> !s.isEmpty())))
                     : Optional.empty();
         }

@@ -58,6 +58,9 @@ record World(
     /** Properties that say of everything that it is off. */
     private static final Set<String> EVERYTHING_OFF = Set.of("stop-all", "standing-off");
 
+    /** Contacts that follow what truly is and prove it to the program. */
+    private static final Set<String> PROOFS = Set.of("vent_open_limit", "no_vacuum", "suction_open");
+
     /** No fault: people have shut all inlets. */
     private static final String NO_INLET_OPEN = "bad_inlet_used";
 
@@ -422,9 +425,15 @@ record World(
             return own;
         }
 
-        /** A second contact of what bears its name with a number is as good as the first: well is what both say. */
+        /**
+         * A second contact of what bears its name with a number is as good as the first: well is what both say. Of one producer {@code overload_ok_2} is no second
+         * producer's.
+         */
         private Expr withSeconds(Expr logic) {
             return logic.replace(n -> {
+                if (seconded(((Expr.Name) n).name()).isPresent()) {
+                    return Expr.Constant.YES;
+                }
                 List<Expr> all = new ArrayList<>(List.of(n));
                 sequence.inputs().stream()
                         .map(Sequence.Input::name)
@@ -443,8 +452,8 @@ record World(
         private Optional<String> seconded(String input) {
             String first = input.replaceFirst("_[0-9]+$", "");
             return Optional.of(first)
-                    .filter(f -> !f.equals(input) && !JUDGED.contains(input) && JUDGED.contains(f) && has(f))
-                    .filter(f -> Witnesses.first(f).isEmpty());
+                    .filter(f -> !f.equals(input) && JUDGED.contains(f) && has(f))
+                    .filter(f -> Witnesses.first(f).isEmpty() || PROOFS.contains(f));
         }
 
         /** Contacts nobody who judges knows. */
