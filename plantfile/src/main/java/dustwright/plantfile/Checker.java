@@ -15,6 +15,7 @@ import dustwright.plantfile.keys.Shape;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +32,7 @@ final class Checker {
     private final Taken taken;
     private final Supplier<Optional<Catalogue>> catalogue;
     private final List<Mention> mentions = new ArrayList<>();
+    private final Map<Group, List<Key>> required = new IdentityHashMap<>();
 
     /**
      * A checker of one file.
@@ -97,8 +99,8 @@ final class Checker {
     }
 
     private void checkNeeds(Tree.Entries entries, Group group, String path) {
-        for (Key key : group.keys()) {
-            if (key.need() instanceof Need.Required && entries.entry(key.name()).isEmpty()) {
+        for (Key key : required.computeIfAbsent(group, Checker::required)) {
+            if (entries.entry(key.name()).isEmpty()) {
                 faults.add(entries.span(), path, group.words() + " without \"" + key.name() + "\"", example(key));
             }
         }
@@ -107,10 +109,19 @@ final class Checker {
         }
     }
 
-    private void checkChoice(Tree.Entries entries, Group group, Group.Choice choice, String path) {
-        List<List<String>> used = choice.ways().stream()
-                .filter(way -> way.stream().anyMatch(k -> entries.entry(k).isPresent()))
+    private static List<Key> required(Group group) {
+        return group.keys().stream()
+                .filter(key -> key.need() instanceof Need.Required)
                 .toList();
+    }
+
+    private void checkChoice(Tree.Entries entries, Group group, Group.Choice choice, String path) {
+        List<List<String>> used = new ArrayList<>();
+        for (List<String> way : choice.ways()) {
+            if (!without(entries, way).equals(way)) {
+                used.add(way);
+            }
+        }
         if (used.isEmpty() && choice.required()) {
             faults.add(entries.span(), path, group.words() + " without " + choice.words(), "one of them");
         } else if (used.size() > 1 && choice.exclusive()) {
@@ -121,12 +132,23 @@ final class Checker {
                             + used.get(1).get(0),
                     "at most one of " + choice.words());
         } else {
-            used.stream()
-                    .flatMap(List::stream)
-                    .filter(key -> entries.entry(key).isEmpty())
-                    .forEach(key -> faults.add(
-                            entries.span(), path, group.words() + " without \"" + key + "\"", choice.words()));
+            for (List<String> way : used) {
+                without(entries, way)
+                        .forEach(key -> faults.add(
+                                entries.span(), path, group.words() + " without \"" + key + "\"", choice.words()));
+            }
         }
+    }
+
+    /** Keys of a way that are not written. */
+    private static List<String> without(Tree.Entries entries, List<String> way) {
+        List<String> missing = new ArrayList<>(way.size());
+        for (String key : way) {
+            if (entries.entry(key).isEmpty()) {
+                missing.add(key);
+            }
+        }
+        return missing;
     }
 
     private static String example(Key key) {

@@ -17,7 +17,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the network equations (NET-1, NET-5) leave out or read in one way only, put on record where a plant is touched by it. No entry of
@@ -34,12 +36,16 @@ final class Simplifications {
     private static final double INCH_OF_MERCURY_Pa = 3386.38;
 
     private final List<Run> runs;
+    private final Map<String, List<Run>> to;
+    private final Map<String, List<Run>> from;
     private final List<Inlet> inlets;
     private final List<Tube> tubes;
     private final Taken taken;
 
     private Simplifications(List<Run> runs, List<Inlet> inlets, List<Tube> tubes, Taken taken) {
         this.runs = runs;
+        this.to = runs.stream().collect(Collectors.groupingBy(Run::to));
+        this.from = runs.stream().collect(Collectors.groupingBy(Run::from));
         this.tubes = tubes;
         this.inlets = inlets;
         this.taken = taken;
@@ -157,8 +163,8 @@ final class Simplifications {
 
     /** Where streams join or part and the law of a wye does not hold, there is no loss, and that is said. */
     private void junction(String node, boolean inlet, boolean fed) {
-        List<Run> in = runs.stream().filter(run -> run.to().equals(node)).toList();
-        long out = runs.stream().filter(run -> run.from().equals(node)).count();
+        List<Run> in = to.getOrDefault(node, List.of());
+        int out = from.getOrDefault(node, List.of()).size();
         long angled = in.stream().filter(run -> run.wye().isPresent()).count();
         int streams = in.size() + (inlet ? 1 : 0);
         Place place = new Place(inlet ? Place.Kind.INLET : Place.Kind.POINT, node);
@@ -195,11 +201,7 @@ final class Simplifications {
     }
 
     private boolean wider(List<Run> in, String node) {
-        double common_m = runs.stream()
-                .filter(run -> run.from().equals(node))
-                .mapToDouble(this::bore_m)
-                .findFirst()
-                .orElseThrow();
+        double common_m = bore_m(from.getOrDefault(node, List.of()).get(0));
         return in.stream().anyMatch(run -> run.wye().isPresent() && bore_m(run) > common_m * (1 + 1e-9));
     }
 

@@ -21,7 +21,12 @@ sealed interface Tree {
     /** A mapping; {@code flow} when written in braces. */
     record Entries(List<Entry> entries, boolean flow, Span span) implements Tree {
         Optional<Entry> entry(String key) {
-            return entries.stream().filter(e -> e.key().text().equals(key)).findFirst();
+            for (Entry entry : entries) {
+                if (entry.key().text().equals(key)) {
+                    return Optional.of(entry);
+                }
+            }
+            return Optional.empty();
         }
     }
 

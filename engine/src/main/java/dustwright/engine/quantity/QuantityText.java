@@ -38,6 +38,8 @@ public final class QuantityText {
     /** Three capitals as in ISO 4217, alone or with what the money is for. */
     private static final Pattern CURRENCY = Pattern.compile("([A-Z]{3})((?:/.*)?)", Pattern.DOTALL);
 
+    private static final Unit PURE_NUMBER = Units.find("-", Dimension.RATIO).orElseThrow();
+
     private QuantityText() {}
 
     /** A quantity, or what is wrong with the text. */
@@ -86,9 +88,7 @@ public final class QuantityText {
 
     private static Read withoutUnit(double number, List<Dimension> expected) {
         if (expected.contains(Dimension.RATIO)) {
-            return Units.find("-", Dimension.RATIO)
-                    .<Read>map(u -> new Read.Good(new Ratio(number), u))
-                    .orElseThrow();
+            return new Read.Good(new Ratio(number), PURE_NUMBER);
         }
         return bad("a number without a unit");
     }

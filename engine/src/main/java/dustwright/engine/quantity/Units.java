@@ -33,6 +33,7 @@ public final class Units {
     /** Air of 0 °C in one volume over air of our reference, 20 °C, in the same volume, both dry at 101 325 Pa [-]. */
     private static final double NORMAL_OVER_REFERENCE = 293.15 / 273.15;
 
+    private static final Pattern SPACES = Pattern.compile("[ \\u00A0\\u202F]+");
     private static final Pattern ENDS_IN_SIGN = Pattern.compile("[/.*·×^(]$");
     private static final Pattern STARTS_WITH_SIGN = Pattern.compile("^[/.*·×^()°\\[\"″]");
 
@@ -82,7 +83,7 @@ public final class Units {
 
     /** Whether every space in a unit stands where one may: beside a sign, or between two words of one unit. {@code m m} is no millimetre. */
     private static boolean spacedAsOne(String text) {
-        String[] words = text.strip().split("[ \\u00A0\\u202F]+");
+        String[] words = SPACES.split(text.strip());
         for (int n = 1; n < words.length; n++) {
             boolean sign = ENDS_IN_SIGN.matcher(words[n - 1]).find()
                     || STARTS_WITH_SIGN.matcher(words[n]).find();
