@@ -103,7 +103,7 @@ public final class Lists {
         return new Rows(
                 "Signals",
                 "A contact with a broken wire reads 0, so does an output without power; all signals are on or off. Filter: time for which the contact must be bad."
-                        + " Hard-wired: takes power away from these outputs by its own wiring beside the program; wired into the program alone it protects nobody. A point whose device the plant file does not describe (safety filter, relief or vent valve, drive of one producer of two) says so in the plant's list of instruments and is not counted there. Points of that list that are not here (what is measured, ground monitor and neck seal of a bag, what"
+                        + " Hard-wired: takes power away from these outputs by its own wiring beside the program; wired into the program alone it protects nobody; of an output that no cause demands off the plant's engineer decides whether it needs such wiring. A point whose device the plant file does not describe (safety filter, relief or vent valve, drive of one producer of two) says so in the plant's list of instruments and is not counted there. Points of that list that are not here (what is measured, ground monitor and neck seal of a bag, what"
                         + " opens it) are outside this program: wire a contact that must stop the filling, such as the ground monitor's, in series with the container's contact.",
                 List.of("Tag", "Kind", "Letters", "What", "1", "0", "Filter", "Contact", "Hard-wired"),
                 rows);

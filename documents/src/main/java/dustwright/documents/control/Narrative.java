@@ -25,6 +25,8 @@ public final class Narrative {
      *
      * @param tags whether contacts and outputs bear theirs, as they must where no list stands beside
      */
+    private static final Pattern JOINED = Pattern.compile(" or |; ");
+
     private Narrative(Sequence sequence, boolean tags) {
         this.sequence = sequence;
         this.tags = tags;
@@ -197,8 +199,10 @@ public final class Narrative {
         return expr.terms().stream().map(this::inner).collect(Collectors.joining(joint));
     }
 
+    /** What is joined in itself stands in brackets. */
     private String inner(Expr term) {
-        return term.terms().isEmpty() ? words(term) : "(" + words(term) + ")";
+        String words = words(term);
+        return term.terms().isEmpty() && !JOINED.matcher(words).find() ? words : "(" + words + ")";
     }
 
     /** What a signal says, said of the opposite: "the bag is full", "the bag is not full". */

@@ -49,9 +49,11 @@ final class ReleasedBy {
                                 ? "It goes with its cause, and vacuuming returns by itself."
                                 : "It goes with its cause.";
                     }
-                    return (w.goesByItself() ? "It goes with its cause" : "It stays until " + ends(w))
+                    return (w.goesByItself()
+                                    ? "It goes with its cause"
+                                    : "It stays until " + ends(w) + (forgotten(cause) ? ", or a trip" : ""))
                             + "; vacuuming returns only with "
-                            + (returns(w).isEmpty() ? "that" : returns(w)) + ".";
+                            + (returns(w).isEmpty() ? pressed(w) : returns(w)) + ".";
                 })
                 .orElseGet(() -> buttons(cause).equals(BY_ITSELF)
                         ? "It goes with its cause."
@@ -60,6 +62,10 @@ final class ReleasedBy {
 
     private Optional<WayBack> way(Sequence.Cause cause) {
         return Optional.ofNullable(ways.get(cause.name()));
+    }
+
+    private static String pressed(WayBack way) {
+        return String.join(", then ", way.presses());
     }
 
     /** What makes the message go. */
@@ -71,6 +77,14 @@ final class ReleasedBy {
                 + way.endOf()
                         .map(s -> ", and the end of step " + Narrative.spaced(s))
                         .orElse("");
+    }
+
+    /** Whether what it remembers is gone after a trip. */
+    private boolean forgotten(Sequence.Cause cause) {
+        return sequence.rules().stream()
+                .filter(r -> cause.when().names().contains(r.name()))
+                .anyMatch(r -> r instanceof Sequence.Rule.Latch latch
+                        && latch.reset().names().contains("in_tripped"));
     }
 
     /** What is pressed after that to bring vacuuming back; empty where that did. */

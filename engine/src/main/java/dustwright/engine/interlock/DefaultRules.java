@@ -155,7 +155,7 @@ final class DefaultRules extends Fitted {
                         "in_warning or in_run_on or in_standing or in_tripped",
                         false,
                         false,
-                        "the vacuum was too deep; since then START was not pressed and the producer not stopped"),
+                        "the vacuum was too deep; since then START was not pressed, the producer not stopped and nothing tripped"),
                 after("pulsed", "in_pulsing", "rounds", "the filters were pulsed to the last round"),
                 is(
                         "filter_again",

@@ -34,7 +34,7 @@ final class HonestProperties {
                     .needing("filter_ok"),
             honest(
                             "message-deep",
-                            "The message of a vacuum that is too deep stands until it is gone and START was accepted, the producer was stopped or power was lost",
+                            "The message of a vacuum that is too deep stands until it is gone and START was accepted, the producer was stopped, something tripped or power was lost",
                             "too_deep <-> o_deep or not relief_ok")
                     .needing("relief_ok"),
             honest(
