@@ -8,6 +8,7 @@ import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.sheet.Answer;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
 import java.io.IOException;
@@ -26,15 +27,24 @@ class NotVouchedForTest {
         bakery = Files.readString(Path.of("..", "examples", "bakery", "plant.yaml"));
     }
 
-    private static List<Finding> findings(String text, FindingCode code) {
+    private static Study study(String text) {
         Reading reading = PlantReader.read(text);
         assertThat(reading).as(reading.toString()).isInstanceOf(Reading.Read.class);
         Plant plant = ((Reading.Read) reading).plant();
-        return Study.of(plant, States.usual(plant))
-                .withSheets()
-                .findings()
-                .filter(f -> f.code() == code)
-                .toList();
+        return Study.of(plant, States.usual(plant)).withSheets();
+    }
+
+    private static List<Finding> findings(String text, FindingCode code) {
+        return study(text).findings().filter(f -> f.code() == code).toList();
+    }
+
+    private static Answer answer(String text, String figure) {
+        return study(text).sheets().stream()
+                .flatMap(sheet -> sheet.entries().stream())
+                .filter(entry -> entry.id().equals(figure))
+                .findFirst()
+                .orElseThrow()
+                .answer();
     }
 
     /** 14 ft/min where factor method and table give less: a limit of 20 ft/min passes it only with the name of who confirms it. */
@@ -63,5 +73,8 @@ class NotVouchedForTest {
                 "relief valve: {set: 12 inHg, full: 13 inHg, rated: 900 scfm}");
         assertThat(deep).contains("DM-15");
         assertThat(findings(deep, FindingCode.SHELL_VACUUM)).anyMatch(Finding::unjudged);
+        assertThat(answer(deep, "stuck/REC"))
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, u -> assertThat(u.why()).contains("runs beyond the points"));
     }
 }

@@ -530,6 +530,21 @@ class OperationSheetsTest {
                 .isEqualTo("CST-15");
     }
 
+    /** One rule with the energy of a year: a sum without one of its parts is no year's air. */
+    @Test
+    void compressed_air_of_a_year_is_not_known_without_the_air_of_the_seal() {
+        Study stated = study(bakery);
+        assertThat(value(stated, "air-cost")).isPositive();
+        Study study = study(
+                withFirst(bakery, "neck seal: \\{pressure: 4 psi, volume: [^}]*\\}", "neck seal: {pressure: 4 psi}"));
+        assertThat(entry(study, "air-cost").orElseThrow().answer())
+                .isInstanceOfSatisfying(
+                        Answer.Unknown.class, u -> assertThat(u.why()).contains("its neck seal, REC"));
+        assertThat(entry(study, "left-out").orElseThrow().answer())
+                .isInstanceOfSatisfying(
+                        Answer.Words.class, w -> assertThat(w.text()).contains("Compressed air, a year"));
+    }
+
     /** NIST Handbook 135 factors at 4 % and 15 years, energy growing by 1 %: UPV 11.1184, and the sheet's own yearly amounts. */
     @Test
     void life_cycle_cost_is_first_cost_and_yearly_amounts_in_present_value() {

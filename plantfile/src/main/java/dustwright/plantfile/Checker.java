@@ -14,6 +14,7 @@ import dustwright.plantfile.keys.PlantKeys;
 import dustwright.plantfile.keys.Shape;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -257,9 +258,7 @@ final class Checker {
                 .filter(r -> r.dimension() == quantity.dimension())
                 .findFirst()
                 .orElseThrow();
-        double slack = 1e-9 * Math.max(Math.abs(range.least_si()), Math.abs(range.greatest_si()));
-        if (quantity.si() < range.least_si() - slack * Math.signum(Math.abs(range.least_si()))
-                || quantity.si() > range.greatest_si() + slack) {
+        if (range.miss(quantity.si()).isPresent()) {
             faults.add(
                     scalar.span(),
                     path,
@@ -270,19 +269,20 @@ final class Checker {
         return quantity;
     }
 
-    /** The range once more in the unit that was typed, where it is said in another. */
+    /** The range once more in the unit that was typed, where it is said in another; rounded inwards, so that both ends may be typed. */
     private static String inUnit(Shape.Range range, Unit typed) {
         return range.least().endsWith(" " + typed.symbol()) || typed.dimension() == Dimension.RATIO
                 ? ""
-                : " (" + plain(typed.fromSi(range.least_si())) + " to " + plain(typed.fromSi(range.greatest_si())) + " "
-                        + typed.symbol() + ")";
+                : " (" + plain(typed.fromSi(range.least_si()), RoundingMode.CEILING) + " to "
+                        + plain(typed.fromSi(range.greatest_si()), RoundingMode.FLOOR) + " " + typed.symbol() + ")";
     }
 
-    private static String plain(double number) {
+    private static String plain(double number, RoundingMode inwards) {
         return number == 0
                 ? "0"
                 : BigDecimal.valueOf(number)
-                        .round(new MathContext(4))
+                        .round(new MathContext(12))
+                        .round(new MathContext(4, inwards))
                         .stripTrailingZeros()
                         .toPlainString();
     }

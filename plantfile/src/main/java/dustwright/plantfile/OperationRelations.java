@@ -5,6 +5,7 @@ import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Mass;
 import dustwright.engine.quantity.Money;
 import dustwright.engine.quantity.Price;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +16,6 @@ import java.util.Optional;
 /** What containers, shifts, costs and sound must fulfil together with the rest of the file. */
 final class OperationRelations {
     private static final double DAY_s = 24 * 3600;
-    private static final double CUBIC_FOOT_m3 = 0.3048 * 0.3048 * 0.3048;
 
     private final Section top;
     private final SourceMap lines;
@@ -97,7 +97,7 @@ final class OperationRelations {
                                 Locale.ROOT,
                                 "more than a bag of this \"size\" holds when it stands quite round, %.3g m3 (%.3g ft3)",
                                 round_m3,
-                                round_m3 / CUBIC_FOOT_m3),
+                                round_m3 / Units.CUBIC_FOOT_m3),
                         "the volume up to the level probe of the bag, or its right \"size\""));
         List<Double> floor = container
                 .section("stand")

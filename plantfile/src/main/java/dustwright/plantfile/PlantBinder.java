@@ -26,6 +26,7 @@ import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.quantity.Velocity;
 import dustwright.engine.tubing.Run;
 import dustwright.plantfile.keys.PlantKeys;
@@ -37,7 +38,6 @@ import java.util.Optional;
 
 /** Makes the plant from sections that are free of faults. */
 final class PlantBinder {
-    private static final double INCH_OF_MERCURY_Pa = 3386.38;
 
     private final Section top;
     private final SourceMap lines;
@@ -127,7 +127,7 @@ final class PlantBinder {
                         Locale.ROOT,
                         "less than %.1f kPa (%.1f inHg)",
                         air.ambient().pascals() / 1000,
-                        air.ambient().pascals() / INCH_OF_MERCURY_Pa));
+                        air.ambient().pascals() / Units.INCH_OF_MERCURY_Pa));
     }
 
     private Held held(Section held, Air air) {

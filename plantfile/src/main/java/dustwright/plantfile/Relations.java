@@ -11,6 +11,7 @@ import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
+import dustwright.engine.receiver.PowderFlow;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -70,6 +71,16 @@ final class Relations {
                     "settled dust lighter than loose dust",
                     heaviest.isPresent() ? "at least the heaviest bulk density" : "at least the bulk density");
         }
+        if (loose.isPresent()
+                && tapped.isPresent()
+                && tapped.get().kgPerCubicMetre()
+                        > PowderFlow.GREATEST_HAUSNER * loose.get().kgPerCubicMetre()) {
+            fault(
+                    dust,
+                    "tapped density",
+                    "more than ten times the bulk density: no powder settles so far",
+                    "at most ten times the bulk density, or the right \"bulk density\"; is a decimal point out of place?");
+        }
         for (String needed : List.of("particle size", "particle density")) {
             if (dust.has("level speed") && !written(dust, needed)) {
                 fault(
@@ -94,6 +105,13 @@ final class Relations {
                             "flow function[" + i + "]",
                             "the consolidating stress does not rise here",
                             "points in order of their consolidating stress");
+                } else if (part(points.get(i), 1).si()
+                        < part(points.get(i - 1), 1).si()) {
+                    fault(
+                            hopper,
+                            "flow function[" + i + "]",
+                            "the strength falls here, where more stress has consolidated the dust",
+                            "a strength no less than that of the point before");
                 }
             }
         });

@@ -7,6 +7,7 @@ import dustwright.engine.plant.Point;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.Machine;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.tubing.Bleed;
 import dustwright.engine.tubing.Hose;
 import dustwright.engine.tubing.Inlet;
@@ -33,7 +34,6 @@ final class Simplifications {
     private static final Source OPENING = Source.ownReading(
             "equation TUB-23: an opening of one loss coefficient; not measured there. State points over all the vacuum"
                     + " the tool sees");
-    private static final double INCH_OF_MERCURY_Pa = 3386.38;
 
     private final List<Run> runs;
     private final Map<String, List<Run>> to;
@@ -98,8 +98,8 @@ final class Simplifications {
                                     + " the vacuum from the last point on, shallower it falls to none",
                             first_Pa / 1000,
                             last_Pa / 1000,
-                            first_Pa / INCH_OF_MERCURY_Pa,
-                            last_Pa / INCH_OF_MERCURY_Pa),
+                            first_Pa / Units.INCH_OF_MERCURY_Pa,
+                            last_Pa / Units.INCH_OF_MERCURY_Pa),
                     OPENING);
         }
     }

@@ -3,6 +3,7 @@ package dustwright.plantfile;
 import dustwright.engine.quantity.Angle;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Length;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.quantity.Volume;
 import dustwright.engine.receiver.Hopper;
 import dustwright.engine.rotaryvalve.ValveLeakage;
@@ -11,7 +12,6 @@ import java.util.Optional;
 
 /** What the measures of a receiver and of the rotary valve under it must fulfil together to be built at all. */
 final class VesselRelations {
-    private static final double FOOT_m = 0.3048;
     /** Longest rotor over its diameter that is believed; common practice, no source: they are about as long as wide. */
     private static final double MOST_ROTOR_LENGTHS = 3;
     /** No rotor is shorter than this part of its diameter, hub and all. */
@@ -20,7 +20,7 @@ final class VesselRelations {
     private static final double SHORTEST_ROTOR_m = 0.01;
     private static final double LONGEST_ROTOR_m = 3;
 
-    private static final double SQUARE_FOOT_m2 = FOOT_m * FOOT_m;
+    private static final double SQUARE_FOOT_m2 = Units.FOOT_m * Units.FOOT_m;
 
     private final SourceMap lines;
     private final Faults faults;
@@ -183,7 +183,7 @@ final class VesselRelations {
     }
 
     private static String height(double height_m) {
-        return String.format(Locale.ROOT, "%.3g m (%.3g ft)", height_m, height_m / FOOT_m);
+        return String.format(Locale.ROOT, "%.3g m (%.3g ft)", height_m, height_m / Units.FOOT_m);
     }
 
     private void fault(Section section, String key, String message, String expected) {

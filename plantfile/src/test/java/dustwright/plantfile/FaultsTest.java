@@ -149,8 +149,9 @@ class FaultsTest {
                 "bend radius: 300 mm      | bend radius: 3 m          | the bends at the ends of stretch 2 need 3 m of its 2 m | bends that fit",
                 "via: [[9, 2, 6]]         | via: [[9, 2, 6], [9, 2, 4]] | it turns back on itself at the end of stretch 1 | bends that fit",
                 // ranges in the unit that was typed
-                "set: 8.5 inHg            | set: 40 inHg              | outside what is sensible here                     | 0.01 kPa to 100 kPa (0.002953 to 29.53 inHg)",
+                "set: 8.5 inHg            | set: 40 inHg              | outside what is sensible here                     | 0.01 kPa to 100 kPa (0.002953 to 29.52 inHg)",
                 // absurd sizes
+                "length: 24 m             | length: 0.9999 mm         | outside what is sensible                          | 1 mm to 3 km",
                 "length: 25 ft            | length: 250 ft            | outside what is sensible                          | 0.5 m to 60 m",
                 "bend radius: 300 mm      | bend radius: -300 mm      | outside what is sensible                          | 5 mm to 5 m",
                 "bore: 1 1/2 in           | bore: 4 ft                | outside what is sensible                          | 5 mm to 1 m",
@@ -170,6 +171,8 @@ class FaultsTest {
                 "class: very fine light dust | class: very fine light dust, particle density: 1.4 kg/m3 | outside what is sensible | 50 kg/m3 to 25000 kg/m3",
                 "class: very fine light dust | class: very fine light dust, particle density: 100 kg/m3 | a heap denser than its particles | less than the particle density",
                 "class: very fine light dust | class: very fine light dust, tapped density: 100 kg/m3 | settled dust lighter than loose dust | at least the bulk density",
+                "class: very fine light dust | class: very fine light dust, tapped density: 5600 kg/m3 | more than ten times the bulk density | decimal point",
+                "class: very fine light dust | class: very fine light dust, in hopper: {flow function: [[1 kPa, 2 kPa], [2 kPa, 1.9 kPa]]} | the strength falls here | no less than that of the point before",
                 "class: very fine light dust | class: very fine light dust, heaviest bulk density: 400 kg/m3 | heaviest lighter than lightest | at least the bulk density",
                 "bulk density: 550 kg/m3 | heaviest bulk density: 600 kg/m3 | the heavy end of a range without its light end | too",
                 "class: very fine light dust | class: very fine light dust, heaviest bulk density: 800 kg/m3, tapped density: 700 kg/m3 | settled dust lighter than loose dust | at least the heaviest bulk density",
@@ -204,7 +207,7 @@ class FaultsTest {
                 "cleaning: 30 min         | cleaning: 30 min, picked up: [{dust: flour, per shift: 60 kg}] | with both cleaning and picked up | at most one of",
                 "cleaning: 30 min         | picked up: [{dust: flor, per shift: 60 kg}] | there is no dust called \"flor\" | \"flour\"",
                 "labour: 38 EUR/h         | labour: 38 USD/h          | USD where \"electricity\" is in EUR               | one currency",
-                "electricity: 0.12 EUR/kWh | electricity: 0.12 EUR    | amount of money (¤) where a price of energy       | ",
+                "electricity: 0.12 EUR/kWh | electricity: 0.12 EUR    | amount of money (EUR) where a price of energy       | ",
                 "electricity: 0.12 EUR/kWh | electricity: 0.12        | a number without a unit                           | 0.12 EUR/kWh",
                 "interest: 4 %            | interest: 400 %           | outside what is sensible                          | 0 % to 50 %",
                 "casing: 88 dBA           | casing: 88 dB             | difference of sound levels (dB) where a sound level | 88 dBA",

@@ -9,6 +9,7 @@ import dustwright.engine.network.DutyPointSolver;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.sheet.DustWays;
+import dustwright.engine.sheet.DustWeek;
 import dustwright.engine.sheet.Sheets;
 import dustwright.plantfile.keys.Group;
 import dustwright.plantfile.keys.Key;
@@ -109,17 +110,28 @@ class RangeEndsTest {
         }
     }
 
-    private static void sheets(Plant plant) {
-        Outcome<DutyPoint> solved;
+    private static Optional<DutyPoint> solved(Plant plant, List<String> open) {
         try {
-            solved = DutyPointSolver.solve(plant, States.open(plant, List.of(), FilterCondition.NORMAL));
+            return DutyPointSolver.solve(plant, States.open(plant, open, FilterCondition.NORMAL))
+                    .match(Optional::of, why -> Optional.empty());
         } catch (IllegalArgumentException outsideFormula) {
-            solved = new Outcome.NotSolved<>(String.valueOf(outsideFormula.getMessage()));
+            return Optional.empty();
         }
-        Optional<DutyPoint> duty = solved.match(Optional::of, why -> Optional.empty());
-        List<DutyPoint> duties = new ArrayList<>(duty.stream().toList());
+    }
+
+    /** With dust arriving, over the weeks of a year, and with all inlets shut. */
+    private static void sheets(Plant plant) {
+        Optional<DutyPoint> shut = solved(plant, List.of());
+        List<DutyPoint> duties = new ArrayList<>(shut.stream().toList());
+        plant.usage().designSets().stream()
+                .findFirst()
+                .flatMap(set -> solved(plant, set.open()))
+                .ifPresent(duties::add);
         DustWays ways = DustWays.of(plant, open -> new Outcome.NotSolved<>("not asked"));
-        Sheets.of(plant, new Sheets.Solved(duties, duty, duties, duty.isPresent()), ways, List.of());
+        List<DustWeek> weeks = plant.stations().stream()
+                .flatMap(station -> DustWeek.of(plant, station, ways).stream())
+                .toList();
+        Sheets.of(plant, new Sheets.Solved(duties, shut, duties, shut.isPresent()), ways, weeks);
     }
 
     @ParameterizedTest

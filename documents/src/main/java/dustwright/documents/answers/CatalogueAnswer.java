@@ -10,6 +10,7 @@ import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.UnitSystem;
+import dustwright.engine.quantity.Units;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +31,6 @@ public record CatalogueAnswer(
         Optional<FreeAirFlow> flow,
         Optional<PressureDifference> vacuum,
         List<Duty> duties) {
-    private static final double INCH_OF_MERCURY_Pa = 3386.389;
 
     public CatalogueAnswer {
         producers = List.copyOf(producers);
@@ -41,7 +41,7 @@ public record CatalogueAnswer(
     /** Every machine at its own speed and at a few vacuums. */
     public static CatalogueAnswer list(List<VacuumProducer> producers, Air air) {
         List<PressureDifference> vacuums = Stream.of(3, 5, 7, 10, 14)
-                .map(inHg -> new PressureDifference(inHg * INCH_OF_MERCURY_Pa))
+                .map(inHg -> new PressureDifference(inHg * Units.INCH_OF_MERCURY_Pa))
                 .filter(v -> v.pascals() < air.ambient().pascals())
                 .toList();
         return new CatalogueAnswer(producers, air, vacuums, Optional.empty(), Optional.empty(), List.of());

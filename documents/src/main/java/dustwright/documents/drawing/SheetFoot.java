@@ -1,6 +1,7 @@
 package dustwright.documents.drawing;
 
 import dustwright.documents.writing.Figures;
+import dustwright.engine.quantity.Units;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -103,7 +104,7 @@ record SheetFoot(PlantView view, Floors floors, double top) {
         shapes.add(Shape.rectangle(new Box(x + length / 2, y - 3, x + length, y), Line.ink(0.8), Ink.PAPER));
         shapes.add(Shape.text(x, y + 12, "0", TEXT, Shape.Anchor.MIDDLE));
         shapes.add(Shape.text(x + length, y + 12, Figures.fixed(metres, 0) + " m", TEXT, Shape.Anchor.MIDDLE));
-        String feet = Figures.fixed(metres / 0.3048, 0) + " ft";
+        String feet = Figures.fixed(metres / Units.FOOT_m, 0) + " ft";
         shapes.add(Shape.quiet(x + length, y + 12 + ROW, feet, TEXT, Shape.Anchor.MIDDLE));
         String note = view.layout().kind() == Layout.Kind.ISOMETRIC ? "along the three axes" : "";
         if (view.layout().tilt() > 0) {

@@ -80,7 +80,7 @@ public final class Wording {
             case SPEED_ON_SUPPLY -> "Speed as its supply gives it at";
             case NAMEPLATE_CURRENT -> "No less current than its power takes at";
             case DRIVE_INPUT_CURRENT -> "No less input current than its power takes at";
-            case NAMEPLATE_EXCESS -> "No more current than its circuit is sized for at";
+            case NAMEPLATE_EXCESS -> "No more current than a motor of its power takes at";
             case BELT_SPEED -> "Belt slow enough at";
             case AIR_TO_CLOTH -> "Enough cloth in";
             case CAN_VELOCITY -> "Air rises slowly enough in";
@@ -179,7 +179,7 @@ public final class Wording {
             case SPEED_ON_SUPPLY -> "Not the speed its supply gives it at";
             case NAMEPLATE_CURRENT -> "Less current than its power takes at";
             case DRIVE_INPUT_CURRENT -> "Less input current than its power takes at";
-            case NAMEPLATE_EXCESS -> "More current than its circuit is sized for at";
+            case NAMEPLATE_EXCESS -> "More current than a motor of its power takes at";
             case BELT_SPEED -> "Belt too fast at";
             case AIR_TO_CLOTH -> "Too much air for the cloth of";
             case CAN_VELOCITY -> "Air rises too fast in";

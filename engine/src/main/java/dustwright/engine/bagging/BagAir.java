@@ -1,6 +1,7 @@
 package dustwright.engine.bagging;
 
 import dustwright.engine.quantity.Range;
+import dustwright.engine.quantity.Units;
 
 /**
  * Air in and out of a bag: pushed out by dust, drawn out by a rotary valve under vacuum, blown in before filling, and held at the seal
@@ -8,19 +9,19 @@ import dustwright.engine.quantity.Range;
  */
 public final class BagAir {
     /** Usual pressure of an inflated neck seal: about 4 psi; common practice, no source [Pa gauge]. */
-    public static final double USUAL_SEAL_Pa = 4 * 6894.757;
+    public static final double USUAL_SEAL_Pa = 4 * Units.PSI_Pa;
 
     /** Pressure below which a neck seal hardly holds: half the usual 4 psi; our choice, no source [Pa gauge]. */
     public static final double LEAST_SEAL_Pa = USUAL_SEAL_Pa / 2;
 
     /** Pressure a neck seal never sees: 9 psi; common practice, no source [Pa gauge]. */
-    public static final double GREATEST_SEAL_Pa = 9 * 6894.757;
+    public static final double GREATEST_SEAL_Pa = 9 * Units.PSI_Pa;
 
     /** Usual velocity through a passive vent sock, least: 2 ft/min; common practice, no source [m/s]. */
-    public static final double USUAL_SOCK_LEAST_mPerS = 2 * 0.3048 / 60;
+    public static final double USUAL_SOCK_LEAST_mPerS = 2 * Units.FOOT_PER_MINUTE_mPerS;
 
     /** Usual velocity through a passive vent sock, greatest: 4 ft/min; common practice, no source [m/s]. */
-    public static final double USUAL_SOCK_GREATEST_mPerS = 4 * 0.3048 / 60;
+    public static final double USUAL_SOCK_GREATEST_mPerS = 4 * Units.FOOT_PER_MINUTE_mPerS;
 
     private static final Range DUST = new Range("displaced air", "ṁ", "kg/s", 0, 1e3);
     private static final Range DENSITY = new Range("displaced air", "ρ_B", "kg/m³", 5, 20_000);

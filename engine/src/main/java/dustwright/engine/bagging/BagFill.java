@@ -1,6 +1,7 @@
 package dustwright.engine.bagging;
 
 import dustwright.engine.quantity.Range;
+import dustwright.engine.quantity.Units;
 
 /**
  * How much a bulk bag or drum takes, which limit comes first, and how often it is changed. A level probe stops on volume at the loose
@@ -14,6 +15,7 @@ public final class BagFill {
     private static final Range VOLUME = new Range("a container", "V", "m³", 1e-4, 1e4);
     private static final Range DENSITY = new Range("a container's fill", "ρ_B", "kg/m³", 5, 20_000);
     private static final Range LOAD = new Range("a container's safe working load", "SWL", "kg", 1, 50_000);
+    private static final Range TAKEN = new Range("the dust in a container", "m", "kg", 1e-4, 1e7);
     private static final Range RATE = new Range("the filling of a container", "ṁ", "kg/s", 1e-9, 1e3);
     private static final Range DUST = new Range("the containers of a time", "M", "kg", 0, 1e9);
     private static final Range SHARE = new Range("a container's fill", "share", "-", 0.01, 1);
@@ -79,7 +81,7 @@ public final class BagFill {
      * @example gallons_m3(55) = 0.208198
      */
     public static double gallons_m3(double usGallons) {
-        return new Range("US gallons", "V", "gal", 0, 1e6).check(usGallons) * 231 * 0.0254 * 0.0254 * 0.0254;
+        return new Range("US gallons", "V", "gal", 0, 1e6).check(usGallons) * Units.US_GALLON_m3;
     }
 
     /**
@@ -169,7 +171,7 @@ public final class BagFill {
      * @example changeInterval_s(500, 0.0833333) = 6000
      */
     public static double changeInterval_s(double mass_kg, double dust_kgPerS) {
-        return LOAD.check(mass_kg) / RATE.check(dust_kgPerS);
+        return TAKEN.check(mass_kg) / RATE.check(dust_kgPerS);
     }
 
     /**
@@ -204,7 +206,7 @@ public final class BagFill {
      * @example moreForFillingShort(1000, 500, 400) = 0.5
      */
     public static double moreForFillingShort(double dust_kg, double full_kg, double short_kg) {
-        new Range("bags that fill short", "m_short/m", "-", 0, 1).check(LOAD.check(short_kg) / LOAD.check(full_kg));
+        new Range("bags that fill short", "m_short/m", "-", 0, 1).check(TAKEN.check(short_kg) / TAKEN.check(full_kg));
         return DUST.check(dust_kg) * (1 / short_kg - 1 / full_kg);
     }
 

@@ -1,6 +1,7 @@
 package dustwright.engine.conveying;
 
 import dustwright.engine.finding.Source;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.quantity.Velocity;
 
 /**
@@ -24,7 +25,7 @@ public enum DustClass {
 
     DustClass(String words, double feetPerMinute) {
         this.words = words;
-        this.minimum = new Velocity(feetPerMinute * 0.3048 / 60);
+        this.minimum = new Velocity(feetPerMinute * Units.FOOT_PER_MINUTE_mPerS);
     }
 
     public String words() {

@@ -1,6 +1,7 @@
 package dustwright.engine.electrical;
 
 import dustwright.engine.finding.Source;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.reference.ReferenceTable;
 import dustwright.engine.reference.ReferenceTable.Row;
 import java.util.ArrayList;
@@ -274,7 +275,7 @@ public record Enclosure(String type, boolean indoor, boolean outdoor, String pro
         }
 
         /** Particle density above which a dust counts as heavy [kg/m³]: 130 lb/ft³, with the table's confidence. */
-        public static final double HEAVY_DUST_kgPerM3 = 130 * 16.018463;
+        public static final double HEAVY_DUST_kgPerM3 = 130 * Units.POUND_PER_CUBIC_FOOT_kgPerM3;
 
         private static final String LIGHT = "dust, light (particle density up to about 130 lb/ft3)";
         private static final String HEAVY = "dust, heavy (above about 130 lb/ft3)";

@@ -1,13 +1,14 @@
 package dustwright.engine.electrical;
 
 import dustwright.engine.quantity.Range;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.reference.ReferenceTable;
 import java.util.List;
 
 /** Which motor a producer needs, and how far it is loaded. */
 public final class MotorRating {
     /** One horsepower, 550 ft·lbf/s [W]. */
-    public static final double HORSEPOWER_W = 745.6998715822702;
+    public static final double HORSEPOWER_W = Units.HORSEPOWER_W;
 
     /** Highest site for which the rating of motors is told [m] (equation ELE-43). */
     public static final double HIGHEST_m = 4000;

@@ -119,9 +119,9 @@ public enum FindingCode {
                     + " voltage is wrong, and conductors would be sized on it.",
             "Read the drive's rated input current and the supply's voltage from one line of its maker's sheet."),
     NAMEPLATE_EXCESS(
-            "Nameplate current against its circuit",
-            "More current is stated than a motor of this power usually takes: the overload, set by the nameplate, would trip above what the"
-                    + " circuit sized by the motor's power carries.",
+            "Nameplate current against the motor's power",
+            "More current is stated than a motor of this power usually takes; on a NEC supply, where the table of the power sizes conductors, the"
+                    + " overload, set by the nameplate, would trip above what they carry.",
             "Read current, power and voltage from one nameplate; a motor that really takes more, such as one of many poles or high torque, has"
                     + " its whole circuit sized on its nameplate by a licensed person."),
     BELT_SPEED(
@@ -139,7 +139,7 @@ public enum FindingCode {
     CLEANING_INTERVAL(
             "Running time between off-line cleanings",
             "Sooner than asked a tool gets less than its limit, or the pressure drop reaches where the default sequence holds: too much dust lies"
-                    + " on the cloth.",
+                    + " on the cloth, or the cleaned cloth alone takes as much.",
             "Clean more often, fit more filter area, let more dust fall out before the cloth, raise the margin at the tools, or where the"
                     + " elements bear it the set point of the filter drop."),
     FILTER_DIFFERENCE(

@@ -1,6 +1,7 @@
 package dustwright.engine.hazard;
 
 import dustwright.engine.finding.Source;
+import dustwright.engine.quantity.Units;
 
 /** Small laws of dust clouds, layers and charge. */
 public final class CloudLaws {
@@ -16,9 +17,6 @@ public final class CloudLaws {
     /** Where it comes from. */
     public static final Source DILUTION =
             Source.fromMemory("NFPA 69, concentration reduction: 25 % of MEC without a monitor");
-
-    private static final double INCH_m = 0.0254;
-    private static final double POUND_PER_CUBIC_FOOT_kgPerM3 = 0.45359237 / (0.3048 * 0.3048 * 0.3048);
 
     private CloudLaws() {}
 
@@ -46,7 +44,7 @@ public final class CloudLaws {
      * @example layerDepth_m(1201.385) = 0.00079375
      */
     public static double layerDepth_m(double bulk_kgPerM3) {
-        return INCH_m / 32 * 75 * POUND_PER_CUBIC_FOOT_kgPerM3 / bulk_kgPerM3;
+        return Units.INCH_m / 32 * 75 * Units.POUND_PER_CUBIC_FOOT_kgPerM3 / bulk_kgPerM3;
     }
 
     /**

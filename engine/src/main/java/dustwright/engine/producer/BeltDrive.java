@@ -1,11 +1,12 @@
 package dustwright.engine.producer;
 
 import dustwright.engine.quantity.Range;
+import dustwright.engine.quantity.Units;
 
 /** V-belt drive between motor and producer. */
 public final class BeltDrive {
     /** Greatest rim speed of ordinary cast-iron sheaves, 6500 ft/min; from memory [m/s]. */
-    public static final double GREATEST_BELT_mPerS = 6500 * 0.3048 / 60;
+    public static final double GREATEST_BELT_mPerS = 6500 * Units.FOOT_PER_MINUTE_mPerS;
 
     private static final Range SPEED = new Range("a belt drive", "n", "1/s", 0, 200);
     private static final Range DIAMETER = new Range("a belt drive", "d", "m", 0.03, 3);

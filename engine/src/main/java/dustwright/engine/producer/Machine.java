@@ -8,6 +8,7 @@ import dustwright.engine.quantity.MeasuredCurve;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.quantity.Volume;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -47,7 +48,6 @@ public sealed interface Machine {
      */
     record LobePump(Volume displacement, RotationalSpeed slipAtOnePsi, double mechanicalEfficiency, Power idleLoss)
             implements Machine, MachineLaw {
-        private static final double ONE_PSI_Pa = 6894.757293168;
         private static final double STANDARD_kgPerM3 = 1.2041;
 
         @Override
@@ -62,7 +62,7 @@ public sealed interface Machine {
 
         /** Slip speed [1/s]; against a difference below zero the leak runs the other way. */
         public double slip_perS(double difference_Pa, double inletDensity_kgPerM3) {
-            double root = Math.sqrt(Math.abs(difference_Pa) / ONE_PSI_Pa * STANDARD_kgPerM3 / inletDensity_kgPerM3);
+            double root = Math.sqrt(Math.abs(difference_Pa) / Units.PSI_Pa * STANDARD_kgPerM3 / inletDensity_kgPerM3);
             return slipAtOnePsi.revolutionsPerSecond() * Math.copySign(root, difference_Pa);
         }
 

@@ -2,21 +2,18 @@ package dustwright.engine.quantity;
 
 /** A difference of two pressures, or a vacuum: how far below the site barometer [Pa]. */
 public record PressureDifference(double pascals) implements Quantity, Comparable<PressureDifference> {
-    /** One inch of water, conventional [Pa]. */
-    public static final double INCH_OF_WATER_Pa = 249.089;
-
     public PressureDifference {
         Finite.check("PressureDifference", pascals);
     }
 
     /** So many inches of water, conventional. */
     public static PressureDifference ofInchesOfWater(double inches) {
-        return new PressureDifference(inches * INCH_OF_WATER_Pa);
+        return new PressureDifference(inches * Units.INCH_OF_WATER_Pa);
     }
 
     /** In inches of water, conventional. */
     public double inchesOfWater() {
-        return pascals / INCH_OF_WATER_Pa;
+        return pascals / Units.INCH_OF_WATER_Pa;
     }
 
     @Override

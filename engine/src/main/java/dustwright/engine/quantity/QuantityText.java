@@ -96,10 +96,11 @@ public final class QuantityText {
     private static Read withUnit(double number, String unitText, List<Dimension> expected) {
         Matcher money = CURRENCY.matcher(unitText);
         if (money.matches() && Units.named(unitText).isEmpty()) {
+            String currency = money.group(1);
             Read read = withUnit(number, Money.UNNAMED + money.group(2), expected);
             return read instanceof Read.Good good
-                    ? new Read.Good(in(money.group(1), good.quantity()), good.unit())
-                    : read;
+                    ? new Read.Good(in(currency, good.quantity()), good.unit())
+                    : said((Read.Bad) read, currency);
         }
         for (Dimension dimension : expected) {
             Optional<Unit> unit = Units.find(unitText, dimension);
@@ -124,6 +125,13 @@ public final class QuantityText {
             return bad("a negative " + unit.dimension().words());
         }
         return new Read.Good(unit.dimension().of(si), unit);
+    }
+
+    /** In the currency that was typed. */
+    private static Read.Bad said(Read.Bad bad, String currency) {
+        return new Read.Bad(
+                bad.message().replace(Money.UNNAMED, currency),
+                bad.suggestion().map(unit -> unit.replace(Money.UNNAMED, currency)));
     }
 
     private static Quantity in(String currency, Quantity quantity) {

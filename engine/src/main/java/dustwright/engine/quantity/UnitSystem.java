@@ -78,7 +78,7 @@ public enum UnitSystem {
             show(Dimension.POWER, "hp", 2),
             show(Dimension.DENSITY, "lb/ft3", 4, 10),
             show(Dimension.DENSITY, "lb/ft3", 1),
-            show(Dimension.MASS, "lb", 3, 0.45359237),
+            show(Dimension.MASS, "lb", 3, Units.POUND_kg),
             show(Dimension.MASS, "lb", 1),
             show(Dimension.FILTER_RESISTANCE, "inH2O/(ft/min)", 3),
             show(Dimension.FREE_AIR_VOLUME, "scf", 1),

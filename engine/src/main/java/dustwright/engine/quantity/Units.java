@@ -11,18 +11,48 @@ import java.util.regex.Pattern;
 /**
  * The trade's units. Factors are exact definitions where there is one (inch, pound, standard gravity, horsepower of 550 ft·lbf/s);
  * columns of mercury and water are the conventional ones of NIST SP 811 (mercury 13 595.1 kg/m³, water 1000 kg/m³, standard gravity)
- * unless a temperature is written. UCUM codes are read as well.
+ * unless a temperature is written. UCUM codes are read as well. A figure quoted in one of these units is made with the unit's own factor
+ * from here, so what a plant file states in that unit equals it.
  */
 public final class Units {
-    private static final double INCH = 0.0254;
-    private static final double FOOT = 0.3048;
-    private static final double POUND = 0.45359237;
+    /** One inch [m]. */
+    public static final double INCH_m = 0.0254;
+
+    /** One foot [m]. */
+    public static final double FOOT_m = 0.3048;
+
+    /** One foot per minute [m/s]. */
+    public static final double FOOT_PER_MINUTE_mPerS = FOOT_m / 60;
+
+    /** One cubic foot [m³]. */
+    public static final double CUBIC_FOOT_m3 = FOOT_m * FOOT_m * FOOT_m;
+
+    /** One US gallon, 231 cubic inches [m³]. */
+    public static final double US_GALLON_m3 = 231 * INCH_m * INCH_m * INCH_m;
+
+    /** One pound [kg]. */
+    public static final double POUND_kg = 0.45359237;
+
+    /** One pound per cubic foot [kg/m³]. */
+    public static final double POUND_PER_CUBIC_FOOT_kgPerM3 = POUND_kg / CUBIC_FOOT_m3;
+
     private static final double GRAVITY = 9.80665;
-    private static final double PSI = POUND * GRAVITY / (INCH * INCH);
+
+    /** One pound-force per square inch [Pa]. */
+    public static final double PSI_Pa = POUND_kg * GRAVITY / (INCH_m * INCH_m);
+
     private static final double MM_HG = 13.5951 * GRAVITY;
     private static final double MM_H2O = GRAVITY;
-    private static final double CUBIC_FOOT = FOOT * FOOT * FOOT;
-    private static final double HORSEPOWER = 550 * FOOT * POUND * GRAVITY;
+
+    /** One inch of mercury, conventional [Pa]. */
+    public static final double INCH_OF_MERCURY_Pa = 25.4 * MM_HG;
+
+    /** One inch of water, conventional [Pa]. */
+    public static final double INCH_OF_WATER_Pa = 25.4 * MM_H2O;
+
+    /** One horsepower of 550 ft·lbf/s [W]. */
+    public static final double HORSEPOWER_W = 550 * FOOT_m * POUND_kg * GRAVITY;
+
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
     private static final double DAY = 24 * HOUR;
@@ -130,25 +160,25 @@ public final class Units {
         add(Dimension.LENGTH, 1000, "km");
         add(Dimension.OPENING, 1, "m");
         add(Dimension.OPENING, 0.001, "mm");
-        add(Dimension.OPENING, INCH, "in");
-        add(Dimension.LENGTH, INCH, "in", "[in_i]", "inch", "inches", "\"", "″");
-        add(Dimension.LENGTH, FOOT, "ft", "[ft_i]", "foot", "feet", "'", "′");
-        add(Dimension.LENGTH, 3 * FOOT, "yd", "[yd_i]");
-        add(Dimension.LENGTH, INCH / 1000, "mil", "[mil_i]", "thou");
+        add(Dimension.OPENING, INCH_m, "in");
+        add(Dimension.LENGTH, INCH_m, "in", "[in_i]", "inch", "inches", "\"", "″");
+        add(Dimension.LENGTH, FOOT_m, "ft", "[ft_i]", "foot", "feet", "'", "′");
+        add(Dimension.LENGTH, 3 * FOOT_m, "yd", "[yd_i]");
+        add(Dimension.LENGTH, INCH_m / 1000, "mil", "[mil_i]", "thou");
     }
 
     private static void areasAndVolumes() {
         add(Dimension.AREA, 1, "m2", "sqm");
         add(Dimension.AREA, 1e-4, "cm2");
         add(Dimension.AREA, 1e-6, "mm2");
-        add(Dimension.AREA, FOOT * FOOT, "ft2", "[sft_i]", "[ft_i]2", "sqft");
-        add(Dimension.AREA, INCH * INCH, "in2", "[sin_i]", "[in_i]2", "sqin");
+        add(Dimension.AREA, FOOT_m * FOOT_m, "ft2", "[sft_i]", "[ft_i]2", "sqft");
+        add(Dimension.AREA, INCH_m * INCH_m, "in2", "[sin_i]", "[in_i]2", "sqin");
         add(Dimension.VOLUME, 1, "m3");
         add(Dimension.VOLUME, 0.001, "L", "l", "dm3", "litre", "liter");
         add(Dimension.VOLUME, 1e-6, "cm3", "mL", "ml");
-        add(Dimension.VOLUME, CUBIC_FOOT, "ft3", "[cft_i]", "[ft_i]3", "cuft");
-        add(Dimension.VOLUME, INCH * INCH * INCH, "in3", "[cin_i]", "[in_i]3", "cuin");
-        add(Dimension.VOLUME, 231 * INCH * INCH * INCH, "gal", "[gal_us]");
+        add(Dimension.VOLUME, CUBIC_FOOT_m3, "ft3", "[cft_i]", "[ft_i]3", "cuft");
+        add(Dimension.VOLUME, INCH_m * INCH_m * INCH_m, "in3", "[cin_i]", "[in_i]3", "cuin");
+        add(Dimension.VOLUME, US_GALLON_m3, "gal", "[gal_us]");
     }
 
     private static void pressures() {
@@ -157,9 +187,9 @@ public final class Units {
         pressure(1000, "kPa");
         pressure(100_000, "bar");
         pressure(1e6, "MPa");
-        pressure(25.4 * MM_HG, "inHg", "[in_i'Hg]", "inchHg", "in.Hg", "\"Hg", "inHgV");
+        pressure(INCH_OF_MERCURY_Pa, "inHg", "[in_i'Hg]", "inchHg", "in.Hg", "\"Hg", "inHgV");
         pressure(
-                25.4 * MM_H2O,
+                INCH_OF_WATER_Pa,
                 "inH2O",
                 "[in_i'H2O]",
                 "inchH2O",
@@ -170,13 +200,13 @@ public final class Units {
                 "in.w.g.",
                 "\"wg",
                 "\"wc");
-        pressure(12 * 25.4 * MM_H2O, "ftH2O", "[ft_i'H2O]");
+        pressure(12 * INCH_OF_WATER_Pa, "ftH2O", "[ft_i'H2O]");
         pressure(MM_HG, "mmHg", "mm[Hg]", "Torr", "torr");
         pressure(1000 * MM_HG, "mHg", "m[Hg]");
         pressure(MM_H2O, "mmH2O", "mm[H2O]", "mmwg", "mmWS", "mmWC");
         pressure(1000 * MM_H2O, "mH2O", "m[H2O]");
-        pressure(PSI, "psi", "[psi]", "PSI", "lbf/in2");
-        pressure(PSI / 144, "psf", "lbf/ft2");
+        pressure(PSI_Pa, "psi", "[psi]", "PSI", "lbf/in2");
+        pressure(PSI_Pa / 144, "psf", "lbf/ft2");
         pressure(3386.38, "inHg(32degF)");
         pressure(3376.85, "inHg(60degF)");
         pressure(249.082, "inH2O(39.2degF)", "inH2O(4degC)");
@@ -186,7 +216,7 @@ public final class Units {
         add(Dimension.GAUGE_PRESSURE, 100, "mbar", "hPa");
         add(Dimension.GAUGE_PRESSURE, 1000, "kPa");
         add(Dimension.GAUGE_PRESSURE, 100_000, "bar", "barg");
-        add(Dimension.GAUGE_PRESSURE, PSI, "psi", "[psi]", "PSI", "psig", "lbf/in2");
+        add(Dimension.GAUGE_PRESSURE, PSI_Pa, "psi", "[psi]", "PSI", "psig", "lbf/in2");
     }
 
     /** A unit of pressure is two units: of a vacuum or difference, and, with "abs" behind it, of absolute pressure. */
@@ -210,7 +240,7 @@ public final class Units {
     }
 
     private static void flows() {
-        add(Dimension.FREE_AIR_FLOW, CUBIC_FOOT / MINUTE, "scfm", "SCFM", "cfm free", "ft3/min free", "cfm FAD");
+        add(Dimension.FREE_AIR_FLOW, CUBIC_FOOT_m3 / MINUTE, "scfm", "SCFM", "cfm free", "ft3/min free", "cfm FAD");
         add(Dimension.FREE_AIR_FLOW, 1 / HOUR, "m3/h free", "m3/hr free", "m3/h FAD");
         add(Dimension.FREE_AIR_FLOW, 1 / MINUTE, "m3/min free");
         add(Dimension.FREE_AIR_FLOW, 1, "m3/s free");
@@ -219,7 +249,15 @@ public final class Units {
         add(Dimension.FREE_AIR_FLOW, NORMAL_OVER_REFERENCE / HOUR, "Nm3/h", "Nm3/hr", "m3/h(0degC)");
         add(Dimension.FREE_AIR_FLOW, NORMAL_OVER_REFERENCE / MINUTE, "Nm3/min");
         add(Dimension.FREE_AIR_FLOW, NORMAL_OVER_REFERENCE, "Nm3/s");
-        add(Dimension.ACTUAL_FLOW, CUBIC_FOOT / MINUTE, "acfm", "ACFM", "icfm", "ICFM", "cfm actual", "ft3/min actual");
+        add(
+                Dimension.ACTUAL_FLOW,
+                CUBIC_FOOT_m3 / MINUTE,
+                "acfm",
+                "ACFM",
+                "icfm",
+                "ICFM",
+                "cfm actual",
+                "ft3/min actual");
         actualFlow(1 / HOUR, "m3/h", "m3/hr");
         actualFlow(1 / MINUTE, "m3/min");
         actualFlow(1, "m3/s");
@@ -231,9 +269,9 @@ public final class Units {
         add(Dimension.MASS_FLOW, 0.001, "g/s");
         add(Dimension.MASS_FLOW, 0.001 / MINUTE, "g/min");
         add(Dimension.MASS_FLOW, 1000 / HOUR, "t/h");
-        add(Dimension.MASS_FLOW, POUND, "lb/s", "[lb_av]/s");
-        add(Dimension.MASS_FLOW, POUND / MINUTE, "lb/min", "[lb_av]/min");
-        add(Dimension.MASS_FLOW, POUND / HOUR, "lb/h", "lb/hr", "[lb_av]/h");
+        add(Dimension.MASS_FLOW, POUND_kg, "lb/s", "[lb_av]/s");
+        add(Dimension.MASS_FLOW, POUND_kg / MINUTE, "lb/min", "[lb_av]/min");
+        add(Dimension.MASS_FLOW, POUND_kg / HOUR, "lb/h", "lb/hr", "[lb_av]/h");
     }
 
     private static void actualFlow(double factor, String symbol, String... otherNames) {
@@ -245,10 +283,10 @@ public final class Units {
     private static void speedsAndAngles() {
         add(Dimension.VELOCITY, 1, "m/s");
         add(Dimension.VELOCITY, 1 / MINUTE, "m/min");
-        add(Dimension.VELOCITY, FOOT / MINUTE, "ft/min", "[ft_i]/min", "fpm", "FPM");
+        add(Dimension.VELOCITY, FOOT_PER_MINUTE_mPerS, "ft/min", "[ft_i]/min", "fpm", "FPM");
         add(Dimension.TIP_SPEED, 1, "m/s");
-        add(Dimension.TIP_SPEED, FOOT / MINUTE, "ft/min");
-        add(Dimension.VELOCITY, FOOT, "ft/s", "[ft_i]/s", "fps");
+        add(Dimension.TIP_SPEED, FOOT_PER_MINUTE_mPerS, "ft/min");
+        add(Dimension.VELOCITY, FOOT_m, "ft/s", "[ft_i]/s", "fps");
         add(Dimension.ROTATIONAL_SPEED, 1 / MINUTE, "rpm", "RPM", "1/min", "/min", "r/min", "rev/min", "min-1");
         add(Dimension.ROTATIONAL_SPEED, 1, "1/s", "/s", "s-1", "Hz", "rev/s");
         add(Dimension.ANGLE, Math.PI / 180, "deg", "°", "degree", "degrees");
@@ -259,14 +297,14 @@ public final class Units {
         add(Dimension.MASS, 1, "kg");
         add(Dimension.MASS, 0.001, "g");
         add(Dimension.MASS, 1000, "t");
-        add(Dimension.MASS, POUND, "lb", "[lb_av]", "lbs", "lbm");
+        add(Dimension.MASS, POUND_kg, "lb", "[lb_av]", "lbs", "lbm");
         add(Dimension.POWER, 1, "W");
         add(Dimension.POWER, 1000, "kW");
-        add(Dimension.POWER, HORSEPOWER, "hp", "[HP]", "HP", "bhp");
+        add(Dimension.POWER, HORSEPOWER_W, "hp", "[HP]", "HP", "bhp");
         add(Dimension.DENSITY, 1, "kg/m3", "g/L", "g/l");
         add(Dimension.DENSITY, 0.001, "g/m3");
         add(Dimension.DENSITY, 1000, "g/cm3", "kg/L", "kg/l", "t/m3");
-        add(Dimension.DENSITY, POUND / CUBIC_FOOT, "lb/ft3", "[lb_av]/[cft_i]", "pcf");
+        add(Dimension.DENSITY, POUND_PER_CUBIC_FOOT_kgPerM3, "lb/ft3", "[lb_av]/[cft_i]", "pcf");
     }
 
     private static void rest() {
@@ -287,7 +325,7 @@ public final class Units {
         add(Dimension.FILTER_RESISTANCE, 1000, "kPa.s/m", "kPa/(m/s)");
         add(
                 Dimension.FILTER_RESISTANCE,
-                25.4 * MM_H2O / (FOOT / MINUTE),
+                INCH_OF_WATER_Pa / FOOT_PER_MINUTE_mPerS,
                 "inH2O/(ft/min)",
                 "inH2O/fpm",
                 "inwg/(ft/min)");
@@ -296,7 +334,7 @@ public final class Units {
         add(Dimension.ENERGY, 1, "J");
         add(Dimension.FREE_AIR_VOLUME, 1, "m3 free");
         add(Dimension.FREE_AIR_VOLUME, 0.001, "L free", "l free");
-        add(Dimension.FREE_AIR_VOLUME, CUBIC_FOOT, "scf", "ft3 free");
+        add(Dimension.FREE_AIR_VOLUME, CUBIC_FOOT_m3, "scf", "ft3 free");
         add(Dimension.FREE_AIR_VOLUME, NORMAL_OVER_REFERENCE, "Nm3");
         add(Dimension.SOUND_LEVEL, 1, "dBA", "dB(A)");
         add(Dimension.LEVEL_DIFFERENCE, 1, "dB");
@@ -311,13 +349,13 @@ public final class Units {
         add(Dimension.CAKE_RESISTANCE, 1, "1/s", "/s", "s-1", "Pa/((m/s)(kg/m2))", "Pa.s.m/kg");
         add(
                 Dimension.CAKE_RESISTANCE,
-                25.4 * MM_H2O / (FOOT / MINUTE) / (POUND / (FOOT * FOOT)),
+                INCH_OF_WATER_Pa / FOOT_PER_MINUTE_mPerS / (POUND_kg / (FOOT_m * FOOT_m)),
                 "inH2O/(ft/min)/(lb/ft2)",
                 "inH2O/fpm/(lb/ft2)",
                 "inH2O.ft.min/lb");
         add(Dimension.CLOTH_LOAD, 1, "kg/m2");
         add(Dimension.CLOTH_LOAD, 0.001, "g/m2");
-        add(Dimension.CLOTH_LOAD, POUND / (FOOT * FOOT), "lb/ft2", "[lb_av]/[sft_i]");
+        add(Dimension.CLOTH_LOAD, POUND_kg / (FOOT_m * FOOT_m), "lb/ft2", "[lb_av]/[sft_i]");
         add(Dimension.EXPLOSION_CONSTANT, 100_000, "bar.m/s");
         add(Dimension.SPARK_ENERGY, 0.001, "mJ");
         add(Dimension.SPARK_ENERGY, 1, "J");
@@ -328,17 +366,17 @@ public final class Units {
         add(Dimension.CAPACITANCE, 1, "F");
         add(Dimension.FORCE, 1, "N");
         add(Dimension.FORCE, 1000, "kN");
-        add(Dimension.FORCE, POUND * GRAVITY, "lbf", "[lbf_av]");
+        add(Dimension.FORCE, POUND_kg * GRAVITY, "lbf", "[lbf_av]");
         add(Dimension.STRESS, 1, "Pa", "N/m2");
         add(Dimension.STRESS, 1000, "kPa", "kN/m2");
         add(Dimension.STRESS, 1e6, "MPa", "N/mm2");
         add(Dimension.STRESS, 1e9, "GPa");
-        add(Dimension.STRESS, PSI / 144, "psf", "lbf/ft2");
-        add(Dimension.STRESS, PSI, "psi", "[psi]", "PSI", "lbf/in2");
-        add(Dimension.STRESS, 1e6 * PSI, "Mpsi");
+        add(Dimension.STRESS, PSI_Pa / 144, "psf", "lbf/ft2");
+        add(Dimension.STRESS, PSI_Pa, "psi", "[psi]", "PSI", "lbf/in2");
+        add(Dimension.STRESS, 1e6 * PSI_Pa, "Mpsi");
         add(Dimension.TORQUE, 1, "N.m", "Nm");
-        add(Dimension.TORQUE, POUND * GRAVITY * FOOT, "lbf.ft", "ft.lbf", "lbf-ft", "ft-lb");
-        add(Dimension.TORQUE, POUND * GRAVITY * INCH, "lbf.in", "in.lbf", "lbf-in", "in-lb");
+        add(Dimension.TORQUE, POUND_kg * GRAVITY * FOOT_m, "lbf.ft", "ft.lbf", "lbf-ft", "ft-lb");
+        add(Dimension.TORQUE, POUND_kg * GRAVITY * INCH_m, "lbf.in", "in.lbf", "lbf-in", "in-lb");
         add(Dimension.RATIO, 0.01, "%", "percent");
         add(Dimension.RATIO, 1, "-");
     }
@@ -350,11 +388,12 @@ public final class Units {
         add(Dimension.ENERGY_PRICE, 1 / (1e6 * HOUR), "¤/MWh");
         add(Dimension.AIR_PRICE, 1, "¤/m3 free");
         add(Dimension.AIR_PRICE, 1 / NORMAL_OVER_REFERENCE, "¤/Nm3");
-        add(Dimension.AIR_PRICE, 1 / (1000 * CUBIC_FOOT), "¤/1000scf", "¤/kscf");
+        add(Dimension.AIR_PRICE, 1 / CUBIC_FOOT_m3, "¤/scf", "¤/ft3 free");
+        add(Dimension.AIR_PRICE, 1 / (1000 * CUBIC_FOOT_m3), "¤/1000scf", "¤/kscf", "¤/1000 ft3 free");
         add(Dimension.TIME_PRICE, 1 / HOUR, "¤/h", "¤/hr");
         add(Dimension.TIME_PRICE, 1 / YEAR_s, "¤/year", "¤/a");
         add(Dimension.LENGTH_PRICE, 1, "¤/m");
-        add(Dimension.LENGTH_PRICE, 1 / FOOT, "¤/ft");
+        add(Dimension.LENGTH_PRICE, 1 / FOOT_m, "¤/ft");
     }
 
     private static void add(Dimension dimension, double factor, String symbol, String... otherNames) {

@@ -1,6 +1,7 @@
 package dustwright.engine.receiver;
 
 import dustwright.engine.quantity.Range;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.reference.ReferenceTable;
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +12,7 @@ import java.util.Optional;
  * upper guide. 4 to 8 ft/min is usual there (common practice, no source).
  */
 public final class AirToCloth {
-    private static final double FOOT_m = 0.3048;
-    private static final double FOOT_PER_MINUTE_mPerS = FOOT_m / 60;
-    private static final double GRAIN_PER_CUBIC_FOOT_kgPerM3 = 64.79891e-6 / (FOOT_m * FOOT_m * FOOT_m);
+    private static final double GRAIN_PER_CUBIC_FOOT_kgPerM3 = 64.79891e-6 / Units.CUBIC_FOOT_m3;
 
     private static final ReferenceTable RATIOS = ReferenceTable.bundled("receiver/gas-to-cloth.csv");
     private static final ReferenceTable FACTORS = ReferenceTable.bundled("receiver/pulse-jet-factors.csv");
@@ -104,7 +103,7 @@ public final class AirToCloth {
                 * Math.pow(takenGrains, -0.06021)
                 * sizeFactor(SIZE.check(diameter_m) * 1e6);
         return new FactorMethod(
-                feetPerMinute * FOOT_PER_MINUTE_mPerS,
+                feetPerMinute * Units.FOOT_PER_MINUTE_mPerS,
                 fahrenheit < 50 || fahrenheit > 275,
                 grains < 0.05 || grains > 100);
     }
@@ -168,12 +167,14 @@ public final class AirToCloth {
 
     /** Ratio of a pulse-jet felt filter for a dust in the manual's table [m/s]; empty where the table leaves it out. */
     public static Optional<Double> tabulatedPulseJet_mPerS(String dust) {
-        return RATIOS.row("dust", dust).find("felt_pulse_jet_ftPerMin").map(ratio -> ratio * FOOT_PER_MINUTE_mPerS);
+        return RATIOS.row("dust", dust)
+                .find("felt_pulse_jet_ftPerMin")
+                .map(ratio -> ratio * Units.FOOT_PER_MINUTE_mPerS);
     }
 
     /** Ratio of a woven filter with shaker or reverse air for a dust in the manual's table [m/s]. */
     public static double tabulatedWoven_mPerS(String dust) {
-        return RATIOS.row("dust", dust).number("woven_shaker_ftPerMin") * FOOT_PER_MINUTE_mPerS;
+        return RATIOS.row("dust", dust).number("woven_shaker_ftPerMin") * Units.FOOT_PER_MINUTE_mPerS;
     }
 
     /**
@@ -185,7 +186,7 @@ public final class AirToCloth {
      * @example grossCloth_m2(1858.06) = 2322.6
      */
     public static double grossCloth_m2(double net_m2) {
-        double squareFeet = net_m2 / (FOOT_m * FOOT_m);
+        double squareFeet = net_m2 / (Units.FOOT_m * Units.FOOT_m);
         double most = GROSS.rows().get(GROSS.rows().size() - 1).number("net_up_to_ft2");
         new Range("the net-to-gross multipliers", "A_net", "ft²", Double.MIN_NORMAL, most).check(squareFeet);
         for (ReferenceTable.Row row : GROSS.rows()) {

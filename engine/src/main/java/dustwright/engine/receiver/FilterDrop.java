@@ -1,15 +1,13 @@
 package dustwright.engine.receiver;
 
-import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Range;
+import dustwright.engine.quantity.Units;
 
 /**
  * Pressure drop over filter cloth and how it grows as dust collects on it. Velocities are filtration velocities: actual flow at the
  * filter over net cloth area.
  */
 public final class FilterDrop {
-    private static final double FOOT_PER_MINUTE_mPerS = 0.3048 / 60;
-    private static final double PSI_Pa = 6894.757;
 
     private static final Range VELOCITY = new Range("filter pressure drop", "V", "m/s", 0, 0.2);
     private static final Range DRAG = new Range("filter pressure drop", "S_e", "Pa·s/m", 0, 1e7);
@@ -18,7 +16,7 @@ public final class FilterDrop {
     private static final Range CONCENTRATION = new Range("dust collected on cloth", "C", "kg/m³", 0, 100);
     private static final Range TIME = new Range("dust collected on cloth", "t", "s", 0, 1e9);
     private static final Range PULSE =
-            new Range("the pulse-jet residual", "Pj", "Pa gauge", 59.9 * PSI_Pa, 100.1 * PSI_Pa);
+            new Range("the pulse-jet residual", "Pj", "Pa gauge", 59.9 * Units.PSI_Pa, 100.1 * Units.PSI_Pa);
     private static final Range POSITIVE = new Range("the cleaning interval", "value", "SI", Double.MIN_NORMAL, 1e12);
 
     private FilterDrop() {}
@@ -88,9 +86,9 @@ public final class FilterDrop {
      * @example residual_Pa(0.0254, 413685) = 529.0
      */
     public static double residual_Pa(double velocity_mPerS, double pulse_Pa) {
-        double feetPerMinute = VELOCITY.check(velocity_mPerS) / FOOT_PER_MINUTE_mPerS;
-        double psi = PULSE.check(pulse_Pa) / PSI_Pa;
-        return 6.08 * feetPerMinute * Math.pow(psi, -0.65) * PressureDifference.INCH_OF_WATER_Pa;
+        double feetPerMinute = VELOCITY.check(velocity_mPerS) / Units.FOOT_PER_MINUTE_mPerS;
+        double psi = PULSE.check(pulse_Pa) / Units.PSI_Pa;
+        return 6.08 * feetPerMinute * Math.pow(psi, -0.65) * Units.INCH_OF_WATER_Pa;
     }
 
     /**

@@ -16,6 +16,9 @@ public enum PowderFlow {
     VERY_POOR("very poor", 65, 1.59, 37),
     VERY_VERY_POOR("very, very poor", 90, 10, 100);
 
+    /** Settled over loose bulk density that no powder passes: a slip of the decimal point does; our reading, no source [-]. */
+    public static final double GREATEST_HAUSNER = 10;
+
     private static final Range DENSITY = new Range("powder flow", "ρ", "kg/m³", 1, 20_000);
     private static final Range ANGLE = new Range("the angle of repose", "φ", "rad", Math.toRadians(15), Math.PI / 2);
 
@@ -50,7 +53,7 @@ public enum PowderFlow {
      */
     public static double hausner(double loose_kgPerM3, double tapped_kgPerM3) {
         double ratio = DENSITY.check(tapped_kgPerM3) / DENSITY.check(loose_kgPerM3);
-        return new Range("the Hausner ratio", "ρ_tapped/ρ_loose", "-", 1, 10).check(ratio);
+        return new Range("the Hausner ratio", "ρ_tapped/ρ_loose", "-", 1, GREATEST_HAUSNER).check(ratio);
     }
 
     /**
@@ -77,7 +80,9 @@ public enum PowderFlow {
 
     /** Class by Hausner ratio, 1 to 10. */
     public static PowderFlow ofHausner(double hausner) {
-        return first(new Range("the Hausner ratio", "H", "-", 1, 10).check(hausner), flow -> flow.greatestHausner);
+        return first(
+                new Range("the Hausner ratio", "H", "-", 1, GREATEST_HAUSNER).check(hausner),
+                flow -> flow.greatestHausner);
     }
 
     /** Class by Carr's index, 0 to 1. */

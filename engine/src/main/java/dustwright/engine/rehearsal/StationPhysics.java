@@ -1,6 +1,7 @@
 package dustwright.engine.rehearsal;
 
 import dustwright.engine.interlock.SetPoint;
+import dustwright.engine.quantity.Units;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,7 +17,6 @@ import java.util.Set;
  * </pre>
  */
 final class StationPhysics {
-    private static final double INCH_MERCURY_Pa = 3386.39;
     private static final double WARM_UP_s = 480;
     private static final double WARMEST_K = 273.15 + 130;
     private static final double AIR_bar = 6;
@@ -96,7 +96,7 @@ final class StationPhysics {
     }
 
     boolean suction() {
-        return pulling() != 0 && ventShut() && vacuum_Pa() > 2 * INCH_MERCURY_Pa;
+        return pulling() != 0 && ventShut() && vacuum_Pa() > 2 * Units.INCH_OF_MERCURY_Pa;
     }
 
     boolean vacuumThere() {

@@ -26,7 +26,9 @@ import dustwright.engine.quantity.Volume;
 import dustwright.engine.quantity.WorkingTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Compressed air of a station as free air: pulses of its filter, the seal at a bag's neck, and the bag where it opens it. */
@@ -55,17 +57,32 @@ final class AirUseSheet {
         return new AirUseSheet(plant, station, ways, weeks).sheet(duties);
     }
 
-    /** Free air a station takes in a week [m³]; what is not known is left out. */
-    static double perWeek_m3(
-            Plant plant, Station station, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
-        AirUseSheet sheet = new AirUseSheet(plant, station, ways, weeks);
-        double pulses_m3 = sheet.pulses(duties)
-                .flatMap(sheet::pulsesOfWeek)
-                .map(AirUseSheet::result_m3)
-                .orElse(0.0);
-        return pulses_m3
-                + sheet.sealsOfWeek().map(AirUseSheet::result_m3).orElse(0.0)
-                + sheet.inflationsOfWeek().map(AirUseSheet::result_m3).orElse(0.0);
+    /**
+     * Free air a station takes in a week.
+     *
+     * @param known_m3 what is known of it [m³]
+     * @param open what takes air and is not known, in words: then nobody knows the sum
+     */
+    record OfWeek(double known_m3, List<String> open) {}
+
+    static OfWeek ofWeek(Plant plant, Station station, List<DutyPoint> duties, DustWays ways, List<DustWeek> weeks) {
+        return new AirUseSheet(plant, station, ways, weeks).ofWeek(duties);
+    }
+
+    private OfWeek ofWeek(List<DutyPoint> duties) {
+        Map<String, Optional<List<Step>>> parts = new LinkedHashMap<>();
+        parts.put("pulses of its filter", pulses(duties).flatMap(this::pulsesOfWeek));
+        neckSeal().ifPresent(seal -> parts.put("its neck seal", sealsOfWeek()));
+        inflationOnce().ifPresent(once -> parts.put("opening its bags", inflationsOfWeek()));
+        return new OfWeek(
+                parts.values().stream()
+                        .flatMap(Optional::stream)
+                        .mapToDouble(AirUseSheet::result_m3)
+                        .sum(),
+                parts.entrySet().stream()
+                        .filter(part -> part.getValue().isEmpty())
+                        .map(Map.Entry::getKey)
+                        .toList());
     }
 
     private Sheet sheet(List<DutyPoint> duties) {

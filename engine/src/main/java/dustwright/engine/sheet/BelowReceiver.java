@@ -43,7 +43,7 @@ final class BelowReceiver {
         build().vanes().filter(n -> n < LEAST_VANES).ifPresent(n -> against.add(n + " vanes, at least six are usual"));
         build().tipGap()
                 .filter(gap -> gap.metres() > MOST_GAP_m * (1 + 1e-9))
-                .ifPresent(gap -> against.add("a gap at its tips above 0.2 mm (0.008 in)"));
+                .ifPresent(gap -> against.add("a gap at its tips above 0.2 mm (0.0079 in)"));
         return against;
     }
 

@@ -97,8 +97,11 @@ final class BlockedVacuum {
         return beyond.isEmpty()
                 ? Optional.empty()
                 : Optional.of("With the tubing blocked " + String.join(" and ", beyond)
-                        + " runs beyond the points of its curve: how deep it draws is not measured. Enter points of the curve up to there, or a"
-                        + " relief valve that opens before.");
+                        + (beyond.size() == 1
+                                ? " runs beyond the points of its curve"
+                                : " run beyond the points of their curves")
+                        + ": how deep that draws is not measured. Enter points of the curve up to there, or a relief valve that opens"
+                        + " before.");
     }
 
     /** Holds by a figure of no measured point: not known. */

@@ -63,7 +63,12 @@ final class CleaningInterval {
      * @param start resistance after a cleaning
      * @param end resistance at which it happens; that of the start where it has happened already
      */
-    record Found(FilterResistance start, FilterResistance end, Tightest tool) {}
+    record Found(FilterResistance start, FilterResistance end, Tightest tool) {
+        /** Whether it has happened already on the cleaned cloth, before any dust lies on it. */
+        boolean already() {
+            return tool.margin() < 0;
+        }
+    }
 
     /** Whether a limit is stated that a tool could fall below. */
     static boolean limited(Plant plant) {

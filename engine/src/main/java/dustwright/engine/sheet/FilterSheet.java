@@ -318,29 +318,33 @@ final class FilterSheet {
         String set = setName(arrival);
         Optional<CakeResistance> cake = cake(arrival);
         if (cake.isEmpty()) {
-            toolNotKnown(
-                    set, "The specific resistance of the cake is not known: enter \"cake resistance\" of its dusts.");
+            String why = "The specific resistance of the cake is not known: enter \"cake resistance\" of its dusts.";
+            toolNotKnown(set, why);
+            intervalNotKnown(set, why);
             return List.of();
         }
-        Optional<Run> tool = tool(arrival, cake.get());
+        Outcome<Run> tool = tool(arrival, cake.get());
         held(arrival, cake.get(), SetPoint.CLEANING_DUE, "due-", DUE);
         Optional<Run> held = held(arrival, cake.get(), SetPoint.FILTER_HIGH, "hold-", HELD);
         writing.tried(
                 "service-" + set,
                 set + ": runs until the cloth is dirty",
                 () -> timeSteps(arrival, cake.get(), filter.dirty(), "resistance at which it is serviced"));
-        if (tool.isEmpty()) {
-            return held
+        return tool.match(run -> Stream.concat(Stream.of(run), held.stream()).toList(), why -> {
+            List<Run> tooSoon = held
                     .filter(run -> leastInterval()
                             .filter(limit -> run.time().compareTo(limit.value()) < 0)
                             .isPresent())
                     .stream()
                     .toList();
-        }
-        return Stream.concat(tool.stream(), held.stream()).toList();
+            if (tooSoon.isEmpty()) {
+                intervalNotKnown(set, why);
+            }
+            return tooSoon;
+        });
     }
 
-    private Optional<Run> tool(DustArrival arrival, CakeResistance cake) {
+    private Outcome<Run> tool(DustArrival arrival, CakeResistance cake) {
         String set = setName(arrival);
         if (!CleaningInterval.limited(plant)) {
             return toolNotKnown(set, "No limit is stated: enter \"tool flow\" or \"inlet vacuum\" under requirements.");
@@ -350,11 +354,17 @@ final class FilterSheet {
         if (end.isEmpty()) {
             return toolNotKnown(set, "No resistance of this filter was found at which a tool falls below its limit.");
         }
-        Optional<Run> run = until("interval-" + set, NAME, arrival, cake, end.get(), limit(end.get()), true);
-        if (run.isEmpty()) {
-            intervalNotKnown(set, "Outside the formula of the running time, see the filter's sheet.");
+        if (end.get().already()) {
+            return toolNotKnown(
+                    set,
+                    "Inlet " + end.get().tool().inlet()
+                            + " gets less than asked on the cleaned cloth already, before any dust lies on it: what it lacks, no cleaning"
+                            + " brings. See what is said of that inlet; the time is known once it gets enough.");
         }
-        return run;
+        Optional<Run> run = until("interval-" + set, NAME, arrival, cake, end.get(), limit(end.get()), true);
+        return run.<Outcome<Run>>map(Outcome.Solved::new)
+                .orElseGet(() ->
+                        new Outcome.NotSolved<>("Outside the formula of the running time, see the filter's sheet."));
     }
 
     /** Until the drop reaches a set point of the default sequence; nothing where it never comes so high. */
@@ -410,10 +420,9 @@ final class FilterSheet {
                 .map(time -> new Run(set, (WorkingTime) time, byTool, false, List.copyOf(steps)));
     }
 
-    private Optional<Run> toolNotKnown(String set, String why) {
+    private Outcome<Run> toolNotKnown(String set, String why) {
         writing.unknown("interval-" + set, set + NAME, why);
-        intervalNotKnown(set, why);
-        return Optional.empty();
+        return new Outcome.NotSolved<>(why);
     }
 
     private void intervalNotKnown(String set, String why) {
@@ -489,11 +498,19 @@ final class FilterSheet {
     }
 
     private static Step setPoint(CleaningInterval.Found end, SetPoint point) {
+        boolean already = end.already();
         return step(
                 "FLT-21",
-                "S* = greatest S at which the drop is below its set point, the network solved at each S",
+                already
+                        ? "S* = S: the cleaned cloth takes more than the set point, the network solved at S"
+                        : "S* = greatest S at which the drop is below its set point, the network solved at each S",
                 point.source(),
-                new Term("S*", "resistance at which the drop is at its set point", end.end()),
+                new Term(
+                        "S*",
+                        already
+                                ? "resistance at which the drop is beyond its set point already"
+                                : "resistance at which the drop is at its set point",
+                        end.end()),
                 new Term("S", "resistance after a cleaning, where the search starts", end.start()),
                 new Term("Δp", "drop over the filter then", end.tool().value()),
                 new Term("Δp_set", "set point of " + point.tag(), end.tool().limit()));

@@ -16,12 +16,15 @@ import java.util.Optional;
 
 /**
  * Full-load current of a motor on the basis of its supply: by table where the table holds its rating, by its own efficiency and power
- * factor on IEC supplies of another voltage, else unknown with what to enter.
+ * factor on IEC supplies of another voltage, else unknown with what to enter. On an IEC basis conductor and contactor stand behind an
+ * overload set to the nameplate current, so no circuit goes by less than that (equation ELE-47); a NEC circuit goes by the table.
  *
  * @param current absent where it is not known
  * @param why it is not known; empty where it is
  */
 record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why) {
+    private static final Source BEHIND_OVERLOAD =
+            Source.fromMemory("IEC 60364-4-43: I_B ≤ I_n ≤ I_z, the overload set to the nameplate current");
     private static final Source THREE_PHASES = Source.published("definition of three-phase power");
     private static final double GUIDE_V = 400;
     private static final String LISTED = "ELE-31";
@@ -30,6 +33,31 @@ record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why)
     private static final double AS_WRITTEN = 1e-4;
 
     static FullLoad of(MotorUse use, Optional<Supply> supply) {
+        FullLoad byPower = byPower(use, supply);
+        return supply.filter(s -> s.basis() == Supply.Basis.IEC)
+                .flatMap(s -> use.motor().nameplateCurrent())
+                .map(byPower::orNameplate)
+                .orElse(byPower);
+    }
+
+    /** The greater of both; the nameplate's alone where nothing tells another. */
+    private FullLoad orNameplate(ElectricCurrent nameplate) {
+        Term plate = new Term("I_n", "nameplate current", nameplate);
+        List<Step> all = new ArrayList<>(steps);
+        ElectricCurrent greater =
+                current.filter(i -> i.compareTo(nameplate) > 0).orElse(nameplate);
+        all.add(new Step(
+                "ELE-47",
+                current.isPresent() ? "I = max(I_P, I_n)" : "I = I_n",
+                current.map(i -> List.of(new Term("I_P", "by the motor's power", i), plate))
+                        .orElseGet(() -> List.of(plate)),
+                new Term("I", "full-load current", greater),
+                BEHIND_OVERLOAD));
+        return new FullLoad(Optional.of(greater), all, "");
+    }
+
+    /** By the motor's power alone, whatever current its nameplate states. */
+    static FullLoad byPower(MotorUse use, Optional<Supply> supply) {
         if (supply.isEmpty()) {
             return unknown("No supply is stated: enter \"supply: {volts: 480 V, hertz: 60 Hz}\" or what there is.");
         }

@@ -22,6 +22,7 @@ import dustwright.engine.quantity.ElectricCurrent;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -122,7 +123,7 @@ final class MotorSheet {
                 hottest(site).kelvin() - 273.15,
                 hottest(site).kelvin() * 1.8 - 459.67,
                 altitude_m(site),
-                altitude_m(site) / 0.3048);
+                altitude_m(site) / Units.FOOT_m);
     }
 
     /** A stated current against the least that its power takes from this supply without any loss. */
@@ -155,15 +156,16 @@ final class MotorSheet {
                 new Derivation(List.of(step, asStated), Source.published("conservation of energy"))));
     }
 
-    /** A nameplate current against what the circuit, sized by the motor's power, carries. */
+    /** A nameplate current against what the motor's power takes, by a NEC table what the circuit carries that is sized by it. */
     private void excess() {
         Optional<ElectricCurrent> nameplate = use.motor().nameplateCurrent();
-        if (nameplate.isEmpty() || load.current().isEmpty()) {
+        FullLoad byPower = FullLoad.byPower(use, supply);
+        if (nameplate.isEmpty() || byPower.current().isEmpty()) {
             return;
         }
         Step most = supply.orElseThrow().basis() == Supply.Basis.NEC && !use.driven()
-                ? byConductor(load.current().get())
-                : byUsualScatter(load.current().get());
+                ? byConductor(byPower.current().get())
+                : byUsualScatter(byPower.current().get());
         findings.add(Finding.of(
                 FindingCode.NAMEPLATE_EXCESS,
                 use.place(),
@@ -174,7 +176,7 @@ final class MotorSheet {
                 new Derivation(
                         Writing.statedThen(
                                 Writing.stated("I", "nameplate current", nameplate.get(), Source.entered()),
-                                with(most)),
+                                with(byPower, most)),
                         most.source())));
     }
 
@@ -200,8 +202,8 @@ final class MotorSheet {
     private static Step byUsualScatter(ElectricCurrent fullLoad) {
         return new Step(
                 "ELE-39",
-                "I_most = 1.25 I",
-                List.of(new Term("I", "full-load current", fullLoad)),
+                "I_most = 1.25 I_P",
+                List.of(new Term("I_P", "full-load current by the motor's power", fullLoad)),
                 new Term(
                         "I_most",
                         "most that makes and pole numbers of one power usually differ by",
@@ -405,6 +407,10 @@ final class MotorSheet {
     }
 
     private List<Step> with(Step step) {
+        return with(load, step);
+    }
+
+    private static List<Step> with(FullLoad load, Step step) {
         List<Step> steps = new ArrayList<>(load.steps());
         steps.add(step);
         return steps;

@@ -12,6 +12,8 @@ import dustwright.engine.finding.Step;
 import dustwright.engine.finding.Term;
 import dustwright.engine.plant.Limit;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Station;
+import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Area;
 import dustwright.engine.quantity.Density;
@@ -20,6 +22,7 @@ import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Heat that is made in the panel, and whether it leaves at the hottest that panel and parts may see. */
@@ -49,9 +52,12 @@ final class PanelCooling {
     private void balance(ElectricPower control) {
         List<Step> made = made(control);
         ElectricPower heat = (ElectricPower) made.get(made.size() - 1).result().value();
+        List<String> atRest = drivesAtRest();
         writing.known(
                 "panel-heat",
-                pathKnown() ? "Heat made inside" : "Heat made inside, contactors, overloads and fuses not counted",
+                "Heat made inside"
+                        + (atRest.isEmpty() ? "" : ", drive of " + String.join(" and ", atRest) + " at rest")
+                        + (pathKnown() ? "" : ", contactors, overloads and fuses not counted"),
                 heat,
                 made);
         if (!pathKnown()) {
@@ -74,18 +80,22 @@ final class PanelCooling {
         List<Step> steps = new ArrayList<>();
         List<Term> parts = new ArrayList<>();
         parts.add(new Term("P_control", "control load", control));
-        for (MotorUse use : MotorUse.all(plant)) {
-            if (use.driven() && panel.drivesInside()) {
-                ElectricPower loss = new ElectricPower(
-                        PanelHeat.driveLoss_W(use.motor().nameplate().watts(), DRIVE_EFFICIENCY));
-                Term left = new Term("P_loss(" + use.id() + ")", "left in the panel by its drive", loss);
+        for (Station station : plant.stations()) {
+            for (VacuumProducer producer : heating(station)) {
+                Term left = new Term(
+                        "P_loss(" + producer.id() + ")",
+                        "left in the panel by its drive",
+                        new ElectricPower(driveLoss_W(producer)));
                 parts.add(left);
                 steps.add(step(
                         "ELE-19",
                         "P_loss = P (1/η − 1)",
                         Source.commonPractice(),
                         left,
-                        new Term("P", "nameplate of " + use.id(), use.motor().nameplate()),
+                        new Term(
+                                "P",
+                                "nameplate of " + producer.id(),
+                                producer.motor().nameplate()),
                         new Term("η", "efficiency of its drive", new Ratio(DRIVE_EFFICIENCY))));
             }
         }
@@ -98,6 +108,34 @@ final class PanelCooling {
         steps.add(
                 new Step("ELE-24", "P = P_control + Σ P_loss", parts, new Term("P", "heat made inside", heat), ENERGY));
         return steps;
+    }
+
+    /** Drives that lose heat together: as many producers run as do not stand by, and those that lose most are taken. */
+    private List<VacuumProducer> heating(Station station) {
+        List<VacuumProducer> all = station.producers();
+        List<VacuumProducer> hottest = all.stream()
+                .sorted(Comparator.comparingDouble(producer -> -driveLoss_W(producer)))
+                .limit(all.stream().filter(producer -> !producer.standby()).count())
+                .toList();
+        return all.stream()
+                .filter(producer -> hottest.contains(producer) && driveLoss_W(producer) > 0)
+                .toList();
+    }
+
+    private List<String> drivesAtRest() {
+        return plant.stations().stream()
+                .flatMap(station -> station.producers().stream()
+                        .filter(producer ->
+                                driveLoss_W(producer) > 0 && !heating(station).contains(producer)))
+                .map(VacuumProducer::id)
+                .toList();
+    }
+
+    /** Heat a producer's drive leaves in the panel [W]; none without a drive, or where it stands elsewhere. */
+    private double driveLoss_W(VacuumProducer producer) {
+        return producer.driven() && panel.drivesInside()
+                ? PanelHeat.driveLoss_W(producer.motor().nameplate().watts(), DRIVE_EFFICIENCY)
+                : 0;
     }
 
     private static ElectricPower sum(List<Term> parts) {

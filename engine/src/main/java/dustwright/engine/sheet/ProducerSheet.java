@@ -555,13 +555,13 @@ final class ProducerSheet {
                 .min(Comparator.comparingDouble(r -> r.result().speed().si()))
                 .orElseThrow();
         Run fastest = greatest(runs, r -> r.result().speed().si());
-        entries.add(speed("least-speed", "Slowest, set " + slowest.set(), slowest));
+        entries.add(speed("least-speed", "Slowest of the sets asked, set " + slowest.set(), slowest));
         turning.frequencyAt(
                         "least-frequency",
                         "Frequency of its drive there",
                         slowest.result().speed())
                 .ifPresent(entries::add);
-        entries.add(speed("greatest-speed", "Fastest, set " + fastest.set(), fastest));
+        entries.add(speed("greatest-speed", "Fastest of the sets asked, set " + fastest.set(), fastest));
         turning.frequencyAt(
                         "greatest-frequency",
                         "Frequency of its drive there",
@@ -576,12 +576,12 @@ final class ProducerSheet {
                         ? Entry.words(
                                 id("held"),
                                 "Vacuum asked of the drive",
-                                "held in every set",
+                                "held in every set asked",
                                 List.of(),
                                 Source.entered())
                         : Entry.known(
                                 id("held"),
-                                "Not held in every set: farthest from it, set " + farthest.set(),
+                                "Not held in every set asked: farthest from it, set " + farthest.set(),
                                 farthest.result().vacuum(),
                                 List.of(ProducerSteps.vacuum(plant.site().air(), farthest.result()))));
     }

@@ -513,10 +513,10 @@ final class RotaryValveSheet {
                         "tip-gap",
                         "Gap at the blade tips",
                         gap.metres() <= ValveLeakage.WIDEST_CLEARANCE_m
-                                ? "not wider than 0.2 mm (0.008 in), the most that is quoted for a valve that holds pressure."
-                                : "wider than 0.2 mm (0.008 in), the most that is quoted for a valve that holds pressure: worn, or not made to seal.",
+                                ? "not wider than 0.2 mm (0.0079 in), the most that is quoted for a valve that holds pressure."
+                                : "wider than 0.2 mm (0.0079 in), the most that is quoted for a valve that holds pressure: worn, or not made to seal.",
                         List.of(),
                         Source.published(
-                                "trade article on rotary valves: 0.2 mm (0.008 in) at most where pressure is held")));
+                                "trade article on rotary valves: 0.2 mm (0.0079 in) at most where pressure is held")));
     }
 }

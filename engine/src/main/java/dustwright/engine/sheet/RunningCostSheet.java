@@ -143,12 +143,24 @@ final class RunningCostSheet {
         }
         Price price = costs.compressedAir().get();
         int weeksPerYear = shifts().get().weeksPerYear();
-        List<Term> perWeek = plant.stations().stream()
-                .map(s -> new Term(
-                        "V(" + s.id() + ")",
-                        "free air of pulses, seals and bags in a week",
-                        new FreeAirVolume(AirUseSheet.perWeek_m3(plant, s, duties, ways, weeks))))
-                .toList();
+        List<Term> perWeek = new ArrayList<>();
+        List<String> open = new ArrayList<>();
+        for (Station station : plant.stations()) {
+            AirUseSheet.OfWeek air = AirUseSheet.ofWeek(plant, station, duties, ways, weeks);
+            perWeek.add(new Term(
+                    "V(" + station.id() + ")",
+                    "free air of pulses, seals and bags in a week",
+                    new FreeAirVolume(air.known_m3())));
+            air.open().forEach(part -> open.add(part + ", " + station.id()));
+        }
+        if (!open.isEmpty()) {
+            notCounted(
+                    "air-cost",
+                    "Compressed air, a year",
+                    "Not known without: " + String.join("; ", open)
+                            + ". The sheet of compressed air says what to enter.");
+            return;
+        }
         double year_m3 =
                 weeksPerYear * perWeek.stream().mapToDouble(t -> t.value().si()).sum();
         List<Term> inputs = new ArrayList<>(perWeek);

@@ -219,7 +219,7 @@ final class ShellLines {
                     ProducerSteps.bindingVacuumLimit(producer, air));
         });
         if (!station.producers().isEmpty()) {
-            stuck(allowed, BlockedVacuum.stuck(station, air).vacuum());
+            stuck(allowed, BlockedVacuum.stuck(station, air));
         }
         deepestAsked(station, air)
                 .ifPresent(limit -> BlockedVacuum.judge(
@@ -240,8 +240,15 @@ final class ShellLines {
         }
     }
 
-    private void stuck(Quantity allowed, PressureDifference deepest) {
-        String text = allowed.si() >= deepest.pascals()
+    /** A shell that bears a vacuum nobody measured is not known to bear it; one that bears full vacuum does. */
+    private void stuck(Quantity allowed, BlockedVacuum blocked) {
+        boolean bears = allowed.si() >= blocked.vacuum().pascals();
+        Optional<String> notMeasured = blocked.notMeasured().filter(why -> bears && allowed.si() < ambient.pascals());
+        if (notMeasured.isPresent()) {
+            writing.unknown("stuck", "Relief valve stuck shut", notMeasured.get());
+            return;
+        }
+        String text = bears
                 ? "the shell would bear it by this screening"
                 : "the shell would not bear it by this screening: it relies on the relief valve";
         writing.words("stuck", "Relief valve stuck shut", text + ".", List.of(), SCREENING);

@@ -70,7 +70,7 @@ final class ValveIsolation {
     private String doubt() {
         return below.against().isEmpty()
                 ? String.join(" and ", below.open())
-                        + " of it not stated: at least six vanes and at most 0.2 mm (0.008 in) are usual."
+                        + " of it not stated: at least six vanes and at most 0.2 mm (0.0079 in) are usual."
                 : "against it: " + String.join(", ", below.against()) + ".";
     }
 

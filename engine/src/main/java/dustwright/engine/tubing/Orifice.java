@@ -2,6 +2,7 @@ package dustwright.engine.tubing;
 
 import dustwright.engine.air.Air;
 import dustwright.engine.quantity.Range;
+import dustwright.engine.quantity.Units;
 
 /**
  * A sharp-edged measuring orifice with taps at D and D/2 (equations TUB-24 to TUB-26).
@@ -80,7 +81,7 @@ public record Orifice(double bore_m, double opening_m) {
         double upstreamTap =
                 (0.043 + 0.080 * Math.exp(-10) - 0.123 * Math.exp(-7)) * (1 - 0.11 * a) * fourth / (1 - fourth);
         double downstreamTap = -0.031 * (dam - 0.8 * Math.pow(dam, 1.1)) * Math.pow(beta, 1.3);
-        double smallTube = bore_m < SMALL_BORE_m ? 0.011 * (0.75 - beta) * (2.8 - bore_m / 0.0254) : 0;
+        double smallTube = bore_m < SMALL_BORE_m ? 0.011 * (0.75 - beta) * (2.8 - bore_m / Units.INCH_m) : 0;
         return corner + upstreamTap + downstreamTap + smallTube;
     }
 

@@ -1,5 +1,6 @@
 package dustwright.engine.tubing;
 
+import dustwright.engine.quantity.Units;
 import dustwright.engine.reference.ReferenceTable;
 
 /** Wall thickness by gauge number: the same number is another thickness for tube and for each kind of sheet. */
@@ -13,7 +14,6 @@ public enum TubeGauge {
     /** Stainless sheet. */
     STAINLESS_SHEET("stainless_sheet_in");
 
-    private static final double INCH_m = 0.0254;
     private static final ReferenceTable GAUGES = ReferenceTable.bundled("tubing/gauges.csv");
 
     private final String column;
@@ -29,6 +29,6 @@ public enum TubeGauge {
      * @source tube: Machinery's Handbook; sheet: Manufacturers' Standard, galvanized and stainless gauges, partly from memory
      */
     public double thickness_m(int gauge) {
-        return GAUGES.row("gauge", gauge).number(column) * INCH_m;
+        return GAUGES.row("gauge", gauge).number(column) * Units.INCH_m;
     }
 }

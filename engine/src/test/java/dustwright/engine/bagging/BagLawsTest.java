@@ -43,6 +43,15 @@ class BagLawsTest {
         assertClose("mass", height * 0.8 * 800, 1000, 1e-12);
     }
 
+    /** By hand: 1 L of 144 kg/m³, of which 70 % fill, is 0.1008 kg; at 0.36 kg/h that lasts 1008 s. */
+    @Test
+    void a_container_of_a_litre_has_its_changes_too() {
+        double taken_kg = BagFill.notInflated_m3(0.001, 0.7) * 144;
+        assertClose("interval", BagFill.changeInterval_s(taken_kg, 1e-4), 1008, 1e-12);
+        assertClose("bags", BagFill.moreForFillingShort(1.44, 0.144, taken_kg), 1.44 / 0.1008 - 10, 1e-12);
+        assertThatThrownBy(() -> BagFill.changeInterval_s(0, 1e-4)).isInstanceOf(OutOfRangeException.class);
+    }
+
     @Test
     void settling_keeps_the_mass_and_leaves_head_room() {
         double settled = BagFill.settled_m3(1.5, 500, 650);

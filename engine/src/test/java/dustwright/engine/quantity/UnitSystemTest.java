@@ -89,6 +89,20 @@ class UnitSystemTest {
         }
     }
 
+    /** A price of what no unit here measures is told in the currency that was typed, never as a sign of our table. */
+    @Test
+    void a_wrong_unit_of_a_price_is_told_in_its_currency() {
+        QuantityText.Read read = QuantityText.read("2 USD/cuyd free", List.of(Dimension.AIR_PRICE));
+        assertThat(read).isInstanceOfSatisfying(QuantityText.Read.Bad.class, bad -> {
+            assertThat(bad.message()).contains("USD/cuyd free").doesNotContain("¤");
+            assertThat(bad.suggestion().orElse("")).doesNotContain("¤");
+        });
+        assertThat(QuantityText.read("2 USD/kWh", List.of(Dimension.AIR_PRICE)))
+                .isInstanceOfSatisfying(
+                        QuantityText.Read.Bad.class,
+                        bad -> assertThat(bad.message()).contains("USD/kWh").doesNotContain("¤"));
+    }
+
     @Test
     void money_keeps_the_name_of_its_currency() {
         assertThat(read("0.115 EUR/kWh", Dimension.ENERGY_PRICE)).hasToString("0.1150 EUR/kWh");

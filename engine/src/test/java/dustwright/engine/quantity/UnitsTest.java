@@ -156,6 +156,9 @@ class UnitsTest {
         "1 scf,           0.028316846592,     FREE_AIR_VOLUME",
         "3600000 EUR/kWh, 1,                  ENERGY_PRICE",
         "7200 USD/h,      2,                  TIME_PRICE",
+        "0.028316846592 USD/scf, 1,           AIR_PRICE",
+        "0.028316846592 USD/ft3 free, 1,      AIR_PRICE",
+        "28.316846592 USD/1000 scf, 1,        AIR_PRICE",
         "14.5 GBP,        14.5,               MONEY",
         "8e-9 kg/(s.Pa),  8e-9,               LEAK_COEFFICIENT",
     })

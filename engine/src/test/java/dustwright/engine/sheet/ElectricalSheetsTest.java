@@ -236,7 +236,14 @@ class ElectricalSheetsTest {
         assertThat(unknown(supplied, "overload/P1")).contains("nameplate current");
         assertThat(unknown(direct(250, nec(480)), "full-load-current/P1")).contains("Not in the table");
         assertThat(unknown(direct(15, nec(415)), "full-load-current/P1")).contains("415 V");
-        assertThat(unknown(direct(15, iec(690)), "full-load-current/P1")).contains("motor efficiency");
+        assertThat(unknown(
+                        plant(
+                                motor(15, Motor.Starting.DIRECT, Optional.empty()),
+                                false,
+                                Optional.empty(),
+                                new Electrical(Optional.of(iec(690)), Optional.empty())),
+                        "full-load-current/P1"))
+                .contains("motor efficiency");
     }
 
     @Test
@@ -282,8 +289,7 @@ class ElectricalSheetsTest {
      */
     @ParameterizedTest
     @CsvSource({"NEC, 28, true", "NEC, 28.1, false", "NEC, 90, false", "IEC, 27.5, true", "IEC, 28, false"})
-    void more_current_than_the_circuit_of_this_power_is_sized_for_is_a_finding(
-            Supply.Basis basis, double plate_A, boolean holds) {
+    void more_current_than_a_motor_of_this_power_takes_is_a_finding(Supply.Basis basis, double plate_A, boolean holds) {
         boolean nec = basis == Supply.Basis.NEC;
         Motor motor = motor(15, Motor.Starting.DIRECT, Optional.of(plate_A));
         Motor rated = new Motor(
@@ -307,6 +313,83 @@ class ElectricalSheetsTest {
         assertThat(finding.holds()).isEqualTo(holds);
         assertThat(finding.limit().si()).isCloseTo(nec ? 28 : 27.5, within(1e-9));
         assertThat(finding.state()).isEqualTo(Sheet.ANY_SET);
+    }
+
+    /**
+     * IEC 60364-4-43: I_B ≤ I_n ≤ I_z, the overload set to the nameplate current, so conductor and contactor carry no less. By hand:
+     * 15 kW / (√3 · 690 V · 0.84 · 0.9) = 16.602 A by the motor's power; a plate of 20 A is the greater, one of 15 A the less, and
+     * in star-delta each contactor of a 24 A motor sees 24 A / √3 = 13.856 A.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "20, DIRECT, 20, 20, 120",
+        "15, DIRECT, 16.6025, 16.6025, 99.615",
+        "24, STAR_DELTA, 24, 13.8564, 48",
+    })
+    void no_iec_circuit_carries_less_than_its_overload_is_set_to(
+            double plate_A, Motor.Starting starting, double circuit_A, double contactor_A, double start_A) {
+        Motor motor = new Motor(
+                new Power(15_000),
+                1,
+                Optional.of(4),
+                Optional.of(starting),
+                Optional.of(new ElectricCurrent(plate_A)),
+                Optional.of(0.9),
+                Optional.of(0.84));
+        Plant plant = plant(motor, false, Optional.empty(), new Electrical(Optional.of(iec(690)), Optional.empty()));
+        assertThat(known(plant, "overload/P1")).isEqualTo(plate_A);
+        assertThat(known(plant, "full-load-current/P1")).isCloseTo(circuit_A, within(1e-3));
+        assertThat(known(plant, "conductor-current/P1"))
+                .isCloseTo(circuit_A, within(1e-3))
+                .isGreaterThanOrEqualTo(plate_A);
+        assertThat(known(plant, "contactor/P1")).isCloseTo(contactor_A, within(1e-3));
+        assertThat(known(plant, "start-current/P1")).isCloseTo(start_A, within(1e-2));
+        assertThat(known(plant, "connected-current")).isCloseTo(circuit_A, within(1e-3));
+    }
+
+    @Test
+    void a_nameplate_current_is_the_full_load_current_where_nothing_else_tells_it_and_never_a_nec_conductors() {
+        assertThat(known(direct(15, iec(690)), "full-load-current/P1")).isEqualTo(18);
+        assertThat(known(direct(15, iec(690)), "conductor-current/P1")).isEqualTo(18);
+        // NEC table 430.250: 15 hp at 460 V is 21 A, and that sizes the conductor whatever the plate says
+        assertThat(known(direct(15, nec(480)), "full-load-current/P1")).isEqualTo(21);
+    }
+
+    /** By hand: 15 hp · (1/0.97 − 1) = 345.9 W, 30 hp 691.9 W; of two that take turns one runs, and the greater counts. */
+    @Test
+    void a_drive_that_stands_by_adds_no_heat_to_the_panel() {
+        Electrical electrical = new Electrical(
+                Optional.of(nec(480)),
+                Optional.of(panel(Optional.empty(), Optional.empty(), Optional.of(new Area(2)))));
+        Plant one = plant(motor(15, Motor.Starting.DIRECT, Optional.empty()), true, Optional.empty(), electrical);
+        Station station = one.station("REC");
+        VacuumProducer duty = station.producers().get(0);
+        for (double horsepower : new double[] {15, 30}) {
+            VacuumProducer other = standingBy(duty, motor(horsepower, Motor.Starting.DIRECT, Optional.empty()));
+            Plant two = one.withStation(station.withProducers(List.of(duty, other), Optional.empty()));
+            assertThat(known(two, "panel-heat") - known(two, "control-load"))
+                    .isCloseTo(horsepower == 15 ? 345.9 : 691.9, within(0.2));
+            assertThat(EquipmentSketch.sheets(two, List.of()).stream()
+                            .flatMap(s -> s.entries().stream())
+                            .filter(e -> e.id().equals("panel-heat")))
+                    .singleElement()
+                    .satisfies(e -> assertThat(e.name())
+                            .contains(horsepower == 15 ? "drive of P2 at rest" : "drive of P1 at rest"));
+        }
+    }
+
+    private static VacuumProducer standingBy(VacuumProducer p, Motor motor) {
+        return new VacuumProducer(
+                "P2",
+                p.machine(),
+                p.drive(),
+                motor,
+                p.deepestVacuum(),
+                p.greatestRise(),
+                p.leastSpeed(),
+                p.greatestSpeed(),
+                p.silencer(),
+                true);
     }
 
     /** By hand: 2200 W / (230 V · 0.9 · 0.8) = 13.285 A. */

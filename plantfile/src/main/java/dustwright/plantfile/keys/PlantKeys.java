@@ -227,7 +227,7 @@ public final class PlantKeys {
                     Key.optional(
                             "dust",
                             new Shape.Id(Target.DUST),
-                            "Dust picked up here; absent where only clean air enters."),
+                            "Dust picked up here. Absent, the air is counted clean, and where dust burns or harms it may be any dust of the plant."),
                     Key.otherwise(
                             "feed",
                             FEED,
@@ -406,7 +406,7 @@ public final class PlantKeys {
                             "cleaning interval",
                             new Shape.Sourced(RUNNING_TIME),
                             "Least running time for which the cloth lasts from one off-line cleaning to the next, while the tools keep `tool flow` and `inlet"
-                                    + " vacuum` and the filter's drop stays below 10 inH2O (2.49 kPa), where the default sequence holds. That sequence cleans"
+                                    + " vacuum` and the filter's drop stays below 10 inH2O (2.491 kPa), where the default sequence holds. That sequence cleans"
                                     + " sooner of its own accord, by its clock and by the drop: the filter's sheet says when."),
                     Key.optional(
                             "hold-up",

@@ -343,7 +343,7 @@ public final class ReceiverKeys {
                             "greatest difference",
                             ACROSS_CLOTH,
                             "Pressure difference that elements and cages bear, as their maker states it; the default sequence holds at"
-                                    + " 10 inH2O (2.49 kPa).")),
+                                    + " 10 inH2O (2.491 kPa).")),
             List.of(Choice.one(List.of(List.of("pressure drop"), List.of("resistance")))));
 
     static final Group SAFETY_FILTER = new Group(

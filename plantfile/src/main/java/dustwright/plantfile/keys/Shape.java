@@ -3,6 +3,7 @@ package dustwright.plantfile.keys;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.QuantityText;
 import java.util.List;
+import java.util.Optional;
 
 /** What a value looks like. */
 public sealed interface Shape {
@@ -34,6 +35,13 @@ public sealed interface Shape {
     record Range(Dimension dimension, String least, String greatest, double least_si, double greatest_si) {
         static Range of(Dimension dimension, String least, String greatest) {
             return new Range(dimension, least, greatest, si(dimension, least), si(dimension, greatest));
+        }
+
+        /** Where a number lies outside, in SI; as in the formulas, a bound turned from one unit into another may miss by its last digits. */
+        public Optional<dustwright.engine.quantity.Range.Miss> miss(double si) {
+            return new dustwright.engine.quantity.Range(
+                            dimension.words(), "x", dimension.siSymbol(), least_si, greatest_si)
+                    .miss(si);
         }
 
         private static double si(Dimension dimension, String text) {
