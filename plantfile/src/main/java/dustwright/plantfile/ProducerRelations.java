@@ -2,6 +2,7 @@ package dustwright.plantfile;
 
 import dustwright.engine.electrical.Motor;
 import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.electrical.MotorSpeed;
 import dustwright.engine.producer.LeastPower;
 import dustwright.engine.quantity.ActualVolumeFlow;
 import dustwright.engine.quantity.Power;
@@ -13,9 +14,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** What the values of a vacuum producer must fulfil together, in a plant file and in a catalogue alike. */
 final class ProducerRelations {
+    /** Speed over that of the curve beyond which a slip is meant: drives hardly pass 1.2; common practice, no source. */
+    private static final double MOST_CARRIED = 4;
+
     private final SourceMap lines;
     private final Faults faults;
 
@@ -81,6 +86,7 @@ final class ProducerRelations {
         for (int i = 1; i < curve.size(); i++) {
             falls(producer, curve.get(i), curve.get(i - 1), i);
         }
+        carried(producer);
         List<?> range = producer.items("speed range");
         if (range.size() == 2) {
             double least = ((RotationalSpeed) range.get(0)).si();
@@ -102,6 +108,32 @@ final class ProducerRelations {
                     "a drive that holds a vacuum without its range of speed",
                     "\"speed range: [700 rpm, 2200 rpm]\"");
         }
+    }
+
+    /** A curve is carried to other speeds by the affinity laws, flow with the speed and power with its cube, which nobody trusts so far. */
+    private void carried(Section producer) {
+        Stream<RotationalSpeed> range = producer.items("speed range").stream().map(RotationalSpeed.class::cast);
+        Stream<RotationalSpeed> stated = producer.find("speed", RotationalSpeed.class).stream();
+        Stream<RotationalSpeed> coupled = producer.has("coupled")
+                ? producer
+                        .find("motor speed", RotationalSpeed.class)
+                        .or(() -> producer.find("poles", Integer.class)
+                                .filter(poles -> poles % 2 == 0)
+                                .map(poles -> new RotationalSpeed(MotorSpeed.synchronous_perS(60, poles))))
+                        .stream()
+                : Stream.empty();
+        double fastest_perS = Stream.of(range, stated, coupled)
+                .flatMap(speeds -> speeds)
+                .mapToDouble(RotationalSpeed::revolutionsPerSecond)
+                .max()
+                .orElse(0);
+        producer.find("rated speed", RotationalSpeed.class)
+                .filter(rated -> fastest_perS > MOST_CARRIED * rated.revolutionsPerSecond())
+                .ifPresent(rated -> fault(
+                        producer,
+                        "rated speed",
+                        "a curve carried to more than four times its speed",
+                        "the speed at which the curve was taken, at least a quarter of that at which it turns"));
     }
 
     /** As stated, or by its kind; one whose kind is not known here counts as dynamic, for that is told already. */

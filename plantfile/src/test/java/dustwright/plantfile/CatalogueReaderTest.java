@@ -89,6 +89,18 @@ class CatalogueReaderTest {
         });
     }
 
+    /** By the affinity laws a curve of 10 rpm at 3600 rpm would ask 360³ of its power: the rated speed lost its zeros. */
+    @ParameterizedTest
+    @CsvSource({"3500 rpm, 0", "900 rpm, 0", "899 rpm, 1", "10 rpm, 1"})
+    void a_curve_is_not_carried_to_many_times_its_speed(String rated, int faults) {
+        List<String> told = faults(Map.of(
+                "shop.yaml",
+                MACHINES.replace("rated speed: 3500 rpm", "rated speed: " + rated)
+                        .replace("greatest rise: 100 K", faults == 0 ? "greatest rise: 100" : "greatest rise: 100 K")));
+        assertThat(told.stream().filter(fault -> fault.contains("more than four times its speed")))
+                .hasSize(faults);
+    }
+
     @Test
     void what_the_plant_states_goes_before_the_catalogue() {
         VacuumProducer p = read("model: DL-15, speed: 2100 rpm, motor: 20 hp");

@@ -105,7 +105,7 @@ public final class MotorRating {
      * @example load(8000, 11185.5) = 0.71521
      */
     public static double load(double shaft_W, double nameplate_W) {
-        return new Range("the load of a motor", "P", "W", 0, 1e7).check(shaft_W) / SHAFT.check(nameplate_W);
+        return new Range("the load of a motor", "P", "W", 0, 1e9).check(shaft_W) / SHAFT.check(nameplate_W);
     }
 
     /**

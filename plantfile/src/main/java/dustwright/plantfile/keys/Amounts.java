@@ -64,6 +64,7 @@ final class Amounts {
     static final Amount CONTAINER_MASS = amount(Dimension.MASS, "1 kg", "50000 kg", "1000 kg");
     static final Amount SLOW_ROTATION = amount(Dimension.ROTATIONAL_SPEED, "0.1 rpm", "200 rpm", "15 rpm");
     static final Amount ROTATION = amount(Dimension.ROTATIONAL_SPEED, "10 rpm", "60000 rpm", "1860 rpm");
+    static final Amount MOTOR_TURNS = amount(Dimension.ROTATIONAL_SPEED, "100 rpm", "12000 rpm", "1765 rpm");
     static final Amount SLIP = amount(Dimension.ROTATIONAL_SPEED, "0 rpm", "2000 rpm", "130 rpm");
     static final Amount MOTOR = amount(Dimension.POWER, "0.1 kW", "1000 kW", "15 hp");
     static final Amount SMALL_MOTOR = amount(Dimension.POWER, "10 W", "20 kW", "1/2 hp");

@@ -61,7 +61,7 @@ final class ProducerKeys {
                     "Power the motor gives at this site's ambient and altitude, by its maker; asked for above 40 °C or 1000 m, there 1 K"
                             + " less for each 100 m."),
             Key.optional("poles", new Shape.Whole(2, 8), "Poles of the motor: 2, 4, 6 or 8."),
-            Key.optional("motor speed", ROTATION, "Speed of the motor at full load, from its nameplate."),
+            Key.optional("motor speed", MOTOR_TURNS, "Speed of the motor at full load, from its nameplate."),
             Key.derived(
                     "motor hertz",
                     HERTZ,
