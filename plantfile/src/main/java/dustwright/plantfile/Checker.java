@@ -33,7 +33,7 @@ final class Checker {
     private final Taken taken;
     private final Supplier<Optional<Catalogue>> catalogue;
     private final List<Mention> mentions = new ArrayList<>();
-    private final Map<Group, List<Key>> required = new IdentityHashMap<>();
+    private final IdentityHashMap<Group, List<Key>> required = new IdentityHashMap<>();
 
     /**
      * A checker of one file.

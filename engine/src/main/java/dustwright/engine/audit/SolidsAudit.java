@@ -92,6 +92,9 @@ final class SolidsAudit {
         double heavy = particle.density().kgPerCubicMetre();
         double size = particle.size().metres();
         double fanning;
+        if (form != LevelFriction.YANG && gas == level) {
+            return 0;
+        }
         if (form == LevelFriction.YANG) {
             // the share of dust is neglected against 1 and goes by all dusts of the leg, at this one's velocity
             double shareOfAll = fluxOfAll / (heavy * level);

@@ -248,9 +248,13 @@ public final class SolidsLoss {
         return rises ? flux * G * path.lift_m() / (u - terminal) : 0;
     }
 
+    /** None without level tubes, and by its drag none of particles as fast as the air: their drag goes to nothing with the lag. */
     private double level_Pa(double massFlux, double flux, double fluxOfAll) {
+        if (levelFactor == 0) {
+            return 0;
+        }
         if (friction == LevelFriction.YANG) {
-            return levelFactor == 0 ? 0 : levelFactor * flux * Math.pow(fluxOfAll, YANG_POWER);
+            return levelFactor * flux * Math.pow(fluxOfAll, YANG_POWER);
         }
         double reynolds = slipReynoldsPerMassFlux * massFlux;
         return reynolds < CREEPING_UP_TO

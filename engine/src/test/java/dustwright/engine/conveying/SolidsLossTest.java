@@ -306,6 +306,26 @@ class SolidsLossTest {
                 .hasMessageContaining("c/v");
     }
 
+    /** Stokes' drag on a sphere falls with its lag, 24/Re · lag²: as fast as the air they rub by nothing, nearly as fast by nearly nothing. */
+    @Test
+    void particles_as_fast_as_the_air_have_no_drag_in_level_tubes() {
+        double[] rubs = new double[2];
+        double[] speeds = {1, 0.999999};
+        for (int n = 0; n < 2; n++) {
+            Particle particle = new Particle(new Length(2e-4), new Density(2650), Optional.of(new Ratio(speeds[n])));
+            SolidsLoss loss = new SolidsLoss(
+                    SolidsPath.level(80, true),
+                    new Length(BORE_m),
+                    particle,
+                    Legs.AIR,
+                    AirLoss.fixed(0.02, 80 / BORE_m, 0.5),
+                    LevelFriction.HINKLE);
+            rubs[n] = loss.at(0.08, 1.1, 0.02, 0.02).frictionLevel().pascals();
+        }
+        assertThat(rubs[0]).isZero();
+        assertThat(rubs[1]).isPositive().isLessThan(0.1);
+    }
+
     @Test
     void a_solver_can_ask_without_allocating() {
         SolidsLoss loss = Legs.loss(MIXED, BORE_m, 2e-4, 2650);
