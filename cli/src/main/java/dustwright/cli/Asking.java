@@ -34,7 +34,8 @@ final class Asking {
     }
 
     private static Study study(
-            Plant plant, StateOptions options, PrintWriter err, Solving solving, UnaryOperator<Study> further) {
+            Plant asked, StateOptions options, PrintWriter err, Solving solving, UnaryOperator<Study> further) {
+        Plant plant = options.inService(asked);
         List<State> states = options.anyOpenGiven()
                 ? options.statesToJudge(plant, FilterCondition.CLEAN, FilterCondition.DIRTY)
                 : options.usual(plant);

@@ -45,7 +45,7 @@ final class SolveCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Reading.Read reading = plantArgument.read();
-        Plant plant = reading.plant();
+        Plant plant = options.inService(reading.plant());
         List<State> states = options.anyOpenGiven()
                 ? options.states(plant, FilterCondition.NORMAL)
                 : List.of(options.adapted(

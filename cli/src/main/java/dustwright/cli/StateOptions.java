@@ -70,6 +70,11 @@ final class StateOptions {
         return filter == null ? usual : filter;
     }
 
+    /** The plant with those producers in service that run as asked, so that whatever goes by what runs, in sheets too, goes by them. */
+    Plant inService(Plant plant) {
+        return running == null ? plant : plant.withInService(named(running, producers(plant), "producer"));
+    }
+
     /** Whether anything is said about states. */
     boolean anyGiven() {
         return anyOpenGiven()
@@ -139,9 +144,6 @@ final class StateOptions {
 
     State adapted(Plant plant, State state) {
         State adapted = state;
-        if (running != null) {
-            adapted = adapted.withRunning(named(running, producers(plant), "producer"));
-        }
         if (noDust) {
             adapted = States.withoutDust(adapted);
         } else if (feeding != null) {

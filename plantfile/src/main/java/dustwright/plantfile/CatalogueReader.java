@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -60,7 +61,12 @@ public final class CatalogueReader {
         throw new IllegalStateException("the bundled catalogue has faults");
     }
 
-    /** Reads every file of a folder whose name ends in .yaml, in the order of their names. */
+    private static boolean isYaml(Path file) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        return name.endsWith(".yaml") || name.endsWith(".yml");
+    }
+
+    /** Reads every file of a folder whose name ends in .yaml or .yml, in the order of their names. */
     public static CatalogueReading read(Path folder) {
         if (!Files.isDirectory(folder)) {
             return whole(
@@ -70,7 +76,7 @@ public final class CatalogueReader {
         }
         Map<String, String> files = new TreeMap<>();
         CatalogueReader reader = new CatalogueReader();
-        try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*.yaml")) {
+        try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, CatalogueReader::isYaml)) {
             for (Path file : found) {
                 if (files.size() == MOST_FILES) {
                     return whole(folder + " holds more than " + MOST_FILES + " files; is it the right folder?");
@@ -84,7 +90,7 @@ public final class CatalogueReader {
             return whole(folder + " cannot be read: " + e.getMessage());
         }
         if (files.isEmpty() && reader.wrong.isEmpty()) {
-            return whole("there is no file ending in .yaml in " + folder);
+            return whole("there is no file ending in .yaml or .yml in " + folder);
         }
         files.forEach(reader::file);
         return reader.reading();

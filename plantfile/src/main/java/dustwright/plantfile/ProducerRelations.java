@@ -5,6 +5,7 @@ import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.electrical.MotorSpeed;
 import dustwright.engine.producer.LeastPower;
 import dustwright.engine.quantity.ActualVolumeFlow;
+import dustwright.engine.quantity.Length;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
@@ -114,15 +115,14 @@ final class ProducerRelations {
     private void carried(Section producer) {
         Stream<RotationalSpeed> range = producer.items("speed range").stream().map(RotationalSpeed.class::cast);
         Stream<RotationalSpeed> stated = producer.find("speed", RotationalSpeed.class).stream();
-        Stream<RotationalSpeed> coupled = producer.has("coupled")
-                ? producer
-                        .find("motor speed", RotationalSpeed.class)
-                        .or(() -> producer.find("poles", Integer.class)
-                                .filter(poles -> poles % 2 == 0)
-                                .map(poles -> new RotationalSpeed(MotorSpeed.synchronous_perS(60, poles))))
-                        .stream()
-                : Stream.empty();
-        double fastest_perS = Stream.of(range, stated, coupled)
+        Stream<RotationalSpeed> turned = producer
+                .find("motor speed", RotationalSpeed.class)
+                .or(() -> producer.find("poles", Integer.class)
+                        .filter(poles -> poles % 2 == 0)
+                        .map(poles -> new RotationalSpeed(MotorSpeed.synchronous_perS(60, poles))))
+                .flatMap(motor -> turnedBy(producer, motor))
+                .stream();
+        double fastest_perS = Stream.of(range, stated, turned)
                 .flatMap(speeds -> speeds)
                 .mapToDouble(RotationalSpeed::revolutionsPerSecond)
                 .max()
@@ -134,6 +134,18 @@ final class ProducerRelations {
                         "rated speed",
                         "a curve carried to more than four times its speed",
                         "the speed at which the curve was taken, at least a quarter of that at which it turns"));
+    }
+
+    /** How fast its motor turns it, where it is coupled to it or on its belt, whose slip is left out. */
+    private static Optional<RotationalSpeed> turnedBy(Section producer, RotationalSpeed motor) {
+        Optional<Length> wheel = producer.section("belt").flatMap(b -> b.find("motor sheave", Length.class));
+        Optional<Length> driven = producer.section("belt").flatMap(b -> b.find("machine sheave", Length.class));
+        if (wheel.isPresent() && driven.isPresent()) {
+            return Optional.of(new RotationalSpeed(motor.revolutionsPerSecond()
+                    * wheel.get().metres()
+                    / driven.get().metres()));
+        }
+        return producer.has("coupled") ? Optional.of(motor) : Optional.empty();
     }
 
     /** As stated, or by its kind; one whose kind is not known here counts as dynamic, for that is told already. */

@@ -101,6 +101,33 @@ class CatalogueReaderTest {
                 .hasSize(faults);
     }
 
+    /** By hand: 3500 rpm by equal sheaves is 3.9 times 900 rpm and 4.4 times 800 rpm; by a machine sheave of half the size 7000 rpm, 7.8 times 900 rpm. */
+    @ParameterizedTest
+    @CsvSource({"900 rpm, 10 in, false", "800 rpm, 10 in, true", "900 rpm, 5 in, true"})
+    void a_belt_carries_a_curve_no_farther(String rated, String sheave, boolean wrong) {
+        Reading reading = PlantReader.read(lobe("kind: side channel, rated speed: " + rated
+                + ", rated density: 1.2 kg/m3, curve: [{flow: 300 acfm, vacuum: 2 inHg, power: 3 hp}, {flow: 200 acfm,"
+                + " vacuum: 5 inHg, power: 6 hp}], motor: 7.5 hp, deepest vacuum: 7 inHg, greatest rise: 100 K, motor speed: 3500 rpm,"
+                + " belt: {motor sheave: 10 in, machine sheave: " + sheave + "}"));
+        List<String> told = reading instanceof Reading.Faults faults
+                ? faults.faults().stream().map(Fault::text).toList()
+                : List.of();
+        assertThat(told.stream().anyMatch(t -> t.contains("more than four times its speed")))
+                .as(told.toString())
+                .isEqualTo(wrong);
+    }
+
+    @Test
+    void files_of_a_catalogue_end_in_yaml_or_yml_in_any_case(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("a.YAML"), MACHINES);
+        Files.writeString(
+                folder.resolve("b.yml"), MACHINES.replace("L1:", "L2:").replace("S1:", "S2:"));
+        assertThat(CatalogueReader.read(folder))
+                .isInstanceOfSatisfying(
+                        CatalogueReading.Read.class,
+                        read -> assertThat(read.catalogue().models()).hasSize(4));
+    }
+
     @Test
     void what_the_plant_states_goes_before_the_catalogue() {
         VacuumProducer p = read("model: DL-15, speed: 2100 rpm, motor: 20 hp");
@@ -201,7 +228,7 @@ class CatalogueReaderTest {
     @Test
     void a_folder_that_is_not_there_a_file_and_an_empty_folder_are_said_in_words(@TempDir Path folder)
             throws IOException {
-        Path file = Files.writeString(folder.resolve("x.yml"), "");
+        Path file = Files.writeString(folder.resolve("x.txt"), "");
         for (Path wrong : List.of(folder.resolve("none"), file, folder)) {
             assertThat(CatalogueReader.read(wrong))
                     .isInstanceOfSatisfying(

@@ -3,6 +3,7 @@ package dustwright.engine.plant;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Assumption;
+import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.tubing.Bleed;
 import dustwright.engine.tubing.Hose;
@@ -12,6 +13,7 @@ import dustwright.engine.tubing.Tool;
 import dustwright.engine.tubing.Tube;
 import java.util.List;
 import java.util.NoSuchElementException;
+import java.util.Set;
 
 /**
  * One plant as one immutable value; everything else is computed from it. The plant file reader guarantees that every name used
@@ -159,6 +161,18 @@ public record Plant(
                 operation,
                 overrides,
                 assumptions);
+    }
+
+    /** The same plant with the producers of these ids in service and all others standing by. */
+    public Plant withInService(Set<String> producerIds) {
+        Plant plant = this;
+        for (Station station : stations) {
+            List<VacuumProducer> producers = station.producers().stream()
+                    .map(p -> p.standingBy(!producerIds.contains(p.id())))
+                    .toList();
+            plant = plant.withStation(station.withProducers(producers, station.relief()));
+        }
+        return plant;
     }
 
     /** The same plant with one station in place of the one of the same id. */

@@ -100,6 +100,25 @@ public record VacuumProducer(
                 sound);
     }
 
+    /** The same producer, standing by or not. */
+    public VacuumProducer standingBy(boolean standsBy) {
+        return new VacuumProducer(
+                id,
+                machine,
+                drive,
+                motor,
+                deepestVacuum,
+                greatestRise,
+                leastSpeed,
+                greatestSpeed,
+                silencer,
+                standsBy,
+                model,
+                coupling,
+                sealWater,
+                sound);
+    }
+
     /** A producer of which nothing more is known than its plant file needs. */
     public VacuumProducer(
             String id,

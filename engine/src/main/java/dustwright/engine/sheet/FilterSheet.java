@@ -76,6 +76,9 @@ final class FilterSheet {
     private final Writing writing;
     private final Map<State, LoadedCloth> cloths = new HashMap<>();
 
+    /** Whether a time between cleanings is not known. */
+    private boolean open;
+
     private FilterSheet(Arrivals arrivals, StationDust load) {
         this.arrivals = arrivals;
         this.load = load;
@@ -277,7 +280,7 @@ final class FilterSheet {
     private void first(Run run) {
         writing.words(
                 "ends-first",
-                "First to end a run between cleanings",
+                "First to end a run between cleanings" + (open ? ", of the times that are known" : ""),
                 (run.byTool() ? "a tool that falls short" : "the hold of the default sequence for the filter drop")
                         + ", in set " + run.set(),
                 run.steps(),
@@ -421,11 +424,13 @@ final class FilterSheet {
     }
 
     private Outcome<Run> toolNotKnown(String set, String why) {
+        open = true;
         writing.unknown("interval-" + set, set + NAME, why);
         return new Outcome.NotSolved<>(why);
     }
 
     private void intervalNotKnown(String set, String why) {
+        open = true;
         plant.requirements()
                 .receiver()
                 .cleaningInterval()
