@@ -34,7 +34,8 @@ final class StateOptions {
             paramLabel = "P1,P2",
             hideParamSyntax = true,
             split = ",",
-            description = "Producers that run. Default: all that do not stand by. \"none\" stops all.")
+            description =
+                    "Producers in service, in states and sheets; all others stand by. Default: as the plant file says. \"none\" stops all.")
     private @Nullable List<String> running;
 
     @Option(

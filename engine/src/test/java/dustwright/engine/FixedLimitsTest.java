@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dustwright.engine.bagging.BagAir;
 import dustwright.engine.bagging.BagFill;
 import dustwright.engine.conveying.DustClass;
-import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.finding.Side;
 import dustwright.engine.interlock.SetPoint;
 import dustwright.engine.producer.BeltDrive;
@@ -46,7 +45,6 @@ class FixedLimitsTest {
                 Arguments.of("4 ft/min", Dimension.VELOCITY, BagAir.USUAL_SOCK_GREATEST_mPerS),
                 Arguments.of("55 gal", Dimension.VOLUME, BagFill.DRUM_55_GALLON_m3),
                 Arguments.of("6500 ft/min", Dimension.VELOCITY, BeltDrive.GREATEST_BELT_mPerS),
-                Arguments.of("1 hp", Dimension.POWER, MotorRating.HORSEPOWER_W),
                 Arguments.of(
                         "3500 ft/min",
                         Dimension.VELOCITY,

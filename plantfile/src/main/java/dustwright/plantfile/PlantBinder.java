@@ -38,7 +38,6 @@ import java.util.Optional;
 
 /** Makes the plant from sections that are free of faults. */
 final class PlantBinder {
-
     private final Section top;
     private final SourceMap lines;
     private final Faults faults;

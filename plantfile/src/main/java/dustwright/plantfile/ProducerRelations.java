@@ -1,7 +1,6 @@
 package dustwright.plantfile;
 
 import dustwright.engine.electrical.Motor;
-import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.electrical.MotorSpeed;
 import dustwright.engine.producer.LeastPower;
 import dustwright.engine.quantity.ActualVolumeFlow;
@@ -10,6 +9,8 @@ import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.PressureDifference;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.RotationalSpeed;
+import dustwright.engine.quantity.SupplyFrequency;
+import dustwright.engine.quantity.Units;
 import dustwright.plantfile.keys.PlantKeys;
 import java.util.List;
 import java.util.Locale;
@@ -115,11 +116,14 @@ final class ProducerRelations {
     private void carried(Section producer) {
         Stream<RotationalSpeed> range = producer.items("speed range").stream().map(RotationalSpeed.class::cast);
         Stream<RotationalSpeed> stated = producer.find("speed", RotationalSpeed.class).stream();
+        double hertz = producer.find("motor hertz", SupplyFrequency.class)
+                .map(SupplyFrequency::hertz)
+                .orElse(60.0);
         Stream<RotationalSpeed> turned = producer
                 .find("motor speed", RotationalSpeed.class)
                 .or(() -> producer.find("poles", Integer.class)
                         .filter(poles -> poles % 2 == 0)
-                        .map(poles -> new RotationalSpeed(MotorSpeed.synchronous_perS(60, poles))))
+                        .map(poles -> new RotationalSpeed(MotorSpeed.synchronous_perS(hertz, poles))))
                 .flatMap(motor -> turnedBy(producer, motor))
                 .stream();
         double fastest_perS = Stream.of(range, stated, turned)
@@ -172,7 +176,7 @@ final class ProducerRelations {
                             Locale.ROOT,
                             "less shaft power than the air of this point takes: %.2f kW (%.2f hp) at least",
                             least_W / 1000,
-                            least_W / MotorRating.HORSEPOWER_W),
+                            least_W / Units.HORSEPOWER_W),
                     "\"power\" at the shaft, of this flow and vacuum, from the maker's curve");
         }
     }

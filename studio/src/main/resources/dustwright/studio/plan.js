@@ -185,7 +185,7 @@ function choose(kind, id) {
   state.kind = kind;
   state.id = id;
   // The colours first: what is written of the piece follows.
-  if (kind === 'inlet' && hand.mode === 'look') { toggle(id).then(() => { clearTimeout(choose.timer); choose.timer = setTimeout(figuresShown, SOON_ms); }); return; }
+  if (kind === 'inlet' && hand.mode === 'look') { toggle(id).then(figuresSoon); return; }
   drawing.mark(kind, id);
   profile();
   piece();
@@ -253,6 +253,8 @@ function part(path) {
   toAddress();
   return figuresShown();
 }
+
+function figuresSoon() { clearTimeout(figuresSoon.timer); figuresSoon.timer = setTimeout(figuresShown, SOON_ms); }
 
 async function figuresShown() { try { await piece(); } catch (why) { say(why.message); } }
 

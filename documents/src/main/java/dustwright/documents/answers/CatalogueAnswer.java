@@ -31,7 +31,6 @@ public record CatalogueAnswer(
         Optional<FreeAirFlow> flow,
         Optional<PressureDifference> vacuum,
         List<Duty> duties) {
-
     public CatalogueAnswer {
         producers = List.copyOf(producers);
         vacuums = List.copyOf(vacuums);

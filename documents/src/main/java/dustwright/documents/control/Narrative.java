@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 
 /** The sequence of operations in sentences, made from the same fields as the program. */
 public final class Narrative {
+    private static final Pattern JOINED = Pattern.compile(" or |; ");
     private static final Pattern VERB = Pattern.compile(" (is|are|has|have|was|were)( not)?(?= )");
 
     private final Sequence sequence;
@@ -25,8 +26,6 @@ public final class Narrative {
      *
      * @param tags whether contacts and outputs bear theirs, as they must where no list stands beside
      */
-    private static final Pattern JOINED = Pattern.compile(" or |; ");
-
     private Narrative(Sequence sequence, boolean tags) {
         this.sequence = sequence;
         this.tags = tags;

@@ -7,9 +7,6 @@ import java.util.List;
 
 /** Which motor a producer needs, and how far it is loaded. */
 public final class MotorRating {
-    /** One horsepower, 550 ft·lbf/s [W]. */
-    public static final double HORSEPOWER_W = Units.HORSEPOWER_W;
-
     /** Highest site for which the rating of motors is told [m] (equation ELE-43). */
     public static final double HIGHEST_m = 4000;
 
@@ -45,7 +42,7 @@ public final class MotorRating {
      * @example nextHorsepower(20805, 0.1) = 40
      */
     public static double nextHorsepower(double shaft_W, double margin) {
-        return next(HORSEPOWERS, SHAFT.check(shaft_W) * (1 + MARGIN.check(margin)) / HORSEPOWER_W, "hp");
+        return next(HORSEPOWERS, SHAFT.check(shaft_W) * (1 + MARGIN.check(margin)) / Units.HORSEPOWER_W, "hp");
     }
 
     /**
@@ -70,7 +67,7 @@ public final class MotorRating {
      * @example listedHorsepower(4000) = 7.5
      */
     public static double listedHorsepower(double nameplate_W) {
-        return next(HORSEPOWERS, SHAFT.check(nameplate_W) / HORSEPOWER_W * (1 - SAME_SIZE), "hp");
+        return next(HORSEPOWERS, SHAFT.check(nameplate_W) / Units.HORSEPOWER_W * (1 - SAME_SIZE), "hp");
     }
 
     /**

@@ -17,14 +17,14 @@ public final class HardWired {
             "guard_shut",
             Set.of("valve"));
 
-    private HardWired() {}
-
     /** Outputs of default sequences of which it is known which contact takes their power. */
     private static final Set<String> KNOWN = CUTS.getOrDefault("estop_ok", Set.of());
 
+    private HardWired() {}
+
     /** Whether a contact has such wiring, as every contact of the same thing has. */
     public static boolean is(String contact) {
-        return CUTS.containsKey(first(contact));
+        return CUTS.containsKey(Witnesses.unnumbered(contact));
     }
 
     /**
@@ -33,17 +33,12 @@ public final class HardWired {
      */
     public static boolean cuts(Sequence sequence, String contact, Sequence.Output output) {
         if (KNOWN.contains(output.name())) {
-            return CUTS.getOrDefault(first(contact), Set.of()).contains(output.name());
+            return CUTS.getOrDefault(Witnesses.unnumbered(contact), Set.of()).contains(output.name());
         }
         return is(contact)
                 && sequence.causes().stream()
                         .filter(c -> output.stop().equals(c.demands().get(output.name())))
                         .anyMatch(c -> sequence.broughtAboutBy(c).stream()
                                 .anyMatch(i -> i.name().equals(contact)));
-    }
-
-    /** A second contact of a thing bears the name of the first with a number. */
-    private static String first(String contact) {
-        return contact.replaceFirst("_[0-9]+$", "");
     }
 }

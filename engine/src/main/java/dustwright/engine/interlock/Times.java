@@ -16,15 +16,13 @@ public final class Times {
     /** Rounding of a time up to whole scans, and the scan that reads the change. */
     private static final int SCANS = 2;
 
+    private static final String CONTACT = "contact ";
     private static final double LEAST_SCAN_s = 0.005;
     private static final double GREATEST_SCAN_s = 0.2;
 
     /** Of sequences that turn a valve, and of those that do not: run-on empties the one and only lets the other rest. */
     private static final Map<Boolean, Map<String, Range>> USUAL =
             Map.of(true, usual(0, 63, 64, 608), false, usual(128, 160));
-
-    /** A second contact of a thing bears the name of the first with a number, and reacts as quickly. */
-    private static final String SECOND = "(?<=^contact .{1,99})_[0-9]+$";
 
     private final Sequence sequence;
 
@@ -65,7 +63,7 @@ public final class Times {
         boolean turns = sequence.outputs().stream().anyMatch(o -> o.name().equals("valve"));
         Map<String, Range> usual = USUAL.getOrDefault(turns, Map.of());
         settings(sequence).forEach((what, time) -> {
-            Range range = usual.getOrDefault(what, usual.get(what.replaceFirst(SECOND, "")));
+            Range range = usual.getOrDefault(what, usual.get(ofFirst(what)));
             if (range != null) {
                 judged.add(new Judged(
                         what + ": " + figure(time, what) + ", usual from " + figure(range.least, what) + " to "
@@ -99,6 +97,11 @@ public final class Times {
                         times.delay(c.when(), new Bringing(sequence).withRules(c.when()), new LinkedHashSet<>())
                                 + SCANS * sequence.scan_s()))
                 .toList();
+    }
+
+    /** A second contact of a thing reacts as quickly as the first. */
+    private static String ofFirst(String what) {
+        return what.startsWith(CONTACT) ? Witnesses.unnumbered(what) : what;
     }
 
     private void order(String words, String longer, int factor, String shorter, List<Judged> judged) {
@@ -153,7 +156,7 @@ public final class Times {
         Map<String, Double> settings = new LinkedHashMap<>();
         sequence.inputs()
                 .forEach(i -> settings.put(
-                        "contact " + i.name(),
+                        CONTACT + i.name(),
                         i.filter().map(f -> sequence.timer(f).time_s()).orElse(0.0)));
         for (Sequence.Rule rule : sequence.rules()) {
             if (rule instanceof Sequence.Rule.After after) {
@@ -188,7 +191,7 @@ public final class Times {
         Map<String, Range> ranges = new LinkedHashMap<>();
         sequence.inputs()
                 .forEach(i -> ranges.put(
-                        "contact " + i.name(),
+                        CONTACT + i.name(),
                         i.filter().map(f -> range(sequence, f)).orElse(new Range(0, 0))));
         for (Sequence.Rule rule : sequence.rules()) {
             if (rule instanceof Sequence.Rule.After after) {

@@ -33,9 +33,14 @@ public final class Witnesses {
         return SEES.keySet();
     }
 
+    /** The name of the first contact of a thing by that of any; a second bears it with a number. */
+    static String unnumbered(String contact) {
+        return contact.replaceFirst("_[0-9]+$", "");
+    }
+
     /** The first contact of the thing a contact sees, which may be itself; nothing when it follows nothing that is known. */
     public static Optional<String> first(String input) {
-        return Optional.of(input.replaceFirst("_[0-9]+$", ""))
+        return Optional.of(unnumbered(input))
                 .filter(SEES::containsKey)
                 .or(() -> Optional.of(input).filter(SEES::containsKey));
     }

@@ -450,7 +450,7 @@ record World(
 
         /** The contact those who judge know of which this one is a second. */
         private Optional<String> seconded(String input) {
-            String first = input.replaceFirst("_[0-9]+$", "");
+            String first = Witnesses.unnumbered(input);
             return Optional.of(first)
                     .filter(f -> !f.equals(input) && JUDGED.contains(f) && has(f))
                     .filter(f -> Witnesses.first(f).isEmpty() || PROOFS.contains(f));

@@ -8,7 +8,6 @@ import dustwright.engine.quantity.Units;
  * filter over net cloth area.
  */
 public final class FilterDrop {
-
     private static final Range VELOCITY = new Range("filter pressure drop", "V", "m/s", 0, 0.2);
     private static final Range DRAG = new Range("filter pressure drop", "S_e", "Pa·s/m", 0, 1e7);
     private static final Range CAKE = new Range("filter pressure drop", "K_2", "1/s", 0, 1e7);

@@ -10,6 +10,7 @@ import dustwright.engine.finding.Term;
 import dustwright.engine.quantity.ElectricCurrent;
 import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
+import dustwright.engine.quantity.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,7 +77,7 @@ record FullLoad(Optional<ElectricCurrent> current, List<Step> steps, String why)
         Power nameplate = use.motor().nameplate();
         int motorVolts = MotorCurrent.Column.ofSystem(volts).motorVolts();
         double horsepower = MotorRating.listedHorsepower(nameplate.watts());
-        Power listed = new Power(horsepower * MotorRating.HORSEPOWER_W);
+        Power listed = new Power(horsepower * Units.HORSEPOWER_W);
         Term looked = new Term("P", "rating in the table", listed);
         return known(
                         "ELE-4",

@@ -25,6 +25,7 @@ import dustwright.engine.quantity.Power;
 import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.quantity.TemperatureRise;
+import dustwright.engine.quantity.Units;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -347,7 +348,7 @@ final class ProducerSheet {
         boolean sixty = supply.map(s -> s.basis() == Supply.Basis.NEC).orElse(true);
         try {
             Power motor = sixty
-                    ? new Power(MotorRating.nextHorsepower(asked.watts(), 0) * MotorRating.HORSEPOWER_W)
+                    ? new Power(MotorRating.nextHorsepower(asked.watts(), 0) * Units.HORSEPOWER_W)
                     : new Power(1000 * MotorRating.nextKilowatts(asked.watts(), 0));
             List<Step> steps = new ArrayList<>(before);
             steps.add(new Step(

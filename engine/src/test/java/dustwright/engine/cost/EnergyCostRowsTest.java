@@ -5,7 +5,7 @@ import dustwright.engine.bagging.BagFill;
 import dustwright.engine.cost.LifeCycle.Once;
 import dustwright.engine.electrical.MotorEfficiency;
 import dustwright.engine.electrical.MotorEfficiency.Cooling;
-import dustwright.engine.electrical.MotorRating;
+import dustwright.engine.quantity.Units;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +31,7 @@ class EnergyCostRowsTest {
     }
 
     private static Map<String, Supplier<Object>> answers() {
-        double hp25_W = 25 * MotorRating.HORSEPOWER_W;
+        double hp25_W = 25 * Units.HORSEPOWER_W;
         Map<String, Supplier<Object>> a = new LinkedHashMap<>();
         a.put("ENC-01", EnergyCostRowsTest::energy);
         a.put("ENC-02", () -> Energy.cost(energy(), 0.10));

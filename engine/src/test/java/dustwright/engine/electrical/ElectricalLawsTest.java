@@ -10,13 +10,14 @@ import dustwright.engine.electrical.Instrument.Signal;
 import dustwright.engine.electrical.MotorCircuit.Device;
 import dustwright.engine.electrical.MotorCircuit.MotorType;
 import dustwright.engine.quantity.OutOfRangeException;
+import dustwright.engine.quantity.Units;
 import org.junit.jupiter.api.Test;
 
 /** What must hold for motors and panel whatever the numbers, and what is refused. */
 class ElectricalLawsTest {
     @Test
     void a_motor_takes_the_next_rating_and_an_exact_one_stays() {
-        double hp = MotorRating.HORSEPOWER_W;
+        double hp = Units.HORSEPOWER_W;
         assertThat(MotorRating.nextHorsepower(10 * hp, 0)).isEqualTo(10);
         assertThat(MotorRating.nextHorsepower(10.01 * hp, 0)).isEqualTo(15);
         assertThat(MotorRating.nextKilowatts(7500, 0)).isEqualTo(7.5);

@@ -14,6 +14,7 @@ import dustwright.engine.electrical.MotorCircuit.Conductor;
 import dustwright.engine.electrical.MotorCircuit.Device;
 import dustwright.engine.electrical.MotorCircuit.MotorType;
 import dustwright.engine.electrical.MotorEfficiency.Cooling;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.reference.ReferenceTable;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -201,8 +202,8 @@ class ElectricalRowsTest {
         a.put("EM-12", () -> MotorCircuit.of(50, 460, MotorType.DESIGN_B).leastDisconnect_A());
         a.put("EM-13", () -> MotorCurrent.input_W(20_500, 0.936) / 1000);
         a.put("EM-14", () -> MotorCurrent.fromPower_A(22_000, 400, 0.85, 0.93));
-        a.put("EM-15", () -> whole(MotorRating.nextHorsepower(27.9 * MotorRating.HORSEPOWER_W, 0.1)) + " hp");
-        a.put("EM-16", () -> 30 * MotorRating.HORSEPOWER_W / 1000);
+        a.put("EM-15", () -> whole(MotorRating.nextHorsepower(27.9 * Units.HORSEPOWER_W, 0.1)) + " hp");
+        a.put("EM-16", () -> 30 * Units.HORSEPOWER_W / 1000);
         a.put("EM-17", () -> 100 * MotorEfficiency.premium(30, Cooling.ENCLOSED, 4));
         a.put("EM-18", () -> 100 * MotorEfficiency.premium(100, Cooling.OPEN, 2));
         a.put("EM-19", () -> Energy.annual_kWh(22_000, 0.936, 1, 4000));

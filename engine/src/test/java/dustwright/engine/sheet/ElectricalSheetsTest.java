@@ -10,7 +10,6 @@ import dustwright.engine.electrical.Enclosure.AreaClass;
 import dustwright.engine.electrical.Enclosure.Exposure;
 import dustwright.engine.electrical.Instrument.Signal;
 import dustwright.engine.electrical.Motor;
-import dustwright.engine.electrical.MotorRating;
 import dustwright.engine.electrical.Panel;
 import dustwright.engine.electrical.Supply;
 import dustwright.engine.finding.Finding;
@@ -36,6 +35,7 @@ import dustwright.engine.quantity.Ratio;
 import dustwright.engine.quantity.RotationalSpeed;
 import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.quantity.Voltage;
 import dustwright.engine.rotaryvalve.RotaryValve;
 import dustwright.engine.rotaryvalve.ValveBuild;
@@ -54,7 +54,7 @@ class ElectricalSheetsTest {
 
     private static Motor motor(double horsepower, Motor.Starting starting, Optional<Double> nameplate_A) {
         return new Motor(
-                new Power(horsepower * MotorRating.HORSEPOWER_W),
+                new Power(horsepower * Units.HORSEPOWER_W),
                 1.15,
                 Optional.of(4),
                 Optional.of(starting),
@@ -905,7 +905,7 @@ class ElectricalSheetsTest {
                 Optional.empty(),
                 new Electrical(Optional.of(nec(480)), Optional.empty()));
         assertThat(known(plant, "full-load-current/P1")).isEqualTo(current_A);
-        assertThat(known(plant, "table-rating/P1")).isCloseTo(hp * MotorRating.HORSEPOWER_W, within(1e-6));
+        assertThat(known(plant, "table-rating/P1")).isCloseTo(hp * Units.HORSEPOWER_W, within(1e-6));
         assertThat(known(plant, "connected-current")).isEqualTo(current_A);
     }
 
@@ -948,7 +948,7 @@ class ElectricalSheetsTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(new Power(MotorRating.HORSEPOWER_W)),
+                Optional.of(new Power(Units.HORSEPOWER_W)),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
