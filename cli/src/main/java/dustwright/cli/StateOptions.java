@@ -17,6 +17,8 @@ import picocli.CommandLine.Option;
 
 /** What is open and running, as asked on the command line. */
 final class StateOptions {
+    private static final List<String> NONE = List.of("none");
+
     @Option(
             names = "--open",
             paramLabel = "A1,A7,B3",
@@ -35,7 +37,7 @@ final class StateOptions {
             hideParamSyntax = true,
             split = ",",
             description =
-                    "Producers in service, in states and sheets; all others stand by. Default: as the plant file says. \"none\" stops all.")
+                    "Producers in service, in states and sheets; all others stand by. Default: as the plant file says. \"none\" stops all in the states.")
     private @Nullable List<String> running;
 
     @Option(
@@ -71,9 +73,11 @@ final class StateOptions {
         return filter == null ? usual : filter;
     }
 
-    /** The plant with those producers in service that run as asked, so that whatever goes by what runs, in sheets too, goes by them. */
+    /** The plant with those producers in service that run as asked, so that whatever goes by what runs, in sheets too, goes by them; where none runs in the states, the file says. */
     Plant inService(Plant plant) {
-        return running == null ? plant : plant.withInService(named(running, producers(plant), "producer"));
+        return running == null || running.equals(NONE)
+                ? plant
+                : plant.withInService(named(running, producers(plant), "producer"));
     }
 
     /** Whether anything is said about states. */
@@ -144,7 +148,7 @@ final class StateOptions {
     }
 
     State adapted(Plant plant, State state) {
-        State adapted = state;
+        State adapted = NONE.equals(running) ? state.withRunning(Set.of()) : state;
         if (noDust) {
             adapted = States.withoutDust(adapted);
         } else if (feeding != null) {
@@ -174,7 +178,7 @@ final class StateOptions {
     }
 
     private static Set<String> named(List<String> asked, List<String> known, String what) {
-        return asked.equals(List.of("none")) ? Set.of() : new HashSet<>(checked(asked, known, what));
+        return asked.equals(NONE) ? Set.of() : new HashSet<>(checked(asked, known, what));
     }
 
     private static List<String> checked(List<String> asked, List<String> known, String what) {

@@ -91,7 +91,7 @@ record StationDust(
         }
         return governing.isEmpty()
                 ? "No design set has an answer, so nobody knows where its dust goes."
-                : "No dust is fed here: enter \"feed\" of the inlets.";
+                : "No dust comes here in a design set: enter \"feed\" of the inlets, or put a producer in service that draws it here.";
     }
 
     /** Largest rate of dust [kg/s] (equation DIS-1). */
