@@ -225,6 +225,9 @@ final class StudioCommand implements Callable<Integer> {
                         .println("The studio answers at " + studio.address()
                                 + (files.size() > 1 ? "  for " + files.get(n) : "")
                                 + (n == files.size() - 1 ? "  Ctrl+C ends it." : ""));
+                if (n == 0) {
+                    studio.practise();
+                }
             }
             if (!address.equals(LOOPBACK) && certificate.isEmpty()) {
                 spec.commandLine()

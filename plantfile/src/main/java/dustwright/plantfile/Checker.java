@@ -16,6 +16,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -33,7 +34,7 @@ final class Checker {
     private final Taken taken;
     private final Supplier<Optional<Catalogue>> catalogue;
     private final List<Mention> mentions = new ArrayList<>();
-    private final IdentityHashMap<Group, List<Key>> required = new IdentityHashMap<>();
+    private final IdentityHashMap<Group, Keys> looked = new IdentityHashMap<>();
 
     /**
      * A checker of one file.
@@ -48,6 +49,19 @@ final class Checker {
 
     /** An id used somewhere, to be looked up when all ids are known. */
     record Mention(Shape.Target target, String id, String path, Span span) {}
+
+    /** Keys of a group as they are looked up. */
+    private record Keys(Map<String, Key> byName, List<Key> required) {
+        static Keys of(Group group) {
+            Map<String, Key> byName = new HashMap<>();
+            group.keys().forEach(key -> byName.put(key.name(), key));
+            return new Keys(
+                    byName,
+                    group.keys().stream()
+                            .filter(key -> key.need() instanceof Need.Required)
+                            .toList());
+        }
+    }
 
     /** A requirement's value with where it comes from. */
     record Stated(Quantity value, Source source) {}
@@ -82,8 +96,8 @@ final class Checker {
     private void member(Tree.Entry entry, Group group, String id, String path, Map<String, Object> values) {
         String name = entry.key().text();
         String at = Names.path(path, name);
-        Optional<Key> key = group.key(name);
-        if (key.isEmpty()) {
+        Key key = keys(group).byName().get(name);
+        if (key == null) {
             faults.add(new Fault(
                     entry.key().span().line(),
                     entry.key().span().column(),
@@ -93,14 +107,14 @@ final class Checker {
                     Names.nearest(name, group.names()).map(n -> "\"" + n + "\"")));
             return;
         }
-        Object value = value(entry.value(), key.get().shape(), id, at);
+        Object value = value(entry.value(), key.shape(), id, at);
         if (value != null) {
             values.put(name, value);
         }
     }
 
     private void checkNeeds(Tree.Entries entries, Group group, String path) {
-        for (Key key : required.computeIfAbsent(group, Checker::required)) {
+        for (Key key : keys(group).required()) {
             if (entries.entry(key.name()).isEmpty()) {
                 faults.add(entries.span(), path, group.words() + " without \"" + key.name() + "\"", example(key));
             }
@@ -110,10 +124,8 @@ final class Checker {
         }
     }
 
-    private static List<Key> required(Group group) {
-        return group.keys().stream()
-                .filter(key -> key.need() instanceof Need.Required)
-                .toList();
+    private Keys keys(Group group) {
+        return looked.computeIfAbsent(group, Keys::of);
     }
 
     private void checkChoice(Tree.Entries entries, Group group, Group.Choice choice, String path) {

@@ -28,8 +28,12 @@ final class Exchange {
     }
 
     static void answer(Context request, Object value) {
+        request.contentType("application/json; charset=utf-8").result(json(value));
+    }
+
+    static byte[] json(Object value) {
         try {
-            request.contentType("application/json; charset=utf-8").result(JSON.writeValueAsBytes(value));
+            return JSON.writeValueAsBytes(value);
         } catch (JsonProcessingException fault) {
             throw new UncheckedIOException(fault);
         }

@@ -79,6 +79,7 @@ public final class Studio implements AutoCloseable {
     private static final int LONGEST_NOTE = 500;
 
     private final Desk desk;
+    private volatile boolean closed;
     private final Solved solved = new Solved();
     private final Drawings drawings = new Drawings();
     private final Sets sets = new Sets();
@@ -191,8 +192,14 @@ public final class Studio implements AutoCloseable {
                 + (address.contains(":") ? "[" + address + "]" : address) + ":" + server.port() + "/";
     }
 
+    /** Makes ready for quick edits, while nobody asks anything. */
+    public void practise() {
+        Practice.on(desk, () -> closed);
+    }
+
     @Override
     public void close() {
+        closed = true;
         watch.close();
         server.stop();
         sets.close();
@@ -361,7 +368,7 @@ public final class Studio implements AutoCloseable {
     }
 
     /** The set one sees first: the first the plant file names, else its first inlet alone. */
-    private static List<String> opened(Plant plant) {
+    static List<String> opened(Plant plant) {
         return plant.usage().designSets().stream()
                 .findFirst()
                 .map(set -> List.copyOf(set.open()))

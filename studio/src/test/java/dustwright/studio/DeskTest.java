@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -158,6 +159,19 @@ class DeskTest {
             desk.type(desk.copy().version(), "dustwright: 1\nplant: {}\n");
             assertThat(desk.accept(desk.copy().version(), "A. Engineer", "").why())
                     .contains("has faults");
+        }
+    }
+
+    @Test
+    void practice_for_quick_edits_ends_when_told_and_leaves_no_step() throws Exception {
+        try (Desk desk = open()) {
+            Desk.Copy before = desk.copy();
+            AtomicInteger rounds = new AtomicInteger();
+            Thread practice = Practice.on(desk, () -> rounds.incrementAndGet() > 3);
+            practice.join();
+            assertThat(rounds).hasValue(4);
+            assertThat(desk.copy()).isEqualTo(before);
+            assertThat(desk.revisions()).isEmpty();
         }
     }
 }

@@ -18,6 +18,8 @@ import java.util.Locale;
 final class Latency {
     private static final int WARM = 40;
     private static final int HAND_ms = 250;
+    /** For so long a person looks at a page before its first edit. */
+    private static final int LOOKED_ms = 15_000;
 
     private Latency() {}
 
@@ -32,6 +34,8 @@ final class Latency {
                 Page page = browser.page(1366, 768)) {
             page.navigate(studio.address() + "#open=");
             page.waitForSelector("#scale button");
+            studio.practise();
+            page.waitForTimeout(LOOKED_ms);
             List<?> inlets = (List<?>) page.evaluate(
                     "() => [...document.querySelectorAll('[data-inlet]')].map(piece => piece.dataset.inlet)");
             for (int pause_ms : new int[] {HAND_ms, 0}) {

@@ -2,10 +2,9 @@ package dustwright.engine.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
-import java.util.Objects;
+import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -148,28 +147,38 @@ final class Elimination {
     }
 
     private void eliminateSymbolically(List<NavigableSet<Integer>> left, int[] rank, int[][] later) {
-        NavigableSet<Integer> waiting = new TreeSet<>(
-                Comparator.comparingInt((Integer n) -> left.get(n).size()).thenComparing(n -> n));
+        // Fewest neighbours first, then by row. An entry whose row has other neighbours by now is passed over: a newer
+        // one follows.
+        PriorityQueue<Long> waiting = new PriorityQueue<>();
+        boolean[] eliminated = new boolean[size];
         for (int n = 0; n < size; n++) {
-            waiting.add(n);
+            waiting.add(entry(n, left));
         }
-        for (int n = 0; n < size; n++) {
-            int row = Objects.requireNonNull(waiting.pollFirst());
-            order[n] = row;
-            rank[row] = n;
+        for (int n = 0; n < size; ) {
+            long entry = waiting.remove();
+            int row = (int) entry;
+            if (eliminated[row] || entry != entry(row, left)) {
+                continue;
+            }
             Set<Integer> around = left.get(row);
-            waiting.removeAll(around);
             for (int i : around) {
                 left.get(i).remove(row);
                 left.get(i).addAll(around);
                 left.get(i).remove(i);
+                waiting.add(entry(i, left));
             }
-            waiting.addAll(around);
             later[row] = around.stream().mapToInt(i -> i).toArray();
+            eliminated[row] = true;
+            order[n] = row;
+            rank[row] = n++;
         }
         for (int[] around : later) {
             sortByRank(around, rank);
         }
+    }
+
+    private static long entry(int row, List<NavigableSet<Integer>> left) {
+        return ((long) left.get(row).size() << Integer.SIZE) | row;
     }
 
     private static void sortByRank(int[] rows, int[] rank) {
