@@ -1,5 +1,6 @@
 package dustwright.cli;
 
+import static dustwright.cli.Edits.with;
 import static dustwright.cli.Edits.withFirst;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -229,6 +230,46 @@ class OperationSheetsTest {
         assertThat(finding.holds()).isFalse();
         assertThat(finding.value().si()).isGreaterThan(9000 / (960 / 3600.0));
         assertThat(value(study, "left/REC")).isPositive();
+    }
+
+    /** By hand: 7.5 t at 960 kg/h are 7.8 h of the 8, before anybody waits for a bag; 9 t are 9.4 h whoever waits. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "bulk density: 1200 kg/m3, ; '' ; bulk density",
+                "speed: 15 rpm, fill ; speed: 150 rpm, fill ; turn it slower"
+            })
+    void a_shift_fits_by_no_time_that_leaves_the_waiting_out(String good, String other, String asked) {
+        String full = withFirst(cement, "per shift: 800 kg", "per shift: 7500 kg");
+        assertThat(finding(study(full), FindingCode.CLEANING_TIME).fails())
+                .as("with the waiting")
+                .isTrue();
+        Study open = study(with(full, good, other));
+        Finding finding = finding(open, FindingCode.CLEANING_TIME);
+        assertThat(finding.unjudged()).isTrue();
+        assertThat(finding.derivation().steps().get(0).formula()).contains("How long users wait is not known", asked);
+        assertThat(finding(
+                                study(with(withFirst(cement, "per shift: 800 kg", "per shift: 9 t"), good, other)),
+                                FindingCode.CLEANING_TIME)
+                        .fails())
+                .isTrue();
+    }
+
+    @Test
+    void energy_says_where_it_leaves_the_waiting_out() {
+        String fan = "        inflation: {flow: 250 m3/h, pressure: 15 mbar, motor: 0.37 kW}\n";
+        String open = with(with(cement, "bulk density: 1200 kg/m3, ", ""), fan, "");
+        assertThat(entry(study(open), "energy-REC").orElseThrow().name())
+                .isEqualTo("Energy of REC, a year, without waiting");
+        assertThat(entry(study(open), "valve-energy-REC").orElseThrow().name()).contains("without waiting");
+        assertThat(entry(study(open), "left-out").orElseThrow().answer().toString())
+                .contains("energy while users of REC wait");
+        assertThat(entry(study(cement), "energy-REC").orElseThrow().name()).isEqualTo("Energy of REC, a year");
+        String runsOn = with(open, "producers run: while cleaning", "producers run: through the shift");
+        assertThat(entry(study(runsOn), "energy-REC").orElseThrow().name())
+                .as("they turn all the time")
+                .isEqualTo("Energy of REC, a year");
     }
 
     /** By hand: 8 h at 15 rpm · 0.0113 m³ · 30 % · 1200 kg/m³ are far above the feed; at 0.1 rpm the valve passes 24.4 kg/h. */

@@ -290,7 +290,7 @@ public enum FindingCode {
     CLEANING_TIME(
             "Cleaning within the shift",
             "What is to be picked up in a shift takes longer than the shift at the largest rate of dust, waiting for changes and for the"
-                    + " receiver included: some of it stays on the floor.",
+                    + " receiver included where it is known: some of it stays on the floor.",
             "Let more users work at once or pick up at a greater rate; where users wait, change faster, go on during a change, or fit a"
                     + " faster rotary valve."),
     HELD_AT_LEVEL(

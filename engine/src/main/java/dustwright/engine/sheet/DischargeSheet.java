@@ -5,6 +5,8 @@ import static dustwright.engine.sheet.Writing.step;
 import dustwright.engine.bagging.BagFill;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.discharge.DustFlow;
+import dustwright.engine.finding.Derivation;
+import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.FindingCode;
 import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
@@ -242,19 +244,47 @@ final class DischargeSheet {
         List<Step> cleaning =
                 load.slowerThanItsRate() ? List.of(load.pickingUp().least().orElseThrow()) : List.of(byRate);
         writing.known("cleaning", "Cleaning in each shift, nobody waiting", needed, cleaning);
-        WorkingTime longest = new WorkingTime(
-                needed.seconds() + flow.map(DustFlow::longestWait_s).orElse(0.0));
-        List<Step> steps = flow.map(f -> List.of(cleaning.get(0), longest(longest, needed, f)))
-                .orElse(cleaning);
-        flow.ifPresent(f -> cleaningWithWaits(longest, steps, f));
+        WorkingTime shift = new WorkingTime(shifts.length().seconds());
+        flow.ifPresentOrElse(
+                f -> fits(needed, cleaning.get(0), f, shift), () -> fitsUnlessUsersWait(needed, cleaning, shift));
+    }
+
+    private void fits(WorkingTime needed, Step cleaning, DustFlow flow, WorkingTime shift) {
+        WorkingTime longest = new WorkingTime(needed.seconds() + flow.longestWait_s());
+        List<Step> steps = List.of(cleaning, longest(longest, needed, flow));
+        cleaningWithWaits(longest, steps, flow);
         writing.asked(
                 FindingCode.CLEANING_TIME,
                 Place.Kind.USAGE,
                 load.set(),
                 Side.AT_MOST,
                 longest,
-                new Limit<>(new WorkingTime(shifts.length().seconds()), Source.entered()),
+                new Limit<>(shift, Source.entered()),
                 steps);
+    }
+
+    /** How long users wait is not known: too long without waiting already is too long, and no more can be said. */
+    private void fitsUnlessUsersWait(WorkingTime needed, List<Step> cleaning, WorkingTime shift) {
+        Finding alone = Finding.of(
+                FindingCode.CLEANING_TIME,
+                new Place(Place.Kind.USAGE, station.id()),
+                load.set(),
+                Side.AT_MOST,
+                needed,
+                shift,
+                new Derivation(cleaning, Source.entered()));
+        writing.add(
+                alone.fails()
+                        ? alone
+                        : Finding.unjudged(
+                                alone.code(),
+                                alone.where(),
+                                alone.state(),
+                                alone.side(),
+                                shift,
+                                Source.entered(),
+                                "How long users wait is not known. "
+                                        + why(plant.operation().shifts())));
     }
 
     private static Step longest(WorkingTime longest, WorkingTime needed, DustFlow flow) {

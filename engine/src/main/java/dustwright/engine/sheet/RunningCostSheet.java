@@ -492,6 +492,13 @@ final class RunningCostSheet {
     /** What has no price here is named, so that nobody takes the sum for the whole. */
     private void leftOut() {
         List<String> names = new ArrayList<>(unpriced);
+        List<String> waiting = plant.stations().stream()
+                .filter(station -> StationEnergy.waitingLeftOut(plant, station, weeks))
+                .map(Station::id)
+                .toList();
+        if (!unpriced.contains(ENERGY_COST) && !waiting.isEmpty()) {
+            names.add("energy while users of " + String.join(", ", waiting) + " wait, which is not known");
+        }
         if (weeks.stream().anyMatch(week -> week.flow().waited_s() > 0)) {
             names.add("work lost while users wait");
         }

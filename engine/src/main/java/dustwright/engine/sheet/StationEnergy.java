@@ -123,6 +123,15 @@ final class StationEnergy {
                                 shifts.weeksPerYear() * hours.vacuuming_s() + unloaded_h(shifts, hours) * HOUR_s)));
     }
 
+    /** Whether producers turn on while users wait, and nobody knows how long that is: then the hours leave it out. */
+    static boolean waitingLeftOut(Plant plant, Station station, List<DustWeek> weeks) {
+        return plant.operation()
+                        .shifts()
+                        .filter(shifts -> !shifts.producersRunOn())
+                        .isPresent()
+                && DustWeek.at(station, weeks).isEmpty();
+    }
+
     private Step energy(String when, Power power, double hours, Ratio efficiency) {
         Ratio drive = driveEfficiency();
         double energy_kWh = Energy.annual_kWh(power.watts(), efficiency.value(), drive.value(), hours);

@@ -57,9 +57,11 @@ public final class YearlyEnergy {
         List<Part> parts = new ArrayList<>();
         for (Station station : plant.stations()) {
             String id = station.id();
+            String ofYear =
+                    StationEnergy.waitingLeftOut(plant, station, weeks) ? ", a year, without waiting" : ", a year";
             parts.add(new Part(
                     "energy-" + id,
-                    "Energy of " + id + ", a year",
+                    "Energy of " + id + ofYear,
                     "E(" + id + ")",
                     new StationEnergy(plant, station, ways, costs, weeks).ofYear(duties)));
             FanEnergy.ofYear(station, weeks)
@@ -67,7 +69,7 @@ public final class YearlyEnergy {
                             "fan-energy-" + id, "Inflation fan of " + id + ", a year", "E(fan " + id + ")", steps)));
             ValveEnergy.ofYear(plant, station, ways, weeks)
                     .ifPresent(steps -> parts.add(new Part(
-                            "valve-energy-" + id, "Rotary valve of " + id + ", a year", "E(valve " + id + ")", steps)));
+                            "valve-energy-" + id, "Rotary valve of " + id + ofYear, "E(valve " + id + ")", steps)));
         }
         return parts;
     }
