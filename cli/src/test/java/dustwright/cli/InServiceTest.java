@@ -2,11 +2,18 @@ package dustwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -37,6 +44,40 @@ class InServiceTest {
         assertThat(asked).isEqualTo(right).isNotEqualTo(usual);
     }
 
+    /** Whoever is handed the answer reads what was asked, and nothing that the file's silence would have meant. */
+    @Test
+    void what_is_asked_stands_beside_the_overrides_and_no_assumption_says_otherwise() throws IOException {
+        String asked = "As asked, whatever the plant file says: P1 standing by, P2 in service, P3 standing by.";
+        for (String command : List.of("verify", "sheet", "solve")) {
+            assertThat(printed(command, PLANT, "--running", "P2")).as(command).contains(asked);
+            assertThat(printed(command, PLANT)).as(command).doesNotContain("As asked");
+        }
+        JsonNode json = new ObjectMapper().readTree(printed("verify", PLANT, "--running", "P2", "--format", "json"));
+        assertThat(json.get("overrides")).anySatisfy(override -> {
+            assertThat(override.get("place").get("id").asText()).isEqualTo("P2");
+            assertThat(override.get("what").asText()).isEqualTo("in service");
+            assertThat(override.get("by").asText()).isEqualTo("who asked");
+        });
+        assertThat(json.get("assumptions").toString()).doesNotContain("runs unless it says standby");
+        assertThat(printed("verify", PLANT, "--format", "json")).contains("runs unless it says standby");
+        printed("report", PLANT, "--running", "P2", "--out", folder.toString());
+        String page = Files.readString(folder.resolve("report.html"));
+        assertThat(page.substring(page.indexOf("Assumptions and overrides")))
+                .contains("vacuum producer P1", "standing by", "asked with this answer, whatever the plant file says")
+                .doesNotContain("runs unless it says standby");
+        assertThat(page).contains(asked);
+        try (PDDocument pdf = Loader.loadPDF(folder.resolve("report.pdf").toFile())) {
+            assertThat(new PDFTextStripper().getText(pdf)).contains("whatever the plant file says", "who asked");
+        }
+    }
+
+    private static String printed(String... arguments) {
+        StringWriter told = new StringWriter();
+        PrintWriter to = new PrintWriter(told);
+        assertThat(Main.run(to, to, arguments)).isLessThan(2);
+        return told.toString().replaceAll("\\s+", " ");
+    }
+
     /** The lines of a producer of the plant file. */
     private static String producer(String text, String id) {
         int from = text.indexOf("      " + id + ": {kind: lobe");
@@ -44,11 +85,11 @@ class InServiceTest {
         return text.substring(from, to);
     }
 
-    /** But for the mark of the file's text. */
+    /** But for the mark of the file's text and what it rests on. */
     private static String answer(String... arguments) {
         StringWriter told = new StringWriter();
         PrintWriter to = new PrintWriter(told);
         assertThat(Main.run(to, to, arguments)).isLessThan(2);
-        return told.toString().replaceAll("mark [0-9a-f]+", "mark");
+        return told.toString().replaceAll("mark [0-9a-f]+", "mark").replaceAll("(?s)\nRests on .*", "");
     }
 }

@@ -235,6 +235,7 @@ public final class TextAnswers {
                         + Wording.counted(plant.overrides().size(), "override", "overrides")
                         + "; the report lists them. "
                         + Wording.freeAir(show));
+        Wording.asked(plant).ifPresent(words -> lines.text("", words));
         HazardLists.untested(plant).ifPresent(words -> lines.text("", words));
         return lines.text("", Wording.SCREENING);
     }

@@ -52,6 +52,7 @@ final class FirstPage {
                 .add(Element.of("p")
                         .add(Element.of("b", "claim", verdict.word()))
                         .text(" " + verdict.reason()));
+        Wording.asked(digest.study().plant()).map(Parts::mind).ifPresent(said::add);
         digest.usersNotAsked().map(Parts::mind).ifPresent(said::add);
         digest.transportNotAsked().map(Parts::mind).ifPresent(said::add);
         digest.standbyNotAsked().map(Parts::mind).ifPresent(said::add);

@@ -9,12 +9,15 @@ import dustwright.engine.finding.Source;
 import dustwright.engine.network.ProducerResult;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.ReasonedOverride;
 import dustwright.engine.producer.Drive;
 import dustwright.engine.quantity.FreeAirFlow;
 import dustwright.engine.quantity.TemperatureRise;
 import dustwright.engine.sheet.Answer;
 import dustwright.engine.sheet.ProducerSteps;
 import dustwright.engine.sheet.Sheet;
+import java.util.List;
+import java.util.Optional;
 
 /** Sentences about the plant: present tense, the plant is the subject, number and place in the sentence. */
 public final class Wording {
@@ -408,6 +411,17 @@ public final class Wording {
         return change instanceof Trial.Change.OpenBleed bleed
                 ? "Far-end bleed " + bleed.bleed() + " open"
                 : "The loop opened here";
+    }
+
+    /** Which producers are in service because that was asked; empty where the plant file says it. */
+    public static Optional<String> asked(Plant plant) {
+        List<String> asked = plant.overrides().stream()
+                .filter(ReasonedOverride::asked)
+                .map(override -> override.place().id() + " " + override.what())
+                .toList();
+        return asked.isEmpty()
+                ? Optional.empty()
+                : Optional.of("As asked, whatever the plant file says: " + String.join(", ", asked) + ".");
     }
 
     /** "1 set", "3 sets". */

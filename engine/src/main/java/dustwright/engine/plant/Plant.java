@@ -3,6 +3,7 @@ package dustwright.engine.plant;
 import dustwright.engine.conveying.Dust;
 import dustwright.engine.electrical.Electrical;
 import dustwright.engine.finding.Assumption;
+import dustwright.engine.finding.Place;
 import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.quantity.MassFlow;
 import dustwright.engine.tubing.Bleed;
@@ -11,6 +12,7 @@ import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Run;
 import dustwright.engine.tubing.Tool;
 import dustwright.engine.tubing.Tube;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Set;
@@ -163,16 +165,43 @@ public record Plant(
                 assumptions);
     }
 
-    /** The same plant with the producers of these ids in service and all others standing by. */
+    /** The same plant with the producers of these ids in service and all others standing by: as asked, so nothing is taken of it from a file that is silent. */
     public Plant withInService(Set<String> producerIds) {
-        Plant plant = this;
+        List<Station> asked = new ArrayList<>();
+        List<ReasonedOverride> others = new ArrayList<>(overrides);
         for (Station station : stations) {
             List<VacuumProducer> producers = station.producers().stream()
                     .map(p -> p.standingBy(!producerIds.contains(p.id())))
                     .toList();
-            plant = plant.withStation(station.withProducers(producers, station.relief()));
+            asked.add(station.withProducers(producers, station.relief()));
+            producers.forEach(p -> others.add(ReasonedOverride.asked(
+                    new Place(Place.Kind.PRODUCER, p.id()), p.standby() ? "standing by" : "in service")));
         }
-        return plant;
+        return new Plant(
+                name,
+                note,
+                site,
+                dusts,
+                tubes,
+                hoses,
+                tools,
+                points,
+                runs,
+                inlets,
+                bleeds,
+                held,
+                asked,
+                usage,
+                requirements,
+                electrical,
+                operation,
+                others,
+                assumptions.stream().filter(a -> !ofStandby(a)).toList());
+    }
+
+    private static boolean ofStandby(Assumption assumption) {
+        return assumption.place().kind() == Place.Kind.PRODUCER
+                && assumption.what().startsWith("standby ");
     }
 
     /** The same plant with one station in place of the one of the same id. */
