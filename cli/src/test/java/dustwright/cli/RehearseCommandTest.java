@@ -125,6 +125,23 @@ class RehearseCommandTest {
         assertThat(out.toString()).contains("NOT MET: never blocked");
     }
 
+    /** The bakery's pump warms its air by 36 K (65 degF) and more: a plant file that allows 40 K has users wait, one that allows 130 K has not. */
+    @Test
+    void discharge_air_is_judged_by_the_greatest_rise_of_the_plant_file(@TempDir Path folder) throws IOException {
+        String bakery = Files.readString(BAKERY);
+        assertThat(run("rehearse", BAKERY, "--drill", "bag-fills-at-night")).isEqualTo(ExitCode.HOLDS);
+        assertThat(out.toString()).doesNotContain("DISCHARGE AIR");
+        Path mine = folder.resolve("plant.yaml");
+        Files.writeString(
+                mine, Edits.with(bakery, "start: direct, silencer", "start: direct, greatest rise: 40 K, silencer"));
+        run("rehearse", mine, "--drill", "bag-fills-at-night");
+        assertThat(out.toString()).contains("WAIT: DISCHARGE AIR WARM");
+        Files.writeString(
+                mine, Edits.with(bakery, "start: direct, silencer", "start: direct, greatest rise: 15 K, silencer"));
+        assertThat(run("rehearse", mine, "--drill", "bag-fills-at-night")).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("\"greatest rise\" of more than 15 K of producer P1");
+    }
+
     @Test
     void what_does_not_fit_is_told(@TempDir Path folder) throws IOException {
         Path mine = folder.resolve("mine.yaml");

@@ -39,7 +39,8 @@ final class Contacts {
             case "valve_drive_ok" -> plant.valveDriveOk();
             case "guard_shut" -> !faults.contains(PlantFault.GUARD_OPEN);
             case "overload_ok", "overload_ok_1" -> !faults.contains(PlantFault.PRODUCER_OVERLOAD);
-            case "discharge_cool", "discharge_cool_1" -> !plant.tooHot();
+            case "discharge_cool", "discharge_cool_1" -> !plant.tooHot(0);
+            case "discharge_cool_2" -> !plant.tooHot(1);
             case "discharge_warm_ok" -> !plant.warm();
             case "at_speed", "at_speed_1" -> (plant.pulling() & 1) != 0;
             case "at_speed_2" -> (plant.pulling() & 2) != 0;

@@ -1,6 +1,7 @@
 package dustwright.engine.rehearsal;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What a station does in one state of the air network.
@@ -8,14 +9,20 @@ import java.util.List;
  * @param vacuum_Pa in the receiver, below the barometer [Pa]
  * @param drop_Pa over the filter [Pa]
  * @param current_A of each producer's motor [A]; empty where the supply is not stated
- * @param rise_K of the air over the warmest producer, when it has warmed up [K]
+ * @param rise_K of the air over each producer, when it has warmed up [K]
  */
-public record Operating(double vacuum_Pa, double drop_Pa, List<Double> current_A, double rise_K) {
+public record Operating(double vacuum_Pa, double drop_Pa, List<Double> current_A, List<Double> rise_K) {
     /** Nothing runs. */
-    static final Operating REST = new Operating(0, 0, List.of(), 0);
+    static final Operating REST = new Operating(0, 0, List.of(), List.of());
 
     public Operating {
         current_A = List.copyOf(current_A);
+        rise_K = List.copyOf(rise_K);
+    }
+
+    /** Of the air over one producer [K]; 0 where none runs. */
+    double rise_K(int producer) {
+        return producer < rise_K.size() ? rise_K.get(producer) : 0;
     }
 
     /** All producers together [A]. */
@@ -27,10 +34,14 @@ public record Operating(double vacuum_Pa, double drop_Pa, List<Double> current_A
         return new Operating(
                 a.vacuum_Pa + share * (b.vacuum_Pa - a.vacuum_Pa),
                 a.drop_Pa + share * (b.drop_Pa - a.drop_Pa),
-                java.util.stream.IntStream.range(0, a.current_A.size())
-                        .mapToObj(i -> a.current_A.get(i) + share * (b.current_A.get(i) - a.current_A.get(i)))
-                        .toList(),
-                a.rise_K + share * (b.rise_K - a.rise_K));
+                between(a.current_A, b.current_A, share),
+                between(a.rise_K, b.rise_K, share));
+    }
+
+    private static List<Double> between(List<Double> a, List<Double> b, double share) {
+        return IntStream.range(0, a.size())
+                .mapToObj(i -> a.get(i) + share * (b.get(i) - a.get(i)))
+                .toList();
     }
 
     /**

@@ -5,6 +5,7 @@ import dustwright.engine.finding.Assumption;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Station;
+import dustwright.engine.producer.VacuumProducer;
 import dustwright.engine.sheet.DustWeek;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import java.util.function.ToDoubleFunction;
  * @param feed_kgPerS dust of all users in the set with the largest rate [kg/s]
  * @param toCloth share of the dust that reaches the cloth [-]
  * @param cake_perS specific resistance of the cake [1/s]; empty where not stated: then the filter stays as it is
+ * @param greatestRise_K of the air over each producer, as the plant file states it [K]; infinite where seal water takes the heat
  * @param tables by running producers as bits, then 4 for users and 8 for an open vent
  */
 public record StationModel(
@@ -30,13 +32,14 @@ public record StationModel(
         double cloth_m2,
         double cleaned_PaSPerM,
         OptionalDouble cake_perS,
-        double ambient_K,
+        List<Double> greatestRise_K,
         List<Optional<Operating.Table>> tables,
         List<Assumption> assumptions) {
     static final int USERS = 4;
     static final int VENTED = 8;
 
     public StationModel {
+        greatestRise_K = List.copyOf(greatestRise_K);
         tables = List.copyOf(tables);
         assumptions = List.copyOf(assumptions);
     }
@@ -56,6 +59,12 @@ public record StationModel(
         }
         if (station.producers().size() > 2) {
             return new Outcome.NotSolved<>("A rehearsal is made for one or two producers.");
+        }
+        for (VacuumProducer producer : station.producers()) {
+            if (StationSolving.greatestRise_K(producer) <= StationPhysics.WARNED_BELOW_K) {
+                return new Outcome.NotSolved<>("A rehearsal needs a \"greatest rise\" of more than 15 K of producer "
+                        + producer.id() + ": the warning 15 K below it stands at rest, and nobody could start.");
+            }
         }
         return new StationSolving(plant, station, week.get()).build();
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The station between two scans: dust in receiver, on the cloth and in the container, vent, rotor, producers, compressed air, warmth. Between two events all
@@ -18,7 +19,9 @@ import java.util.Set;
  */
 final class StationPhysics {
     private static final double WARM_UP_s = 480;
-    private static final double WARMEST_K = 273.15 + 130;
+    /** The warning comes so far below the limit of the discharge air. */
+    static final double WARNED_BELOW_K = 15;
+
     private static final double AIR_bar = 6;
     private static final double AIR_FALLS_barPerS = 0.05;
     private static final double AIR_RISES_barPerS = 0.2;
@@ -54,7 +57,9 @@ final class StationPhysics {
     double spilt_kg;
 
     double air_bar = AIR_bar;
-    double rise_K;
+    /** Of the air behind each producer. */
+    private final double[] rise_K;
+
     boolean receiverCovered;
     private double falling_kgPerS;
     private double freeing_PaSPerMS;
@@ -65,6 +70,7 @@ final class StationPhysics {
 
     StationPhysics(StationModel model) {
         this.model = model;
+        rise_K = new double[model.producers()];
         for (int p = 0; p < model.producers(); p++) {
             pumps.add(new Travel(1000, 10_000));
         }
@@ -130,12 +136,18 @@ final class StationPhysics {
         return operating().drop_Pa() < point.drop().pascals() - 1e-6;
     }
 
+    /** The air behind any producer is near its limit. */
     boolean warm() {
-        return model.ambient_K() + rise_K >= WARMEST_K - 15 - 1e-9;
+        return IntStream.range(0, rise_K.length).anyMatch(p -> within(p, WARNED_BELOW_K));
     }
 
-    boolean tooHot() {
-        return model.ambient_K() + rise_K >= WARMEST_K - 1e-9;
+    /** The air behind a producer is at its limit; a second contact at a station of one producer sees that one. */
+    boolean tooHot(int producer) {
+        return within(Math.min(producer, rise_K.length - 1), 0);
+    }
+
+    private boolean within(int producer, double below_K) {
+        return rise_K[producer] >= model.greatestRise_K().get(producer) - below_K - 1e-9;
     }
 
     boolean containerCovered() {
@@ -227,8 +239,10 @@ final class StationPhysics {
         for (double limit : new double[] {4.1, 3.4, 3}) {
             wait_s = sooner(wait_s, limit - air_bar, air);
         }
-        wait_s = Math.min(wait_s, warming_s(15));
-        wait_s = Math.min(wait_s, warming_s(0));
+        for (int p = 0; p < rise_K.length; p++) {
+            wait_s = Math.min(wait_s, warming_s(p, WARNED_BELOW_K));
+            wait_s = Math.min(wait_s, warming_s(p, 0));
+        }
         long next = wait_s > 1e9 ? Long.MAX_VALUE : now_ms + Math.max(1, (long) Math.ceil(1000 * wait_s - 1e-6));
         next = Math.min(next, Math.min(vent.next_ms(), rotor.next_ms()));
         for (Travel pump : pumps) {
@@ -257,12 +271,13 @@ final class StationPhysics {
                 : air_bar < AIR_bar ? AIR_RISES_barPerS : 0;
     }
 
-    /** Time until the air behind the producer comes within so many kelvin of its limit; infinite when it does not. */
-    private double warming_s(double below_K) {
-        double limit = WARMEST_K - below_K - model.ambient_K();
-        double end = operating().rise_K();
-        boolean crosses = (rise_K < limit) != (end < limit) && end != limit;
-        return crosses ? WARM_UP_s * Math.log((end - rise_K) / (end - limit)) : Double.POSITIVE_INFINITY;
+    /** Time until the air behind a producer comes within so many kelvin of its limit; infinite when it does not. */
+    private double warming_s(int producer, double below_K) {
+        double limit = model.greatestRise_K().get(producer) - below_K;
+        double now = rise_K[producer];
+        double end = operating().rise_K(producer);
+        boolean crosses = (now < limit) != (end < limit) && end != limit;
+        return crosses ? WARM_UP_s * Math.log((end - now) / (end - limit)) : Double.POSITIVE_INFINITY;
     }
 
     /** Goes on to a moment that is not later than the next event. */
@@ -273,7 +288,7 @@ final class StationPhysics {
         double arrived = in * (1 - model.toCloth()) + fell;
         double out = Math.min(receiver_kg + arrived, out_kgPerS() * time_s);
         double air = airRate_barPerS() * time_s;
-        double end_K = operating().rise_K();
+        Operating warming = operating();
         collected_kg += in;
         cake_PaSPerM = Math.max(
                 pulses ? Math.min(stays_PaSPerM, cake_PaSPerM) : 0, cake_PaSPerM + cakeRate_PaSPerMS() * time_s);
@@ -283,7 +298,10 @@ final class StationPhysics {
         container_kg = over > 0 ? SPILLS * full_kg() : container_kg + out;
         spilt_kg += over;
         air_bar = Math.min(AIR_bar, Math.max(0, air_bar + air));
-        rise_K = end_K + (rise_K - end_K) * Math.exp(-time_s / WARM_UP_s);
+        for (int p = 0; p < rise_K.length; p++) {
+            double end_K = warming.rise_K(p);
+            rise_K[p] = end_K + (rise_K[p] - end_K) * Math.exp(-time_s / WARM_UP_s);
+        }
         now_ms = to_ms;
         receiverCovered = receiver_kg >= high_kg() || (receiverCovered && receiver_kg > CLEARS * high_kg());
         vent.at(now_ms);

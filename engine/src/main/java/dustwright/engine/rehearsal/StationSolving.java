@@ -79,7 +79,7 @@ final class StationSolving {
                 station.filter().cloth().squareMetres(),
                 cleaned,
                 cake,
-                plant.site().air().temperature().kelvin(),
+                station.producers().stream().map(StationSolving::greatestRise_K).toList(),
                 tables,
                 assumptions));
     }
@@ -142,11 +142,14 @@ final class StationSolving {
                         .map(this::current_A)
                         .flatMap(Optional::stream)
                         .toList(),
-                result.producers().stream()
-                        .filter(ProducerResult::running)
-                        .mapToDouble(p -> p.rise().kelvin())
-                        .max()
-                        .orElse(0));
+                result.producers().stream().map(p -> p.rise().kelvin()).toList());
+    }
+
+    /** What its air may warm up by [K]; infinite where seal water takes the heat. */
+    static double greatestRise_K(VacuumProducer producer) {
+        return producer.machine().sealWaterTakesTheHeat()
+                ? Double.POSITIVE_INFINITY
+                : producer.greatestRise().kelvin();
     }
 
     private Optional<Double> current_A(ProducerResult result) {
@@ -199,7 +202,7 @@ final class StationSolving {
         assume(Place.Kind.ROTARY_VALVE, "the rotor turns, and stands, 0.5 s after its motor is switched");
         assume(
                 Place.Kind.PRODUCER,
-                "the air behind a producer warms up with a time constant of 8 min; its limit is 130 °C");
+                "the air behind a producer warms up with a time constant of 8 min; it is at its limit at the greatest rise that the plant file states, and warm 15 K (27 °F) below");
         assume(Place.Kind.STATION, "compressed air: 6 bar, falls 0.05 bar/s without supply, rises 0.2 bar/s with it");
         assume(
                 Place.Kind.RECEIVER,

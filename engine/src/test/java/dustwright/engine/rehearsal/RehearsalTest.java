@@ -5,15 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dustwright.engine.discharge.DischargeLine;
+import dustwright.engine.interlock.Controller;
 import dustwright.engine.interlock.DefaultSequence;
 import dustwright.engine.interlock.Expr;
 import dustwright.engine.interlock.Options;
 import dustwright.engine.interlock.Sequence;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +32,11 @@ class RehearsalTest {
     private static final StationModel STATION = station(1);
 
     static StationModel station(int producers) {
+        return station(Collections.nCopies(producers, 130.0));
+    }
+
+    private static StationModel station(List<Double> greatestRise_K) {
+        int producers = greatestRise_K.size();
         List<Optional<Operating.Table>> tables = new ArrayList<>();
         for (int key = 0; key < 16; key++) {
             boolean vented = (key & 8) != 0;
@@ -38,7 +46,9 @@ class RehearsalTest {
                             ? Optional.empty()
                             : Optional.of(new Operating.Table(
                                     List.of(20_000.0, 200_000.0),
-                                    List.of(point(vented, users, 400), point(vented, users, 4000)))));
+                                    List.of(
+                                            point(producers, vented, users, 400),
+                                            point(producers, vented, users, 4000)))));
         }
         return new StationModel(
                 "R",
@@ -50,15 +60,19 @@ class RehearsalTest {
                 9,
                 20_000,
                 OptionalDouble.of(1e5),
-                293,
+                greatestRise_K,
                 tables,
                 List.of());
     }
 
-    private static Operating point(boolean vented, boolean users, double drop_Pa) {
+    private static Operating point(int producers, boolean vented, boolean users, double drop_Pa) {
         return vented
-                ? new Operating(300, 50, List.of(4.0), 20)
-                : new Operating(users ? 22_000 : 30_000, drop_Pa, List.of(11.0), users ? 50 : 60);
+                ? new Operating(300, 50, List.of(4.0), Collections.nCopies(producers, 20.0))
+                : new Operating(
+                        users ? 22_000 : 30_000,
+                        drop_Pa,
+                        List.of(11.0),
+                        Collections.nCopies(producers, users ? 50.0 : 60.0));
     }
 
     private static Script script(double lasts_s, long seed, Script.Act... acts) {
@@ -351,6 +365,54 @@ class RehearsalTest {
                         .spans())
                 .last()
                 .satisfies(s -> assertThat(s.to_ms()).isGreaterThan(700_000));
+    }
+
+    /** By hand: towards 50 K with a time constant of 480 s, 20 K are there after 480 s ln(50/30) = 245 s, a little less for what warmed up before. */
+    @Test
+    void users_wait_15_K_below_the_greatest_rise_of_the_plant() {
+        Script script = script(450, 1, users(10, true));
+        Played played = Rehearsal.play(SEQUENCE, station(List.of(35.0)), script);
+        double warm_s = first_s(played, "WAIT: DISCHARGE AIR WARM");
+        assertThat(warm_s - at_s(played, "users have suction")).isBetween(225.0, 480 * Math.log(50.0 / 30));
+        assertThat(Rehearsal.play(SEQUENCE, station(List.of(65.5)), script(3600, 1, users(10, true)))
+                        .moments())
+                .as("50 K never come within 15 K of it")
+                .noneSatisfy(m -> assertThat(m.words()).contains("DISCHARGE AIR"));
+    }
+
+    /** By hand: 22 K of 50 K are there after 480 s ln(50/28) = 278.3 s, counted from 1 s on, when both pull; the other producer is good for 130 K. */
+    @Test
+    void each_producer_is_at_its_limit_at_its_own_greatest_rise() {
+        StationPhysics plant = new StationPhysics(station(List.of(130.0, 22.0)));
+        plant.users = true;
+        plant.vent.command(true, 0);
+        plant.pumps.forEach(p -> p.command(true, 0));
+        assertThat(saysCool(plant, 279_200)).containsExactly(true, true);
+        assertThat(saysCool(plant, 279_400)).containsExactly(true, false);
+    }
+
+    /** What the switches behind both producers say at a time. */
+    private static List<Boolean> saysCool(StationPhysics plant, long at_ms) {
+        for (long next = plant.next_ms(); next < at_ms; next = plant.next_ms()) {
+            plant.goOn(next);
+        }
+        plant.goOn(at_ms);
+        Sequence two = DefaultSequence.of("two", Options.numbered(2));
+        Controller controller = new Controller(two);
+        new Contacts(two).read(plant, controller);
+        controller.scan(100);
+        return Stream.of("discharge_cool_1", "discharge_cool_2")
+                .map(controller::is)
+                .toList();
+    }
+
+    private static double first_s(Played played, String words) {
+        return played.moments().stream()
+                        .filter(m -> m.words().startsWith(words))
+                        .findFirst()
+                        .orElseThrow()
+                        .at_ms()
+                / 1000.0;
     }
 
     @Test
