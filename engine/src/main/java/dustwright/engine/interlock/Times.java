@@ -77,7 +77,12 @@ public final class Times {
                 1,
                 "rule vent_not_proved",
                 judged);
-        times.order("a hold lasts longer than the blocked time", "rule unloaded_out", 1, "rule blocked_long", judged);
+        times.order(
+                "a hold lasts at least as long as the blocked time",
+                "rule unloaded_out",
+                1,
+                "rule blocked_long",
+                judged);
         times.order(
                 "the blocked time is longer than twice the clear time",
                 "rule blocked_long",
