@@ -48,14 +48,22 @@ public record OperatingChart(
 
     /** One chart per station that moves air in a solved state. */
     static List<OperatingChart> of(Plant plant, StateAnswer answer) {
+        return plant.stations().stream()
+                .flatMap(station -> of(plant, answer, station.id()).stream())
+                .toList();
+    }
+
+    /** The chart of a station, where it moves air in a solved state. */
+    static Optional<OperatingChart> of(Plant plant, StateAnswer answer, String station) {
         return answer.duty()
                 .match(
                         duty -> duty.stations().stream()
+                                .filter(s -> s.id().equals(station))
                                 .filter(s -> s.producers().stream()
                                         .anyMatch(p -> p.flow().kgPerSecond() > 0))
                                 .map(s -> of(plant, duty, s))
-                                .toList(),
-                        why -> List.of());
+                                .findFirst(),
+                        why -> Optional.empty());
     }
 
     private static OperatingChart of(Plant plant, DutyPoint duty, StationResult at) {

@@ -134,7 +134,7 @@ final class Desk implements AutoCloseable {
 
     private Changed edited(String what, String path, PlantEditor.Edit edit) {
         return edit instanceof PlantEditor.Edit.Done done
-                ? checked(what, done.text())
+                ? checked(what, done.text(), Fault::text)
                 : refused(path + ": " + ((PlantEditor.Edit.Refused) edit).why());
     }
 
@@ -159,14 +159,14 @@ final class Desk implements AutoCloseable {
         } catch (Pencil.Cannot cannot) {
             return refused(cannot.why());
         }
-        return checked(what, pencil.text());
+        return checked(what, pencil.text(), Pencil::drawn);
     }
 
     /** A change by hand must leave a plant that can be read. */
-    private Changed checked(String what, String text) {
+    private Changed checked(String what, String text, Function<Fault, String> words) {
         Reading reading = PlantReader.read(text, folder);
         if (reading instanceof Reading.Faults wrong) {
-            return refused(wrong.faults().get(0).text());
+            return refused(words.apply(wrong.faults().get(0)));
         }
         return taken(what, text, reading);
     }

@@ -43,12 +43,15 @@ record Extension(
     /** Less air than before by at least so much is told [-]. */
     private static final double SEEN = 0.005;
 
+    /** A change below this is none: both flows read the same, and a solution is no nearer [-]. */
+    private static final double SAME = 0.0005;
+
     /**
      * One inlet.
      *
      * @param what stands, new, gone, or changed where the file says something else of it
      * @param today least free air at it over the sets asked in which it is open, empty where there is none
-     * @param change of that air, signed in per cent
+     * @param change of that air, signed in per cent, or "same"
      */
     record Row(String id, String what, String today, String then, String change, boolean less) {}
 
@@ -68,6 +71,10 @@ record Extension(
                 .filter(j -> j.before().map(Finding::holds).orElse(true))
                 .map(j -> SetView.Row.of(j.after().orElseThrow(), "", show))
                 .toList();
+        long unknown = Comparison.of(today, then).findings().stream()
+                .filter(j -> j.before().filter(f -> !f.decided()).isPresent())
+                .filter(j -> j.after().filter(f -> f.decided() && !f.holds()).isPresent())
+                .count();
         List<SetView.Row> before = today.worstPerPlace().stream()
                 .filter(f -> !f.holds())
                 .map(f -> SetView.Row.of(f, "", show))
@@ -81,7 +88,7 @@ record Extension(
                 was.inlets().size(),
                 is.inlets().size(),
                 rows,
-                verdict(then, newly.size(), least),
+                verdict(then, newly.size(), unknown, least),
                 least.map(f -> SetView.Row.of(f, "", show)).stream().toList(),
                 newly.stream().limit(MOST).toList(),
                 before.stream().limit(MOST).toList());
@@ -91,16 +98,25 @@ record Extension(
         return List.of("new", "gone", "changed", "stands").indexOf(row.what());
     }
 
-    private static String verdict(Study then, int newly, Optional<Finding> least) {
+    private static String verdict(Study then, int newly, long unknown, Optional<Finding> least) {
         long unsolved = then.states().stream()
                 .filter(a -> !(a.duty() instanceof Outcome.Solved))
                 .count();
         if (unsolved > 0) {
             return "No answer for " + Wording.counted(unsolved, "set", "sets") + " of the extended plant.";
         }
+        String notKnown = unknown == 0
+                ? ""
+                : Wording.counted(
+                                unknown, "requirement not known today does not", "requirements not known today do not")
+                        + " hold then.";
         if (newly > 0) {
-            return Wording.counted(newly, "requirement holds today and does not", "requirements hold today and do not")
-                    + " hold then.";
+            return (Wording.counted(newly, "requirement holds today and does not", "requirements hold today and do not")
+                            + " hold then. " + notKnown)
+                    .strip();
+        }
+        if (unknown > 0) {
+            return notKnown;
         }
         return least.filter(Finding::holds)
                 .map(f -> "Every requirement holds then in the sets asked. What gives out first has " + Show.margin(f)
@@ -121,7 +137,7 @@ record Extension(
         boolean less = false;
         if (before.isPresent() && after.isPresent() && before.getAsDouble() > 0) {
             double share = after.getAsDouble() / before.getAsDouble() - 1;
-            change = Show.margin(share);
+            change = Math.abs(share) < SAME ? "same" : Show.margin(share);
             less = share < -SEEN;
         }
         return new Row(

@@ -5,10 +5,12 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Point;
 import dustwright.engine.plant.Station;
 import dustwright.engine.producer.VacuumProducer;
+import dustwright.engine.tubing.BendLoss;
 import dustwright.engine.tubing.Bleed;
 import dustwright.engine.tubing.Inlet;
 import dustwright.engine.tubing.Position;
 import dustwright.engine.tubing.Run;
+import dustwright.engine.tubing.RunGeometry;
 import dustwright.studio.Pencil.Cannot;
 import dustwright.studio.Skeleton.Kind;
 import dustwright.studio.Skeleton.Line;
@@ -39,6 +41,17 @@ final class Laying {
     private static final double ABOVE_m = 0.3;
 
     private static final double NEAREST_END_m = 0.1;
+
+    /** Beyond what a bend takes of a stretch [m], as places are written to the millimetre. */
+    private static final double BESIDE_BEND_m = 0.01;
+
+    /** A branch, or a stretch that bends leave too short for a whole entry, counts as so much farther away [m]. */
+    private static final double RATHER_NOT_m = 3;
+
+    /** A header so much farther away than the nearest is not the one that was meant [m]. */
+    private static final double NOT_MEANT_m = 6;
+
+    private static final int MOST_TRIED = 12;
     private static final double SAME_m = 0.05;
     private static final double STRAIGHT = Math.cos(Math.toRadians(1));
 
@@ -60,10 +73,35 @@ final class Laying {
                 .filter(i -> i.id().equals(like))
                 .findFirst()
                 .orElseThrow(() -> new Cannot("there is no inlet " + like + " to lay another one like it"));
-        Entry entry = entry(plant, at);
+        List<Entry> entries = entries(plant, at);
+        if (entries.isEmpty()) {
+            throw new Cannot("there is no level header with a place in the building that this inlet could join");
+        }
+        Pencil before = pencil.copy();
+        List<String> refused = new ArrayList<>();
+        double farthest = entries.get(0).away(at) + NOT_MEANT_m;
+        for (Entry entry : entries.subList(0, Math.min(MOST_TRIED, entries.size()))) {
+            if (entry.away(at) > farthest) {
+                break;
+            }
+            try {
+                String id = inlet(plant, model, at, entry);
+                pencil.plant();
+                return id;
+            } catch (Cannot cannot) {
+                refused.add(cannot.why());
+                pencil.takeBack(before);
+            }
+        }
+        throw new Cannot("an inlet here finds no header near it that its drop could enter. Nearest is "
+                + entries.get(0).line().run().id() + "; there: " + refused.get(0)
+                + ". Click where a header runs straight for longer");
+    }
+
+    private String inlet(Plant plant, Inlet model, Position at, Entry entry) {
         String id = Pencil.next(model.id(), ids(plant));
         String junction = split(entry.line(), entry.segment(), entry.at());
-        Map<String, String> values = new LinkedHashMap<>(pencil.values("inlets." + like));
+        Map<String, String> values = new LinkedHashMap<>(pencil.values("inlets." + model.id()));
         values.put("at", one(at));
         pencil.add("inlets", id, values);
         drop(plant, model, id, junction, at, entry);
@@ -117,8 +155,17 @@ final class Laying {
         pencil.remove(walls.size() == 1 ? "site.walls" : "site.walls." + id);
     }
 
-    /** Where and from which side a drop enters a header. */
-    private record Entry(Line line, int segment, Position foot, Position at) {
+    /**
+     * Where and from which side a drop enters a header.
+     *
+     * @param ratherNot whether a header is better: the run is a branch itself, or bends leave its stretch too short for the whole entry
+     */
+    private record Entry(Line line, int segment, Position foot, Position at, boolean ratherNot) {
+        /** How far a place is from it, seen from above [m]. */
+        private double away(Position from) {
+            return Math.hypot(from.x_m() - foot.x_m(), from.y_m() - foot.y_m()) + (ratherNot ? RATHER_NOT_m : 0);
+        }
+
         private List<Position> corners(Position inlet) {
             List<Position> corners = new ArrayList<>();
             double over = at.z_m() + ABOVE_m;
@@ -137,8 +184,8 @@ final class Laying {
         }
     }
 
-    /** Place on the nearest level tube that is no drop itself. */
-    private static Entry entry(Plant plant, Position from) {
+    /** Places on level tubes that are no drops themselves, nearest first. */
+    private static List<Entry> entries(Plant plant, Position from) {
         Set<String> inlets = new HashSet<>();
         plant.inlets().forEach(i -> inlets.add(i.id()));
         List<Entry> all = new ArrayList<>();
@@ -149,15 +196,27 @@ final class Laying {
                 }
             }
         }
-        return nearest(all, from)
-                .orElseThrow(() ->
-                        new Cannot("there is no level header with a place in the building that this inlet could join"));
+        return nearestFirst(all, from);
     }
 
-    private static Optional<Entry> nearest(List<Entry> entries, Position from) {
+    private static List<Entry> nearestFirst(List<Entry> entries, Position from) {
         return entries.stream()
-                .min(Comparator.comparingDouble(e -> Math.hypot(
-                        from.x_m() - e.foot().x_m(), from.y_m() - e.foot().y_m())));
+                .sorted(Comparator.comparingDouble(e -> e.away(from)))
+                .toList();
+    }
+
+    /** How far a place on a stretch keeps from its end at a node [m]: beyond what a bend there takes of it. */
+    private static double clear_m(Line line, int node) {
+        List<Node> nodes = line.nodes();
+        if (node == 0 || node == nodes.size() - 1 || !(line.run().route() instanceof Run.Route.Drawn drawn)) {
+            return NEAREST_END_m;
+        }
+        double turn_rad = RunGeometry.turn_rad(
+                nodes.get(node - 1).at(),
+                nodes.get(node).at(),
+                nodes.get(node + 1).at());
+        return Math.max(
+                NEAREST_END_m, BendLoss.tangent_m(turn_rad, drawn.bendRadius().metres()) + BESIDE_BEND_m);
     }
 
     private static Optional<Entry> enter(Line line, int segment, Position from) {
@@ -166,13 +225,18 @@ final class Laying {
         double along_x = b.x_m() - a.x_m();
         double along_y = b.y_m() - a.y_m();
         double length = Math.hypot(along_x, along_y);
-        if (length < 2 * NEAREST_END_m + SAME_m || Math.abs(b.z_m() - a.z_m()) > length) {
+        double first = clear_m(line, segment - 1);
+        double last = length - clear_m(line, segment);
+        if (last - first < SAME_m || Math.abs(b.z_m() - a.z_m()) > length) {
             return Optional.empty();
         }
         double foot = ((from.x_m() - a.x_m()) * along_x + (from.y_m() - a.y_m()) * along_y) / length;
-        double inside = Math.max(NEAREST_END_m, Math.min(length - NEAREST_END_m, foot));
-        double joins = Math.min(length - NEAREST_END_m, inside + ENTRY_m);
-        return Optional.of(new Entry(line, segment, between(a, b, inside / length), between(a, b, joins / length)));
+        double inside = Math.max(first, Math.min(last, foot));
+        double joins = Math.min(last, inside + ENTRY_m);
+        boolean bends = first + length - last > 2 * NEAREST_END_m;
+        boolean ratherNot = line.run().wye().isPresent() || (bends && last - first < ENTRY_m);
+        return Optional.of(
+                new Entry(line, segment, between(a, b, inside / length), between(a, b, joins / length), ratherNot));
     }
 
     private static Position between(Position a, Position b, double share) {
@@ -490,7 +554,8 @@ final class Laying {
         for (int i = 1; i < line.nodes().size(); i++) {
             enter(line, i, last).ifPresent(entries::add);
         }
-        Entry nearest = nearest(entries, last)
+        Entry nearest = nearestFirst(entries, last).stream()
+                .findFirst()
                 .orElseThrow(() -> new Cannot("run " + run + " has no level stretch that a tube could enter"));
         return split(line, nearest.segment(), nearest.at());
     }

@@ -13,6 +13,7 @@ import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
 import dustwright.engine.States;
+import dustwright.engine.StationCurves;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Side;
@@ -23,13 +24,17 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -44,9 +49,11 @@ final class Machines {
     private final Supplier<Desk.Copy> now;
 
     /** Studies that were asked for last: each of a version and its states. */
-    private final Map<Asked, Study> studied = new LinkedHashMap<>();
+    private final Map<Asked, Studied> studied = new LinkedHashMap<>();
 
     private record Asked(long version, List<State> states) {}
+
+    private record Studied(Study study, List<StationCurves> curves) {}
 
     /**
      * What a page gets.
@@ -67,8 +74,8 @@ final class Machines {
             List<Checked> findings,
             String why) {}
 
-    /** A drawing and what it shows. */
-    record Drawn(String markup, String caption) {}
+    /** A drawing and what it shows; under a title where it has one. */
+    record Drawn(String title, String markup, String caption) {}
 
     /**
      * One sheet.
@@ -100,13 +107,14 @@ final class Machines {
             Plant plant = Studio.known(copy);
             boolean all = overAll(request);
             SetView.Asked set = asked.apply(request, plant);
-            Study study = study(copy.version(), plant, states(all, plant, set));
-            answer(request, view(copy.version(), all ? "" : words(study), study, set.show()));
+            Studied known = study(copy.version(), plant, states(all, plant, set));
+            answer(request, view(copy.version(), all ? "" : words(known.study()), known, set.show()));
         });
         config.routes.get("/api/machines/derivation", request -> {
             Desk.Copy copy = now.get();
             Plant plant = Studio.known(copy);
-            Study study = study(copy.version(), plant, states(overAll(request), plant, asked.apply(request, plant)));
+            Study study = study(copy.version(), plant, states(overAll(request), plant, asked.apply(request, plant)))
+                    .study();
             String markup = derivation(request, study)
                     .orElseThrow(() -> new NotFoundResponse("No sheet of this plant has such a figure."));
             request.contentType("text/html; charset=utf-8").result(markup);
@@ -129,10 +137,10 @@ final class Machines {
         return study.states().get(0).state().name();
     }
 
-    private synchronized Study study(long version, Plant plant, List<State> states) {
+    private synchronized Studied study(long version, Plant plant, List<State> states) {
         Asked asked = new Asked(version, states);
-        Study known = studied.remove(asked);
-        Study study = known == null ? made(asked, plant) : known;
+        Studied known = studied.remove(asked);
+        Studied study = known == null ? made(asked, plant) : known;
         studied.put(asked, study);
         if (studied.size() > MOST_KEPT) {
             studied.remove(studied.keySet().iterator().next());
@@ -140,7 +148,7 @@ final class Machines {
         return study;
     }
 
-    private Study made(Asked asked, Plant plant) {
+    private Studied made(Asked asked, Plant plant) {
         stillHere(asked.version());
         try {
             Study solved = Study.of(plant, asked.states(), done -> {
@@ -149,7 +157,10 @@ final class Machines {
                 }
             });
             stillHere(asked.version());
-            return solved.withSheetsAndCurves();
+            CompletableFuture<List<StationCurves>> curves =
+                    CompletableFuture.supplyAsync(() -> StationCurves.of(plant, solved.states()));
+            Study sheets = solved.withSheets();
+            return new Studied(sheets, curves.join());
         } catch (CancellationException gone) {
             throw new Gone();
         }
@@ -161,18 +172,22 @@ final class Machines {
         }
     }
 
-    private static View view(long version, String set, Study study, Show show) {
+    private static View view(long version, String set, Studied known, Show show) {
+        Study study = known.study();
         List<Sheet> dust = HazardLists.sheets(study);
         return new View(
                 version,
                 set,
                 study.states().size(),
                 unsolved(study),
-                study.charts().stream()
-                        .map(c -> new Drawn(CurveChart.of(c, show).svg().markup(), CurveChart.caption(c)))
+                known.curves().stream()
+                        .map(c -> new Drawn(
+                                title(c, !set.isEmpty()),
+                                CurveChart.of(c.chart(), show).svg().markup(),
+                                CurveChart.caption(c.chart())))
                         .toList(),
                 study.weeks().stream()
-                        .map(w -> new Drawn(WeekChart.of(w, show).svg().markup(), WeekChart.caption(w)))
+                        .map(w -> new Drawn("", WeekChart.of(w, show).svg().markup(), WeekChart.caption(w)))
                         .toList(),
                 dust.isEmpty() ? "" : HazardLists.CAUTION,
                 study.sheets().stream()
@@ -183,8 +198,24 @@ final class Machines {
                         .flatMap(s -> s.findings().stream()
                                 .sorted(Comparator.comparingDouble(Machines::place))
                                 .map(f -> new Checked(s.id(), SetView.Row.of(f, "", show))))
+                        .filter(Machines.once())
                         .toList(),
                 study.sheets().isEmpty() ? "This plant has no station and no dust, so there is no sheet." : "");
+    }
+
+    /** What reads the same of the same place in several sets stands there once. */
+    private static Predicate<Checked> once() {
+        Set<List<String>> said = new HashSet<>();
+        return one -> said.add(List.of(
+                one.sheet(), one.row().claim(), one.row().figures(), one.row().margin()));
+    }
+
+    private static String title(StationCurves curves, boolean oneSet) {
+        String users = curves.users() == 0
+                ? "nobody on it, what leaks alone"
+                : Wording.counted(curves.users(), "user", "users") + " on it";
+        return "Station " + curves.chart().station() + ", " + users
+                + (oneSet || curves.users() < 2 ? "" : ", the most of any set");
     }
 
     /** Conflicts that were looked for and not found come last. */

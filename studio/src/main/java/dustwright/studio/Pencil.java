@@ -48,8 +48,12 @@ final class Pencil {
         if (reading instanceof Reading.Read read) {
             return read.plant();
         }
-        Fault first = ((Reading.Faults) reading).faults().get(0);
-        throw new Cannot(first.text());
+        throw new Cannot(drawn(((Reading.Faults) reading).faults().get(0)));
+    }
+
+    /** What is wrong with a text that was drawn and is not kept: its lines are nobody's. */
+    static String drawn(Fault fault) {
+        return new Fault(0, 0, fault.path(), fault.message(), fault.expected(), fault.suggestion()).text();
     }
 
     void move(Skeleton.Node node, Position to) {

@@ -58,6 +58,7 @@ final class SetView {
      * What a page gets.
      *
      * @param drawn number of the drawing, by which a page says that it has it; 0 for none
+     * @param station the set as a step of the users scale, which shows it where it is none of the worst; none where nothing is written
      * @param rest how many findings are not prominent
      */
     record View(
@@ -71,6 +72,7 @@ final class SetView {
             SheetScale sheet,
             String profile,
             Readings readings,
+            List<Sets.Station> station,
             List<Row> findings,
             long rest,
             List<Cell> block) {
@@ -91,6 +93,7 @@ final class SetView {
                     sheet,
                     profile,
                     readings,
+                    station,
                     findings,
                     rest,
                     block);
@@ -102,7 +105,7 @@ final class SetView {
      *
      * @param letter on the drawing; empty for none
      * @param prominent listed one by one; the others are counted
-     * @param bar where the value stands on a scale from −50 to +50 % of the limit, 0 to 1
+     * @param bar where the value stands on a scale from −50 to +50 % of the limit, 0 to 1; says nothing where the class is unknown
      */
     record Row(
             String id,
@@ -196,6 +199,7 @@ final class SetView {
                 duty.match(
                         d -> written ? Readings.of(plant, d, findings, asked.show()) : Readings.NONE,
                         why -> Readings.NONE),
+                written ? List.of(Sets.shown(plant, answer)) : List.of(),
                 written ? rows(letters) : List.of(),
                 findings.stream().filter(finding -> !prominent(finding)).count(),
                 written ? block() : List.of());
@@ -268,6 +272,7 @@ final class SetView {
                 Wording.openInlets(answer.state()) + ", filter "
                         + asked.filter().name().toLowerCase(Locale.ROOT)
                         + (asked.dust() ? "" : ", no dust")));
+        Sets.beyond(plant, answer.state().open()).ifPresent(why -> cells.add(cell("Not asked", why)));
         for (StationResult station : duty.stations()) {
             String name = duty.stations().size() > 1 ? ", " + station.id() : "";
             PressureDifference vacuum = new PressureDifference(

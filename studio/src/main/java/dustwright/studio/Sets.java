@@ -10,12 +10,14 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Side;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.plant.Zone;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
@@ -124,6 +126,42 @@ final class Sets implements AutoCloseable {
                 marginClass.name().toLowerCase(Locale.ROOT),
                 marginClass.glyph(tightest.map(Finding::side).orElse(Side.AT_LEAST)),
                 worst);
+    }
+
+    /** The set a page shows, beside the stations of those asked. */
+    static Station shown(Plant plant, StateAnswer answer) {
+        List<String> open = answer.state().open();
+        String words = "the set shown"
+                + beyond(plant, open).map(why -> "; not asked: " + why).orElse("");
+        return station(open.size(), words, tightest(answer), List.of());
+    }
+
+    /**
+     * Why nobody asks that these inlets are open at once: more than the users of the plant, or of a zone. A set that the plant file names
+     * and every single user are asked whatever their number.
+     */
+    static Optional<String> beyond(Plant plant, List<String> open) {
+        Set<String> inlets = Set.copyOf(open);
+        if (inlets.size() < 2
+                || plant.usage().designSets().stream()
+                        .anyMatch(named -> Set.copyOf(named.open()).equals(inlets))) {
+            return Optional.empty();
+        }
+        List<String> why = new ArrayList<>();
+        int most = plant.usage().simultaneousUsers();
+        if (inlets.size() > most) {
+            why.add(Wording.counted(inlets.size(), "user", "users")
+                    + (most < 1 ? ", and the plant file asks for none at once" : " of at most " + most));
+        }
+        for (Zone zone : plant.usage().zones()) {
+            long there = inlets.stream()
+                    .filter(id -> plant.inlet(id).zone().equals(zone.id()))
+                    .count();
+            zone.users()
+                    .filter(users -> there > users)
+                    .ifPresent(users -> why.add(there + " in " + zone.id() + " of at most " + users));
+        }
+        return why.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", why));
     }
 
     private static Worst worst(StateAnswer answer) {

@@ -22,6 +22,7 @@ export class Compare {
       at(id).replaceChildren(...designs.map(([value, words]) => element('option', {value}, words)));
       at(id).value = designs.some(([value]) => value === was) ? was : first;
     }
+    if (at('before').value === at('after').value && designs.length > 1) at('before').value = at('after').value === 'now' ? (revisions.length ? `r${revisions[0].number}` : designs.at(-1)[0]) : 'now';
     at('alternatives').replaceChildren(...alternatives.map(one => element('li', {}, `${one.name}, ${one.at.replace('T', ' ').replace('Z', ' UTC')} `,
       element('button', {type: 'button', on: () => this.takeUp(one.name)}, 'Work on from here'), ' ', element('button', {type: 'button', on: () => this.letGo(one.name)}, 'Let go of it'))));
     if (!alternatives.length) at('alternatives').replaceChildren(element('li', {class: 'none'}, 'None yet. Keep the plant as it stands by a name, change it, and compare both.'));
@@ -65,7 +66,7 @@ export class Compare {
     const side = (one, id) => element('figure', {}, element('figcaption', {}, element('b', {}, at(id).selectedOptions[0].textContent), element('span', {}, ` ${one.verdict}`)), this.drawing(one));
     at('differences').replaceChildren(
       element('div', {class: 'pair'}, side(both.before, 'before'), side(both.after, 'after')),
-      element('h3', {}, 'Cost, energy and other figures'), this.figures(both), element('h3', {}, 'Requirements'), this.requirements(both));
+      element('h3', {}, 'Requirements'), this.requirements(both), element('h3', {}, 'Cost, energy and other figures'), this.figures(both));
     for (const svg of at('differences').querySelectorAll('.beside svg')) letter(svg);
   }
 

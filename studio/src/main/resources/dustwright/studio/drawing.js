@@ -4,6 +4,7 @@ import {Touch} from './touch.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 const COS_30 = Math.sqrt(3) / 2;
+const CLOSE_px = 40;
 
 // The lines of a drawing: its head, and of each layer the name and its pieces, one a line.
 function inLayers([head, ...lines]) {
@@ -151,6 +152,8 @@ export class Drawing {
 
   pieces() { return [...this.place.querySelectorAll('[data-run], [data-inlet]')]; }
 
+  tubes() { return this.pieces().map(piece => piece.dataset.run).filter(Boolean); }
+
   find(kind, id) { return this.pieces().find(piece => piece.dataset[kind] === id); }
 
   mark(kind, id) {
@@ -229,6 +232,9 @@ export class Drawing {
   // Sheet units of one pixel of the screen; asked once for each size and part that is seen, as asking lays out the page.
   get pixel() { return this.scaled ??= 1 / (this.svg?.getScreenCTM()?.a || 1); }
 
+  // Whether a metre is large enough to read all that is written of tubing; a scheme has none.
+  get close() { return this.sheet?.kind === 'SCHEME' || (this.sheet?.scale ?? 0) > CLOSE_px * this.pixel; }
+
   get zoomed() { return !!this.box && this.box[2] < 0.99 * Number(this.home.split(' ')[2]); }
 
   // Shows this part of the sheet, its middle never off the drawing; null for all.
@@ -255,7 +261,7 @@ export class Drawing {
   relabel(after = false) {
     const write = () => {
       this.lettered = undefined;
-      if (this.svg && !this.drag?.moved) letter(this.svg, this.marked.id);
+      if (this.svg && !this.drag?.moved) letter(this.svg, this.marked.id, this.close);
     };
     this.lettered ??= requestAnimationFrame(after ? () => setTimeout(write) : write);
   }

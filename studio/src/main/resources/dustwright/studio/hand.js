@@ -60,10 +60,13 @@ export class Hand {
 
   length(metres) { return this.page.units() === 'us' ? `${(metres / FOOT).toFixed(1)} ft` : `${metres.toFixed(2)} m`; }
 
+  // Of a number that is typed without one.
+  get unit() { return this.page.units() === 'us' ? 'ft' : 'm'; }
+
   typed(text) {
     const match = /^\s*([-+]?[0-9]*[.,]?[0-9]+)\s*(m|ft|in|mm|cm)?\s*$/.exec(text);
     if (!match) return null;
-    const unit = match[2] ?? (this.page.units() === 'us' ? 'ft' : 'm');
+    const unit = match[2] ?? this.unit;
     return Number(match[1].replace(',', '.')) * {m: 1, ft: FOOT, in: FOOT / 12, mm: 1e-3, cm: 1e-2}[unit];
   }
 
@@ -443,13 +446,24 @@ export class Hand {
 
   async setReceiver() {
     const {from, corners} = this;
+    const gone = this.goneWith();
     const laid = await this.act({what: 'station', from: from.id, corners, like: this.page.choice().kind === 'station' ? this.page.choice().id : '', tube: this.size ?? this.places.tubes[0]},
-      ids => `Receiver ${ids[0]} stands, with the figures of another station of this plant: see what is its own.`);
+      ids => `Receiver ${ids[0]} stands${gone()}, with the figures of another station of this plant: see what is its own.`);
     if (!laid) return;
     this.from = null;
     this.corners = [];
-    this.overlay();
+    this.overlay(); this.panel();
     if (laid.length) this.page.choose('station', laid[0]);
+  }
+
+  // Words for the tubes that are gone with an act, such as the one that led from the same inlet before.
+  goneWith() {
+    const had = this.drawing.tubes();
+    return () => {
+      const now = new Set(this.drawing.tubes());
+      const gone = had.filter(id => !now.has(id));
+      return gone.length ? ` in place of ${gone.join(', ')}` : '';
+    };
   }
 
   async setPanel(at, free) {
@@ -512,11 +526,12 @@ export class Hand {
 
   async finish(to) {
     const {from, corners} = this;
-    const laid = await this.act({what: 'tube', from: from.id, corners, to, tube: this.size ?? this.places.tubes[0]}, ids => `Tube ${ids[0]} is laid.`);
+    const gone = this.goneWith();
+    const laid = await this.act({what: 'tube', from: from.id, corners, to, tube: this.size ?? this.places.tubes[0]}, ids => `Tube ${ids[0]} is laid${gone()}.`);
     if (!laid) return;
     this.from = null;
     this.corners = [];
-    this.overlay();
+    this.overlay(); this.panel();
     if (laid.length) this.page.choose('run', laid[0]);
   }
 

@@ -11,7 +11,7 @@ export function handPanel(box, hint, hand, say) {
   if (hand.mode === 'machine') { machinePanel(box, hand); return; }
   if (hand.mode === 'wall') { wallPanel(box, hand, say); return; }
   const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(named).join(', ');
-  const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));
+  const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: `${name}, ${hand.unit}`, size: '6', autocomplete: 'off'}));
   const by = () => {
     const [dx, dy, dz] = fields.map(one => one.value.trim() === '' ? 0 : hand.typed(one.value));
     if ([dx, dy, dz].includes(null)) { say('How far? 2, 0.5 m, 18 in, 4 ft.'); return null; }
@@ -54,7 +54,7 @@ function machinePanel(box, hand) {
 }
 
 function wallPanel(box, hand, say) {
-  const point = ['east', 'north'].map(name => element('input', {'aria-label': `Corner ${name}`, placeholder: name, size: '6', autocomplete: 'off'}));
+  const point = ['east', 'north'].map(name => element('input', {'aria-label': `Corner ${name}`, placeholder: `${name}, ${hand.unit}`, size: '6', autocomplete: 'off'}));
   const height = element('input', {'aria-label': 'Height of the floor', size: '6', autocomplete: 'off', value: hand.length(hand.height ?? 0)});
   height.addEventListener('change', () => { hand.height = hand.typed(height.value) ?? hand.height; });
   const next = () => {

@@ -7,7 +7,7 @@ const CELL_px = 3;
 const LONGEST = 24;
 const DIRECTIONS = [[1, -1], [1, 1], [-1, -1], [-1, 1], [0, -1], [0, 1], [1, 0], [-1, 0]];
 const REACH_px = [0, 7, 16, 28, 44];
-const INK = {letter: '#FFFFFF', chief: '#14211F', quiet: '#43524F'};
+const INK = {letter: '#FFFFFF', chief: '#14211F', holds: '#14211F', quiet: '#43524F'};
 
 const ruler = document.createElement('canvas').getContext('2d');
 
@@ -48,8 +48,8 @@ class Taken {
   }
 }
 
-// Draws the tags of a drawing for the part of it that is seen; those of the chosen piece come first.
-export function letter(svg, chosen = '') {
+// Draws the tags of a drawing for the part of it that is seen; those of the chosen piece come first, those of tubes that hold with room to spare only where one looks close.
+export function letter(svg, chosen = '', close = false) {
   const {width, height} = svg.getBoundingClientRect();
   if (!width || !height) return;
   const pixel = 1 / svg.getScreenCTM().a;
@@ -62,7 +62,8 @@ export function letter(svg, chosen = '') {
   for (const tag of tags.toSorted((a, b) => first(a) - first(b))) {
     const at = [Number(tag.dataset.x), Number(tag.dataset.y)];
     const seen = at[0] >= box[0] && at[1] >= box[1] && at[0] <= box[0] + box[2] && at[1] <= box[1] + box[3];
-    lay(tag, seen ? written(tag.dataset, at, taken, pixel) : []);
+    const asked = close || tag.dataset.tag !== 'holds' || tag.dataset.name === chosen;
+    lay(tag, seen && asked ? written(tag.dataset, at, taken, pixel) : []);
   }
 }
 
@@ -110,7 +111,7 @@ function written(tag, at, taken, pixel) {
     if (!place) continue;
     const [left, top] = place.box;
     const base = top + 11 * pixel;
-    const chief = tag.tag === 'chief';
+    const chief = tag.tag !== 'quiet';
     return [...leader(place, pixel), text(left, base, name, pixel, {fill: INK[tag.tag], ...(chief ? {'font-weight': 'bold'} : {})}),
       ...(next ? [text(left + (nameWide + SPACE_px) * pixel, base, next, pixel, {fill: INK.chief})] : []), ...(below ? [text(left, base + LINE_px * pixel, below, pixel, {fill: INK.chief})] : [])];
   }

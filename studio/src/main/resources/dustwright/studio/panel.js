@@ -23,6 +23,7 @@ export class Panel {
     at('nexts').addEventListener('click', () => this.next());
     at('speeds').replaceChildren(...SPEEDS.map(speed => element('button', {type: 'button', 'data-speed': speed, 'aria-pressed': String(speed === this.speed), on: () => this.faster(speed)}, `×${speed}`)));
     at('begins').addEventListener('click', () => this.begin());
+    for (const id of ['panelstation', 'paneldrill']) at(id).addEventListener('change', () => this.begin());
     at('usersact').addEventListener('click', () => this.act({users: !this.now?.users}));
   }
 
@@ -34,7 +35,7 @@ export class Panel {
     at('panelstation').replaceChildren(...offer.stations.map(id => element('option', {value: id}, id)));
     at('panelstation').parentElement.hidden = offer.stations.length < 2;
     at('paneldrill').replaceChildren(element('option', {value: ''}, 'By hand, nothing planned'), element('option', {value: 'full'}, 'By hand, container nearly full'),
-      ...offer.drills.map(drill => element('option', {value: drill.name}, `Drill: ${drill.title}`)));
+      ...offer.drills.map((drill, n) => element('option', {value: drill.name}, `Drill ${n + 1}`)));
     if (offer.stations.includes(chosen[0])) at('panelstation').value = chosen[0];
     if (chosen[1]) at('paneldrill').value = chosen[1];
     if (!this.panel) await this.begin();
@@ -43,17 +44,20 @@ export class Panel {
   async begin() {
     this.run(false);
     const drill = at('paneldrill').value;
+    const mine = this.begun = (this.begun ?? 0) + 1;
     const result = await change(`/api/panel/begin?units=${this.units()}`, {station: at('panelstation').value, drill: drill === 'full' ? '' : drill, soonFull: drill === 'full'});
+    if (mine !== this.begun) return;
     if (!result.ok) { at('panelwhy').textContent = result.content.why; at('panelall').hidden = true; return; }
     at('panelwhy').textContent = '';
     at('panelall').hidden = false;
     this.panel = result.content;
+    this.drill = at('paneldrill').selectedOptions[0].textContent;
     this.known = 0;
     this.acts = [];
     at('told').replaceChildren();
     this.plate.build(this.panel);
     at('script').href = `/api/panel/script?id=${this.panel.id}`;
-    at('panelof').textContent = `${this.panel.title} · ${this.panel.station}, step ${this.panel.step} of the working copy, ${this.panel.edit ? `its sequence as edited here, edit ${this.panel.edit}` : 'the sequence it begins with'}`;
+    this.rehearsed = `${this.panel.station}, step ${this.panel.step} of the working copy, ${this.panel.edit ? `its sequence as edited here, edit ${this.panel.edit}` : 'the sequence it begins with'}`;
     this.help();
     this.faults();
     this.show(this.panel.now);
@@ -155,15 +159,19 @@ export class Panel {
     while (at('told').children.length > 200) at('told').lastChild.remove();
     this.marks(now);
     this.titles();
-    if (now.over && !first) { this.run(false); this.say('The drill has come to its end.'); }
+    if (now.over && !first) { this.run(false); this.say(`The drill has come to its end: ${this.panel.title}.`); }
   }
+
+  // What is wrong is for the trainee to find: a drill has its own name once it is over.
+  title() { return this.panel.training && !this.now.over ? this.drill : this.panel.title; }
 
   // Fields of the title block.
   titles() {
     if (!this.panel) return;
     const now = this.now;
+    at('panelof').textContent = `${this.title()} · ${this.rehearsed}`;
     const lit = this.panel.lamps.filter(one => now.lit.includes(one.name)).map(one => one.words);
-    this.block([{name: 'Rehearsal', value: this.panel.title}, {name: 'Station', value: this.panel.station}, {name: 'Time', value: now.clock}, {name: 'Step', value: now.step},
+    this.block([{name: 'Rehearsal', value: this.title()}, {name: 'Station', value: this.panel.station}, {name: 'Time', value: now.clock}, {name: 'Step', value: now.step},
       {name: 'Vacuum in the receiver', value: now.vacuum.words}, {name: 'Lamps lit', value: lit.join(', ') || 'none'}]);
   }
 

@@ -113,6 +113,7 @@ function show(set) {
   state.told = false;
   state.how = asked();
   draw(set);
+  index();
   toAddress();
 }
 
@@ -146,6 +147,7 @@ function tell(set, alongStill) {
   at('setname').textContent = set.set;
   if (state.place !== 'panel') block(set.block);
   findings(set);
+  shownStation(set);
   if (drawn()) at('reading').textContent = reading(state.kind, state.id);
   pressed('[data-view]', 'view');
   pressed('[data-filter]', 'filter');
@@ -177,6 +179,7 @@ function pressed(what, key) {
 
 function toggle(inlet) {
   state.open = state.open.includes(inlet) ? state.open.filter(id => id !== inlet) : [...state.open, inlet];
+  if (at('say').textContent === state.toldSet) say('');
   state.finding = -1;
   return solve();
 }
@@ -314,9 +317,9 @@ async function covered() {
   const progress = await ask('coverage', '/api/coverage', {units: state.units});
   if (!progress || progress.version !== state.plant.version) return;
   at('coverstop').hidden = progress.done;
-  at('coveredof').textContent = `Coverage of every set: ${progress.done ? progress.verdict : `not finished, ${Math.floor(100 * progress.share)} % done.`}`;
+  at('coveredof').textContent = `Coverage of every set: ${progress.done ? progress.verdict : `not finished, ${Math.min(99, Math.floor(100 * progress.share))} % done.`}`;
   if (!progress.done) {
-    at('judged').textContent = `covering every set, ${Math.floor(100 * progress.share)} % done; shown are those the plant file names and every single user`;
+    at('judged').textContent = `covering every set, ${Math.min(99, Math.floor(100 * progress.share))} % done; shown are those the plant file names and every single user`;
     setTimeout(covered, 400);
     return;
   }
@@ -329,25 +332,50 @@ async function covered() {
 function scale(stations) {
   state.scale = stations;
   at('scale').classList.remove('stale');
-  at('scale').replaceChildren(...stations.map(station => element('button',
-    {type: 'button', role: 'radio', 'aria-checked': String(station.users === state.users), on: () => users(station.users)},
-    station.users === 0 ? 'All closed' : station.users === 1 ? '1 user' : `${station.users} users`,
-    element('small', {}, element('span', {class: station.marginClass, 'aria-hidden': 'true'}, station.glyph), ` ${station.margin}`),
-    element('small', {}, station.words))));
+  at('scale').replaceChildren(...stations.map(station => onScale(station, {'data-users': String(station.users), on: () => users(station.users)}, element('small', {class: 'nth'}))));
+  index();
+  if (state.told) shownStation(state.set);
 }
 
-function users(number, step = 0) {
+function onScale(station, attributes, ...more) {
+  return element('button', {type: 'button', role: 'radio', ...attributes},
+    station.users === 0 ? 'All closed' : station.users === 1 ? '1 user' : `${station.users} users`,
+    element('small', {}, element('span', {class: station.marginClass, 'aria-hidden': 'true'}, station.glyph), ` ${station.margin}`),
+    element('small', {}, station.words), ...more);
+}
+
+// The index stands at the station one of whose sets is shown, and at none where it is another set.
+function index() {
+  const shown = one => one.filter === state.filter && one.dust === (state.dust === 'yes') && one.open.length === state.open.length && one.open.every(id => state.open.includes(id));
+  const station = state.scale.find(one => one.worst.some(shown));
+  state.users = station?.users ?? null;
+  state.worst = station ? station.worst.findIndex(shown) : -1;
+  for (const button of at('scale').querySelectorAll('[data-users]')) {
+    const here = button.dataset.users === String(state.users);
+    button.setAttribute('aria-checked', String(here));
+    button.querySelector('.nth').textContent = here && station.worst.length > 1 ? `set ${state.worst + 1} of ${station.worst.length}, worst first` : '';
+  }
+  if (station) at('own')?.remove();
+}
+
+// A set that is none of the worst is a station of its own, with its own margin, and says there where it is not asked.
+function shownStation(set) {
+  at('own')?.remove();
+  if (state.users === null && state.scale.length) at('scale').append(...set.station.map(station => onScale(station, {id: 'own', 'aria-checked': 'true'})));
+}
+
+function users(number, step = 0, aloud = false) {
   const station = state.scale.find(one => one.users === number);
   if (!station) { say(`No set with ${number} users is asked.`); return; }
-  state.users = number;
-  state.worst = Math.max(0, Math.min(station.worst.length - 1, step));
-  const worst = station.worst[state.worst];
+  const nth = Math.max(0, Math.min(station.worst.length - 1, step));
+  const worst = station.worst[nth];
   state.open = [...worst.open];
   state.filter = worst.filter;
   state.dust = worst.dust ? 'yes' : 'no';
   state.finding = -1;
-  for (const button of at('scale').children) button.setAttribute('aria-checked', String(state.scale[[...at('scale').children].indexOf(button)].users === number));
-  say(`${worst.name}: ${worst.margin}. Set ${state.worst + 1} of ${station.worst.length}, worst first.`);
+  // One who clicks reads it on the scale.
+  state.toldSet = `${worst.name}: ${worst.margin}. Set ${nth + 1} of ${station.worst.length}, worst first.`;
+  if (aloud) say(state.toldSet);
   solve();
 }
 
@@ -424,7 +452,9 @@ function light() {
   const root = document.documentElement;
   const night = root.dataset.light ? root.dataset.light === 'night' : matchMedia('(prefers-color-scheme: dark)').matches;
   root.dataset.light = night ? 'day' : 'night';
+  localStorage.setItem('light', root.dataset.light);
 }
+if (localStorage.getItem('light')) document.documentElement.dataset.light = localStorage.getItem('light');
 
 // On a phone the buttons of register and drawing are folded under one.
 function tools(show) {
@@ -441,7 +471,7 @@ function help(show) {
 const keys = {
   '/': () => at('find').focus(), a: () => part(''), j: () => nextFinding(1), k: () => nextFinding(-1), Enter: () => { if (state.place === 'machines') machines.open(); else if (!hand.enter()) derive(); }, d: light, '?': () => help(at('help').hidden),
   o: () => { if (state.kind === 'inlet') toggle(state.id); else say('Choose an inlet first.'); },
-  '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1),
+  '[': () => users(state.users ?? state.scale[0]?.users, state.worst - 1, true), ']': () => users(state.users ?? state.scale[0]?.users, state.worst + 1, true),
   '+': () => drawing.zoom(1.3), '-': () => drawing.zoom(1 / 1.3), 0: () => drawing.all(), 1: () => place('plan'), 2: () => place('text'), 3: () => place('machines'), 4: () => place('panel'), 5: () => place('compare'), 6: () => place('papers'), 7: () => place('extend'),
   ArrowLeft: () => near(-1, 0), ArrowRight: () => near(1, 0), ArrowUp: () => near(0, -1), ArrowDown: () => near(0, 1),
   l: () => take('look'), g: () => take('move'), n: () => take('inlet'), b: () => take('tube'), w: () => take('wall'), s: () => take('machine'), x: () => take('measure'), p: () => take('floor'), Delete: () => hand.takeAway(),
@@ -474,7 +504,7 @@ addEventListener('keydown', event => {
   if (event.shiftKey && arrow && !field && hand.mode === 'move') { event.preventDefault(); hand.nudge(...arrow, event.altKey); return; }
   if (event.ctrlKey || event.metaKey || event.altKey || field) return;
   if ((event.key === 'Enter' || event.key === ' ') && event.target.matches('button, a, summary')) return;
-  if (state.awaiting && /^[0-9]$/.test(event.key)) { state.awaiting = false; users(Number(event.key)); return; }
+  if (state.awaiting && /^[0-9]$/.test(event.key)) { state.awaiting = false; users(Number(event.key), 0, true); return; }
   state.awaiting = event.key === 'u';
   if (state.awaiting) { say('How many users? 0 to 9.'); return; }
   if (Object.hasOwn(keys, event.key)) { event.preventDefault(); keys[event.key](); }
@@ -494,6 +524,7 @@ at('forth').addEventListener('click', () => walk(1));
 at('light').addEventListener('click', light);
 at('tourbegin').addEventListener('click', () => { help(false); place('plan'); tour.begin(); });
 at('keys').addEventListener('click', () => help(at('help').hidden));
+at('help').addEventListener('keydown', event => { if (event.key === 'Escape') { event.stopPropagation(); help(false); at('keys').focus(); } });
 at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); if (state.place === 'machines') machines.load(); if (state.place === 'compare') compare.show(); if (state.place === 'extend') extend.show(); });
 at('find').addEventListener('input', () => {
   const wanted = drawing.pieces().map(one => one.dataset.inlet ?? one.dataset.run);

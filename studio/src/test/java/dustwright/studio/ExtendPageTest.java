@@ -63,7 +63,7 @@ class ExtendPageTest extends InChromium {
                             "async () => JSON.stringify((await (await fetch('/api/extension?today=now&then=now&units=us')).json()).inlets.find(one => one.id === 'A1'))"));
             assertThat(row).contains("\"what\":\"stands\"").contains("\"less\":false");
             String today = row.replaceFirst(".*\"today\":\"([^\"]*)\".*", "$1");
-            assertThat(row).contains("\"then\":\"" + today + "\"");
+            assertThat(row).contains("\"then\":\"" + today + "\"").contains("\"change\":\"same\"");
             for (String filter : List.of("clean", "dirty")) {
                 String alone = String.valueOf(page.evaluate(
                         "async filter => (await (await fetch('/api/set?open=A1&units=us&filter=' + filter)).json()).readings.inlets.A1",

@@ -84,6 +84,9 @@ class HandPageTest extends InChromium {
             page.keyboard().up("Shift");
             assertThat(page.locator("#hand .cap").textContent()).isEqualTo("inlet A1, inlet A2");
             serious(page, "two inlets taken");
+            assertThat(page.getByLabel("By how much east").getAttribute("placeholder"))
+                    .as("the unit of a bare number")
+                    .isEqualTo("east, m");
             page.getByLabel("By how much east").fill("3 m");
             page.locator("#hand").getByText("Copy").click();
             kept(page, 2);
@@ -237,6 +240,57 @@ class HandPageTest extends InChromium {
             page.locator("#sincelist button").click();
             PlaywrightAssertions.assertThat(page.locator("#piece h2")).hasText("Tube DG1");
             picture(page, "since-1366");
+        }
+    }
+
+    @Test
+    void a_box_over_the_drawing_takes_places_and_no_lettering() {
+        try (Page page = page("#open=A1&units=si")) {
+            page.keyboard().press("g");
+            page.waitForSelector(".hand .grip");
+            double[] a = middle(page, "A1");
+            double[] b = middle(page, "A3");
+            page.keyboard().down("Shift");
+            page.mouse().move(a[0] - 30, a[1] - 60);
+            page.mouse().down();
+            page.mouse().move(b[0] + 30, b[1] + 20);
+            page.mouse().up();
+            page.keyboard().up("Shift");
+            PlaywrightAssertions.assertThat(page.locator("#hand .cap")).containsText("places");
+            assertThat(page.evaluate("String(getSelection())")).isEqualTo("");
+        }
+    }
+
+    @Test
+    void after_a_tube_is_laid_none_is_under_way_and_what_it_took_the_place_of_is_said() {
+        try (Page page = page("#open=A1&units=si")) {
+            page.keyboard().press("b");
+            page.waitForSelector(".hand .grip");
+            double[] a = middle(page, "A1");
+            page.mouse().click(a[0], a[1]);
+            shows(page, "#hand .cap", "from A1");
+            // in its middle, where its arrow lies over it
+            BoundingBox to = page.locator("[data-run=HS2] .catch").boundingBox();
+            page.getByLabel("Height", new Page.GetByLabelOptions().setExact(true))
+                    .fill("6.3 m");
+            page.getByLabel("Height", new Page.GetByLabelOptions().setExact(true))
+                    .press("Enter");
+            page.mouse().click(to.x + to.width / 2, to.y + to.height / 2);
+            kept(page, 2);
+            shows(page, "#say", "is laid in place of DA1");
+            PlaywrightAssertions.assertThat(page.locator("#hand .cap")).isEmpty();
+            shows(page, "#hint", "where the tube begins");
+        }
+    }
+
+    @Test
+    void what_cannot_be_drawn_names_no_line_of_a_text_that_is_not_kept() {
+        try (Page page = page("#open=A1&units=si")) {
+            Object answer = page.evaluate("""
+                    async () => (await (await fetch('/api/draw', {method: 'POST', headers: {'Content-Type': 'application/json', 'X-Dustwright': 'studio'},
+                      body: JSON.stringify({version: (await (await fetch('/api/plant')).json()).version, what: 'move', pieces: [{kind: 'corner', id: 'DA1', corner: 1}], dx: 0, dy: -1.25, dz: 0})})).json()).why
+                    """);
+            assertThat(String.valueOf(answer)).contains("bends").contains("DA1").doesNotContain("line ");
         }
     }
 }

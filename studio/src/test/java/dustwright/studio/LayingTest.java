@@ -199,4 +199,36 @@ class LayingTest {
         assertThatThrownBy(() -> move("roof", "A1", 1, 0, 0)).hasMessageContaining("roof");
         assertThatThrownBy(() -> laying.split("nothing")).hasMessageContaining("nothing");
     }
+
+    /** Wherever along the south wall it is asked: drops of a column line stand in the way, and bends leave no room before them. */
+    @Test
+    void a_new_inlet_finds_a_place_where_the_bends_of_the_header_fit() throws IOException {
+        String one = Files.readString(Plants.copy("bakery-one-main", Files.createDirectory(folder.resolve("one"))));
+        for (double x : new double[] {2.2, 4.5, 9, 13, 18, 22.5, 27, 30.5, 34.2, 36}) {
+            Pencil fresh = new Pencil(one, folder);
+            String id = new Laying(fresh).inlet("A2", new Position(x, 0, 1));
+            Run drop = fresh.plant().runs().stream()
+                    .filter(r -> r.from().equals(id))
+                    .findFirst()
+                    .orElseThrow();
+            Run into = fresh.plant().runs().stream()
+                    .filter(r -> r.from().equals(drop.to()))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(into.tube()).as("the main, from %s", x).isEqualTo("T4");
+        }
+    }
+
+    /** A riser of 0.2 m to 0.3 m above the only headers, at 4 m, has no room for a bend of 300 mm. */
+    @Test
+    void what_cannot_be_laid_is_said_of_the_inlet_asked_for_and_names_no_line_of_a_text_nobody_has() {
+        Pencil plain = new Pencil(Studio.starter(), folder);
+        assertThatThrownBy(() -> new Laying(plain).inlet("A1", new Position(9, 2, 4.1)))
+                .isInstanceOf(Pencil.Cannot.class)
+                .hasMessageStartingWith(
+                        "an inlet here finds no header near it that its drop could enter. Nearest is H1; there: ")
+                .hasMessageContaining("bends")
+                .hasMessageNotContaining("line ");
+        assertThat(plain.text()).isEqualTo(Studio.starter());
+    }
 }

@@ -96,4 +96,20 @@ class MachinesPageTest extends InChromium {
             }
         }
     }
+
+    /** Unknown is never 0. */
+    @Test
+    void what_is_not_known_stands_nowhere_on_the_scale() {
+        try (Page page = page(1366, 768, "#open=A1&units=us&place=machines")) {
+            page.evaluate("""
+                    async () => {
+                      const {findingRow} = await import('/assets/findingrow.js');
+                      const one = {claim: 'not known', figures: '', margin: 'not known', letter: '', glyph: '?', bar: 0.5};
+                      document.body.append(findingRow({...one, marginClass: 'unknown'}, false, () => {}), findingRow({...one, marginClass: 'thin'}, false, () => {}));
+                    }
+                    """);
+            assertThat(page.locator("body > .noted .index").count()).isEqualTo(1);
+            assertThat(page.locator("body > .noted svg .unknown").count()).isZero();
+        }
+    }
 }

@@ -96,9 +96,15 @@ class PanelPageTest extends InChromium {
     void a_drill_gives_points_and_its_answers_are_folded_away() {
         try (Page page = page(1366, 768)) {
             page.locator("#paneldrill").selectOption("valve-chain-breaks");
-            page.locator("#begins").click();
-            shows(page, "#panelof", "Valve chain breaks");
             shows(page, "#score", "points so far");
+            String drill = String.valueOf(
+                    page.evaluate("document.querySelector('#paneldrill').selectedOptions[0].textContent"));
+            assertThat(drill).matches("Drill [1-9]");
+            shows(page, "#panelof", drill + " · ");
+            shows(page, "#block", drill);
+            assertThat(page.locator("#rehearse").textContent()
+                            + page.locator("#block").textContent())
+                    .doesNotContainIgnoringCase("chain breaks");
             assertThat(page.locator(".gauge .needle").count()).isEqualTo(1);
             page.locator("[data-push=start]").click();
             page.locator("[data-speed='1000']").click();
@@ -116,6 +122,7 @@ class PanelPageTest extends InChromium {
             page.locator("[data-speed='1000']").click();
             page.locator("#runs").click();
             shows(page, "#score", "at the end");
+            shows(page, "#panelof", "Valve chain breaks");
         }
         assertThat(complaints).isEmpty();
     }
@@ -137,5 +144,22 @@ class PanelPageTest extends InChromium {
             }
         }
         assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void lamps_and_buttons_keep_apart_when_the_emergency_stop_says_more() {
+        try (Page page = page(1366, 768)) {
+            Object before = page.evaluate("document.querySelector('.pushes').getBoundingClientRect().height");
+            page.locator("[data-push=estop]").click();
+            shows(page, "[data-push=estop]", "pushed in: pull");
+            assertThat(page.evaluate("document.querySelector('.pushes').getBoundingClientRect().height"))
+                    .isEqualTo(before);
+            assertThat(
+                            (Boolean)
+                                    page.evaluate(
+                                            "Math.max(...[...document.querySelectorAll('.lamp')].map(one => one.getBoundingClientRect().bottom)) <= document.querySelector('.pushes').getBoundingClientRect().top"))
+                    .isTrue();
+            picture(page, "panel-stopped-1366");
+        }
     }
 }

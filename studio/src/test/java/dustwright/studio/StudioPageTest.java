@@ -156,6 +156,9 @@ class StudioPageTest extends InChromium {
             page.locator("#altname").fill("as it was");
             page.getByText("Keep the working copy as an alternative").click();
             shows(page, "#kepthint", "Kept as as it was");
+            // opened with nothing kept, it shows what is kept since against the working copy
+            PlaywrightAssertions.assertThat(page.locator("#before")).hasValue("a:as it was");
+            PlaywrightAssertions.assertThat(page.locator("#after")).hasValue("now");
             page.locator("[data-place=plan]").click();
             page.locator("#piece input[aria-label=tube]").fill("T2");
             page.locator("#piece input[aria-label=tube]").press("Enter");
@@ -301,6 +304,108 @@ class StudioPageTest extends InChromium {
                     picture(page, place + "-night-" + size[0]);
                 }
             }
+        }
+    }
+
+    /** At most three at once, two in the south and one at the allergen corner, says the plant file. */
+    @Test
+    void the_index_of_the_users_scale_stands_at_the_set_shown_and_a_set_nobody_asks_for_says_so() {
+        try (Page page = page(1366, 768, "#open=A1&units=us")) {
+            Locator three = page.locator("#scale [data-users='3']");
+            PlaywrightAssertions.assertThat(page.locator("#own")).containsText("the set shown");
+            three.click();
+            PlaywrightAssertions.assertThat(three).hasAttribute("aria-checked", "true");
+            shows(page, "#scale [data-users='3'] .nth", "set 1 of ");
+            PlaywrightAssertions.assertThat(page.locator("#own")).hasCount(0);
+            PlaywrightAssertions.assertThat(page.locator("#say")).isEmpty();
+            page.keyboard().press("]");
+            shows(page, "#scale [data-users='3'] .nth", "set 2 of ");
+            shows(page, "#say", "Set 2 of ");
+            page.locator("#shut").click();
+            for (String inlet : List.of("A1", "A2", "B3", "G1", "G2")) {
+                page.locator("[data-inlet=" + inlet + "] .catch").click();
+            }
+            PlaywrightAssertions.assertThat(page.locator("#say")).isEmpty();
+            PlaywrightAssertions.assertThat(page.locator("#scale [data-users][aria-checked=true]"))
+                    .hasCount(0);
+            String why = "5 users of at most 3, 3 in south of at most 2, 2 in allergen of at most 1";
+            shows(page, "#own", "not asked: " + why);
+            shows(page, "#own", "5 users");
+            shows(page, "#block", "Not asked" + why);
+            String margin = page.locator("#findings .m").first().textContent();
+            shows(page, "#own", margin);
+            picture(page, "not-asked-1366");
+            serious(page, "a set nobody asks for");
+            three.click();
+            PlaywrightAssertions.assertThat(three).hasAttribute("aria-checked", "true");
+            PlaywrightAssertions.assertThat(page.locator("#own")).hasCount(0);
+            PlaywrightAssertions.assertThat(page.locator("#block")).not().containsText("Not asked");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    /** No ink of the paper stays as it is by night: a wall would be the brightest of all. */
+    @Test
+    void by_night_every_ink_of_a_drawing_is_exchanged() {
+        try (Page page = page(1366, 768, "#open=A1,C1,D1&units=us")) {
+            page.evaluate("document.documentElement.dataset.light = 'night'");
+            assertThat((List<?>) page.evaluate("""
+                    () => [...new Set([...document.querySelectorAll('#drawing svg *, #profile svg *')].flatMap(one => ['fill', 'stroke']
+                      .filter(name => {
+                        const hex = /^#(..)(..)(..)$/.exec(one.getAttribute(name) ?? '');
+                        return hex && getComputedStyle(one)[name] === `rgb(${hex.slice(1).map(part => parseInt(part, 16)).join(', ')})`;
+                      }).map(name => `${name} ${one.getAttribute(name)} in ${one.closest('[data-layer]')?.dataset.layer}`)))]
+                    """)).isEmpty();
+            picture(page, "night-1366");
+        }
+    }
+
+    @Test
+    void the_whole_plant_names_the_tubes_that_are_short_or_thin_and_a_closer_look_all() {
+        try (Page page = page(1366, 768, "#open=A1,C1,D1&units=us")) {
+            Locator holds = page.locator("#drawing [data-tag=holds] text").first();
+            page.waitForSelector("#drawing [data-tag=chief] text");
+            assertThat(page.locator("#drawing [data-tag=holds]").count()).isPositive();
+            PlaywrightAssertions.assertThat(holds).hasCount(0);
+            String one = String.valueOf(
+                    page.locator("#drawing [data-tag=holds]").first().getAttribute("data-name"));
+            page.locator("#find").fill(one);
+            page.locator("#find").press("Enter");
+            PlaywrightAssertions.assertThat(page.locator("#drawing [data-tag=holds][data-name='" + one + "'] text")
+                            .first())
+                    .hasText(one);
+            page.keyboard().press("Escape");
+            PlaywrightAssertions.assertThat(holds).hasCount(0);
+            for (int n = 0; n < 6; n++) {
+                page.keyboard().press("+");
+            }
+            PlaywrightAssertions.assertThat(holds).hasCount(1);
+        }
+    }
+
+    @Test
+    void the_legend_says_of_what_it_is_and_in_the_words_of_the_classes() {
+        try (Page page = page(1366, 768, "#open=A1&units=us")) {
+            shows(page, ".legend p", "margin to the nearest limit in this set");
+            for (String word : List.of("far short", "short", "thin", "fair", "ample", "no dust")) {
+                shows(page, ".legend", word);
+            }
+        }
+    }
+
+    @Test
+    void help_is_left_by_escape_from_its_search_and_night_stays_over_a_reload() {
+        try (Page page = page(1366, 768, "#open=A1&units=us")) {
+            page.keyboard().press("v");
+            PlaywrightAssertions.assertThat(page.locator("#termsearch")).isFocused();
+            page.keyboard().press("Escape");
+            PlaywrightAssertions.assertThat(page.locator("#help")).isHidden();
+            page.keyboard().press("d");
+            Object light = page.evaluate("document.documentElement.dataset.light");
+            page.reload();
+            assertThat(page.evaluate("document.documentElement.dataset.light"))
+                    .isEqualTo(light)
+                    .isNotNull();
         }
     }
 }

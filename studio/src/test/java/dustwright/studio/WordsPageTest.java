@@ -101,6 +101,19 @@ class WordsPageTest extends InChromium {
         }
     }
 
+    @Test
+    void on_paper_the_profile_is_as_wide_as_the_paper() {
+        try (Page page = page(700, 1000, "#open=A1&units=us")) {
+            PlaywrightAssertions.assertThat(page.locator("#profile svg")).isVisible();
+            page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+            assertThat(
+                            (Boolean)
+                                    page.evaluate(
+                                            "document.querySelector('#profile svg').getBoundingClientRect().right <= document.documentElement.clientWidth"))
+                    .isTrue();
+        }
+    }
+
     private static String marker(String place) {
         return switch (place) {
             case "machines" -> "#machinebody .opens";

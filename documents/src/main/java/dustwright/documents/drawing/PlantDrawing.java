@@ -267,7 +267,12 @@ public final class PlantDrawing {
             return;
         }
         if (live) {
-            Shape.Tag.Rank rank = bold ? Shape.Tag.Rank.CHIEF : Shape.Tag.Rank.QUIET;
+            Shape.Tag.Rank rank = !bold
+                    ? Shape.Tag.Rank.QUIET
+                    : look.marginClass().compareTo(MarginClass.FAIR) >= 0
+                                    && !look.value().isEmpty()
+                            ? Shape.Tag.Rank.HOLDS
+                            : Shape.Tag.Rank.CHIEF;
             labels.add(new Shape.Tag(rank, anchor.get(), clearance, name, look.value(), look.margin()));
             return;
         }

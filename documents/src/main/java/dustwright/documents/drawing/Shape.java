@@ -41,6 +41,8 @@ public sealed interface Shape {
         public enum Rank {
             LETTER,
             CHIEF,
+            /** A tube that holds with room to spare: written where one looks close. */
+            HOLDS,
             QUIET
         }
     }
