@@ -209,26 +209,7 @@ public record Plant(
         List<Station> replaced = stations.stream()
                 .map(s -> s.id().equals(other.id()) ? other : s)
                 .toList();
-        return new Plant(
-                name,
-                note,
-                site,
-                dusts,
-                tubes,
-                hoses,
-                tools,
-                points,
-                runs,
-                inlets,
-                bleeds,
-                held,
-                replaced,
-                usage,
-                requirements,
-                electrical,
-                operation,
-                overrides,
-                assumptions);
+        return with(runs, inlets, replaced);
     }
 
     /** A piece of the plant by itself, its points among those of the whole. */
