@@ -87,9 +87,9 @@ final class Circuit {
         watch = same.watch;
     }
 
-    /** Longs of one state. */
+    /** Longs of one state; the highest bit of the last is never used. */
     int words() {
-        return Math.max(1, (memory.size() + 63) >> 6);
+        return (memory.size() >> 6) + 1;
     }
 
     int gates() {

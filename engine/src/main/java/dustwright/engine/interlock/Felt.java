@@ -37,6 +37,16 @@ final class Felt {
             fixed[1] = -1;
         }
 
+        /** States in which a literal is true whatever is chosen. */
+        long fixed(int literal) {
+            return fixed[literal];
+        }
+
+        /** States in which a gate is felt and none fixes it. */
+        long open(int number) {
+            return felt[number] & ~fixed[2 * number] & ~fixed[2 * number + 1];
+        }
+
         /** Takes up so many states from an array. */
         void read(long[] states, int at, int count) {
             for (int i = 0; i < circuit.memory.size(); i++) {
@@ -63,7 +73,7 @@ final class Felt {
             }
             for (int g = left.length - 1; g >= 0; g--) {
                 int gate = circuit.firstGate + g;
-                long where = felt[gate] & ~fixed[2 * gate] & ~fixed[2 * gate + 1];
+                long where = open(gate);
                 felt[left[g] >> 1] |= where & ~fixed[right[g] ^ 1];
                 felt[right[g] >> 1] |= where & ~fixed[left[g] ^ 1];
             }

@@ -3,41 +3,24 @@ package dustwright.engine.interlock;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What may happen in one scan, as sets of choices that are made together; the first set is empty. */
 final class Moves {
-    private final List<Integer> first;
-    private final int most;
-    private final List<Integer> second;
-    private final int mostOther;
-    private final int harmless;
+    private final List<int[]> sets;
+    private final int undisturbed;
     private final int choices;
-    private final List<int[]> sets = new ArrayList<>();
-    private final List<long[]> masks = new ArrayList<>();
+    private final long[][] masks;
 
-    private Moves(List<Integer> first, int most, List<Integer> second, int mostOther, int harmless, int choices) {
-        this.first = List.copyOf(first);
-        this.most = most;
-        this.second = List.copyOf(second);
-        this.mostOther = mostOther;
-        this.harmless = harmless;
+    private Moves(List<int[]> sets, int undisturbed, int choices) {
+        this.sets = sets;
+        this.undisturbed = undisturbed;
         this.choices = choices;
-        List<List<Integer>> ones = subsets(first, most);
-        for (List<Integer> other : subsets(second, mostOther)) {
-            for (List<Integer> one : ones) {
-                List<Integer> both = new ArrayList<>(one);
-                both.addAll(other);
-                sets.add(both.stream().mapToInt(Integer::intValue).toArray());
+        masks = new long[blocks()][choices];
+        for (int move = 0; move < sets.size(); move++) {
+            for (int choice : sets.get(move)) {
+                masks[move >> 6][choice] |= 1L << (move & 63);
             }
-        }
-        for (int block = 0; block < blocks(); block++) {
-            long[] mask = new long[choices];
-            for (int lane = 0; lane < used(block); lane++) {
-                for (int choice : sets.get(block * 64 + lane)) {
-                    mask[choice] |= 1L << lane;
-                }
-            }
-            masks.add(mask);
         }
     }
 
@@ -47,18 +30,38 @@ final class Moves {
      * @param harmless how many of the second, from the front, are no disturbance
      */
     static Moves of(List<Integer> first, int most, List<Integer> second, int mostOther, int harmless, int choices) {
-        return new Moves(first, most, second, mostOther, harmless, choices);
+        List<List<Integer>> ones = subsets(first, most);
+        List<int[]> sets = new ArrayList<>();
+        for (List<Integer> other : subsets(second, mostOther)) {
+            for (List<Integer> one : ones) {
+                sets.add(Stream.concat(one.stream(), other.stream())
+                        .mapToInt(Integer::intValue)
+                        .toArray());
+            }
+        }
+        return new Moves(sets, ones.size() * (1 + harmless), choices);
     }
 
-    /** The same with only those choices that are among these. */
+    /** Those of them that make only choices among these. */
     Moves among(BitSet some) {
-        return new Moves(
-                first.stream().filter(some::get).toList(),
-                most,
-                second.stream().filter(some::get).toList(),
-                mostOther,
-                (int) second.stream().limit(harmless).filter(some::get).count(),
-                choices);
+        List<int[]> left = new ArrayList<>();
+        int first = 0;
+        for (int move = 0; move < sets.size(); move++) {
+            if (among(sets.get(move), some)) {
+                left.add(sets.get(move));
+                first += move < undisturbed ? 1 : 0;
+            }
+        }
+        return new Moves(left, first, choices);
+    }
+
+    private static boolean among(int[] set, BitSet some) {
+        for (int choice : set) {
+            if (!some.get(choice)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** All subsets with at most so many members, smaller ones first. */
@@ -83,7 +86,7 @@ final class Moves {
 
     /** How many moves disturb nothing; they stand first. */
     int undisturbed() {
-        return subsets(first, most).size() * (1 + harmless);
+        return undisturbed;
     }
 
     int count() {
@@ -99,7 +102,7 @@ final class Moves {
     }
 
     long[] masks(int block) {
-        return masks.get(block);
+        return masks[block];
     }
 
     /** Choices that are made in a move. */

@@ -3,7 +3,9 @@ package dustwright.engine.interlock;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Whether service can be regained: from every state that was visited, with all contacts good from now on, probes clear, every running time
@@ -13,6 +15,9 @@ import java.util.Set;
 final class Recovery {
     /** No way back to vacuuming takes more scans than this; a longer one is a loop. */
     private static final int PATIENCE = 200;
+
+    /** So many states are looked at by one thread. */
+    private static final int PART = 64 * 64;
 
     private final Circuit circuit;
     private final Search.Result result;
@@ -70,18 +75,26 @@ final class Recovery {
 
     /** To the start itself there is no way to tell; what follows it is lost as well. */
     private Story wayToLost(Sequence sequence, World world, Circuit drawn, Search.Result found, boolean caked) {
+        OptionalInt first = IntStream.range(0, (result.states() + PART - 1) / PART)
+                .parallel()
+                .map(part -> firstLost(part * PART, Math.min(result.states(), (part + 1) * PART), caked))
+                .filter(s -> s >= 0)
+                .findFirst();
+        return first.isEmpty()
+                ? Story.NONE
+                : Story.told(sequence, world, Optional.empty(), drawn, found.way(first.getAsInt()), -1);
+    }
+
+    /** The first of some states that does not lead back; less than zero when all do. */
+    private int firstLost(int from, int to, boolean caked) {
         Lanes lanes = new Lanes(circuit);
-        for (int s = 0; s < result.states(); s += 64) {
-            long lost = lost(lanes, s, Math.min(64, result.states() - s), caked);
-            if (s == 0) {
-                lost &= ~1L;
-            }
+        for (int s = from; s < to; s += 64) {
+            long lost = lost(lanes, s, Math.min(64, to - s), caked) & (s == 0 ? ~1L : -1L);
             if (lost != 0) {
-                List<boolean[]> way = found.way(s + Long.numberOfTrailingZeros(lost));
-                return Story.told(sequence, world, Optional.empty(), drawn, way, -1);
+                return s + Long.numberOfTrailingZeros(lost);
             }
         }
-        return Story.NONE;
+        return -1;
     }
 
     /** Which of some states do not lead back. */

@@ -3,6 +3,9 @@ package dustwright.engine.interlock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
@@ -13,16 +16,24 @@ import java.util.stream.IntStream;
  */
 final class Search {
     private static final int CHUNK = 512;
+    /** No state has this bit of its last word: in the table it tells a state from a free place. */
+    private static final long TAKEN = Long.MIN_VALUE;
+
+    private static final int LATELY = 1 << 11;
     private static final int STATES_LIMIT = 40_000_000;
 
     private final Circuit circuit;
     private final Felt felt;
+    private final Queue<FeltLanes> idle = new ConcurrentLinkedQueue<>();
     private final int words;
     private long[] states;
     private int[] cameFrom;
     private int[] cameBy;
     private int count;
-    private int[] table;
+    /** States again, each where {@link #slot} says or behind it. */
+    private long[] table;
+
+    private int slots = 1 << 17;
     private long scans;
     private boolean undisturbed;
     private int mostStates;
@@ -36,7 +47,7 @@ final class Search {
         states = new long[words << 16];
         cameFrom = new int[1 << 16];
         cameBy = new int[1 << 16];
-        table = new int[1 << 17];
+        table = new long[slots * words];
         brokenFrom = new int[circuit.watched.size()];
         Arrays.fill(brokenFrom, -1);
         brokenBy = new int[circuit.watched.size()];
@@ -140,6 +151,9 @@ final class Search {
 
     /** States reached from a part of the frontier that were not known when it began. */
     private final class Found {
+        /** States met lately: most of what one state leads to, its neighbours lead to as well. */
+        private final long[] lately = new long[LATELY * words];
+
         private long[] states = new long[256 * words];
         private int[] from = new int[256];
         private int[] by = new int[256];
@@ -150,6 +164,20 @@ final class Search {
 
         Found() {
             Arrays.fill(brokenFrom, -1);
+            for (int at = 0; at < lately.length; at += words) {
+                System.arraycopy(circuit.start, 0, lately, at, words);
+            }
+        }
+
+        /** Whether a state was met lately; from now on it was. */
+        boolean lately(long[] source, int at) {
+            int slot = (mixed(source, at) >>> 5 & LATELY - 1) * words;
+            boolean met = true;
+            for (int w = 0; w < words; w++) {
+                met &= lately[slot + w] == source[at + w];
+                lately[slot + w] = source[at + w];
+            }
+            return met;
         }
 
         void add(long[] source, int at, int cameFrom, int move) {
@@ -180,77 +208,87 @@ final class Search {
 
     private Found expand(int from, int to) {
         Found found = new Found();
-        Lanes lanes = new Lanes(circuit);
+        FeltLanes lanes = Optional.ofNullable(idle.poll()).orElseGet(() -> new FeltLanes(circuit, felt));
         long[] seen = new long[64 * words];
         int[] lane = new int[64];
-        Felt.Reader reader = felt.reader();
         for (int group = from; group < to; group += 64) {
             int end = Math.min(to, group + 64);
-            reader.read(states, group * words, end - group);
+            lanes.read(states, group * words, end - group);
             for (int s = group; s < end; s++) {
-                expand(s, reader.moves(s - group), lanes, seen, lane, found);
+                expand(s, s - group, lanes, seen, lane, found);
             }
         }
+        idle.add(lanes);
         return found;
     }
 
-    private void expand(int state, Moves moves, Lanes lanes, long[] seen, int[] lane, Found found) {
+    private void expand(int state, int read, FeltLanes lanes, long[] seen, int[] lane, Found found) {
+        Moves moves = lanes.stand(read);
         int goesOn = undisturbed ? moves.undisturbed() : moves.count();
-        lanes.setState(states, state * words);
         for (int block = 0; block < moves.blocks(); block++) {
-            lanes.setChoices(moves.masks(block));
-            lanes.evaluate();
+            lanes.evaluate(moves.masks(block));
             int used = moves.used(block);
             found.scans += used;
-            judge(lanes, used, state, block, found);
+            judge(lanes, read, used, state, block, found);
             int distinct = lanes.states(used, seen, lane);
+            int news = 0;
             for (int d = 0; d < distinct; d++) {
-                if (block * 64 + lane[d] < goesOn && find(seen, d * words) < 0) {
+                lane[news] = lane[d];
+                System.arraycopy(seen, d * words, seen, news * words, words);
+                news += block * 64 + lane[d] < goesOn && !found.lately(seen, d * words) ? 1 : 0;
+            }
+            for (int d = 0; d < news; d++) {
+                if (find(seen, d * words) < 0) {
                     found.add(seen, d * words, state, block * 64 + lane[d]);
                 }
             }
         }
     }
 
-    private void judge(Lanes lanes, int used, int state, int block, Found found) {
-        long valid = used == 64 ? -1L : (1L << used) - 1;
-        for (int p = 0; p < circuit.watch.length; p++) {
-            long bad = ~lanes.value(circuit.watch[p]) & valid;
+    private static void judge(FeltLanes lanes, int read, int used, int state, int block, Found found) {
+        for (int r = 0; r < lanes.reached(); r++) {
+            int p = lanes.reached(r);
+            long bad = lanes.broken(r, read) << (64 - used);
             if (bad != 0 && found.brokenFrom[p] < 0) {
                 found.brokenFrom[p] = state;
-                found.brokenBy[p] = (block * 64 + Long.numberOfTrailingZeros(bad));
+                found.brokenBy[p] = block * 64 + Long.numberOfTrailingZeros(bad >>> (64 - used));
             }
         }
     }
 
+    /** Where a state stands in the table, or its place there when it is new: then less than zero. */
     private int find(long[] source, int at) {
         int slot = slot(source, at);
-        while (table[slot] != 0) {
-            if (same(table[slot] - 1, source, at)) {
-                return table[slot] - 1;
+        while (table[slot + words - 1] != 0) {
+            if (same(slot, source, at)) {
+                return slot;
             }
-            slot = (slot + 1) & (table.length - 1);
+            slot = slot + words == table.length ? 0 : slot + words;
         }
         return -1 - slot;
     }
 
-    private boolean same(int state, long[] source, int at) {
-        for (int w = 0; w < words; w++) {
-            if (states[state * words + w] != source[at + w]) {
+    private boolean same(int slot, long[] source, int at) {
+        for (int w = 0; w < words - 1; w++) {
+            if (table[slot + w] != source[at + w]) {
                 return false;
             }
         }
-        return true;
+        return table[slot + words - 1] == (source[at + words - 1] | TAKEN);
     }
 
     private int slot(long[] source, int at) {
+        return (mixed(source, at) & slots - 1) * words;
+    }
+
+    private int mixed(long[] source, int at) {
         long mix = 0;
         for (int w = 0; w < words; w++) {
             mix = (mix ^ source[at + w]) * 0x9E3779B97F4A7C15L;
             mix ^= mix >>> 29;
         }
         mix *= 0xBF58476D1CE4E5B9L;
-        return (int) (mix >>> 32) & (table.length - 1);
+        return (int) (mix >>> 32);
     }
 
     private void add(long[] source, int at, int from, int by) {
@@ -270,20 +308,23 @@ final class Search {
         System.arraycopy(source, at, states, count * words, words);
         cameFrom[count] = from;
         cameBy[count] = by;
-        table[-1 - known] = ++count;
-        if (2 * count > table.length) {
+        put(-1 - known, source, at);
+        count++;
+        if (2 * count > slots) {
             grow();
         }
     }
 
+    private void put(int slot, long[] source, int at) {
+        System.arraycopy(source, at, table, slot, words);
+        table[slot + words - 1] |= TAKEN;
+    }
+
     private void grow() {
-        table = new int[2 * table.length];
-        for (int s = 0; s < count; s++) {
-            int slot = slot(states, s * words);
-            while (table[slot] != 0) {
-                slot = (slot + 1) & (table.length - 1);
-            }
-            table[slot] = s + 1;
+        slots *= 2;
+        table = new long[slots * words];
+        for (int at = 0; at < count * words; at += words) {
+            put(-1 - find(states, at), states, at);
         }
     }
 

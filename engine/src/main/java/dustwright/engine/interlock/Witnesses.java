@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Contacts that follow what truly is in the plant; every other contact may change at any scan. A second contact of the same thing bears the name of the first with a number: {@code receiver_free_2} sees the
@@ -12,6 +13,7 @@ import java.util.Set;
  */
 public final class Witnesses {
     private static final Map<String, String> SEES = sees();
+    private static final Pattern NUMBER = Pattern.compile("_[0-9]+$");
 
     private Witnesses() {}
 
@@ -35,7 +37,7 @@ public final class Witnesses {
 
     /** The name of the first contact of a thing by that of any; a second bears it with a number. */
     static String unnumbered(String contact) {
-        return contact.replaceFirst("_[0-9]+$", "");
+        return NUMBER.matcher(contact).replaceFirst("");
     }
 
     /** The first contact of the thing a contact sees, which may be itself; nothing when it follows nothing that is known. */

@@ -127,6 +127,9 @@ record World(
         /** Outputs nobody who judges knows by name: all that is said of them is that everything is off. */
         private final Set<String> beyond;
 
+        /** Contacts that are a second of one that those who judge know, by its name. */
+        private final Map<String, List<String>> seconds;
+
         Writer(Sequence sequence, ScanProgram program, Optional<DeviceFault> fault, boolean twins) {
             this.sequence = sequence;
             this.program = program;
@@ -136,6 +139,10 @@ record World(
                     .map(Sequence.Output::name)
                     .filter(o -> !JUDGED.contains(o) && !JUDGED.contains("was_" + o))
                     .collect(Collectors.toCollection(LinkedHashSet::new));
+            seconds = sequence.inputs().stream()
+                    .map(Sequence.Input::name)
+                    .filter(i -> seconded(i).isPresent())
+                    .collect(Collectors.groupingBy(i -> seconded(i).orElseThrow()));
         }
 
         /** Contacts of the plant itself that only another name can hide; the others go with devices that need not be there. */
@@ -434,17 +441,10 @@ record World(
                 if (seconded(((Expr.Name) n).name()).isPresent()) {
                     return Expr.Constant.YES;
                 }
-                List<Expr> all = new ArrayList<>(List.of(n));
-                sequence.inputs().stream()
-                        .map(Sequence.Input::name)
-                        .filter(i -> seconded(i)
-                                .filter(((Expr.Name) n).name()::equals)
-                                .isPresent())
-                        .forEach(i -> {
-                            known.add(i);
-                            all.add(Expr.name(i));
-                        });
-                return Expr.and(all);
+                List<String> others = seconds.getOrDefault(((Expr.Name) n).name(), List.of());
+                known.addAll(others);
+                return Expr.and(Stream.concat(Stream.of(n), others.stream().map(Expr::name))
+                        .toList());
             });
         }
 
