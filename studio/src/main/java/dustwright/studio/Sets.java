@@ -21,7 +21,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.ForkJoinPool;
 
 /**
  * Judges behind the page's back every set the plant file names and every single user, anew for each version of the plant; a version that
@@ -47,12 +47,11 @@ final class Sets implements AutoCloseable {
     /** One of the worst sets; {@code dust} where its users pick some up. */
     record Worst(String name, List<String> open, String filter, boolean dust, String margin, String claim) {}
 
-    /** One for all plants of this program, so that pages are answered however many plants there are. */
-    private static final ExecutorService BEHIND = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "sets");
-        thread.setDaemon(true);
-        return thread;
-    });
+    /**
+     * One for all plants of this program, so that pages are answered however many plants there are; of its own, so that whoever gives way here holds nobody up who is asked something.
+     */
+    private static final ExecutorService BEHIND =
+            new ForkJoinPool(Runtime.getRuntime().availableProcessors());
 
     private volatile Progress progress = new Progress(-1, 0, 0, List.of());
 
