@@ -57,9 +57,12 @@ class KillDrillTest {
         }
     }
 
+    /** Compiled in haste only: the process lives for seconds. */
     private static Process start(Path file, String database) throws IOException {
         return new ProcessBuilder(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
                         "-cp",
                         System.getProperty("java.class.path"),
                         Alone.class.getName(),

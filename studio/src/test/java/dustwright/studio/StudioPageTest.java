@@ -1,6 +1,7 @@
 package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -286,6 +287,19 @@ class StudioPageTest extends InChromium {
             page.locator("#units").click();
             page.locator(".noted").first().click();
             PlaywrightAssertions.assertThat(page.locator("#steps")).not().containsText("ft/min");
+        }
+    }
+
+    /** A button without a name is critical, letters of hardly any contrast are serious (WCAG 2.2, 4.1.2 and 1.4.3). */
+    @Test
+    void a_serious_fault_of_access_is_found_where_there_is_one() {
+        try (Page page = page(1366, 768, "#open=A1")) {
+            page.evaluate("document.querySelector('main').insertAdjacentHTML('afterbegin',"
+                    + " '<button></button><p style=\"color: #777; background: #888\">hardly read</p>')");
+            assertThatThrownBy(() -> serious(page, "spoilt"))
+                    .isInstanceOf(AssertionError.class)
+                    .hasMessageContaining("button-name: <button></button>")
+                    .hasMessageContaining("color-contrast: <p");
         }
     }
 
