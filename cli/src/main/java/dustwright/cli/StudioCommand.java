@@ -328,10 +328,12 @@ final class StudioCommand implements Callable<Integer> {
             throw new BadInput("Other machines get an answer only once people are set up who can sign in. Begin with"
                     + " dustwright studio --person NAME --role designer, or leave --listen out.");
         } catch (RuntimeException fault) {
-            if (fault.getCause() instanceof SQLException || fault.getCause() instanceof IOException) {
-                throw new BadInput(
-                        fault.getMessage()
-                                + ". Give another database with --keep, another address with --listen, or another port with --port.");
+            if (fault.getCause() instanceof SQLException) {
+                throw new BadInput(fault.getMessage() + ". Give another database with --keep.");
+            }
+            if (fault.getCause() instanceof IOException) {
+                throw new BadInput(String.valueOf(fault.getMessage()).replaceFirst("\\.+$", "")
+                        + ". Give another port with --port, or another address with --listen.");
             }
             throw fault;
         }

@@ -13,6 +13,8 @@ import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -58,5 +60,14 @@ class ComparisonTest {
         Optional<Double> was = run.before().map(Finding::margin);
         assertThat(run.after().map(Finding::margin).orElseThrow()).isLessThan(was.orElseThrow());
         assertThat(there.figures()).extracting(Comparison.Figure::sheet).contains("Running cost");
+        assertThat(there.figures()).extracting(Comparison.Figure::sheetId).contains("running-cost");
+        assertThat(changes(there)).hasSizeGreaterThan(20).isEqualTo(changes(back));
+        assertThat(changes(there).values()).allMatch(change -> change > 0);
+    }
+
+    private static Map<String, Double> changes(Comparison comparison) {
+        Map<String, Double> changes = new HashMap<>();
+        comparison.figures().forEach(f -> changes.merge(f.sheetId() + "/" + f.name(), f.change(), Math::max));
+        return changes;
     }
 }

@@ -10,6 +10,7 @@ import dustwright.engine.OperatingChart;
 import dustwright.engine.PressureProfile;
 import dustwright.engine.StateAnswer;
 import dustwright.engine.States;
+import dustwright.engine.StationCurves;
 import dustwright.engine.Study;
 import dustwright.engine.Trial;
 import dustwright.engine.finding.Finding;
@@ -205,7 +206,8 @@ class ExamplesTest {
     @ParameterizedTest
     @MethodSource("stated")
     void system_and_producers_meet_at_the_operating_point(Stated stated) {
-        for (OperatingChart chart : study(stated.plant()).withCurves().charts()) {
+        for (StationCurves curves : study(stated.plant()).withCurves().charts()) {
+            OperatingChart chart = curves.chart();
             double flow = chart.operating().flow().si();
             double vacuum = chart.operating().vacuum().si();
             assertThat(at(flow, chart.system())).as("system").isCloseTo(vacuum, withinPercentage(5));

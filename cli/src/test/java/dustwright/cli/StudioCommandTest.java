@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,6 +59,19 @@ class StudioCommandTest {
         args.addAll(List.of("--new", begun.toString()));
         assertThat(refused(args.toArray(String[]::new))).contains(why);
         assertThat(begun).doesNotExist();
+    }
+
+    @Test
+    void a_port_that_is_taken_is_said_in_one_sentence_and_no_database_blamed() throws IOException {
+        Path plant = Path.of("..", "examples", "bakery", "plant.yaml");
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            String port = String.valueOf(taken.getLocalPort());
+            assertThat(refused("--port", port, plant.toString()))
+                    .contains(port)
+                    .contains("Give another port with --port")
+                    .doesNotContain("..")
+                    .doesNotContain("another database");
+        }
     }
 
     @Test

@@ -5,6 +5,7 @@ import dustwright.engine.OperatingChart;
 import dustwright.engine.OperatingChart.ChartPoint;
 import dustwright.engine.PressureProfile;
 import dustwright.engine.StateAnswer;
+import dustwright.engine.StationCurves;
 import dustwright.engine.Study;
 import dustwright.engine.air.Air;
 import dustwright.engine.conveying.Dust;
@@ -498,7 +499,7 @@ public final class InventedStudy {
                 .toList();
     }
 
-    private static OperatingChart chart(StateAnswer answer) {
+    private static StationCurves chart(StateAnswer answer) {
         List<ChartPoint> system = new ArrayList<>();
         List<ChartPoint> producer = new ArrayList<>();
         for (int i = 0; i <= 20; i++) {
@@ -509,12 +510,14 @@ public final class InventedStudy {
                     new FreeAirFlow(0.215 * (1 - vacuum / 101_325) - 0.0001 * Math.sqrt(vacuum)),
                     new PressureDifference(vacuum)));
         }
-        return new OperatingChart(
-                "REC",
-                answer.state().name(),
-                system,
-                producer,
-                new ChartPoint(new FreeAirFlow(0.153), new PressureDifference(27_100)));
+        return new StationCurves(
+                answer.state().open().size(),
+                new OperatingChart(
+                        "REC",
+                        answer.state().name(),
+                        system,
+                        producer,
+                        new ChartPoint(new FreeAirFlow(0.153), new PressureDifference(27_100))));
     }
 
     private PressureProfile profile() {

@@ -48,8 +48,27 @@ public record Comparison(List<Judged> findings, List<Figure> figures) {
         }
     }
 
-    /** One figure of a sheet. */
-    public record Figure(String sheet, String name, Optional<Answer> before, Optional<Answer> after) {}
+    /**
+     * One figure of a sheet.
+     *
+     * @param sheetId of the sheet that {@code sheet} is the title of
+     */
+    public record Figure(String sheetId, String sheet, String name, Optional<Answer> before, Optional<Answer> after) {
+        /**
+         * By how much the two differ, of the larger one [-]; infinite where they are not two numbers. Temperatures count from absolute
+         * zero.
+         */
+        public double change() {
+            if (before.orElse(null) instanceof Answer.Known was
+                    && after.orElse(null) instanceof Answer.Known is
+                    && was.value().dimension() == is.value().dimension()) {
+                double larger =
+                        Math.max(Math.abs(was.value().si()), Math.abs(is.value().si()));
+                return larger == 0 ? 0 : Math.abs(is.value().si() - was.value().si()) / larger;
+            }
+            return Double.POSITIVE_INFINITY;
+        }
+    }
 
     /** What differs between two studies. */
     public static Comparison of(Study before, Study after) {
@@ -88,12 +107,13 @@ public record Comparison(List<Judged> findings, List<Figure> figures) {
         is.forEach((id, figure) -> {
             Optional<Answer> old = Optional.ofNullable(was.get(id)).flatMap(Figure::after);
             if (!old.equals(figure.after())) {
-                differ.add(new Figure(figure.sheet(), figure.name(), old, figure.after()));
+                differ.add(new Figure(figure.sheetId(), figure.sheet(), figure.name(), old, figure.after()));
             }
         });
         was.forEach((id, figure) -> {
             if (!is.containsKey(id)) {
-                differ.add(new Figure(figure.sheet(), figure.name(), figure.after(), Optional.empty()));
+                differ.add(
+                        new Figure(figure.sheetId(), figure.sheet(), figure.name(), figure.after(), Optional.empty()));
             }
         });
         return differ;
@@ -105,7 +125,12 @@ public record Comparison(List<Judged> findings, List<Figure> figures) {
             for (Entry entry : sheet.entries()) {
                 entries.put(
                         sheet.id() + "/" + entry.id(),
-                        new Figure(sheet.title(), entry.name(), Optional.empty(), Optional.of(entry.answer())));
+                        new Figure(
+                                sheet.id(),
+                                sheet.title(),
+                                entry.name(),
+                                Optional.empty(),
+                                Optional.of(entry.answer())));
             }
         }
         return entries;

@@ -46,13 +46,6 @@ public record OperatingChart(
     /** One point of a curve. */
     public record ChartPoint(FreeAirFlow flow, PressureDifference vacuum) {}
 
-    /** One chart per station that moves air in a solved state. */
-    static List<OperatingChart> of(Plant plant, StateAnswer answer) {
-        return plant.stations().stream()
-                .flatMap(station -> of(plant, answer, station.id()).stream())
-                .toList();
-    }
-
     /** The chart of a station, where it moves air in a solved state. */
     static Optional<OperatingChart> of(Plant plant, StateAnswer answer, String station) {
         return answer.duty()

@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  *
  * @param states one answer per state asked, in the order asked
  * @param oneUser slowest one-user velocity per run that carries dust, in the order of the plant file; empty if no single user was asked
- * @param charts system against producer, one per station, in the state with the worst margin; empty until {@link #withCurves()}
+ * @param charts system against producer, of each station in states of its own; empty until {@link #withCurves()}
  * @param profiles along the path of the open inlet with the worst margin; empty until {@link #withCurves()}
  * @param trials what one change would do where dust settles worst; empty until {@link #withCurves()}
  * @param sheets what each piece of equipment comes to; empty until {@link #withSheets()}
@@ -38,7 +38,7 @@ public record Study(
         Plant plant,
         List<StateAnswer> states,
         List<OneUserVelocity> oneUser,
-        List<OperatingChart> charts,
+        List<StationCurves> charts,
         List<PressureProfile> profiles,
         List<Trial> trials,
         List<Sheet> sheets,
@@ -51,7 +51,7 @@ public record Study(
             Plant plant,
             List<StateAnswer> states,
             List<OneUserVelocity> oneUser,
-            List<OperatingChart> charts,
+            List<StationCurves> charts,
             List<PressureProfile> profiles,
             List<Sheet> sheets) {
         this(plant, states, oneUser, charts, profiles, List.of(), sheets, List.of());
@@ -141,7 +141,7 @@ public record Study(
                 plant,
                 states,
                 oneUser,
-                worst.map(w -> OperatingChart.of(plant, w)).orElse(List.of()),
+                StationCurves.of(plant, states),
                 worst.map(w -> PressureProfile.of(plant, w)).orElse(List.of()),
                 worst.map(w -> Trial.of(plant, w)).orElse(List.of()),
                 sheets,

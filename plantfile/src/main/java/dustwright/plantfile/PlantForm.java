@@ -1,5 +1,6 @@
 package dustwright.plantfile;
 
+import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
 import dustwright.engine.quantity.QuantityText;
 import dustwright.plantfile.keys.Group;
@@ -8,6 +9,7 @@ import dustwright.plantfile.keys.Need;
 import dustwright.plantfile.keys.Shape;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -18,6 +20,7 @@ import java.util.stream.Stream;
  */
 public final class PlantForm {
     private static final int LONGEST_SUMMARY = 60;
+    private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.eE]+(?:[-+][0-9]+)?");
 
     private final PlantParts parts;
 
@@ -81,6 +84,7 @@ public final class PlantForm {
      * @param sourced whether it may say where it comes from, and {@code source} what it says
      * @param parts of a place its coordinates, of a list its items, of a group that is needed its keys
      * @param item of a list an empty item; none where its length is fixed
+     * @param unit of a bare number, as of a coordinate; empty where there is none
      * @param quantity what was understood, where it is a quantity
      */
     public record Field(
@@ -100,6 +104,7 @@ public final class PlantForm {
             String source,
             List<Field> parts,
             Optional<Field> item,
+            String unit,
             Optional<Quantity> quantity) {
         public Field {
             choices = List.copyOf(choices);
@@ -207,6 +212,7 @@ public final class PlantForm {
                 kind == Kind.LIST && shape instanceof Shape.ListOf list
                         ? Optional.of(field(described("", list.item()), Optional.empty(), at + "[]", true))
                         : Optional.empty(),
+                "",
                 quantity(shape, value));
     }
 
@@ -333,11 +339,10 @@ public final class PlantForm {
         if (kind == Kind.PLACE) {
             List<Tree> written = PlantParts.items(tree);
             return IntStream.range(0, 3)
-                    .mapToObj(i -> field(
-                            described(List.of("east", "north", "up").get(i), new Shape.Text(LONGEST_SUMMARY)),
+                    .mapToObj(i -> coordinate(
+                            List.of("east", "north", "up").get(i),
                             written.stream().skip(i).findFirst(),
-                            path + "[" + i + "]",
-                            false))
+                            path + "[" + i + "]"))
                     .toList();
         }
         if (kind == Kind.LIST && shape instanceof Shape.Parts fixed) {
@@ -359,6 +364,38 @@ public final class PlantForm {
             return fields(group, tree, path, true);
         }
         return List.of();
+    }
+
+    /** A bare number is in the unit of the plant's coordinates, and says so; nought is nought in every unit. */
+    private Field coordinate(String name, Optional<Tree> tree, String path) {
+        String text = text(Kind.TEXT, tree);
+        boolean bare = tree.isEmpty() || NUMBER.matcher(text).matches();
+        String unit = bare
+                ? text(Kind.TEXT, PlantParts.entry(PlantParts.entry(Optional.of(parts.top()), "plant"), "coordinates"))
+                        .strip()
+                : "";
+        return new Field(
+                path,
+                name,
+                Kind.TEXT,
+                "",
+                tree.isPresent(),
+                false,
+                false,
+                "",
+                text,
+                "",
+                "",
+                List.of(),
+                false,
+                "",
+                List.of(),
+                Optional.empty(),
+                unit,
+                QuantityText.read(bare ? text + " " + unit : text, List.of(Dimension.LENGTH))
+                                instanceof QuantityText.Read.Good good
+                        ? Optional.of(good.quantity()).filter(q -> q.si() != 0)
+                        : Optional.empty());
     }
 
     private static Optional<Quantity> quantity(Shape shape, Optional<Tree> tree) {

@@ -1,7 +1,9 @@
 package dustwright.plantfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import dustwright.engine.quantity.Length;
 import dustwright.plantfile.PlantEditor.Edit;
 import dustwright.plantfile.PlantEditor.Value;
 import dustwright.plantfile.PlantForm.Field;
@@ -66,6 +68,17 @@ class PlantFormTest {
         assertThat(leak.range()).isEqualTo("0 kg/(s.Pa) to 1e-5 kg/(s.Pa)");
         Field temperature = field(form("site"), "temperature");
         assertThat(temperature.quantity()).isPresent();
+    }
+
+    /** The file's bare coordinates are metres; A2 is given a coordinate in feet, 12 ft = 3.6576 m. */
+    @Test
+    void a_coordinate_says_its_unit_and_what_was_understood() {
+        String feet = text.replace("at: [9, 2, 1]", "at: [9, 12 ft, 0]");
+        List<Field> at = field(form(feet, "inlets.A2", "").orElseThrow(), "at").parts();
+        assertThat(at).extracting(Field::unit).containsExactly("m", "", "m");
+        assertThat(at.get(0).quantity()).contains(new Length(9));
+        assertThat(at.get(1).quantity().orElseThrow().si()).isCloseTo(3.6576, within(1e-9));
+        assertThat(at.get(2).quantity()).as("nought in every unit").isEmpty();
     }
 
     @Test

@@ -15,16 +15,21 @@ import dustwright.engine.finding.Finding;
 import dustwright.engine.finding.Outcome;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.sheet.Answer;
+import dustwright.engine.tubing.Inlet;
+import dustwright.engine.tubing.Run;
 import dustwright.plantfile.Reading;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** Alternatives of a design, two designs side by side, and a plant that stands beside what is to become of it. */
 final class Designs {
@@ -32,6 +37,9 @@ final class Designs {
     private static final int MOST_KEPT = 6;
     private static final int MOST_ROWS = 80;
     private static final double SEEN = 0.005;
+
+    /** Of the sheet with cost and energy. */
+    private static final String COST = "running-cost";
 
     private final Desk desk;
 
@@ -45,8 +53,23 @@ final class Designs {
     /** An alternative without its text. */
     record Named(String name, String at) {}
 
-    /** Two designs side by side. */
-    record Beside(Side before, Side after, List<Row> findings, int more, List<Figure> figures, int moreFigures) {}
+    /**
+     * Two designs side by side.
+     *
+     * @param pieces tubes and inlets that are not the same in both
+     * @param cost what cost and energy come to, where it differs
+     * @param slight figures that differ by less than half a per cent
+     */
+    record Beside(
+            Side before,
+            Side after,
+            List<Since.Piece> pieces,
+            List<Row> findings,
+            int more,
+            List<Figure> cost,
+            List<Figure> figures,
+            int moreFigures,
+            List<Figure> slight) {}
 
     /** One of the two. */
     record Side(String name, String verdict, String drawing, String set, String why) {}
@@ -127,17 +150,41 @@ final class Designs {
                 .filter(Designs::seen)
                 .map(j -> row(j, show))
                 .toList();
-        List<Figure> figures = comparison.figures().stream()
-                .map(f -> new Figure(f.sheet(), f.name(), words(f.before(), show), words(f.after(), show)))
-                .filter(f -> !f.before().equals(f.after()))
-                .toList();
+        List<Figure> others =
+                figures(comparison, f -> f.change() >= SEEN && !f.sheetId().equals(COST), show);
+        List<Figure> cost =
+                figures(comparison, f -> f.change() >= SEEN && f.sheetId().equals(COST), show);
         return new Beside(
                 side(was, asked.apply(request, before)),
                 side(is, asked.apply(request, after)),
+                pieces(before, after),
                 rows.stream().limit(MOST_ROWS).toList(),
                 Math.max(0, rows.size() - MOST_ROWS),
-                figures.stream().limit(MOST_ROWS).toList(),
-                Math.max(0, figures.size() - MOST_ROWS));
+                cost,
+                others.stream().limit(MOST_ROWS).toList(),
+                Math.max(0, others.size() - MOST_ROWS),
+                figures(comparison, f -> f.change() < SEEN, show));
+    }
+
+    private static List<Figure> figures(Comparison comparison, Predicate<Comparison.Figure> which, Show show) {
+        return comparison.figures().stream()
+                .filter(which)
+                .map(f -> new Figure(f.sheet(), f.name(), words(f.before(), show), words(f.after(), show)))
+                .filter(f -> !f.before().equals(f.after()))
+                .toList();
+    }
+
+    private static List<Since.Piece> pieces(Plant before, Plant after) {
+        List<Since.Piece> pieces =
+                new ArrayList<>(Since.different("run", byId(before.runs(), Run::id), byId(after.runs(), Run::id)));
+        pieces.addAll(Since.different("inlet", byId(before.inlets(), Inlet::id), byId(after.inlets(), Inlet::id)));
+        return pieces;
+    }
+
+    private static <T> Map<String, T> byId(List<T> pieces, Function<T, String> id) {
+        Map<String, T> named = new LinkedHashMap<>();
+        pieces.forEach(piece -> named.put(id.apply(piece), piece));
+        return named;
     }
 
     private Study study(Plant plant) {

@@ -3,6 +3,7 @@ package dustwright.studio;
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.documents.drawing.Layout;
 import dustwright.documents.drawing.SheetScale;
+import dustwright.documents.drawing.Spot;
 import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.tubing.Position;
@@ -25,8 +26,6 @@ final class Hand {
     record Place(String kind, String id, int corner, double x, double y, double z) {}
 
     static Places places(long version, Plant plant, boolean isometric) {
-        Layout plan = Layout.plan(plant);
-        Layout layout = isometric && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan;
         List<Place> places = Skeleton.of(plant).nodes().stream()
                 .map(n -> new Place(
                         n.kind().name().toLowerCase(Locale.ROOT),
@@ -38,10 +37,15 @@ final class Hand {
                 .toList();
         return new Places(
                 version,
-                SheetScale.of(layout),
+                sheet(plant, isometric),
                 places,
                 plant.site().walls(),
                 plant.tubes().stream().map(Tube::id).toList());
+    }
+
+    private static SheetScale sheet(Plant plant, boolean isometric) {
+        Layout plan = Layout.plan(plant);
+        return SheetScale.of(isometric && plan.kind() == Layout.Kind.PLAN ? Layout.isometric(plant) : plan);
     }
 
     /** Does what a page asks for; gives the pieces that are new. */
@@ -83,7 +87,16 @@ final class Hand {
                 return List.of();
             }
             case "split" -> {
-                return List.of(laying.split(asked.path("run").asText("")));
+                String run = asked.path("run").asText("");
+                if (!asked.has("u")) {
+                    return List.of(laying.split(run));
+                }
+                SheetScale sheet = sheet(
+                        pencil.plant(), "isometric".equals(asked.path("view").asText("")));
+                return List.of(laying.split(
+                        run,
+                        new Spot(asked.path("u").asDouble(0), asked.path("v").asDouble(0)),
+                        sheet));
             }
             case "join" -> {
                 return List.of(laying.join(asked.path("point").asText("")));

@@ -1,5 +1,7 @@
 package dustwright.studio;
 
+import dustwright.documents.drawing.SheetScale;
+import dustwright.documents.drawing.Spot;
 import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.plant.Point;
@@ -302,6 +304,46 @@ final class Laying {
         }
         Position a = line.nodes().get(longest - 1).at();
         return split(line, longest, between(a, line.nodes().get(longest).at(), 0.5));
+    }
+
+    /** Splits a run where it passes nearest to a spot of a drawing, as far from its bends as they need; gives the new point. */
+    String split(String id, Spot spot, SheetScale sheet) {
+        Line line = line(pencil.plant(), id);
+        int nearest = 1;
+        double share = 0.5;
+        double least = Double.MAX_VALUE;
+        for (int i = 1; i < line.nodes().size(); i++) {
+            Spot a = sheet.at(line.nodes().get(i - 1).at());
+            Spot b = sheet.at(line.nodes().get(i).at());
+            double dx = b.x() - a.x();
+            double dy = b.y() - a.y();
+            double square = dx * dx + dy * dy;
+            if (square == 0) {
+                continue;
+            }
+            double along = Math.max(0, Math.min(1, ((spot.x() - a.x()) * dx + (spot.y() - a.y()) * dy) / square));
+            double away = Math.hypot(a.x() + along * dx - spot.x(), a.y() + along * dy - spot.y());
+            if (away < least) {
+                least = away;
+                nearest = i;
+                share = along;
+            }
+        }
+        double length = length(line, nearest);
+        double first = clear_m(line, nearest - 1);
+        double last = length - clear_m(line, nearest);
+        if (last < first) {
+            throw new Cannot("tube " + id + " is too short there, as its bends need what there is. Click where it runs"
+                    + " straight for longer");
+        }
+        double at = Math.max(first, Math.min(last, share * length));
+        return split(
+                line,
+                nearest,
+                between(
+                        line.nodes().get(nearest - 1).at(),
+                        line.nodes().get(nearest).at(),
+                        at / length));
     }
 
     private static double length(Line line, int segment) {

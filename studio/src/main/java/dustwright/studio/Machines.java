@@ -182,7 +182,7 @@ final class Machines {
                 unsolved(study),
                 known.curves().stream()
                         .map(c -> new Drawn(
-                                title(c, !set.isEmpty()),
+                                CurveChart.title(c, !set.isEmpty()),
                                 CurveChart.of(c.chart(), show).svg().markup(),
                                 CurveChart.caption(c.chart())))
                         .toList(),
@@ -208,14 +208,6 @@ final class Machines {
         Set<List<String>> said = new HashSet<>();
         return one -> said.add(List.of(
                 one.sheet(), one.row().claim(), one.row().figures(), one.row().margin()));
-    }
-
-    private static String title(StationCurves curves, boolean oneSet) {
-        String users = curves.users() == 0
-                ? "nobody on it, what leaks alone"
-                : Wording.counted(curves.users(), "user", "users") + " on it";
-        return "Station " + curves.chart().station() + ", " + users
-                + (oneSet || curves.users() < 2 ? "" : ", the most of any set");
     }
 
     /** Conflicts that were looked for and not found come last. */

@@ -51,7 +51,7 @@ final class Parts {
 
     record Alike(String path, String words) {}
 
-    /** One value; {@code also} says what was understood in the units of both systems. */
+    /** One value; {@code unit} is that of a bare number, {@code also} says what was understood in the units of both systems. */
     record Line(
             String path,
             String key,
@@ -70,6 +70,7 @@ final class Parts {
             String source,
             List<Line> parts,
             List<Line> item,
+            String unit,
             String also) {
         static Line of(PlantForm.Field field) {
             boolean plain = switch (field.kind()) {
@@ -94,6 +95,7 @@ final class Parts {
                     field.source(),
                     field.parts().stream().map(Line::of).toList(),
                     field.item().map(Line::of).stream().toList(),
+                    field.unit(),
                     field.quantity().map(q -> both(SI.full(q), US.full(q))).orElse(""));
         }
 

@@ -41,7 +41,8 @@ record Since(int revision, String at, String author, List<Piece> pieces, List<St
         return values;
     }
 
-    private static List<Piece> different(String kind, Map<String, String> before, Map<String, String> now) {
+    /** What is new, changed or gone of two sets of pieces by their ids. */
+    static <T> List<Piece> different(String kind, Map<String, T> before, Map<String, T> now) {
         List<Piece> pieces = new ArrayList<>();
         now.forEach((id, written) -> {
             if (!written.equals(before.get(id))) {

@@ -5,6 +5,18 @@ import {letter} from './lettering.js';
 
 const at = id => document.getElementById(id);
 
+// Under what differs lies a band, as on the plan under what changed.
+function band(place, pieces) {
+  for (const {kind, id} of pieces) {
+    const shown = place.querySelector(`[data-${kind}="${CSS.escape(id)}"] > :is(path, circle)`);
+    if (!shown) continue;
+    const under = shown.cloneNode();
+    for (const name of ['stroke', 'stroke-width', 'stroke-dasharray', 'fill']) under.removeAttribute(name);
+    under.setAttribute('class', 'band');
+    shown.before(under);
+  }
+}
+
 export class Compare {
   constructor(plan, say) {
     this.plan = plan;
@@ -66,7 +78,9 @@ export class Compare {
     const side = (one, id) => element('figure', {}, element('figcaption', {}, element('b', {}, at(id).selectedOptions[0].textContent), element('span', {}, ` ${one.verdict}`)), this.drawing(one));
     at('differences').replaceChildren(
       element('div', {class: 'pair'}, side(both.before, 'before'), side(both.after, 'after')),
-      element('h3', {}, 'Requirements'), this.requirements(both), element('h3', {}, 'Cost, energy and other figures'), this.figures(both));
+      ...this.requirements(both), element('h3', {}, 'Cost and energy'), this.figures(both.cost, 'No figure of cost or energy differs by half a per cent.'), ...this.changed(both),
+      element('h3', {}, 'Other figures'), this.figures(both.figures, 'No other figure of the sheets differs by half a per cent.', both.moreFigures), ...this.slight(both.slight));
+    [...at('differences').querySelectorAll('.beside')].forEach((place, n) => band(place, both.pieces.filter(one => one.what !== (n ? 'gone' : 'new'))));
     for (const svg of at('differences').querySelectorAll('.beside svg')) letter(svg);
   }
 
@@ -77,15 +91,30 @@ export class Compare {
     return place;
   }
 
+  // Those whose verdict differs.
   requirements(both) {
-    if (!both.findings.length) return element('p', {}, 'No requirement comes out differently.');
-    const cell = one => element('td', {}, element('span', {class: one.marginClass, 'aria-hidden': 'true'}, one.glyph), ` ${one.margin} `, element('small', {}, one.words));
-    return this.table(['Requirement', 'Before', 'After'], both.findings.map(one => element('tr', one.turns ? {class: 'turns'} : {}, element('th', {scope: 'row'}, one.claim, ...(one.turns ? [element('small', {}, ' verdict differs')] : [])), cell(one.before), cell(one.after))), both.more);
+    const turned = both.findings.filter(one => one.turns);
+    return [element('h3', {}, 'Requirements whose verdict differs'), turned.length ? this.judged(turned, 0) : element('p', {}, both.findings.length ? 'None.' : 'No requirement comes out differently.')];
   }
 
-  figures(both) {
-    if (!both.figures.length) return element('p', {}, 'No figure of the sheets differs.');
-    return this.table(['Figure', 'Before', 'After'], both.figures.map(one => element('tr', {}, element('th', {scope: 'row'}, one.name, element('small', {}, ` ${one.sheet}`)), element('td', {}, one.before), element('td', {}, one.after))), both.moreFigures);
+  changed(both) {
+    const rest = both.findings.filter(one => !one.turns);
+    return rest.length ? [element('h3', {}, 'Requirements whose margin differs'), this.judged(rest, both.more)] : [];
+  }
+
+  judged(rows, more) {
+    const cell = one => element('td', {}, element('span', {class: one.marginClass, 'aria-hidden': 'true'}, one.glyph), ` ${one.margin} `, element('small', {}, one.words));
+    return this.table(['Requirement', 'Before', 'After'], rows.map(one => element('tr', one.turns ? {class: 'turns'} : {}, element('th', {scope: 'row'}, one.claim), cell(one.before), cell(one.after))), more);
+  }
+
+  slight(rows) {
+    if (!rows.length) return [];
+    return [element('details', {class: 'slight'}, element('summary', {}, rows.length === 1 ? '1 figure changes by less than 0.5 %' : `${rows.length} figures change by less than 0.5 %`), this.figures(rows, ''))];
+  }
+
+  figures(rows, none, more = 0) {
+    if (!rows.length) return element('p', {}, none);
+    return this.table(['Figure', 'Before', 'After'], rows.map(one => element('tr', {}, element('th', {scope: 'row'}, one.name, element('small', {}, ` ${one.sheet}`)), element('td', {}, one.before), element('td', {}, one.after))), more);
   }
 
   table(heads, rows, more) {

@@ -5,6 +5,8 @@ import {Touch} from './touch.js';
 const SVG = 'http://www.w3.org/2000/svg';
 const COS_30 = Math.sqrt(3) / 2;
 const CLOSE_px = 40;
+// What a drawing has of A4 and of Letter, upright.
+const PAPER_px = {width: 690, height: 490};
 
 // The lines of a drawing: its head, and of each layer the name and its pieces, one a line.
 function inLayers([head, ...lines]) {
@@ -42,6 +44,7 @@ export class Drawing {
     this.lines = [];
     this.number = 0;
     this.marked = {kind: '', id: ''};
+    this.cut = null;
     this.touch = new Touch(this);
     place.addEventListener('wheel', event => this.wheel(event), {passive: false});
     place.addEventListener('pointerdown', event => this.down(event));
@@ -158,6 +161,7 @@ export class Drawing {
 
   mark(kind, id) {
     this.marked = {kind: kind ?? '', id: id ?? ''};
+    if (this.cut && (kind !== 'run' || id !== this.cut.run)) this.cut = null;
     const piece = this.ring();
     if (piece && piece.getAttribute('tabindex') !== '0') {
       for (const other of this.place.querySelectorAll('[tabindex="0"]')) other.setAttribute('tabindex', '-1');
@@ -178,9 +182,21 @@ export class Drawing {
     const ring = document.createElementNS(SVG, 'path');
     ring.setAttribute('class', 'reticle');
     ring.setAttribute('stroke-width', 1.4 * k);
-    ring.setAttribute('d', `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0M${x - r - 6 * k} ${y}h${6 * k}M${x + r} ${y}h${6 * k}M${x} ${y - r - 6 * k}v${6 * k}M${x} ${y + r}v${6 * k}`);
+    ring.setAttribute('d', `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0M${x - r - 6 * k} ${y}h${6 * k}M${x + r} ${y}h${6 * k}M${x} ${y - r - 6 * k}v${6 * k}M${x} ${y + r}v${6 * k}${this.cut ? this.across(piece, 9 * k) : ''}`);
     this.svg.append(ring);
     return piece;
+  }
+
+  // A stroke across a tube where it was clicked: there it can be split.
+  across(piece, half) {
+    const path = piece.querySelector('path');
+    const length = path.getTotalLength();
+    const [x, y] = this.cut.at;
+    const far = along => { const on = path.getPointAtLength(along); return Math.hypot(on.x - x, on.y - y); };
+    const best = Array.from({length: 201}, (_, n) => n / 200 * length).reduce((a, b) => far(b) < far(a) ? b : a);
+    const [on, a, b] = [best, Math.max(0, best - 1), Math.min(length, best + 1)].map(along => path.getPointAtLength(along));
+    const k = half / (Math.hypot(b.x - a.x, b.y - a.y) || 1);
+    return `M${on.x - k * (b.y - a.y)} ${on.y + k * (b.x - a.x)}L${on.x + k * (b.y - a.y)} ${on.y - k * (b.x - a.x)}`;
   }
 
   middle(piece) {
@@ -257,6 +273,14 @@ export class Drawing {
     this.relabel();
   }
 
+  // Letters and labels for a paper, or for the screen again.
+  paper(on) {
+    if (!this.svg) return;
+    cancelAnimationFrame(this.lettered);
+    this.lettered = undefined;
+    letter(this.svg, this.marked.id, this.close, on ? PAPER_px : null);
+  }
+
   // In the next frame, or after it: colours come before words.
   relabel(after = false) {
     const write = () => {
@@ -320,7 +344,7 @@ export class Drawing {
     if (drag && !drag.moved && this.hand?.click(event)) return;
     if (drag && !drag.moved && drag.piece) {
       const kind = drag.piece.dataset.inlet ? 'inlet' : 'run';
-      this.chosen(kind, drag.piece.dataset[kind]);
+      this.chosen(kind, drag.piece.dataset[kind], this.onSheet(event));
     }
   }
 }

@@ -113,12 +113,14 @@ export class Figures {
     const unsent = this.page.unsent;
     const input = control(line, label, unsent.typed(line.path) ?? line.text);
     const also = element('small', {class: 'also'}, line.also);
+    const unit = element('span', {class: 'unit'}, inUnit(line));
     const why = element('span', {class: 'why', role: 'alert'}, unsent.typed(line.path) === undefined ? '' : WAITS);
     const help = element('small', {class: 'help', id: `help-${++numbered}`}, helping(line));
     input.field.setAttribute('aria-describedby', help.id);
     input.field.dataset.path = line.path;
     const renew = newer => {
       also.textContent = newer.also;
+      unit.textContent = inUnit(newer);
       if (input.field.value === newer.text) why.textContent = '';
       if (input.field.value === line.text || input.field.value === newer.text) { input.field.value = newer.text; line = newer; return; }
       if (newer.text !== line.text) why.textContent = `It is ${newer.text} by now.`;
@@ -136,7 +138,7 @@ export class Figures {
       this.page.load();
     });
     input.field.addEventListener('keydown', event => { if (event.key === 'Escape') { input.field.value = line.text; why.textContent = ''; input.field.blur(); } });
-    const row = element('label', {class: 'row'}, element('span', {}, label), ...input.nodes, this.away(line, removable), also, help, why);
+    const row = element('label', {class: 'row'}, element('span', {}, label, unit), ...input.nodes, this.away(line, removable), also, help, why);
     if (line.sourced) return {row: element('div', {}, row, this.source(line)), renew};
     return {row, renew};
   }
@@ -234,6 +236,9 @@ function helping(line) {
   return [line.help, line.range && `${line.range}.`, line.otherwise && !line.written ? `Otherwise ${line.otherwise}.` : ''].filter(Boolean).join(' ');
 }
 
+// Of a number that is typed without one.
+const inUnit = line => line.unit ? `, ${line.unit}` : '';
+
 // The control of one value: {field, nodes}.
 function control(line, label, text) {
   if (line.kind === 'word' || line.kind === 'yes_no') {
@@ -277,6 +282,6 @@ function draft(line, label = line.key) {
   const input = control(line, label, '');
   const help = element('small', {class: 'help', id: `help-${++numbered}`}, helping(line));
   input.field.setAttribute('aria-describedby', help.id);
-  return {row: element('label', {class: 'row'}, element('span', {}, line.key || label), ...input.nodes, help),
+  return {row: element('label', {class: 'row'}, element('span', {}, line.key || label, inUnit(line)), ...input.nodes, help),
     value: () => input.field.value.trim() === '' ? undefined : input.field.value.trim(), set: text => { input.field.value = text; }};
 }

@@ -60,6 +60,9 @@ export class Hand {
 
   length(metres) { return this.page.units() === 'us' ? `${(metres / FOOT).toFixed(1)} ft` : `${metres.toFixed(2)} m`; }
 
+  // What was understood, in the units of both systems.
+  both(metres) { return `${(metres / FOOT).toFixed(2)} ft · ${metres.toFixed(2)} m`; }
+
   // Of a number that is typed without one.
   get unit() { return this.page.units() === 'us' ? 'ft' : 'm'; }
 
@@ -212,7 +215,9 @@ export class Hand {
 
   // A click that was no drag.
   click(event) {
-    if (this.mode === 'look' || this.mode === 'move' || !this.places) return this.mode === 'move' && this.clear();
+    if (this.mode === 'look' || !this.places) return false;
+    // A tube is chosen as in the hand one starts with.
+    if (this.mode === 'move') { this.clear(); return !event.target.closest('[data-run]'); }
     this.put(this.drawing.onSheet(event), event.target.closest('[data-run]')?.dataset.run, event.altKey);
     return true;
   }
@@ -363,6 +368,12 @@ export class Hand {
     if (!this.taken.length || !(by.dx || by.dy || by.dz)) return;
     const pieces = this.taken.map(({kind, id, corner}) => ({kind, id, corner}));
     return this.act({what: 'move', pieces, ...by});
+  }
+
+  // Where it was clicked, or in the middle of its longest straight.
+  async split(run, at) {
+    const laid = await this.act({what: 'split', run, ...(at ? {u: at[0], v: at[1], view: this.page.view()} : {})}, ids => `Split at ${ids[0]}: both runs keep size and figures. Move drags the new point.`);
+    if (laid && laid.length) this.page.choose('point', laid[0]);
   }
 
   nudge(dx, dy, fine) {
@@ -546,7 +557,7 @@ export class Hand {
     const north = to.y - from.y;
     const up = to.z - from.z;
     const names = [this.firstPlace, place].map(one => !one ? 'the floor or level' : one.kind === 'corner' ? named(one) : one.id);
-    this.page.say(`${names[0]} to ${names[1]}: ${this.length(Math.hypot(east, north))} in the plan, ${this.length(Math.abs(east))} ${east < 0 ? 'west' : 'east'} and ${this.length(Math.abs(north))} ${north < 0 ? 'south' : 'north'}${Math.abs(up) > 0.005 ? `, ${this.length(Math.abs(up))} ${up < 0 ? 'down' : 'up'}, ${this.length(Math.hypot(east, north, up))} in all` : ''}.`, 0);
+    this.page.say(`${names[0]} to ${names[1]}: ${this.length(Math.hypot(east, north))} in the plan, ${this.length(Math.abs(east))} ${east < 0 ? 'west' : 'east'} and ${this.length(Math.abs(north))} ${north < 0 ? 'south' : 'north'}${Math.abs(up) > 0.005 ? `, ${this.length(Math.abs(up))} ${up < 0 ? 'down' : 'up'}, ${this.length(Math.hypot(east, north, up))} in all` : ''}.`, 30000);
     this.first = null;
     this.overlay(); this.panel();
   }

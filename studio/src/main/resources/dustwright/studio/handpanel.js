@@ -11,7 +11,7 @@ export function handPanel(box, hint, hand, say) {
   if (hand.mode === 'machine') { machinePanel(box, hand); return; }
   if (hand.mode === 'wall') { wallPanel(box, hand, say); return; }
   const words = hand.taken.length > 4 ? `${hand.taken.length} places` : hand.taken.map(named).join(', ');
-  const fields = ['east', 'north', 'up'].map(name => element('input', {'aria-label': `By how much ${name}`, placeholder: `${name}, ${hand.unit}`, size: '6', autocomplete: 'off'}));
+  const {fields, rows, also} = lengths(hand, ['east', 'north', 'up'], 'By how much');
   const by = () => {
     const [dx, dy, dz] = fields.map(one => one.value.trim() === '' ? 0 : hand.typed(one.value));
     if ([dx, dy, dz].includes(null)) { say('How far? 2, 0.5 m, 18 in, 4 ft.'); return null; }
@@ -20,10 +20,23 @@ export function handPanel(box, hint, hand, say) {
   const act = (name, deed) => element('button', {type: 'button', on: () => { const how = by(); if (how) deed(how); }}, name);
   const one = hand.taken.length === 1 ? hand.taken[0] : null;
   box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'Taken'), element('span', {class: 'cap'}, words)),
-    element('div', {class: 'acts'}, ...fields, act('Move', how => hand.shift(how)), act('Copy', how => hand.copy(how)),
+    element('div', {class: 'acts'}, ...rows, also, act('Move', how => hand.shift(how)), act('Copy', how => hand.copy(how)),
       element('button', {type: 'button', on: () => hand.takeAway()}, 'Take away'),
       ...(one?.kind === 'point' ? [element('button', {type: 'button', on: () => hand.act({what: 'join', point: one.id}, ids => `One run now: ${ids[0]}.`)}, 'Join its two runs')] : []),
       ...(one?.kind === 'corner' ? [element('button', {type: 'button', on: () => hand.act({what: 'split', run: one.id}, ids => `Split at ${ids[0]}.`)}, 'Split this run')] : [])));
+}
+
+// Lengths that are typed: the unit of a bare number beside each, below them what was understood.
+function lengths(hand, names, what) {
+  const fields = names.map(name => element('input', {'aria-label': `${what} ${name}`, size: '6', autocomplete: 'off'}));
+  const also = element('small', {class: 'also', role: 'status'});
+  for (const field of fields) field.addEventListener('input', () => { also.textContent = fields.map((one, n) => understood(hand, names[n], one.value)).filter(Boolean).join(', '); });
+  return {fields, also, rows: fields.map((field, n) => element('label', {}, `${names[n]}, ${hand.unit} `, field))};
+}
+
+function understood(hand, name, text) {
+  const metres = text.trim() === '' ? null : hand.typed(text);
+  return metres === null ? '' : `${name} ${hand.both(metres)}`;
 }
 
 function laid(name, hand, ...fields) {
@@ -39,8 +52,9 @@ function sizeOf(hand) {
 
 function heightOf(hand, otherwise = 'as it begins') {
   const height = element('input', {'aria-label': 'Height', size: '7', autocomplete: 'off', placeholder: otherwise, value: hand.height === undefined ? '' : hand.length(hand.height)});
-  height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : hand.typed(height.value) ?? hand.height; });
-  return element('label', {}, 'Height ', height);
+  const also = element('small', {class: 'also'}, hand.height === undefined ? '' : hand.both(hand.height));
+  height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : hand.typed(height.value) ?? hand.height; also.textContent = hand.height === undefined ? '' : hand.both(hand.height); });
+  return element('label', {}, `Height, ${hand.unit} `, height, ' ', also);
 }
 
 const MACHINES = [['receiver', 'Receiver with its machines'], ['producers', 'Vacuum producer'], ['rotary valve', 'Rotary valve'], ['container', 'Bulk bag or drum'], ['relief valve', 'Relief valve'], ['vent valve', 'Vent valve'], ['safety filter', 'Safety filter'], ['panel', 'Control panel']];
@@ -54,7 +68,7 @@ function machinePanel(box, hand) {
 }
 
 function wallPanel(box, hand, say) {
-  const point = ['east', 'north'].map(name => element('input', {'aria-label': `Corner ${name}`, placeholder: `${name}, ${hand.unit}`, size: '6', autocomplete: 'off'}));
+  const {fields: point, rows, also} = lengths(hand, ['east', 'north'], 'Corner');
   const height = element('input', {'aria-label': 'Height of the floor', size: '6', autocomplete: 'off', value: hand.length(hand.height ?? 0)});
   height.addEventListener('change', () => { hand.height = hand.typed(height.value) ?? hand.height; });
   const next = () => {
@@ -65,7 +79,7 @@ function wallPanel(box, hand, say) {
   };
   const walls = hand.places?.walls ?? [];
   box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'Walls'), element('span', {class: 'cap'}, hand.corners.length ? `${hand.corners.length} corners so far` : 'for the drawing only')),
-    element('div', {class: 'acts'}, element('label', {}, 'Floor at ', height), ...point, element('button', {type: 'button', on: next}, 'Next corner'),
+    element('div', {class: 'acts'}, element('label', {}, `Floor at, ${hand.unit} `, height), ...rows, also, element('button', {type: 'button', on: next}, 'Next corner'),
       ...(hand.corners.length > 1 ? [element('button', {type: 'button', on: () => hand.finishWall()}, 'End the wall')] : [])),
     ...walls.map(wall => element('div', {class: 'acts'}, element('span', {}, `${wall.id}, ${wall.corners.length} corners`),
       element('button', {type: 'button', on: () => hand.act({what: 'take wall away', wall: wall.id}, () => `Wall ${wall.id} taken away. Back undoes that.`)}, 'Take away'))));

@@ -48,12 +48,13 @@ class Taken {
   }
 }
 
-// Draws the tags of a drawing for the part of it that is seen; those of the chosen piece come first, those of tubes that hold with room to spare only where one looks close.
-export function letter(svg, chosen = '', close = false) {
+// Draws the tags of a drawing for the part of it that is seen; those of the chosen piece come first, those of tubes that hold with room to spare only where one looks close. For a paper as large as it gets there, and nothing beyond its box.
+export function letter(svg, chosen = '', close = false, paper = null) {
   const {width, height} = svg.getBoundingClientRect();
   if (!width || !height) return;
-  const pixel = 1 / svg.getScreenCTM().a;
-  const box = whole(svg.getAttribute('viewBox').split(' ').map(Number), width * pixel, height * pixel);
+  const seen = svg.getAttribute('viewBox').split(' ').map(Number);
+  const pixel = paper ? Math.max(seen[2] / paper.width, seen[3] / paper.height) : 1 / svg.getScreenCTM().a;
+  const box = paper ? seen : whole(seen, width * pixel, height * pixel);
   const taken = new Taken(box, pixel);
   ruler.font = `bold ${SIZE_px}px ${getComputedStyle(svg).fontFamily}`;
   drawn(svg, taken, pixel);
@@ -61,9 +62,9 @@ export function letter(svg, chosen = '', close = false) {
   const first = tag => tag.dataset.tag === 'letter' ? 0 : tag.dataset.name === chosen ? 1 : 2;
   for (const tag of tags.toSorted((a, b) => first(a) - first(b))) {
     const at = [Number(tag.dataset.x), Number(tag.dataset.y)];
-    const seen = at[0] >= box[0] && at[1] >= box[1] && at[0] <= box[0] + box[2] && at[1] <= box[1] + box[3];
+    const inside = at[0] >= box[0] && at[1] >= box[1] && at[0] <= box[0] + box[2] && at[1] <= box[1] + box[3];
     const asked = close || tag.dataset.tag !== 'holds' || tag.dataset.name === chosen;
-    lay(tag, seen && asked ? written(tag.dataset, at, taken, pixel) : []);
+    lay(tag, inside && asked ? written(tag.dataset, at, taken, pixel) : []);
   }
 }
 

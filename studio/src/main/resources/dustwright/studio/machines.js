@@ -44,7 +44,7 @@ export class Machines {
   show() {
     const view = this.view;
     at('machineset').textContent = (view.set ? `Set ${view.set} of the plan.` : `Figures over ${view.sets} sets: those the plant file names and every single user, filter clean and dirty. Curves: of each station the worst set with the most users on it, and with one.`) + (view.unsolved ? ` ${view.unsolved}` : '');
-    const drawn = (one, id) => this.part(id, one.title, element('figure', {tabindex: '0', 'aria-label': one.caption}, this.markup(one.markup), element('figcaption', {class: 'cap'}, one.caption)));
+    const drawn = (one, id) => this.part(id, one.title, element('figure', {}, element('div', {class: 'sideways', tabindex: '0', role: 'group', 'aria-label': one.caption}, this.markup(one.markup)), element('p', {class: 'cap drags'}, 'Drag it sideways for the rest.'), element('figcaption', {class: 'cap'}, one.caption)));
     const sheets = view.sheets.map(one => this.part(`sheet-${one.id}`, one.title, this.markup(one.markup), one.id));
     const firstDust = view.sheets.findIndex(one => one.dust);
     if (firstDust >= 0) sheets[firstDust].querySelector('h3').after(element('p', {class: 'mind'}, element('b', {}, 'Mind: '), view.caution));

@@ -3,7 +3,7 @@ import {ask, change, changePlant, onColours, onFloorPlan, onUnheard, onVersion} 
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
-import {findingRow} from './findingrow.js';
+import {findingRow, marginBar} from './findingrow.js';
 import {Hand, shownAs} from './hand.js';
 import {handPanel} from './handpanel.js';
 import {Compare} from './compare.js';
@@ -51,7 +51,7 @@ const tour = new Tour(state);
 const figures = new Figures(at('piece'), {
   version: () => state.plant.version, adopt: plant => adopt(plant), load: () => load(), unsent, notAnswering: () => notAnswering(), show: path => part(path), below: () => [at('reading')],
   around: () => [...(drawn() ? [element('button', {type: 'button', title: 'z', on: () => drawing.to(state.kind, state.id)}, 'Show it')] : []),
-    ...(state.kind === 'run' && people.designs ? [element('button', {type: 'button', on: () => hand.act({what: 'take tube away', run: state.id}, () => 'The tube is taken away. Back undoes that.')}, 'Take away')] : []),
+    ...(state.kind === 'run' && people.designs ? [element('button', {type: 'button', id: 'split', title: 'Where it was clicked, else in the middle of its longest straight', on: () => hand.split(state.id, drawing.cut?.at)}, 'Split'), element('button', {type: 'button', on: () => hand.act({what: 'take tube away', run: state.id}, () => 'The tube is taken away. Back undoes that.')}, 'Take away')] : []),
     element('button', {type: 'button', on: () => { state.kind = ''; drawing.mark(); piece(); toAddress(); }}, 'Done')],
 });
 
@@ -184,9 +184,10 @@ function toggle(inlet) {
   return solve();
 }
 
-function choose(kind, id) {
+function choose(kind, id, where) {
   state.kind = kind;
   state.id = id;
+  drawing.cut = kind === 'run' && where ? {run: id, at: where} : null;
   // The colours first: what is written of the piece follows.
   if (kind === 'inlet' && hand.mode === 'look') { toggle(id).then(figuresSoon); return; }
   drawing.mark(kind, id);
@@ -222,6 +223,7 @@ async function derive() {
   const markup = await ask('derivation', '/api/derivation', {...state.how, finding: one.id});
   if (!markup) return;
   at('steps').innerHTML = markup;
+  at('steps').querySelector('.finding')?.after(marginBar(one));
   terms.mark(at('steps'));
   at('steps').prepend(element('button', {type: 'button', on: underive}, 'Back to the drawing'));
   at('steps').hidden = false;
@@ -240,6 +242,7 @@ async function piece() {
   at('reading').textContent = drawn() ? reading(state.kind, state.id) : '';
   if (path === null) { at('piece').after(at('reading')); figures.hide(); return; }
   await figures.show(path);
+  if (at('split')) at('split').textContent = drawing.cut ? 'Split here' : 'Split';
 }
 
 // Whether what is chosen is a tube or an inlet of the drawing.
@@ -526,24 +529,44 @@ at('tourbegin').addEventListener('click', () => { help(false); place('plan'); to
 at('keys').addEventListener('click', () => help(at('help').hidden));
 at('help').addEventListener('keydown', event => { if (event.key === 'Escape') { event.stopPropagation(); help(false); at('keys').focus(); } });
 at('units').addEventListener('click', () => { state.units = state.units === 'us' ? 'si' : 'us'; at('units').textContent = state.units === 'us' ? 'US units' : 'SI units'; solve(); covered(); hand.panel(); panel.again(); if (state.place === 'machines') machines.load(); if (state.place === 'compare') compare.show(); if (state.place === 'extend') extend.show(); });
-at('find').addEventListener('input', () => {
-  const wanted = drawing.pieces().map(one => one.dataset.inlet ?? one.dataset.run);
-  at('pieces').replaceChildren(...[...new Set(wanted)].sort().map(id => element('option', {value: id})));
+// What can be found: {words, kind, id}; pieces of the drawing are at hand, all else is asked for.
+const piecesToFind = () => drawing.pieces().map(one => one.dataset.inlet ? {words: one.dataset.inlet, kind: 'inlet', id: one.dataset.inlet} : {words: one.dataset.run, kind: 'run', id: one.dataset.run});
+
+async function findable() {
+  const parts = await Promise.all(['stations', 'points'].map(async path => ((await ask(`find ${path}`, '/api/part', {path}))?.values ?? []).map(one => ({words: one.key, kind: path.slice(0, -1), id: one.key}))));
+  return [...piecesToFind(), ...parts.flat(), ...(state.shown ?? []).map((one, n) => ({words: one.claim, kind: 'finding', id: n})), ...(terms.terms ?? []).map(one => ({words: one.term, kind: 'word', id: one.term}))];
+}
+at('find').addEventListener('focus', async () => {
+  const words = new Set((await findable()).map(one => one.words));
+  at('pieces').replaceChildren(...[...words].sort().map(value => element('option', {value})));
 });
-at('find').addEventListener('change', () => {
+at('find').addEventListener('change', async () => {
   const wanted = at('find').value.trim().toLowerCase();
-  const found = drawing.pieces().find(one => (one.dataset.inlet ?? one.dataset.run).toLowerCase() === wanted);
-  const id = found?.dataset.inlet ?? found?.dataset.run ?? at('find').value.trim();
-  const kind = found && (found.dataset.inlet ? 'inlet' : 'run');
-  if (!kind) { say(`No inlet and no tube is called ${id}.`); return; }
+  const named = one => one.words.toLowerCase() === wanted;
+  const piece = piecesToFind().find(named);
+  if (piece) { foundPiece(piece); return; }
+  const all = await findable();
+  const found = all.find(named) ?? all.find(one => ['finding', 'word'].includes(one.kind) && wanted.length > 2 && one.words.toLowerCase().includes(wanted));
+  if (!found) { say(`Nothing is called ${at('find').value.trim()}: no inlet, tube, point or station, no finding of this set, no word of the trade.`); return; }
+  at('find').value = '';
+  if (found.kind === 'word') { terms.explain(found.id, at('find')); return; }
+  if (found.kind !== 'finding') { foundPiece(found); return; }
+  if (state.place !== 'plan') place('plan');
+  go(found.id);
+  at('findings').children[found.id]?.focus();
+});
+
+function foundPiece({kind, id}) {
+  at('find').value = '';
+  if (state.place !== 'plan') place('plan');
   state.kind = kind; state.id = id;
   drawing.mark(kind, id);
   drawing.inSight(kind, id);
-  at('find').value = '';
   at('drawing').focus();
   piece();
   profile();
-});
+}
+
 at('accept').addEventListener('submit', async event => {
   event.preventDefault();
   const result = await change('/api/accept', {version: state.plant.version, author: at('author').value, note: at('note').value});
@@ -551,6 +574,10 @@ at('accept').addEventListener('submit', async event => {
   since();
   if (result.ok) { at('note').value = ''; papers(); } else if (result.stale) load();
 });
+
+addEventListener('beforeprint', () => drawing.paper(true));
+addEventListener('afterprint', () => drawing.paper(false));
+at('say').addEventListener('click', () => say(''));
 
 addEventListener('unhandledrejection', event => say(`No answer: ${String(event.reason?.message ?? event.reason).replace(/\.$/, '')}.`));
 

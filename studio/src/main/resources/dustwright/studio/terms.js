@@ -38,12 +38,16 @@ export class Terms {
   markIn(node, seen) {
     const parts = [];
     let from = 0;
+    const stop = at => /^[.,;:)]+/.exec(node.data.slice(at))?.[0] ?? '';
     for (const found of node.data.matchAll(this.pattern)) {
       const one = this.byWord.get(found[0].toLowerCase());
       if (seen.has(one.term) || (one.term.startsWith('loss coefficient') && found[0] === 'k')) continue;
       seen.add(one.term);
-      parts.push(node.data.slice(from, found.index), element('button', {type: 'button', class: 'term', 'data-term': one.term}, found[0]));
-      from = found.index + found[0].length;
+      const word = element('button', {type: 'button', class: 'term', 'data-term': one.term}, found[0]);
+      const end = found.index + found[0].length;
+      // What ends a sentence stays on the line of its word.
+      parts.push(node.data.slice(from, found.index), stop(end) ? element('span', {class: 'held'}, word, stop(end)) : word);
+      from = end + stop(end).length;
     }
     if (parts.length) node.replaceWith(...parts, node.data.slice(from));
   }

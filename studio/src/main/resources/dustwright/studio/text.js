@@ -8,11 +8,41 @@ export function list(place, source, faults) {
 }
 
 function go(source, line) {
+  source.focus();
+  show(source, line);
+}
+
+function show(source, line) {
   const lines = source.value.split('\n');
   const start = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
-  source.focus();
   source.setSelectionRange(start, start + (lines[line - 1] ?? '').length);
   source.scrollTop = Math.max(0, (line - 8) * 18.85);
+}
+
+const MOST_CELLS = 4e6;
+const at = ({from, lines}) => lines.length > 1 ? `${from}-${from + lines.length - 1}:` : `${from}:`;
+
+// Where two lists of lines differ, by their longest common lines: [{mine: {from, lines}, other: {from, lines}}], from counted from 1.
+export function differences(mine, other) {
+  let head = 0;
+  while (head < mine.length && head < other.length && mine[head] === other[head]) head++;
+  let tail = 0;
+  while (tail < mine.length - head && tail < other.length - head && mine.at(-1 - tail) === other.at(-1 - tail)) tail++;
+  const [a, b] = [mine.slice(head, mine.length - tail), other.slice(head, other.length - tail)];
+  const wide = b.length + 1;
+  const common = a.length * b.length > MOST_CELLS ? null : new Uint16Array((a.length + 1) * wide);
+  for (let i = a.length - 1; common && i >= 0; i--) for (let j = b.length - 1; j >= 0; j--) common[i * wide + j] = a[i] === b[j] ? common[(i + 1) * wide + j + 1] + 1 : Math.max(common[(i + 1) * wide + j], common[i * wide + j + 1]);
+  const found = [];
+  let [i, j] = [0, 0];
+  while (i < a.length || j < b.length) {
+    if (common && i < a.length && j < b.length && a[i] === b[j]) { i++; j++; continue; }
+    const [fromA, fromB] = [i, j];
+    while ((i < a.length || j < b.length) && !(common && i < a.length && j < b.length && a[i] === b[j])) {
+      if (j >= b.length || i < a.length && (!common || common[(i + 1) * wide + j] >= common[i * wide + j + 1])) i++; else j++;
+    }
+    found.push({mine: {from: head + fromA + 1, lines: a.slice(fromA, i)}, other: {from: head + fromB + 1, lines: b.slice(fromB, j)}});
+  }
+  return found;
 }
 
 export class Text {
@@ -41,8 +71,17 @@ export class Text {
   beside(kept) {
     this.now = kept?.version;
     document.getElementById('theirs').value = kept?.text ?? '';
+    this.differing(kept?.text ?? '');
     document.getElementById('conflict').hidden = !kept;
     document.getElementById('letgo').hidden = !this.typed;
+  }
+
+  // Lines of both texts that differ, one row for each place; a click shows it in both.
+  differing(kept) {
+    const theirs = document.getElementById('theirs');
+    const row = ({mine, other}) => element('li', {}, element('button', {type: 'button', on: () => { show(theirs, other.from); go(this.source, mine.from); }},
+      element('span', {}, `yours ${at(mine)} `, element('code', {}, mine.lines.join(' ⏎ ') || 'nothing')), element('span', {}, `kept ${at(other)} `, element('code', {}, other.lines.join(' ⏎ ') || 'nothing'))));
+    document.getElementById('differ').replaceChildren(...kept ? differences(this.source.value.split('\n'), kept.split('\n')).map(row) : []);
   }
 
   async load() {

@@ -1,6 +1,9 @@
 // A tour through the studio: each stop says one thing to do and goes on when it is done, or when one goes on oneself.
 import {element} from './element.js';
 
+const FINGERS = matchMedia('(pointer: coarse)').matches;
+const PRESS = FINGERS ? 'Tap' : 'Click';
+
 const at = id => document.getElementById(id);
 
 export class Tour {
@@ -8,16 +11,16 @@ export class Tour {
   constructor(state) {
     this.state = state;
     this.stops = [
-      {say: 'Each ring is an inlet, a filled one is open. Click a ring that is not filled, or choose it with the arrows and press o.', show: '#drawing', done: () => state.open.join() !== this.begun.open},
-      {say: 'Tubing is drawn by its margin to the nearest limit: the heavier and more broken, the worse. What does not hold stands here, worst first. Click the first one.', show: '#findings', done: () => !at('steps').hidden},
-      {say: 'Every figure opens down to its equation and source. Esc closes it again.', show: '#steps', done: () => at('steps').hidden},
+      {say: `Each ring is an inlet, a filled one is open. ${PRESS} a ring that is not filled${FINGERS ? '' : ', or choose it with the arrows and press o'}.`, show: '#drawing', done: () => state.open.join() !== this.begun.open},
+      {say: `Tubing is drawn by its margin to the nearest limit: the heavier and more broken, the worse. What does not hold stands here, worst first. ${PRESS} the first one.`, show: '#findings', done: () => !at('steps').hidden},
+      {say: `Every figure opens down to its equation and source. ${FINGERS ? 'Back to the drawing' : 'Esc'} closes it again.`, show: '#steps', done: () => at('steps').hidden},
       {say: 'Whichever inlets are open: these are the worst sets by number of users, first of those asked, then of all. Choose a number.', show: '.users', done: () => state.users !== null},
-      {say: 'Click a tube, then type another size beside it and press Enter: everything is solved anew. A size the plant file does not name is refused in words.', show: '#drawing', done: () => state.plant.step > this.begun.step},
+      {say: `${PRESS} a tube, then type another size beside it and press Enter: everything is solved anew. A size the plant file does not name is refused in words.`, show: '#drawing', done: () => state.plant.step > this.begun.step},
       {say: 'Back undoes it, without limit, also tomorrow. Every step is on the disk before the page says kept.', show: '#back', done: () => state.plant.step <= this.begun.step},
       {say: 'Move, New inlet and New tube draw. Nothing but the words that say it changes in the plant file.', show: '[aria-label=Hand]'},
       {say: 'Machines has what each piece of equipment comes to: curve and operating point, the bag over a week, every figure with its way down to the source.', show: '[data-place=machines]', done: () => state.place === 'machines'},
       {say: 'On the panel the plant is rehearsed: press START, break something, take a drill.', show: '[data-place=panel]', done: () => state.place === 'panel'},
-      {say: 'Compare puts two designs side by side; Papers has the report and the revisions. Keys lists what can be done without a mouse.', show: '.places'},
+      {say: `Compare puts two designs side by side; Papers has the report and the revisions.${FINGERS ? '' : ' Keys lists what can be done without a mouse.'}`, show: '.places'},
     ];
     at('tournext').addEventListener('click', () => this.go(this.number + 1));
     at('tourend').addEventListener('click', () => this.end());

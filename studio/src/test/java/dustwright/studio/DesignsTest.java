@@ -42,6 +42,12 @@ class DesignsTest extends Served {
         assertThat(both.path("before").path("drawing").asText()).startsWith("<svg");
         assertThat(both.path("findings").get(0).path("turns").asBoolean()).isTrue();
         assertThat(both.path("findings").toString()).contains("run HP1").contains("ft/min");
+        assertThat(both.path("pieces").toString())
+                .isEqualTo("[{\"kind\":\"run\",\"id\":\"HP1\",\"what\":\"changed\"}]");
+        assertThat(both.path("figures").toString()).doesNotContain("Running cost");
+        assertThat(both.path("slight").size())
+                .as("a short piece of the main changes little")
+                .isGreaterThan(both.path("cost").size());
         JsonNode same = json("api/compare?before=now&after=now&open=A1");
         assertThat(same.path("findings")).isEmpty();
         assertThat(same.path("figures")).isEmpty();

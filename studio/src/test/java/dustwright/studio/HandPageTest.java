@@ -84,15 +84,33 @@ class HandPageTest extends InChromium {
             page.keyboard().up("Shift");
             assertThat(page.locator("#hand .cap").textContent()).isEqualTo("inlet A1, inlet A2");
             serious(page, "two inlets taken");
-            assertThat(page.getByLabel("By how much east").getAttribute("placeholder"))
-                    .as("the unit of a bare number")
-                    .isEqualTo("east, m");
-            page.getByLabel("By how much east").fill("3 m");
+            shows(page, "#hand .acts", "east, m");
+            page.getByLabel("By how much east").fill("3");
+            shows(page, "#hand .also", "east 9.84 ft · 3.00 m");
             page.locator("#hand").getByText("Copy").click();
             kept(page, 2);
             PlaywrightAssertions.assertThat(page.locator("[data-inlet=A5], [data-inlet=A6]"))
                     .hasCount(2);
+            splitsWhereItIsClicked(page);
         }
+    }
+
+    private static void splitsWhereItIsClicked(Page page) {
+        page.keyboard().press("l");
+        List<?> at = (List<?>) page.evaluate("""
+                () => {
+                  const path = document.querySelector('[data-run=HS8] path');
+                  const {x, y} = path.getPointAtLength(path.getTotalLength() / 3);
+                  const on = new DOMPoint(x, y).matrixTransform(path.getScreenCTM());
+                  return [on.x, on.y];
+                }""");
+        page.mouse().click(((Number) at.get(0)).doubleValue(), ((Number) at.get(1)).doubleValue());
+        PlaywrightAssertions.assertThat(page.locator("#split")).hasText("Split here");
+        page.locator("#split").click();
+        kept(page, 3);
+        shows(page, "#piece h2", "Point JHS8-1");
+        shows(page, "#piece", "east, m");
+        assertThat(text(page)).contains("HS8b: {from: JHS8-1,");
     }
 
     @Test

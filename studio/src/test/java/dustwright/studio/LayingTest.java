@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dustwright.documents.drawing.Layout;
+import dustwright.documents.drawing.SheetScale;
 import dustwright.engine.plant.Plant;
 import dustwright.engine.tubing.Position;
 import dustwright.engine.tubing.Run;
@@ -59,6 +61,35 @@ class LayingTest {
         same(at("corner", "DA1", 0), 4.9, 0, 6.3);
         same(at("corner", "DA1", 1), 4.9, 1.4, 6.3);
         same(at("point", "JS1", 0), 5.5, 2, 6);
+    }
+
+    /** HS3 is straight from JS3 to JS4: the parts are of its size, and the new point is moved like any other. */
+    @Test
+    void a_straight_run_is_split_where_it_is_clicked() {
+        SheetScale sheet = SheetScale.of(Layout.plan(pencil.plant()));
+        Position from = at("point", "JS3", 0);
+        Position to = at("point", "JS4", 0);
+        double x = from.x_m() + 0.3 * (to.x_m() - from.x_m());
+        Position clicked = new Position(x, from.y_m(), from.z_m());
+        String point = laying.split("HS3", sheet.at(clicked).plus(0, 3), sheet);
+        assertThat(at("point", point, 0).distanceTo(clicked).metres()).isLessThan(0.001);
+        assertThat(pencil.values("runs.HS3b"))
+                .containsEntry("from", point)
+                .containsEntry("to", "JS4")
+                .containsEntry("tube", "T3");
+        assertThat(pencil.values("runs.HS3")).containsEntry("to", point).containsEntry("tube", "T3");
+        move("point", point, 0, 0, 0.4);
+        assertThat(at("point", point, 0).z_m()).isCloseTo(from.z_m() + 0.4, within(1e-9));
+    }
+
+    @Test
+    void a_run_clicked_at_its_bend_is_split_beside_it() {
+        Plant plant = pencil.plant();
+        SheetScale sheet = SheetScale.of(Layout.isometric(plant));
+        Position bend = at("corner", "DA1", 0);
+        String point = laying.split("DA1", sheet.at(bend), sheet);
+        assertThat(at("point", point, 0).distanceTo(bend).metres()).isGreaterThan(0.1);
+        assertThat(pencil.plant().runs()).hasSize(plant.runs().size() + 1);
     }
 
     @Test

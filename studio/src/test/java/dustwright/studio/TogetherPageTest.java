@@ -56,6 +56,7 @@ class TogetherPageTest extends InChromium {
             b.locator("#take").click();
             shows(b, "#texthint", "changed elsewhere");
             PlaywrightAssertions.assertThat(b.locator("#theirs")).hasValue(Pattern.compile("feed: 33 kg/h"));
+            shows(b, "#differ", "feed: 33 kg/h");
             picture(b, "conflict-1366");
             b.locator("#mine").click();
             shows(b, "#texthint", "kept");

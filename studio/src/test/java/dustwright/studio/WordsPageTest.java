@@ -79,8 +79,18 @@ class WordsPageTest extends InChromium {
             page.locator("#termlist summary").first().focus();
             page.keyboard().press("Enter");
             assertThat(page.locator("#termlist details[open]").count()).isEqualTo(1);
+            page.keyboard().press("Escape");
+            finds(page, "rec", "#piece h2", "Receiver station REC");
+            finds(page, "settles in run HP2", "#findings [aria-current=true] b", "Dust settles in run HP2");
+            finds(page, "relief valve", "#findingscolumn #term h2", "vacuum relief valve");
         }
         assertThat(complaints).isEmpty();
+    }
+
+    private static void finds(Page page, String words, String place, String shown) {
+        page.locator("#find").fill(words);
+        page.locator("#find").press("Enter");
+        shows(page, place, shown);
     }
 
     /** On paper nothing is cut off at the right, all of a place is there, and the page is white though the screen is dark. */
@@ -111,6 +121,14 @@ class WordsPageTest extends InChromium {
                                     page.evaluate(
                                             "document.querySelector('#profile svg').getBoundingClientRect().right <= document.documentElement.clientWidth"))
                     .isTrue();
+            // Labels are written for the paper, none beyond the drawing.
+            assertThat(page.evaluate("""
+                                    () => {
+                                      dispatchEvent(new Event('beforeprint'));
+                                      const sheet = document.querySelector('#drawing svg').getBoundingClientRect();
+                                      const tags = [...document.querySelectorAll('#drawing .tag')].map(tag => tag.getBoundingClientRect());
+                                      return tags.length > 20 && tags.every(tag => tag.left >= sheet.left - 1 && tag.right <= sheet.right + 1 && tag.top >= sheet.top - 1 && tag.bottom <= sheet.bottom + 1);
+                                    }""")).isEqualTo(true);
         }
     }
 

@@ -1,8 +1,10 @@
 package dustwright.documents.drawing;
 
 import dustwright.documents.writing.Show;
+import dustwright.documents.writing.Wording;
 import dustwright.engine.OperatingChart;
 import dustwright.engine.OperatingChart.ChartPoint;
+import dustwright.engine.StationCurves;
 import dustwright.engine.quantity.Dimension;
 import dustwright.engine.quantity.Quantity;
 import java.util.ArrayList;
@@ -43,9 +45,22 @@ public final class CurveChart {
 
     /** What is drawn, below it. */
     public static String caption(OperatingChart chart) {
-        return "Station " + chart.station() + ", set " + chart.state()
+        return "Set " + chart.state()
                 + ". Air that receiver and tubing draw, and air the running producers pass less what the relief"
                 + " valve lets in, against vacuum at the producers' inlet.";
+    }
+
+    /**
+     * Which station, and how many people are on at it in the set drawn.
+     *
+     * @param oneSet whether no other set was asked in which more could be on
+     */
+    public static String title(StationCurves curves, boolean oneSet) {
+        String users = curves.users() == 0
+                ? "nobody on it, what leaks alone"
+                : Wording.counted(curves.users(), "user", "users") + " on it";
+        return "Station " + curves.chart().station() + ", " + users
+                + (oneSet || curves.users() < 2 ? "" : ", the most of any set");
     }
 
     private double most(java.util.function.ToDoubleFunction<ChartPoint> of) {

@@ -87,7 +87,7 @@ public record Layout(
         return new Layout(kind, runs, places, walls, panel, tilt);
     }
 
-    private static Spot project(Position at, Kind kind, double tilt) {
+    static Spot project(Position at, Kind kind, double tilt) {
         if (kind == Kind.ISOMETRIC) {
             return new Spot((at.x_m() - at.y_m()) * COS_30, (at.x_m() + at.y_m()) * SIN_30 + at.z_m());
         }

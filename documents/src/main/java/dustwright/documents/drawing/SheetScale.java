@@ -1,5 +1,7 @@
 package dustwright.documents.drawing;
 
+import dustwright.engine.tubing.Position;
+
 /**
  * How a plant lies on its drawing, for a hand that draws on it.
  *
@@ -16,5 +18,11 @@ public record SheetScale(Layout.Kind kind, double scale, double left, double top
         Field field = Field.of(layout);
         Spot origin = field.onSheet(new Spot(0, 0));
         return new SheetScale(layout.kind(), field.perUnit_x(), origin.x(), origin.y(), layout.tilt());
+    }
+
+    /** Where a place of the building lies on the sheet. */
+    public Spot at(Position place) {
+        Spot seen = Layout.project(place, kind, tilt);
+        return new Spot(left + scale * seen.x(), top - scale * seen.y());
     }
 }

@@ -11,9 +11,9 @@ import dustwright.documents.drawing.Sheet;
 import dustwright.documents.writing.Element;
 import dustwright.documents.writing.Show;
 import dustwright.documents.writing.Wording;
-import dustwright.engine.OperatingChart;
 import dustwright.engine.PressureProfile;
 import dustwright.engine.StateAnswer;
+import dustwright.engine.StationCurves;
 import dustwright.engine.network.DutyPoint;
 import dustwright.engine.plant.Plant;
 import java.util.ArrayList;
@@ -155,8 +155,11 @@ final class DrawingPages {
     Element charts() {
         Element section = Parts.section("curves", "3  System and producer");
         List<Element> figures = new ArrayList<>();
-        for (OperatingChart chart : digest.study().charts()) {
-            figures.add(Parts.figure(CurveChart.of(chart, show), CurveChart.caption(chart)));
+        boolean oneSet = digest.study().states().size() == 1;
+        for (StationCurves curves : digest.study().charts()) {
+            figures.add(Parts.figure(
+                    CurveChart.of(curves.chart(), show),
+                    CurveChart.title(curves, oneSet) + ". " + CurveChart.caption(curves.chart())));
         }
         if (figures.isEmpty()) {
             return section.add(Parts.paragraph("", "No station, or no solved set."));

@@ -118,18 +118,14 @@ public final class Trainee {
     /** Marks up to a time, demands of the drill first. Who has done nothing yet has no point, whatever went right by itself. */
     List<Mark> marks(List<Played.Verdict> verdicts, long now_ms) {
         return earned(verdicts, now_ms).stream()
-                .map(mark -> acted ? mark : new Mark(mark.asked(), "nothing was done yet", false))
+                .map(mark -> acted ? mark : new Mark(mark.asked(), "nothing was done", false))
                 .toList();
     }
 
     private List<Mark> earned(List<Played.Verdict> verdicts, long now_ms) {
         List<Mark> marks = new ArrayList<>();
         for (Played.Verdict verdict : verdicts) {
-            marks.add(new Mark(
-                    verdict.must().when().words() + ": "
-                            + inWords(verdict.must().condition().text()),
-                    verdict.met() ? "so it was" : "it was not so",
-                    verdict.met()));
+            marks.add(new Mark(inWords(verdict.must()), verdict.met() ? "so it was" : "it was not so", verdict.met()));
         }
         marks.add(answered(now_ms));
         marks.add(new Mark(
@@ -150,6 +146,16 @@ public final class Trainee {
                 placedTooEarly == 0 ? "never too early" : times(placedTooEarly) + " too early",
                 placedTooEarly == 0));
         return marks;
+    }
+
+    /** A demand as one says it to a person. */
+    private String inWords(Script.Must must) {
+        String condition = inWords(must.condition().text()).replaceAll("\\bnot ", "no ");
+        return switch (must.when()) {
+            case SOMETIME -> "at some time in the drill: " + condition;
+            case NEVER -> "at no time in the drill: " + condition + (condition.contains(" and ") ? " at once" : "");
+            case AT_THE_END -> "when the drill ends: " + condition;
+        };
     }
 
     /** A condition as a reader of the panel knows its signals. */

@@ -70,7 +70,7 @@ class TraineeTest {
                 .filteredOn(m -> !m.met())
                 .extracting(Trainee.Mark::asked)
                 .containsExactly(
-                        "at the end: not trip",
+                        "when the drill ends: no trip",
                         "what the panel and users wait for is done within 5 min",
                         "what is wrong is named, nothing else taken apart");
     }
