@@ -8,15 +8,13 @@ final class Lanes {
     /** Values by literal, so that the inverted ones stand there too. */
     private final long[] values;
 
-    private final long[] differing;
-    private final int[] differs;
+    private final long[] after;
 
     Lanes(Circuit circuit) {
         this.circuit = circuit;
         values = new long[2 * (circuit.firstGate + circuit.gates())];
         set(0, 0);
-        differing = new long[circuit.next.length];
-        differs = new int[circuit.next.length];
+        after = new long[circuit.next.length];
     }
 
     /** The same state in every lane. */
@@ -76,10 +74,10 @@ final class Lanes {
     /** The states the lanes lead to become those they stand in. */
     void advance() {
         for (int i = 0; i < circuit.next.length; i++) {
-            differing[i] = value(circuit.next[i]);
+            after[i] = value(circuit.next[i]);
         }
-        for (int i = 0; i < differing.length; i++) {
-            set(1 + i, differing[i]);
+        for (int i = 0; i < after.length; i++) {
+            set(1 + i, after[i]);
         }
     }
 
@@ -89,44 +87,5 @@ final class Lanes {
         for (int i = 0; i < circuit.next.length; i++) {
             into[at + (i >> 6)] |= (value(circuit.next[i]) >>> lane & 1) << (i & 63);
         }
-    }
-
-    /**
-     * The different states the first lanes lead to. Few bits differ between the lanes of one state, so lanes are told apart by those bits alone.
-     *
-     * @param used how many lanes count
-     * @param into gets the states one after another, in the order of the first lane that leads to each
-     * @param first gets that lane
-     * @return how many there are
-     */
-    int states(int used, long[] into, int[] first) {
-        int words = circuit.words();
-        long valid = used == 64 ? -1L : (1L << used) - 1;
-        long[] common = new long[words];
-        int count = 0;
-        for (int i = 0; i < circuit.next.length; i++) {
-            long column = value(circuit.next[i]) & valid;
-            if (column == valid) {
-                common[i >> 6] |= 1L << (i & 63);
-            } else if (column != 0) {
-                differing[count] = column;
-                differs[count++] = i;
-            }
-        }
-        int distinct = 0;
-        for (long left = valid; left != 0; distinct++) {
-            int lane = Long.numberOfTrailingZeros(left);
-            int at = distinct * words;
-            System.arraycopy(common, 0, into, at, words);
-            long same = left;
-            for (int d = 0; d < count; d++) {
-                long bit = differing[d] >>> lane & 1;
-                into[at + (differs[d] >> 6)] |= bit << (differs[d] & 63);
-                same &= ~(differing[d] ^ -bit);
-            }
-            first[distinct] = lane;
-            left &= ~same;
-        }
-        return distinct;
     }
 }

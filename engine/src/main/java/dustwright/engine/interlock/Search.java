@@ -19,7 +19,11 @@ final class Search {
     /** No state has this bit of its last word: in the table it tells a state from a free place. */
     private static final long TAKEN = Long.MIN_VALUE;
 
-    private static final int LATELY = 1 << 11;
+    private static final long[] NO_TABLE = {};
+
+    /** States met lately that are kept for each state expanded. */
+    private static final int LATELY_EACH = 4;
+
     private static final int STATES_LIMIT = 40_000_000;
 
     private final Circuit circuit;
@@ -33,7 +37,7 @@ final class Search {
     /** States again, each where {@link #slot} says or behind it. */
     private long[] table;
 
-    private int slots = 1 << 17;
+    private int slots = 1 << 13;
     private long scans;
     private boolean undisturbed;
     private int mostStates;
@@ -44,9 +48,9 @@ final class Search {
         this.circuit = circuit;
         felt = new Felt(circuit, moves);
         words = circuit.words();
-        states = new long[words << 16];
-        cameFrom = new int[1 << 16];
-        cameBy = new int[1 << 16];
+        states = new long[words << 12];
+        cameFrom = new int[1 << 12];
+        cameBy = new int[1 << 12];
         table = new long[slots * words];
         brokenFrom = new int[circuit.watched.size()];
         Arrays.fill(brokenFrom, -1);
@@ -143,6 +147,8 @@ final class Search {
             }
             from = to;
         }
+        table = NO_TABLE;
+        idle.clear();
     }
 
     private boolean anyBroken(boolean[] wanted) {
@@ -152,7 +158,7 @@ final class Search {
     /** States reached from a part of the frontier that were not known when it began. */
     private final class Found {
         /** States met lately: most of what one state leads to, its neighbours lead to as well. */
-        private final long[] lately = new long[LATELY * words];
+        private final long[] lately;
 
         private long[] states = new long[256 * words];
         private int[] from = new int[256];
@@ -162,8 +168,9 @@ final class Search {
         private final int[] brokenFrom = new int[circuit.watched.size()];
         private final int[] brokenBy = new int[circuit.watched.size()];
 
-        Found() {
+        Found(int expanded) {
             Arrays.fill(brokenFrom, -1);
+            lately = new long[LATELY_EACH * Integer.highestOneBit(expanded) * words];
             for (int at = 0; at < lately.length; at += words) {
                 System.arraycopy(circuit.start, 0, lately, at, words);
             }
@@ -171,7 +178,7 @@ final class Search {
 
         /** Whether a state was met lately; from now on it was. */
         boolean lately(long[] source, int at) {
-            int slot = (mixed(source, at) >>> 5 & LATELY - 1) * words;
+            int slot = (mixed(source, at) >>> 5 & lately.length / words - 1) * words;
             boolean met = true;
             for (int w = 0; w < words; w++) {
                 met &= lately[slot + w] == source[at + w];
@@ -207,7 +214,7 @@ final class Search {
     }
 
     private Found expand(int from, int to) {
-        Found found = new Found();
+        Found found = new Found(to - from);
         FeltLanes lanes = Optional.ofNullable(idle.poll()).orElseGet(() -> new FeltLanes(circuit, felt));
         long[] seen = new long[64 * words];
         int[] lane = new int[64];
@@ -297,8 +304,7 @@ final class Search {
             return;
         }
         if (count == STATES_LIMIT) {
-            throw new IllegalStateException(
-                    "more than " + STATES_LIMIT + " states: the search was cut off and proves nothing");
+            throw cutOff();
         }
         if (count == cameFrom.length) {
             states = Arrays.copyOf(states, 2 * states.length);
@@ -321,11 +327,19 @@ final class Search {
     }
 
     private void grow() {
+        if (2L * slots * words > Integer.MAX_VALUE) {
+            throw cutOff();
+        }
         slots *= 2;
+        table = NO_TABLE; // all of it stands in the states: not both at once
         table = new long[slots * words];
         for (int at = 0; at < count * words; at += words) {
             put(-1 - find(states, at), states, at);
         }
+    }
+
+    private IllegalStateException cutOff() {
+        return new IllegalStateException("more than " + count + " states: the search was cut off and proves nothing");
     }
 
     /** Moves from the start to the scan that broke a watched signal. */
