@@ -24,11 +24,17 @@ abstract class InChromium {
     /** For a machine that does much else. */
     private static final double LONGEST_WAIT_ms = 30_000;
 
-    /** Sought and picked out in the page, of which nothing but the faults is sent here: what is in order are thousands of elements. */
+    /**
+     * Sought and picked out in the page, of which nothing but the faults is sent here: what is in order are thousands of elements. What is pale on purpose while newer figures are on their way is
+     * waited for.
+     */
     private static final String FAULTS_OF_ACCESS = """
-            async () => (await axe.run(document, {resultTypes: ['violations'], selectors: false})).violations
-              .filter(rule => ['serious', 'critical'].includes(rule.impact))
-              .map(rule => `${rule.id}: ${rule.nodes[0].html}`)
+            async () => {
+              for (let n = 0; n < 200 && document.querySelector('.stale:not(#drawing)'); n++) await new Promise(on => setTimeout(on, 50));
+              return (await axe.run(document, {resultTypes: ['violations'], selectors: false})).violations
+                .filter(rule => ['serious', 'critical'].includes(rule.impact))
+                .map(rule => `${rule.id}: ${rule.nodes[0].html}`);
+            }
             """;
 
     private static final Path SCREENS = Path.of("target", "screens");
