@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Proves default sequences, and lets SPIN search the same assignments: {@code ProofRace [VARIANT...]}. Ours first, one fresh Java per variant, wall
+ * Proves default sequences, and lets SPIN search the same assignments: {@code ProofRace [VARIANT...]}. Ours first, one fresh Java per variant, begun as the launcher begins it, wall
  * time from its start to its end; then SPIN, one variant after the other on one core, generating and compiling its program not counted.
  */
 public final class ProofRace {
@@ -75,6 +75,7 @@ public final class ProofRace {
     private static String alone(int variant) throws IOException {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:+UseSerialGC",
                         "-cp",
                         System.getProperty("java.class.path"),
                         ProofRace.class.getName(),

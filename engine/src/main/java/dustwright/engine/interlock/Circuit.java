@@ -222,7 +222,7 @@ final class Circuit {
             }
             gates = new Gates(1 + leaders.size() + choices.size());
             for (Statement.Assign line : lines) {
-                if (line.value().names().stream().allMatch(values::containsKey)) {
+                if (values.keySet().containsAll(line.value().names())) {
                     values.put(line.name(), literal(line.value()));
                 }
             }

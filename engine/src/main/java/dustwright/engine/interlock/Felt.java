@@ -50,13 +50,26 @@ final class Felt {
         /** Takes up so many states from an array. */
         void read(long[] states, int at, int count) {
             for (int i = 0; i < circuit.memory.size(); i++) {
-                long column = 0;
-                for (int s = 0; s < count; s++) {
-                    column |= (states[at + s * circuit.words() + (i >> 6)] >>> (i & 63) & 1) << s;
-                }
+                long column = column(states, at + (i >> 6), i, count);
                 fixed[2 * (1 + i)] = column;
                 fixed[2 * (1 + i) + 1] = ~column;
             }
+            fixGates();
+            Arrays.fill(felt, 0);
+            feltAt(circuit.next);
+            feltAt(circuit.watch);
+            feelGates();
+        }
+
+        private long column(long[] states, int at, int bit, int count) {
+            long column = 0;
+            for (int s = 0; s < count; s++) {
+                column |= (states[at + s * circuit.words()] >>> bit & 1) << s;
+            }
+            return column;
+        }
+
+        private void fixGates() {
             int[] left = circuit.left;
             int[] right = circuit.right;
             for (int g = 0; g < left.length; g++) {
@@ -64,16 +77,19 @@ final class Felt {
                 fixed[gate] = fixed[left[g]] & fixed[right[g]];
                 fixed[gate + 1] = fixed[left[g] ^ 1] | fixed[right[g] ^ 1];
             }
-            Arrays.fill(felt, 0);
-            for (int literal : circuit.next) {
+        }
+
+        private void feltAt(int[] literals) {
+            for (int literal : literals) {
                 felt[literal >> 1] = -1;
             }
-            for (int literal : circuit.watch) {
-                felt[literal >> 1] = -1;
-            }
+        }
+
+        private void feelGates() {
+            int[] left = circuit.left;
+            int[] right = circuit.right;
             for (int g = left.length - 1; g >= 0; g--) {
-                int gate = circuit.firstGate + g;
-                long where = open(gate);
+                long where = open(circuit.firstGate + g);
                 felt[left[g] >> 1] |= where & ~fixed[right[g] ^ 1];
                 felt[right[g] >> 1] |= where & ~fixed[left[g] ^ 1];
             }

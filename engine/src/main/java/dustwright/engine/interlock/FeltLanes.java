@@ -68,24 +68,32 @@ final class FeltLanes {
     /** Reads up to 64 states that stand one after another in an array. */
     void read(long[] states, int at, int count) {
         reader.read(states, at, count);
+        listOpen();
+        listEdge();
+        listDoubtful(count);
+    }
+
+    private void listOpen() {
         open.count = 0;
-        edge.count = 0;
-        doubtful.count = 0;
-        boolean[] listed = new boolean[circuit.firstGate + circuit.gates()];
-        for (int number = circuit.firstGate; number < listed.length; number++) {
-            if (reader.open(number) != 0) {
-                open.add(number, 1);
-            }
+        for (int number = circuit.firstGate; number < circuit.firstGate + circuit.gates(); number++) {
+            open.add(number, reader.open(number) != 0 ? 1 : 0);
         }
+    }
+
+    private void listEdge() {
+        edge.count = 0;
+        boolean[] listed = new boolean[circuit.firstGate + circuit.gates()];
         for (int o = 0; o < open.count; o++) {
             int g = open.of[o] - circuit.firstGate;
             edge(circuit.left[g] >> 1, listed);
             edge(circuit.right[g] >> 1, listed);
         }
+    }
+
+    private void listDoubtful(int count) {
+        doubtful.count = 0;
         for (int p = 0; p < circuit.watch.length; p++) {
-            if (~reader.fixed(circuit.watch[p]) << (64 - count) != 0) {
-                doubtful.add(p, 1);
-            }
+            doubtful.add(p, ~reader.fixed(circuit.watch[p]) << (64 - count) != 0 ? 1 : 0);
         }
     }
 
@@ -99,15 +107,29 @@ final class FeltLanes {
 
     /** Stands in one of the states that were read; gives what may happen there. */
     Moves stand(int state) {
+        fixEdge(state);
+        listGates(state);
+        listChanging(state);
+        listReached(state);
+        return reader.moves(state);
+    }
+
+    private void fixEdge(int state) {
         for (int e = 0; e < edge.count; e++) {
             fix(edge.of[e], state);
         }
+    }
+
+    private void listGates(int state) {
         gates.count = 0;
         for (int o = 0; o < open.count; o++) {
             int number = open.of[o];
             fix(number, state);
             gates.add(number, reader.open(number) >>> state & 1);
         }
+    }
+
+    private void listChanging(int state) {
         Arrays.fill(common, 0);
         changing.count = 0;
         for (int i = 0; i < circuit.next.length; i++) {
@@ -116,11 +138,13 @@ final class FeltLanes {
             common[i >> 6] |= on << (i & 63);
             changing.add(i, ~(on | reader.fixed(literal ^ 1) >>> state) & 1);
         }
+    }
+
+    private void listReached(int state) {
         reached.count = 0;
         for (int d = 0; d < doubtful.count; d++) {
             reached.add(doubtful.of[d], ~(reader.fixed(circuit.watch[doubtful.of[d]]) >>> state) & 1);
         }
-        return reader.moves(state);
     }
 
     private void fix(int number, int state) {
@@ -130,12 +154,20 @@ final class FeltLanes {
 
     /** Carries out scans with choices in the lanes in which each is made. */
     void evaluate(long[] masks) {
-        long[] v = values;
-        for (int c = 0; c < masks.length; c++) {
-            int literal = 2 * (1 + circuit.memory.size() + c);
-            v[literal] = masks[c];
-            v[literal + 1] = ~masks[c];
+        choose(masks);
+        carryOut();
+    }
+
+    private void choose(long[] masks) {
+        int literal = 2 * (1 + circuit.memory.size());
+        for (long mask : masks) {
+            values[literal++] = mask;
+            values[literal++] = ~mask;
         }
+    }
+
+    private void carryOut() {
+        long[] v = values;
         int[] left = circuit.left;
         int[] right = circuit.right;
         int[] number = gates.of;

@@ -149,15 +149,17 @@ final class Recovery {
         Lanes lanes = new Lanes(circuit);
         lanes.setChoices(new long[circuit.choices.size()]);
         int longest = sequence.steps().size() + 2;
+        List<String> steps =
+                sequence.steps().stream().map(step -> "in_" + step.name()).toList();
         for (int s = 0; s < result.states(); s += 64) {
             int count = Math.min(64, result.states() - s);
             lanes.setStates(result.visited().bits, s * circuit.words(), count);
             long moving = count == 64 ? -1L : (1L << count) - 1;
             for (int scan = 0; scan <= longest && moving != 0; scan++) {
-                List<Long> before = inSteps(sequence, lanes);
+                long[] before = values(steps, lanes);
                 lanes.evaluate();
                 lanes.advance();
-                moving &= changed(before, inSteps(sequence, lanes));
+                moving &= changed(before, values(steps, lanes));
             }
             if (moving != 0) {
                 return around(sequence, lanes, s + Long.numberOfTrailingZeros(moving), longest);
@@ -166,18 +168,20 @@ final class Recovery {
         return List.of();
     }
 
-    private static long changed(List<Long> before, List<Long> after) {
+    private static long changed(long[] before, long[] after) {
         long changed = 0;
-        for (int i = 0; i < before.size(); i++) {
-            changed |= before.get(i) ^ after.get(i);
+        for (int i = 0; i < before.length; i++) {
+            changed |= before[i] ^ after[i];
         }
         return changed;
     }
 
-    private static List<Long> inSteps(Sequence sequence, Lanes lanes) {
-        return sequence.steps().stream()
-                .map(s -> lanes.memory("in_" + s.name()))
-                .toList();
+    private static long[] values(List<String> memory, Lanes lanes) {
+        long[] values = new long[memory.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = lanes.memory(memory.get(i));
+        }
+        return values;
     }
 
     /** The steps one state goes through. */

@@ -237,17 +237,27 @@ final class Search {
             int used = moves.used(block);
             found.scans += used;
             judge(lanes, read, used, state, block, found);
-            int distinct = lanes.states(used, seen, lane);
-            int news = 0;
-            for (int d = 0; d < distinct; d++) {
-                lane[news] = lane[d];
-                System.arraycopy(seen, d * words, seen, news * words, words);
-                news += block * 64 + lane[d] < goesOn && !found.lately(seen, d * words) ? 1 : 0;
-            }
-            for (int d = 0; d < news; d++) {
-                if (find(seen, d * words) < 0) {
-                    found.add(seen, d * words, state, block * 64 + lane[d]);
-                }
+            int most = Math.min(64, goesOn - block * 64);
+            int news = notLately(lanes.states(used, seen, lane), most, seen, lane, found);
+            addUnknown(news, state, block, seen, lane, found);
+        }
+    }
+
+    /** Keeps those states, at the front, that were not met lately and that moves below so many lead to. */
+    private int notLately(int distinct, int most, long[] seen, int[] lane, Found found) {
+        int news = 0;
+        for (int d = 0; d < distinct; d++) {
+            lane[news] = lane[d];
+            System.arraycopy(seen, d * words, seen, news * words, words);
+            news += lane[d] < most && !found.lately(seen, d * words) ? 1 : 0;
+        }
+        return news;
+    }
+
+    private void addUnknown(int news, int state, int block, long[] seen, int[] lane, Found found) {
+        for (int d = 0; d < news; d++) {
+            if (find(seen, d * words) < 0) {
+                found.add(seen, d * words, state, block * 64 + lane[d]);
             }
         }
     }
