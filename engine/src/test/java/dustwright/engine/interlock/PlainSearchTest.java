@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -42,6 +43,16 @@ class PlainSearchTest {
         for (int w = 0; w < circuit.watch.length; w++) {
             assertThat(found.stories().get(w)).containsExactlyElementsOf(plain.story(w));
         }
+    }
+
+    @Test
+    void among_them_are_sequences_with_stories_to_compare() {
+        assertThat(sequences()).anySatisfy(sequence -> {
+            World world = World.of(sequence, Optional.empty());
+            Circuit circuit = world.circuit();
+            assertThat(Search.run(circuit, world.moves(circuit, 1, 1), false).stories())
+                    .anySatisfy(story -> assertThat(story).hasSizeGreaterThan(1));
+        });
     }
 
     /** One move after another, whether it is felt or not. */
