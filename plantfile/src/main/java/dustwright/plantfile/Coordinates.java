@@ -16,6 +16,8 @@ record Coordinates(List<Coordinate> xyz) {
     private static final double FARTHEST_m = 10_000;
     private static final String EXPECTED = "three coordinates such as [4.5, 2, 6] or [12 ft, 3 ft, 9 ft]";
 
+    private static final List<Dimension> KINDS = List.of(Dimension.RATIO, Dimension.LENGTH);
+
     /** One coordinate; bare when it has no unit of its own. */
     record Coordinate(double number, boolean bare) {}
 
@@ -53,7 +55,7 @@ record Coordinates(List<Coordinate> xyz) {
 
     private static @Nullable Coordinate coordinate(Tree part, String path, Faults faults) {
         if (part instanceof Tree.Scalar scalar) {
-            QuantityText.Read read = QuantityText.read(scalar.text(), List.of(Dimension.RATIO, Dimension.LENGTH));
+            QuantityText.Read read = QuantityText.read(scalar.text(), KINDS);
             if (read instanceof QuantityText.Read.Good good
                     && Math.abs(good.quantity().si()) <= FARTHEST_m) {
                 if (good.quantity() instanceof Length length) {

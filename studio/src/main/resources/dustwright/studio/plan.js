@@ -1,5 +1,5 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
-import {ask, change, changePlant, onColours, onFloorPlan, onUnheard, onVersion} from './server.js';
+import {ask, busy, change, changePlant, onColours, onFloorPlan, onUnheard, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
@@ -88,9 +88,13 @@ async function adopt(plant) {
   if (plant.faults.length) say(`The text has ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: see Text. The drawing shows the plant before it.`);
   if (!plant.known) { at('judged').textContent = at('worstof').textContent = ''; at('scale').replaceChildren(); at('scale').classList.remove('stale'); if (state.place === 'text') await text.load(); return; }
   if (plant.shown.length && JSON.stringify(plant.how) === JSON.stringify(colours())) show(plant.shown[0]); else await solve();
+  await painted();
   await Promise.all([sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'extend' ? extend.load() : null, state.place === 'papers' ? papersMade.load() : null]);
   if (first) tour.first(plant.demo);
 }
+
+// Once the colours are seen, or soon where nobody looks.
+const painted = () => new Promise(on => { requestAnimationFrame(() => setTimeout(on)); setTimeout(on, SOON_ms); });
 
 const colours = () => ({...asked(), part: 'drawing', had: drawing.number});
 onColours(colours);
@@ -301,13 +305,20 @@ function changed() {
 
 // ------------------------------------------------------------------ the users scale
 
+// Asked again after a while, and not while a change is under way: that one is waited for, and asks itself.
+function later(asks, after_ms) {
+  clearTimeout(asks.timer);
+  asks.timer = setTimeout(() => { if (busy()) later(asks, after_ms); else asks(); }, after_ms);
+}
+
 async function sets() {
+  clearTimeout(sets.timer);
   const progress = await ask('sets', '/api/sets');
   if (!progress) return;
   const done = progress.scale.length > 0 || progress.all === 0;
   if (!done) at('worstof').textContent = 'of the plant before';
   at('judged').textContent = done ? `${progress.done} of ${progress.all} sets solved: those the plant file names and every single user.` : `solving, ${progress.done} of ${progress.all} sets`;
-  if (!done) { setTimeout(sets, 250); return; }
+  if (!done) { later(sets, 250); return; }
   at('worstof').textContent = 'worst of the sets asked';
   scale(progress.scale);
   covered();
@@ -317,13 +328,14 @@ at('coverstop').addEventListener('click', () => change('/api/coverage/stop', {ve
 
 // Every set, behind the page; the scale is that of all sets once they are covered.
 async function covered() {
+  clearTimeout(covered.timer);
   const progress = await ask('coverage', '/api/coverage', {units: state.units});
   if (!progress || progress.version !== state.plant.version) return;
   at('coverstop').hidden = progress.done;
   at('coveredof').textContent = `Coverage of every set: ${progress.done ? progress.verdict : `not finished, ${Math.min(99, Math.floor(100 * progress.share))} % done.`}`;
   if (!progress.done) {
     at('judged').textContent = `covering every set, ${Math.min(99, Math.floor(100 * progress.share))} % done; shown are those the plant file names and every single user`;
-    setTimeout(covered, 400);
+    later(covered, 400);
     return;
   }
   if (!progress.scale.length) { at('judged').textContent = progress.verdict; return; }

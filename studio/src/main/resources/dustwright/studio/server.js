@@ -46,6 +46,7 @@ async function sent(path, body) {
 
 // A version that is told while a change of this page is under way is most likely its own: it is passed on once the page has that answer.
 let changing = 0;
+export const busy = () => changing > 0;
 let told = null;
 let pass = () => {};
 

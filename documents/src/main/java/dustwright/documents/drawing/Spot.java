@@ -7,7 +7,9 @@ public record Spot(double x, double y) {
     }
 
     double distanceTo(Spot other) {
-        return Math.hypot(x - other.x, y - other.y);
+        double dx = x - other.x;
+        double dy = y - other.y;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     Spot towards(Spot other, double share) {

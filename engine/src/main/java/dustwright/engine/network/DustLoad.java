@@ -33,6 +33,9 @@ final class DustLoad {
     /** Whether a leg carries all that is fed on one side of it, be it nothing. */
     private final boolean[] carriesAll;
 
+    /** Whether a dust is fed and its law known. */
+    private final boolean[] counts;
+
     private final double[] feed_kgPerS;
     private final double[] fed_kgPerS;
     /** By dust and leg, for the flows last parted by. */
@@ -68,6 +71,7 @@ final class DustLoad {
         for (int leg = 0; leg < net.legCount; leg++) {
             carriesAll[leg] |= net.legKind[leg] != LegKind.RUN;
         }
+        counts = new boolean[kinds];
         feed_kgPerS = new double[net.inlets.size()];
         fed_kgPerS = new double[kinds];
         flow_kgPerS = new double[kinds][net.legCount];
@@ -103,7 +107,8 @@ final class DustLoad {
         for (int dust = 0; dust < kinds; dust++) {
             Arrays.fill(flow_kgPerS[dust], 0);
             Arrays.fill(perAir[dust], 0);
-            adds |= counts(dust);
+            counts[dust] = dust < kinds - 1 && fed_kgPerS[dust] > 0 && laws.known(dust);
+            adds |= counts[dust];
         }
     }
 
@@ -112,16 +117,11 @@ final class DustLoad {
         rounds.clear();
     }
 
-    /** Whether this dust is fed and its law known. */
-    private boolean counts(int dust) {
-        return dust < kinds - 1 && fed_kgPerS[dust] > 0 && laws.known(dust);
-    }
-
     /** Whether the dust used in the laws agrees with the flows; it does for the next round. */
     boolean settled(NetworkState state) {
         boolean settled = true;
         for (int dust = 0; dust < kinds && adds; dust++) {
-            if (counts(dust)) {
+            if (counts[dust]) {
                 part(dust, state);
                 settled &= worstGap(dust, state) <= TOLERANCE * fed_kgPerS[dust];
                 System.arraycopy(wanted_kgPerS, 0, flow_kgPerS[dust], 0, net.legCount);
@@ -171,34 +171,38 @@ final class DustLoad {
                 : perAir[dust][forward ? net.from[leg] : net.to[leg]] * air_kgPerS;
     }
 
-    /** Whether dust may add to the law of a leg. */
+    /** Whether dust adds to the law of any leg. */
     boolean any() {
         return adds;
+    }
+
+    /** All dust of known law in a leg at a flow in the direction it is carried; 0 where it adds nothing to the leg's law. */
+    double carried_kgPerS(int leg, boolean forward, double air_kgPerS) {
+        if (!adds) {
+            return 0;
+        }
+        double all_kgPerS = 0;
+        for (int dust = 0; dust < kinds - 1; dust++) {
+            all_kgPerS += counts[dust] ? used_kgPerS(dust, leg, forward, air_kgPerS) : 0;
+        }
+        return all_kgPerS;
     }
 
     /**
      * Adds up what all dusts cost in a leg at a flow in the direction it is carried; slope by the flow with the dust it brings along.
      *
-     * @return false where the leg carries none
+     * @param all_kgPerS what the leg carries
      */
-    boolean evaluate(int leg, boolean forward, double air_kgPerS, double density_kgPerM3, Found into) {
-        double all_kgPerS = 0;
-        for (int dust = 0; dust < kinds - 1; dust++) {
-            all_kgPerS += counts(dust) ? used_kgPerS(dust, leg, forward, air_kgPerS) : 0;
-        }
-        if (all_kgPerS == 0) {
-            return false;
-        }
+    void evaluate(int leg, boolean forward, double air_kgPerS, double density_kgPerM3, double all_kgPerS, Found into) {
         into.clear();
         for (int dust = 0; dust < kinds - 1; dust++) {
-            double solids_kgPerS = counts(dust) ? used_kgPerS(dust, leg, forward, air_kgPerS) : 0;
+            double solids_kgPerS = counts[dust] ? used_kgPerS(dust, leg, forward, air_kgPerS) : 0;
             if (solids_kgPerS > 0) {
                 laws.of(dust, leg, forward).evaluate(air_kgPerS, density_kgPerM3, solids_kgPerS, all_kgPerS, found);
                 into.add(found);
             }
         }
         into.perFlow_PaSPerKg += carriesAll[leg] ? 0 : into.perFeed_Pa / air_kgPerS;
-        return true;
     }
 
     /** Parts every dust by the flows of the answer, those of unknown law too. */
@@ -221,7 +225,7 @@ final class DustLoad {
         List<DustStream> streams = new ArrayList<>();
         double known_kgPerS = 0;
         for (int dust = 0; dust < kinds - 1; dust++) {
-            known_kgPerS += counts(dust) ? flow_kgPerS[dust][leg] : 0;
+            known_kgPerS += counts[dust] ? flow_kgPerS[dust][leg] : 0;
         }
         for (int dust = 0; dust < kinds - 1; dust++) {
             double solids_kgPerS = flow_kgPerS[dust][leg];
@@ -229,11 +233,11 @@ final class DustLoad {
                 streams.add(new DustStream(
                         net.plant.dusts().get(dust).id(),
                         new MassFlow(solids_kgPerS),
-                        counts(dust)
+                        counts[dust]
                                 ? Optional.of(laws.of(dust, leg, forward)
                                         .at(Math.abs(air_kgPerS), density_kgPerM3, solids_kgPerS, known_kgPerS))
                                 : Optional.empty(),
-                        counts(dust)
+                        counts[dust]
                                 ? foot(
                                         dust,
                                         leg,

@@ -118,8 +118,11 @@ final class LegLaws {
                         : Math.max(
                                 2 * c * size * lossPerKinetic,
                                 Math.sqrt(c * Math.max(net.k[leg], 0) * Math.abs(residual))));
-        if (dust != null && dust.any()) {
-            addDust(dust, leg, w, up, out);
+        if (dust != null) {
+            double dust_kgPerS = dust.carried_kgPerS(leg, forward, size);
+            if (dust_kgPerS > 0) {
+                addDust(dust, leg, w, up, out, dust_kgPerS);
+            }
         }
     }
 
@@ -127,15 +130,13 @@ final class LegLaws {
      * What dust adds, at the mean of both end pressures: {@code (p1 + p2) Δp_s(w, (p1 + p2)/(2 R T))} in pressure squared, with its slopes
      * by both pressures and the flow.
      */
-    private void addDust(DustLoad load, int leg, double w, double up, double out) {
+    private void addDust(DustLoad load, int leg, double w, double up, double out, double dust_kgPerS) {
         double up_Pa = Math.sqrt(up);
         double out_Pa = Math.sqrt(out);
         double mean_Pa = (up_Pa + out_Pa) / 2;
         double density_kgPerM3 = mean_Pa / net.rt_JPerKg;
         boolean forward = w >= 0;
-        if (!load.evaluate(leg, forward, Math.abs(w), density_kgPerM3, solids)) {
-            return;
-        }
+        load.evaluate(leg, forward, Math.abs(w), density_kgPerM3, dust_kgPerS, solids);
         double extra = 2 * mean_Pa * solids.drop_Pa;
         double byMean = 2 * (solids.drop_Pa + density_kgPerM3 * solids.perDensity_PaM3PerKg);
         double byUp = byMean / (4 * up_Pa);

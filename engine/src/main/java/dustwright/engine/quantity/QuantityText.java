@@ -4,7 +4,9 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -40,6 +42,13 @@ public final class QuantityText {
 
     private static final Unit PURE_NUMBER = Units.find("-", Dimension.RATIO).orElseThrow();
 
+    private static final int MOST_KEPT = 8192;
+
+    /** What was read of a text stands for every later one that is the same: a plant is read anew at each edit, and most of it is as before. */
+    private static final Map<Asked, Read> KEPT = new ConcurrentHashMap<>();
+
+    private record Asked(String text, List<Dimension> expected) {}
+
     private QuantityText() {}
 
     /** A quantity, or what is wrong with the text. */
@@ -65,6 +74,13 @@ public final class QuantityText {
         if (text.length() > LONGEST) {
             return bad("a quantity of " + text.length() + " characters");
         }
+        if (KEPT.size() >= MOST_KEPT) {
+            KEPT.clear();
+        }
+        return KEPT.computeIfAbsent(new Asked(text, List.copyOf(expected)), asked -> anew(text, asked.expected()));
+    }
+
+    private static Read anew(String text, List<Dimension> expected) {
         Matcher m = NUMBER_THEN_UNIT.matcher(text);
         if (!m.matches()) {
             return bad("\"" + text.strip() + "\" does not start with a number");
