@@ -13,6 +13,7 @@ import dustwright.engine.quantity.SupplyFrequency;
 import dustwright.engine.quantity.Temperature;
 import dustwright.engine.receiver.PowderFlow;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 
@@ -220,10 +221,10 @@ final class Relations {
     /** A design set opens no more inlets of a zone than the zone has users. */
     private void withinZone(Section usage, String set, List<?> open, Section zone) {
         String id = zone.path().substring("usage.zones.".length());
+        Map<?, ?> inlets = top.named("inlets");
         long inZone = open.stream()
-                .flatMap(inlet -> top.namedSections("inlets").stream()
-                        .filter(s -> s.path().equals("inlets." + inlet)))
-                .filter(s -> s.find("zone", String.class).filter(id::equals).isPresent())
+                .filter(inlet -> inlets.get(inlet) instanceof Section s
+                        && s.find("zone", String.class).filter(id::equals).isPresent())
                 .count();
         zone.find("users", Integer.class)
                 .filter(users -> inZone > users)

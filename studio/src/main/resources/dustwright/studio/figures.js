@@ -7,6 +7,9 @@ const WAITS = 'Not sent: the studio is not answering. It is kept in this page an
 const NAMES = {runs: 'Tube', inlets: 'Inlet', points: 'Point', stations: 'Receiver station', dusts: 'Dust', tubes: 'Tube size', hoses: 'Hose', tools: 'Tool', bleeds: 'Bleed', held: 'Held point'};
 let numbered = 0;
 
+// What is wrong, said at the place itself: without its line in the file, and without the path that leads there.
+const here = (why, path) => why.replace(/^line \d+, column \d+: /, '').replace(new RegExp(`^${path.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(\\.value)?: `), '');
+
 export class Figures {
   // page: {version, adopt, load, unsent, notAnswering, show(path), around(): elements beside the head, below(): element below it}
   constructor(box, page) {
@@ -131,7 +134,7 @@ export class Figures {
       const result = await changePlant('/api/value', {version: this.page.version(), ...sent});
       if (result.away) { unsent.keep(sent); why.textContent = WAITS; this.page.notAnswering(); return; }
       if (result.ok) { why.textContent = ''; line = {...line, text: typed}; await this.page.adopt(result.content); return; }
-      why.textContent = result.content.why;
+      why.textContent = here(result.content.why, line.path);
       if (!result.stale) return;
       const now = await ask('part', '/api/part', {path: this.path});
       line = now?.values.find(one => one.path === line.path) ?? line;
@@ -211,7 +214,7 @@ export class Figures {
   async do(body, focus) {
     const result = await changePlant('/api/value', {version: this.page.version(), ...body});
     if (result.away) { this.why.textContent = 'Not done and not kept: the studio is not answering. What is typed stays here; press again once it answers.'; this.page.notAnswering(); return; }
-    if (!result.ok) { this.why.textContent = result.content.why; if (result.stale) this.page.load(); return; }
+    if (!result.ok) { this.why.textContent = here(result.content.why, body.path ?? ''); if (result.stale) this.page.load(); return; }
     this.why.textContent = '';
     this.wanted = focus ?? null;
     const gone = body.how === 'remove' && this.path.startsWith(body.path);

@@ -7,6 +7,8 @@ const CELL_px = 3;
 const LONGEST = 24;
 const DIRECTIONS = [[1, -1], [1, 1], [-1, -1], [-1, 1], [0, -1], [0, 1], [1, 0], [-1, 0]];
 const REACH_px = [0, 7, 16, 28, 44];
+// The name of a closed inlet stands beside it or waits for a closer look: lines to all of them would hide the drawing.
+const BESIDE_px = [0, 7, 16];
 const INK = {letter: '#FFFFFF', chief: '#14211F', holds: '#14211F', quiet: '#43524F'};
 
 const ruler = document.createElement('canvas').getContext('2d');
@@ -64,7 +66,7 @@ export function letter(svg, chosen = '', close = false, paper = null) {
     const at = [Number(tag.dataset.x), Number(tag.dataset.y)];
     const inside = at[0] >= box[0] && at[1] >= box[1] && at[0] <= box[0] + box[2] && at[1] <= box[1] + box[3];
     const asked = close || tag.dataset.tag !== 'holds' || tag.dataset.name === chosen;
-    lay(tag, inside && asked ? written(tag.dataset, at, taken, pixel) : []);
+    lay(tag, inside && asked ? written(tag.dataset, at, taken, pixel, tag.dataset.tag === 'quiet' && !close && tag.dataset.name !== chosen ? BESIDE_px : REACH_px) : []);
   }
 }
 
@@ -96,10 +98,10 @@ function drawn(svg, taken, pixel) {
   }
 }
 
-function written(tag, at, taken, pixel) {
+function written(tag, at, taken, pixel, reaches) {
   const clearance = Number(tag.clearance);
   if (tag.tag === 'letter') {
-    const place = room(taken, at, clearance, 16 * pixel, 16 * pixel, pixel);
+    const place = room(taken, at, clearance, 16 * pixel, 16 * pixel, pixel, reaches);
     return place ? [...leader(place, pixel), square(place.box), text(place.box[0] + 8 * pixel, place.box[1] + 12.5 * pixel, tag.name, pixel, {fill: INK.letter, 'font-weight': 'bold', 'text-anchor': 'middle'})] : [];
   }
   const cut = most => tag.name.length > most ? `${tag.name.slice(0, most / 2)}…${tag.name.slice(-(most / 2 - 1))}` : tag.name;
@@ -108,7 +110,7 @@ function written(tag, at, taken, pixel) {
   for (const [name, next, below] of tries) {
     const nameWide = ruler.measureText(name).width;
     const wide = Math.max(nameWide + (next ? SPACE_px + ruler.measureText(next).width : 0), below ? ruler.measureText(below).width : 0);
-    const place = room(taken, at, clearance, wide * pixel, (below ? 2 : 1) * LINE_px * pixel, pixel);
+    const place = room(taken, at, clearance, wide * pixel, (below ? 2 : 1) * LINE_px * pixel, pixel, reaches);
     if (!place) continue;
     const [left, top] = place.box;
     const base = top + 11 * pixel;
@@ -120,8 +122,8 @@ function written(tag, at, taken, pixel) {
 }
 
 // The first free box round a place, nearest first, and the line that leads there when it stands apart.
-function room(taken, [x, y], clearance, wide, high, pixel) {
-  for (const reach of REACH_px) {
+function room(taken, [x, y], clearance, wide, high, pixel, reaches) {
+  for (const reach of reaches) {
     for (const [dx, dy] of DIRECTIONS) {
       const away = (clearance + (2 + reach) * pixel) * (dx && dy ? 0.75 : 1);
       const foot = [x + dx * away, y + dy * away];

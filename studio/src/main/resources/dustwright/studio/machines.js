@@ -52,10 +52,17 @@ export class Machines {
     at('machinebody').replaceChildren(...(view.why ? [element('p', {}, view.why)] : []),
       ...view.charts.map((one, n) => drawn(one, `curve-${n}`)), ...view.weeks.map((one, n) => drawn(one, `week-${n}`)), ...sheets);
     at('machinebody').scrollTop = place;
+    for (const wide of at('machinebody').querySelectorAll('.sideways')) this.pointInSight(wide);
     this.marked(...at('machinebody').querySelectorAll('h3, figcaption'));
     const entry = (id, title, one) => element('button', {type: 'button', on: () => this.to(id)}, title, ...(one?.margin ? [element('small', {}, element('span', {class: one.marginClass, 'aria-hidden': 'true'}, one.glyph), ` ${one.margin}`)] : []));
     at('machineindex').replaceChildren(...view.charts.slice(0, 1).map(() => entry('curve-0', 'Operating point')), ...view.weeks.slice(0, 1).map(() => entry('week-0', 'Bag and receiver, a week')), ...view.sheets.map(one => entry(`sheet-${one.id}`, one.title, one)));
     this.findings();
+  }
+
+  // Where a curve goes on beyond its place, its operating point is seen first.
+  pointInSight(wide) {
+    const point = wide.querySelector('circle')?.getBoundingClientRect();
+    if (point) wide.scrollLeft += point.left - wide.getBoundingClientRect().left - wide.clientWidth / 2;
   }
 
   part(id, title, content, sheet) {

@@ -20,6 +20,8 @@ import {Tour} from './tour.js';
 import {Unsent} from './unsent.js';
 
 const at = id => document.getElementById(id);
+// The columns lie below each other.
+const SMALL = matchMedia('(max-width: 560px)');
 const state = {plant: null, open: [], filter: 'normal', dust: 'yes', view: 'plan', units: null, kind: '', id: '', place: 'plan', finding: -1, scale: [], set: null, worst: 0, users: null};
 const drawing = new Drawing(at('drawing'), choose);
 const panel = new Panel(() => state.units, say, cells => { if (state.place === 'panel') block(cells); });
@@ -47,7 +49,7 @@ const hand = new Hand(drawing, {
 
 const people = new People(say, papers);
 const unsent = new Unsent(say);
-const tour = new Tour(state);
+const tour = new Tour(state, tools);
 const figures = new Figures(at('piece'), {
   version: () => state.plant.version, adopt: plant => adopt(plant), load: () => load(), unsent, notAnswering: () => notAnswering(), show: path => part(path), below: () => [at('reading')],
   around: () => [...(drawn() ? [element('button', {type: 'button', title: 'z', on: () => drawing.to(state.kind, state.id)}, 'Show it')] : []),
@@ -89,8 +91,16 @@ async function adopt(plant) {
   if (!plant.known) { at('judged').textContent = at('worstof').textContent = ''; at('scale').replaceChildren(); at('scale').classList.remove('stale'); if (state.place === 'text') await text.load(); return; }
   if (plant.shown.length && JSON.stringify(plant.how) === JSON.stringify(colours())) show(plant.shown[0]); else await solve();
   await painted();
-  await Promise.all([sets(), piece(), since(), hand.load(), state.place === 'text' ? text.load() : null, state.place === 'machines' ? machines.load() : null, state.place === 'extend' ? extend.load() : null, state.place === 'papers' ? papersMade.load() : null]);
+  await Promise.all([hand.load(), piece(), state.place === 'text' ? text.load() : null]);
+  follow(plant);
   if (first) tour.first(plant.demo);
+}
+
+// The rest once nobody has changed anything for a moment, and of the newest plant alone.
+async function follow(plant) {
+  do await new Promise(on => setTimeout(on, SOON_ms)); while (busy());
+  if (state.plant !== plant) return;
+  await Promise.all([sets(), since(), state.place === 'machines' ? machines.load() : null, state.place === 'extend' ? extend.load() : null, state.place === 'papers' ? papersMade.load() : null]);
 }
 
 // Once the colours are seen, or soon where nobody looks.
@@ -118,7 +128,7 @@ function show(set) {
   state.how = asked();
   draw(set);
   index();
-  toAddress();
+  painted().then(toAddress);
 }
 
 // The colours first: what is written of them is asked for when they are seen, and not where the next set is asked for meanwhile.
@@ -231,9 +241,13 @@ async function derive() {
   terms.mark(at('steps'));
   at('steps').prepend(element('button', {type: 'button', on: underive}, 'Back to the drawing'));
   at('steps').hidden = false;
+  if (SMALL.matches) { at('steps').scrollIntoView({block: 'start'}); at('steps').focus({preventScroll: true}); }
 }
 
-function underive() { at('steps').hidden = true; at('drawing').focus(); }
+function underive() {
+  at('steps').hidden = true;
+  (SMALL.matches && at('findings').children[state.finding] || at('drawing')).focus();
+}
 
 // ------------------------------------------------------------------ the chosen piece
 
@@ -399,7 +413,7 @@ function users(number, step = 0, aloud = false) {
 function place(name) {
   state.place = name;
   for (const button of document.querySelectorAll('[data-place]')) {
-    if (button.dataset.place === name) button.setAttribute('aria-current', 'page'); else button.removeAttribute('aria-current');
+    if (button.dataset.place === name) { button.setAttribute('aria-current', 'page'); button.scrollIntoView({block: 'nearest', inline: 'nearest'}); } else button.removeAttribute('aria-current');
   }
   at('plan').hidden = at('profile').hidden = document.querySelector('.users').hidden = name !== 'plan';
   at('text').hidden = name !== 'text';
@@ -411,6 +425,8 @@ function place(name) {
   at('panel').hidden = name !== 'panel' || sequence.shown;
   at('sequence').hidden = name !== 'panel' || !sequence.shown;
   at('findingscolumn').hidden = name === 'panel' || name === 'machines';
+  // Findings stand beside the drawing they are of; elsewhere the column has words and what changed.
+  at('findingscolumn').classList.toggle('words', ['compare', 'extend', 'papers'].includes(name) || (name === 'text' && SMALL.matches));
   if (name === 'text') text.load();
   if (name === 'machines') machines.load();
   if (name === 'papers') papers();
@@ -448,7 +464,10 @@ function toAddress() {
   const parts = new URLSearchParams({open: state.open.join(','), filter: state.filter, dust: state.dust, view: state.view, units: state.units ?? '', place: state.place});
   if (state.kind) parts.set(state.kind, state.id);
   if (state.place === 'machines') parts.set('sets', machines.sets);
-  history.replaceState(null, '', `#${parts}`);
+  // A browser takes long to note an address, even the one it has.
+  if (state.address === `#${parts}`) return;
+  state.address = `#${parts}`;
+  history.replaceState(null, '', state.address);
 }
 
 function fromAddress(plant) {
@@ -517,6 +536,7 @@ addEventListener('keydown', event => {
   const arrow = {ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1]}[event.key];
   if (arrow && !field && state.place === 'plan' && hand.cross.step(arrow, event.shiftKey)) { event.preventDefault(); return; }
   if (event.shiftKey && arrow && !field && hand.mode === 'move') { event.preventDefault(); hand.nudge(...arrow, event.altKey); return; }
+  if (event.key === 'Escape' && field && event.target.closest('.find, #hand, #cross')) { event.target.blur(); at('drawing').focus(); return; }
   if (event.ctrlKey || event.metaKey || event.altKey || field) return;
   if ((event.key === 'Enter' || event.key === ' ') && event.target.matches('button, a, summary')) return;
   if (state.awaiting && /^[0-9]$/.test(event.key)) { state.awaiting = false; users(Number(event.key), 0, true); return; }
@@ -561,6 +581,7 @@ at('find').addEventListener('change', async () => {
   const found = all.find(named) ?? all.find(one => ['finding', 'word'].includes(one.kind) && wanted.length > 2 && one.words.toLowerCase().includes(wanted));
   if (!found) { say(`Nothing is called ${at('find').value.trim()}: no inlet, tube, point or station, no finding of this set, no word of the trade.`); return; }
   at('find').value = '';
+  say('');
   if (found.kind === 'word') { terms.explain(found.id, at('find')); return; }
   if (found.kind !== 'finding') { foundPiece(found); return; }
   if (state.place !== 'plan') place('plan');

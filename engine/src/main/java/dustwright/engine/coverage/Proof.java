@@ -62,6 +62,7 @@ final class Proof {
         Map<String, Outcome<Envelopes>> alike = new TreeMap<>();
         List<Answer> answers = new ArrayList<>();
         Optional<String> unfolded = Optional.empty();
+        watch.questions(question.conditions().size() * question.users().size());
         for (State condition : question.conditions()) {
             if (question.users().stream()
                     .allMatch(users -> few(users) || known(users, condition).isPresent())) {
@@ -102,6 +103,12 @@ final class Proof {
     }
 
     private Answer answer(Outcome<Envelopes> envelopes, Optional<Envelopes.Found> found, State condition, int users) {
+        Answer answer = found(envelopes, found, condition, users);
+        watch.answered();
+        return answer;
+    }
+
+    private Answer found(Outcome<Envelopes> envelopes, Optional<Envelopes.Found> found, State condition, int users) {
         BigInteger sets = question.sets(plant, users);
         if (sets.signum() == 0) {
             return none(condition, users, sets, Verdict.NO_SET, "");

@@ -389,6 +389,26 @@ class CoverageTest {
     }
 
     @Test
+    void what_is_told_of_the_work_is_the_share_of_all_answers_not_of_the_one_under_way() {
+        Plant plant = mainWithLongDrop();
+        List<State> conditions = List.of(
+                AskedPlants.condition(plant, FilterCondition.CLEAN, false),
+                AskedPlants.condition(plant, FilterCondition.DIRTY, false));
+        List<Double> told = new ArrayList<>();
+        Coverage.of(
+                plant,
+                new Question(List.of(1, 2, 3), Map.of(), conditions),
+                duty -> Study.judge(plant, duty),
+                new Effort(1, 1000, 0, false, false, () -> false, told::add, List.of()));
+        assertTrue(told.get(0) <= 1.0 / 6, told.toString());
+        assertEquals(1, told.get(told.size() - 1));
+        assertEquals(told.stream().sorted().toList(), told);
+        for (int n = 1; n <= 6; n++) {
+            assertTrue(told.contains(n / 6.0), n + " of 6 answers: " + told);
+        }
+    }
+
+    @Test
     void a_cancelled_run_says_what_is_done_and_can_be_taken_up_again() {
         Plant plant = mainWithLongDrop();
         State clean = AskedPlants.condition(plant, FilterCondition.CLEAN, false);
