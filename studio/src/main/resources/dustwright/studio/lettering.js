@@ -7,6 +7,8 @@ const CELL_px = 3;
 const LONGEST = 24;
 const DIRECTIONS = [[1, -1], [1, 1], [-1, -1], [-1, 1], [0, -1], [0, 1], [1, 0], [-1, 0]];
 const REACH_px = [0, 7, 16, 28, 44];
+// What does not hold or is thin is written even where that is far away.
+const FAR_px = [...REACH_px, 70, 100, 140];
 // The name of a closed inlet stands beside it or waits for a closer look: lines to all of them would hide the drawing.
 const BESIDE_px = [0, 7, 16];
 const INK = {letter: '#FFFFFF', chief: '#14211F', holds: '#14211F', quiet: '#43524F'};
@@ -66,8 +68,13 @@ export function letter(svg, chosen = '', close = false, paper = null) {
     const at = [Number(tag.dataset.x), Number(tag.dataset.y)];
     const inside = at[0] >= box[0] && at[1] >= box[1] && at[0] <= box[0] + box[2] && at[1] <= box[1] + box[3];
     const asked = close || tag.dataset.tag !== 'holds' || tag.dataset.name === chosen;
-    lay(tag, inside && asked ? written(tag.dataset, at, taken, pixel, tag.dataset.tag === 'quiet' && !close && tag.dataset.name !== chosen ? BESIDE_px : REACH_px) : []);
+    lay(tag, inside && asked ? written(tag.dataset, at, taken, pixel, reach(tag.dataset, close || tag.dataset.name === chosen)) : []);
   }
+}
+
+function reach({tag, value}, close) {
+  if (tag === 'quiet' && !close) return BESIDE_px;
+  return tag === 'chief' && value ? FAR_px : REACH_px;
 }
 
 // Makes what is written in a tag, unless it stands there already.
