@@ -39,6 +39,7 @@ export class Tour {
     const stop = this.stops[number];
     if (!stop) { this.end(); return; }
     this.begun = {open: this.state.open.join(), step: stop.show === '#back' ? this.begun.step : this.state.plant.step};
+    this.seen();
     this.tools(!!stop.folded);
     at('tour').hidden = false;
     at('toursay').replaceChildren(element('small', {}, `Stop ${number + 1} of ${this.stops.length}`), element('p', {}, stop.say));
@@ -48,9 +49,13 @@ export class Tour {
     shown?.scrollIntoView({block: 'nearest'});
   }
 
-  look() {
+  seen() {
     this.begun.opened ||= !at('steps').hidden;
     this.begun.edited ||= this.state.plant.step > this.begun.step;
+  }
+
+  look() {
+    this.seen();
     if (this.stops[this.number]?.done?.()) this.go(this.number + 1);
   }
 
