@@ -244,8 +244,8 @@ final class Desk implements AutoCloseable {
         if (asked.isEmpty()) {
             return Optional.of("There is no revision " + revision + ".");
         }
-        if (asked.get().author().equals(person)) {
-            return Optional.of("Nobody signs off what he accepted himself.");
+        if (People.same(asked.get().author(), person)) {
+            return Optional.of("Whoever accepted a revision does not sign it off: somebody else does.");
         }
         return kept.sign(revision, new Kept.Signed(person, now(), note))
                 ? Optional.empty()

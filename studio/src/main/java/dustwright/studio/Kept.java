@@ -173,9 +173,21 @@ final class Kept implements AutoCloseable {
         });
     }
 
-    /** Signs a revision off; false where there is none of that number, or this person signed it off before. */
+    /** Signs a revision off; false where there is none of that number, or this person signed it off before, however written. */
     boolean sign(int revision, Signed signed) {
-        return store.change(
+        return store.together(all -> {
+            // Whoever signs at the same moment waits here.
+            all.change("UPDATE plant SET version=version WHERE file=?", file);
+            boolean before = all
+                    .all("SELECT person FROM signed WHERE file=? AND number=?", row -> row.getString(1), file, revision)
+                    .stream()
+                    .anyMatch(by -> People.same(by, signed.by()));
+            return !before && signed(all, revision, signed);
+        });
+    }
+
+    private boolean signed(Store.Together all, int revision, Signed signed) throws SQLException {
+        return all.change(
                         "INSERT INTO signed(file, number, person, at, note) SELECT file, number, ?, ?, ? FROM revision"
                                 + " WHERE file=? AND number=? ON CONFLICT DO NOTHING",
                         signed.by(),

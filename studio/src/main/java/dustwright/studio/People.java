@@ -1,5 +1,6 @@
 package dustwright.studio;
 
+import java.text.Normalizer;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,6 +107,15 @@ public final class People {
             on.change("DELETE FROM session WHERE person=?", id(name));
             return on.change("DELETE FROM person WHERE id=?", id(name)) == 1;
         });
+    }
+
+    /** Whether two names are one person's: neither letter case nor spaces nor another form of the same letters makes somebody else of one. */
+    static boolean same(String one, String other) {
+        return plain(one).equals(plain(other));
+    }
+
+    private static String plain(String name) {
+        return id(Normalizer.normalize(name, Normalizer.Form.NFKC).replaceAll("\\s+", " "));
     }
 
     private static String id(String name) {

@@ -2,6 +2,10 @@
 import {ask, change} from './server.js';
 import {element} from './element.js';
 
+// Two names are one person's however they are written; the studio goes by the same.
+const plain = name => name.normalize('NFKC').replace(/\s+/g, ' ').trim().toLowerCase();
+const same = (one, other) => plain(one) === plain(other);
+
 const at = id => document.getElementById(id);
 // What only a designer may press or fill in, also where it is put on the page later.
 const PRESSED = '#standstoday, #piece select, #piece .away, #piece .put, #piece .acts button, #take, #mine, #write, #starter, #accept button, #keepas button, #alternatives button, #revisions li > button, #packages progress ~ button, #back, #forth, #seqtake, [data-hand=move], [data-hand=inlet], [data-hand=tube], [data-hand=wall], [data-hand=machine], [data-hand=floor]';
@@ -45,7 +49,7 @@ export class People {
   // Who signed a revision off, and for a checker who has not yet, where to do it.
   signed(revision) {
     const lines = revision.signed.map(one => element('span', {class: 'signed'}, `Signed off ${one.at.replace('T', ' ').replace('Z', ' UTC')}, ${one.by}${one.note ? ': ' + one.note : ''}`));
-    if (this.session.role === 'checker' && revision.author !== this.session.name && !revision.signed.some(one => one.by === this.session.name)) {
+    if (this.session.role === 'checker' && !same(revision.author, this.session.name) && !revision.signed.some(one => same(one.by, this.session.name))) {
       const note = element('input', {maxLength: 500, 'aria-label': `Note on revision ${revision.number}`, placeholder: 'Note'});
       lines.push(element('span', {class: 'signoff'}, note, element('button', {type: 'button', on: () => this.sign(revision, note.value)}, `Sign revision ${revision.number} off`)));
     } else if (this.session.signIn && !revision.signed.length) lines.push(element('span', {class: 'signed'}, 'Not signed off.'));

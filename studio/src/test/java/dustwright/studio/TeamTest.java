@@ -173,12 +173,34 @@ class TeamTest {
     }
 
     @Test
-    void nobody_signs_off_what_he_accepted_himself() throws Exception {
+    void nobody_signs_off_what_the_same_person_accepted_however_the_name_is_written() throws Exception {
         Team designer = Team.signedIn(studio, "Dora");
         assertThat(designer.post("api/accept", "{\"version\":1}").statusCode()).isEqualTo(200);
-        new People(store).put("Dora", Role.CHECKER, Team.PASSWORD.toCharArray());
-        Team now = Team.signedIn(studio, "Dora");
-        assertThat(now.post("api/sign", "{\"revision\":1}").body()).contains("himself");
+        for (String written : List.of("Dora", "dORA", "Ｄｏｒａ")) {
+            new People(store).put(written, Role.CHECKER, Team.PASSWORD.toCharArray());
+            Team now = Team.signedIn(studio, written);
+            HttpResponse<String> refused = now.post("api/sign", "{\"revision\":1}");
+            assertThat(refused.statusCode()).as(written).isEqualTo(422);
+            assertThat(refused.body()).contains("somebody else");
+            new People(store).remove(written);
+        }
+        assertThat(designer.get("api/plant").statusCode()).isEqualTo(401);
+    }
+
+    @Test
+    void one_person_signs_a_revision_off_once_however_the_name_is_written() throws Exception {
+        assertThat(Team.signedIn(studio, "Dora")
+                        .post("api/accept", "{\"version\":1}")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(Team.signedIn(studio, "Carl")
+                        .post("api/sign", "{\"revision\":1}")
+                        .statusCode())
+                .isEqualTo(200);
+        new People(store).put(" cARL", Role.CHECKER, Team.PASSWORD.toCharArray());
+        Team again = Team.signedIn(studio, "Carl");
+        assertThat(again.post("api/sign", "{\"revision\":1}").statusCode()).isEqualTo(422);
+        assertThat(again.json("api/revisions").get(0).path("signed")).hasSize(1);
     }
 
     @Test
