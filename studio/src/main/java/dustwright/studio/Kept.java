@@ -41,7 +41,14 @@ final class Kept implements AutoCloseable {
                     "CREATE TABLE attempt(who TEXT PRIMARY KEY, failures INTEGER NOT NULL, until BIGINT NOT NULL)"),
             List.of(
                     "CREATE TABLE control(file TEXT NOT NULL, station TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL,"
-                            + " author TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, station, number))"));
+                            + " author TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, station, number))"),
+            List.of(
+                    "ALTER TABLE step ADD COLUMN author TEXT NOT NULL DEFAULT ''",
+                    "ALTER TABLE step ADD COLUMN at TEXT NOT NULL DEFAULT ''",
+                    "ALTER TABLE step ADD COLUMN mover TEXT NOT NULL DEFAULT ''",
+                    "CREATE TABLE leftstep(file TEXT NOT NULL, version BIGINT NOT NULL, number INTEGER NOT NULL,"
+                            + " what TEXT NOT NULL, text TEXT NOT NULL, author TEXT NOT NULL, at TEXT NOT NULL,"
+                            + " leaver TEXT NOT NULL, leftat TEXT NOT NULL, PRIMARY KEY(file, version))"));
 
     /** The schema this program writes. */
     static final int SCHEMA = SCHEMAS.size();
@@ -54,8 +61,16 @@ final class Kept implements AutoCloseable {
         this.file = file;
     }
 
-    /** One step of the working copy. */
-    record Step(int number, long version, String what, String text) {}
+    /**
+     * One step of the working copy.
+     *
+     * @param author who made it; empty where nobody signs in, or the plant file brought it
+     * @param mover who came to stand on it last, by making it or walking there
+     */
+    record Step(int number, long version, String what, String text, String author, String at, String mover) {}
+
+    /** A step that was taken back and then left behind by another change, with who made that change and when; its text is asked for alone. */
+    record Left(long version, int number, String what, String author, String at, String leaver, String leftAt) {}
 
     /** An accepted revision. */
     record Revision(int number, String at, String author, String note, String text, List<Signed> signed) {}
@@ -90,18 +105,18 @@ final class Kept implements AutoCloseable {
     /** The step one stands on. */
     Optional<Step> now() {
         return store.one(
-                "SELECT s.number, p.version, s.what, s.text FROM step s JOIN plant p ON p.file=s.file AND p.step=s.number WHERE s.file=?",
+                "SELECT s.number, p.version, s.what, s.text, s.author, s.at, s.mover FROM step s JOIN plant p ON p.file=s.file AND p.step=s.number WHERE s.file=?",
                 Kept::step,
                 file);
     }
 
     /**
-     * Adds a step behind the one one stands on; steps that were taken back are forgotten.
+     * Adds a step behind the one one stands on; steps that were taken back go to those left behind.
      *
      * @param on the version it was thought out on, 0 for a plant that is not known yet
-     * @return false where another version is kept by now; then nothing was changed
+     * @return how many steps were left behind; empty where another version is kept by now, and nothing was changed
      */
-    boolean add(long on, Step step, Optional<String> outside) {
+    Optional<Integer> add(long on, Step step, Optional<String> outside) {
         return store.together(all -> {
             boolean mine = on == 0
                     ? all.change(
@@ -113,20 +128,30 @@ final class Kept implements AutoCloseable {
                             == 1
                     : moved(all, on, step.number(), step.version());
             if (!mine) {
-                return false;
+                return Optional.empty();
             }
+            int left = all.change(
+                    "INSERT INTO leftstep(file, version, number, what, text, author, at, leaver, leftat)"
+                            + " SELECT file, version, number, what, text, author, at, ?, ? FROM step WHERE file=? AND number>=?",
+                    step.author(),
+                    step.at(),
+                    file,
+                    step.number());
             all.change("DELETE FROM step WHERE file=? AND number>=?", file, step.number());
             all.change(
-                    "INSERT INTO step(file, number, version, what, text) VALUES(?,?,?,?,?)",
+                    "INSERT INTO step(file, number, version, what, text, author, at, mover) VALUES(?,?,?,?,?,?,?,?)",
                     file,
                     step.number(),
                     step.version(),
                     step.what(),
-                    step.text());
+                    step.text(),
+                    step.author(),
+                    step.at(),
+                    step.mover());
             if (outside.isPresent()) {
                 all.change("UPDATE plant SET outside=? WHERE file=?", outside.get(), file);
             }
-            return true;
+            return Optional.of(left);
         });
     }
 
@@ -136,10 +161,37 @@ final class Kept implements AutoCloseable {
                 == 1;
     }
 
-    /** Stands on another step, which gets a new version: whoever still shows the old one will notice. False as with {@link #add}. */
-    boolean stand(long on, int number, long version) {
-        return store.together(all -> moved(all, on, number, version)
-                && all.change("UPDATE step SET version=? WHERE file=? AND number=?", version, file, number) == 1);
+    /** Stands on another step, which gets a new version: whoever still shows the old one will notice. False where another version is kept by now. */
+    boolean stand(long on, Step step) {
+        return store.together(all -> moved(all, on, step.number(), step.version())
+                && all.change(
+                                "UPDATE step SET version=?, mover=? WHERE file=? AND number=?",
+                                step.version(),
+                                step.mover(),
+                                file,
+                                step.number())
+                        == 1);
+    }
+
+    /** Steps that were left behind, newest first. */
+    List<Left> left() {
+        return store.all(
+                "SELECT version, number, what, author, at, leaver, leftat FROM leftstep WHERE file=? ORDER BY version DESC",
+                row -> new Left(
+                        row.getLong(1),
+                        row.getInt(2),
+                        row.getString(3),
+                        row.getString(4),
+                        row.getString(5),
+                        row.getString(6),
+                        row.getString(7)),
+                file);
+    }
+
+    /** The text of one of them. */
+    Optional<String> leftText(long version) {
+        return store.one(
+                "SELECT text FROM leftstep WHERE file=? AND version=?", row -> row.getString(1), file, version);
     }
 
     /** Remembers what the plant file holds now. */
@@ -149,7 +201,10 @@ final class Kept implements AutoCloseable {
 
     Optional<Step> step(int number) {
         return store.one(
-                "SELECT number, version, what, text FROM step WHERE file=? AND number=?", Kept::step, file, number);
+                "SELECT number, version, what, text, author, at, mover FROM step WHERE file=? AND number=?",
+                Kept::step,
+                file,
+                number);
     }
 
     /** Keeps a revision of a version; empty where another version is kept by now. */
@@ -355,6 +410,13 @@ final class Kept implements AutoCloseable {
     }
 
     private static Step step(ResultSet row) throws SQLException {
-        return new Step(row.getInt(1), row.getLong(2), row.getString(3), row.getString(4));
+        return new Step(
+                row.getInt(1),
+                row.getLong(2),
+                row.getString(3),
+                row.getString(4),
+                row.getString(5),
+                row.getString(6),
+                row.getString(7));
     }
 }

@@ -256,24 +256,30 @@ public final class Studio implements AutoCloseable {
         papers.routes(config);
         config.routes.post("/api/value", request -> {
             JsonNode body = body(request);
-            changed(request, value(body));
+            changed(request, value(on(request, body), body));
         });
         config.routes.post("/api/text", request -> {
             JsonNode body = body(request);
-            changed(request, desk.type(version(body), text(body, "text")));
+            changed(request, desk.type(on(request, body), text(body, "text")));
         });
         config.routes.post("/api/draw", request -> {
             JsonNode body = body(request);
             List<String> laid = new ArrayList<>();
             Desk.Changed changed = desk.draw(
-                    version(body), "drawn: " + text(body, "what"), pencil -> laid.addAll(Hand.act(pencil, body)));
+                    on(request, body), "drawn: " + text(body, "what"), pencil -> laid.addAll(Hand.act(pencil, body)));
             if (taken(request, changed)) {
                 answer(request, new Drawn(plant(request), laid));
             }
         });
         config.routes.post("/api/walk", request -> {
             JsonNode body = body(request);
-            changed(request, desk.walk(version(body), body.path("steps").asInt() < 0 ? -1 : 1));
+            int steps = body.path("steps").asInt() < 0 ? -1 : 1;
+            changed(request, desk.walk(on(request, body), steps, text(body, "over")));
+        });
+        config.routes.get("/api/left", request -> answer(request, desk.left()));
+        config.routes.post("/api/left", request -> {
+            JsonNode body = body(request);
+            changed(request, desk.takeUp(on(request, body), body.path("left").asLong(-1)));
         });
         config.routes.post("/api/accept", this::accept);
         config.routes.post("/api/write", this::write);
@@ -298,15 +304,15 @@ public final class Studio implements AutoCloseable {
         });
     }
 
-    private Desk.Changed value(JsonNode body) {
+    private Desk.Changed value(Desk.On on, JsonNode body) {
         String path = text(body, "path");
         String how = body.path("how").asText("set");
         if (!how.equals("set") || body.path("value").isContainerNode()) {
             String done = how.equals("set") ? path + ": changed" : Parts.what(how, body);
-            return desk.edit(version(body), done, path, text -> Parts.edit(text, how, path, body.path("value")));
+            return desk.edit(on, done, path, text -> Parts.edit(text, how, path, body.path("value")));
         }
         return desk.set(
-                version(body),
+                on,
                 path,
                 Optional.ofNullable(body.get("was")).map(JsonNode::asText),
                 text(body, "value"),
@@ -316,11 +322,17 @@ public final class Studio implements AutoCloseable {
     /**
      * The plant as a page shows it.
      *
+     * @param what the step did, made by author; mover came to stand on it last
+     * @param left how many steps that had been taken back it left behind
      * @param shown the colours of the set asked for; none where none is, or where the plant is not known
      */
     private record PlantCard(
             long version,
             int step,
+            String what,
+            String author,
+            String mover,
+            int left,
             String file,
             String name,
             String note,
@@ -348,6 +360,10 @@ public final class Studio implements AutoCloseable {
         return new PlantCard(
                 copy.version(),
                 copy.step(),
+                copy.at().what(),
+                copy.at().author(),
+                copy.at().mover(),
+                copy.left(),
                 desk.fileName(),
                 plant.map(Plant::name).orElse(desk.fileName()),
                 plant.map(Plant::note).orElse(""),
@@ -540,7 +556,13 @@ public final class Studio implements AutoCloseable {
             request.status(changed.stale() ? 409 : 422);
             answer(
                     request,
-                    Map.of("why", changed.why().get(), "version", changed.copy().version()));
+                    Map.of(
+                            "why",
+                            changed.why().get(),
+                            "version",
+                            changed.copy().version(),
+                            "whose",
+                            changed.whose()));
             return false;
         }
         watch.tell(changed.copy().version());
@@ -549,6 +571,11 @@ public final class Studio implements AutoCloseable {
 
     static Plant known(Desk.Copy copy) {
         return copy.plant().orElseThrow(() -> new NotFoundResponse("The plant file has faults: see its text."));
+    }
+
+    private static Desk.On on(Context request, JsonNode body) {
+        return new Desk.On(
+                version(body), Guard.person(request).map(People.Person::name).orElse(""));
     }
 
     private static long version(JsonNode body) {

@@ -73,8 +73,17 @@ async function load() {
   if (plant) await adopt(plant);
 }
 
+// What another page did that could be missed: a step taken back, or one that was left behind.
+async function hear() {
+  const before = state.plant;
+  await load();
+  const [now, who] = [state.plant, state.plant.mover || 'Another page'];
+  if (before && now.version > before.version && now.step < before.step) say(`${who} went back to step ${now.step}: ${quoted(before.what)} is undone. Forth brings it again.`, 15000);
+}
+
 async function adopt(plant) {
   const first = !state.plant;
+  if (!first && plant.left && plant.version > state.plant.version) say(`${plant.left === 1 ? 'One step that was' : `${plant.left} steps that were`} taken back ${plant.left === 1 ? 'is' : 'are'} left behind by ${plant.author ? `this step of ${plant.author}` : 'this step'}. Papers lists ${plant.left === 1 ? 'it' : 'them'}, to be taken up again.`, 15000);
   state.plant = plant;
   state.units ??= plant.units;
   if (first) fromAddress(plant);
@@ -440,9 +449,21 @@ async function papers() {
   papersMade.load();
   const revisions = await ask('revisions', '/api/revisions');
   if (!revisions) return;
-  at('revisions').replaceChildren(...revisions.map(one => element('li', {value: one.number}, `${one.at.replace('T', ' ').replace('Z', ' UTC')}, ${one.author}${one.note ? ': ' + one.note : ''} `,
+  at('revisions').replaceChildren(...revisions.map(one => element('li', {value: one.number}, `${time(one.at)}, ${one.author}${one.note ? ': ' + one.note : ''} `,
     ...people.signed(one), element('button', {type: 'button', on: () => again(one)}, 'Work on from here'))));
+  const left = await ask('left', '/api/left');
+  if (left) {
+    at('leftbehind').hidden = !left.length;
+    at('left').replaceChildren(...left.slice(0, 200).map(one => element('li', {}, `Step ${one.number}${one.author ? ` by ${one.author}` : ''}${one.at ? `, ${time(one.at)}` : ''}: ${quoted(one.what)}, left behind${one.leaver ? ` by ${one.leaver}` : ''} ${time(one.leftAt)} `, element('button', {type: 'button', on: () => takeUp(one)}, 'Work on from here'))));
+  }
   if (!revisions.length) at('revisions').replaceChildren(element('li', {class: 'none'}, 'None yet. Accepting keeps the plant as it stands now.'));
+}
+
+const time = at => at.replace('T', ' ').replace('Z', ' UTC');
+
+async function takeUp(one) {
+  const result = await changePlant('/api/left', {version: state.plant.version, left: one.version});
+  if (result.ok) { await adopt(result.content); say(`The plant of that step ${one.number} is the working copy now. Back undoes that.`); } else say(result.content.why);
 }
 
 async function again(revision) {
@@ -452,12 +473,17 @@ async function again(revision) {
 
 // Steps asked for one after the other are walked one after the other, however quickly.
 let walked = Promise.resolve();
-function walk(steps) { walked = walked.then(() => step(steps)).catch(why => say(`No answer: ${why.message}`)); }
+function walk(steps, over) { walked = walked.then(() => step(steps, over)).catch(why => say(`No answer: ${why.message}`)); }
 
-async function step(steps) {
+const quoted = what => what.length > 80 ? `“${what.slice(0, 80)}…”` : `“${what}”`;
+
+async function step(steps, over = '') {
   if (text.typed) { place('text'); say('Something is typed here and not taken. Take it or let go of it, then walk on.', 12000); return; }
-  const result = await changePlant('/api/walk', {version: state.plant.version, steps});
-  if (result.ok) { await adopt(result.content); say(steps < 0 ? 'One step back.' : 'One step forth.'); } else { say(result.content.why); if (result.stale) load(); }
+  const result = await changePlant('/api/walk', {version: state.plant.version, steps, over});
+  if (result.ok) { const undone = state.plant.what; await adopt(result.content); say(steps < 0 ? `One step back: ${quoted(undone)} is undone.` : `One step forth: ${quoted(result.content.what)}.`); return; }
+  say(result.content.why, result.content.whose ? 0 : 6000);
+  if (result.content.whose) at('say').append(' ', element('button', {type: 'button', on: () => walk(steps, result.content.whose)}, `Take back what ${result.content.whose} did`));
+  if (result.stale) load();
 }
 
 function toAddress() {
@@ -633,7 +659,7 @@ drawing.place.addEventListener('pointerleave', () => { at('pointed').textContent
 
 let lost = false;
 onVersion(version => {
-  if (lost) { lost = false; load().then(() => unsent.send({version: () => state.plant.version, adopt})); } else if (state.plant && version > state.plant.version) load();
+  if (lost) { lost = false; load().then(() => unsent.send({version: () => state.plant.version, adopt})); } else if (state.plant && version > state.plant.version) hear();
 }, notAnswering);
 
 function notAnswering() {

@@ -39,7 +39,7 @@ class BackupTest {
     }
 
     private static void tube(Desk desk, String tube) {
-        assertThat(desk.set(desk.copy().version(), "runs.DA1.tube", Optional.empty(), tube, true)
+        assertThat(desk.set(new Desk.On(desk.copy().version(), "Zoe"), "runs.DA1.tube", Optional.empty(), tube, true)
                         .why())
                 .isEmpty();
     }
@@ -54,6 +54,8 @@ class BackupTest {
     void a_backup_of_an_open_studio_comes_back_whole_and_what_came_after_lies_beside() throws Exception {
         Path backup = folder.resolve("backup.db");
         try (Desk desk = open()) {
+            tube(desk, "T3");
+            desk.walk(new Desk.On(desk.copy().version(), "Zoe"), -1, "");
             tube(desk, "T25");
             assertThat(desk.accept(desk.copy().version(), "A. Engineer", "").revision())
                     .isPresent();
@@ -68,6 +70,8 @@ class BackupTest {
         assertThat(tube()).isEqualTo("T25");
         try (Desk desk = open()) {
             assertThat(desk.revisions()).hasSize(1);
+            assertThat(desk.copy().at().author()).isEqualTo("Zoe");
+            assertThat(desk.left()).hasSize(1);
         }
     }
 
@@ -100,6 +104,10 @@ class BackupTest {
                 "DROP TABLE session",
                 "DROP TABLE attempt",
                 "DROP TABLE control",
+                "DROP TABLE leftstep",
+                "ALTER TABLE step DROP COLUMN author",
+                "ALTER TABLE step DROP COLUMN at",
+                "ALTER TABLE step DROP COLUMN mover",
                 "ALTER TABLE plant DROP COLUMN version",
                 "PRAGMA user_version=0");
         try (Desk desk = open()) {

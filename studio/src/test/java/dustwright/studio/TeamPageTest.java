@@ -153,6 +153,38 @@ class TeamPageTest extends InChromium {
         assertThat(complaints).isEmpty();
     }
 
+    @Test
+    void back_over_a_step_of_somebody_else_asks_first_and_who_made_it_is_told_and_finds_it_again() throws Exception {
+        try (Store store = Store.open(team.resolve("kept.db"))) {
+            new People(store).put("Zoe", Role.DESIGNER, Team.PASSWORD.toCharArray());
+        }
+        Team zoe = Team.signedIn(studio, "Zoe");
+        assertThat(zoe.tube("HP1", "T2").statusCode()).isEqualTo(200);
+        try (Page hers = page();
+                Page page = page()) {
+            signIn(hers, "Zoe");
+            signIn(page, "Dora");
+            kept(page, 2);
+            kept(hers, 2);
+            page.locator("#back").click();
+            shows(page, "#say", "Step 2 was made by Zoe: runs.HP1.tube: T2. Nothing was taken back.");
+            serious(page, "back over somebody's step");
+            page.locator("#say button").click();
+            shows(page, "#say", "One step back: “runs.HP1.tube: T2” is undone.");
+            shows(hers, "#say", "Dora went back to step 1");
+            Team.signedIn(studio, "Dora").tube("HP11", "T2");
+            kept(page, 2);
+            shows(hers, "#say", "left behind by this step of Dora");
+            hers.locator("[data-place=papers]").click();
+            hers.locator("#leftbehind summary").click();
+            shows(hers, "#left", "Step 2 by Zoe");
+            hers.locator("#left button").click();
+            kept(hers, 3);
+            assertThat(text(hers)).contains("tube: T2");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
     /** Who is signed in leaves the register whole: nothing of it is cut off, Find keeps its word. */
     private static void inOneRow(Page page) {
         assertThat(

@@ -188,6 +188,27 @@ class TeamTest {
     }
 
     @Test
+    void back_over_the_step_of_somebody_else_names_who_and_what_and_waits_to_be_told() throws Exception {
+        new People(store).put("Zoe", Role.DESIGNER, Team.PASSWORD.toCharArray());
+        assertThat(Team.signedIn(studio, "Zoe").tube("HP1", "T2").statusCode()).isEqualTo(200);
+        Team dora = Team.signedIn(studio, "Dora");
+        HttpResponse<String> asked = dora.post("api/walk", "{\"version\":2,\"steps\":-1}");
+        assertThat(asked.statusCode()).isEqualTo(422);
+        JsonNode why = Team.JSON.readTree(asked.body());
+        assertThat(why.path("whose").asText()).isEqualTo("Zoe");
+        assertThat(why.path("why").asText()).contains("made by Zoe").contains("runs.HP1.tube: T2");
+        JsonNode back = Team.JSON.readTree(
+                dora.post("api/walk", "{\"version\":2,\"steps\":-1,\"over\":\"Zoe\"}").body());
+        assertThat(back.path("step").asInt()).isEqualTo(1);
+        assertThat(back.path("mover").asText()).isEqualTo("Dora");
+        assertThat(Team.JSON.readTree(dora.tube("HP11", "T2").body()).path("left").asInt())
+                .isEqualTo(1);
+        JsonNode left = dora.json("api/left").get(0);
+        assertThat(left.path("author").asText()).isEqualTo("Zoe");
+        assertThat(left.path("leaver").asText()).isEqualTo("Dora");
+    }
+
+    @Test
     void one_person_signs_a_revision_off_once_however_the_name_is_written() throws Exception {
         assertThat(Team.signedIn(studio, "Dora")
                         .post("api/accept", "{\"version\":1}")
