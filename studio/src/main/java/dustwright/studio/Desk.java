@@ -95,7 +95,7 @@ final class Desk implements AutoCloseable {
      */
     static Desk open(Path file, Kept kept, Clock clock) throws IOException {
         String outside = Files.readString(file);
-        Desk desk = new Desk(file, kept, clock, new Copy(new Step(0, 0, "", "", "", "", ""), null, List.of(), 0));
+        Desk desk = new Desk(file, kept, clock, new Copy(new Step(0, 0, "", "", "", "", "", 0), null, List.of(), 0));
         if (kept.version() == 0) {
             desk.take("", "opened", outside, PlantReader.read(outside, desk.folder), Optional.of(outside));
         }
@@ -243,7 +243,7 @@ final class Desk implements AutoCloseable {
         }
         Step step = there.get();
         Step next = new Step(
-                step.number(), on.version() + 1, step.what(), step.text(), step.author(), step.at(), on.by());
+                step.number(), on.version() + 1, step.what(), step.text(), step.author(), step.at(), on.by(), step.floor());
         if (!kept.stand(on.version(), next)) {
             return stale();
         }
@@ -260,13 +260,18 @@ final class Desk implements AutoCloseable {
         return kept.left();
     }
 
-    /** Makes a step that was left behind the next one. */
+    /** Makes a step that was left behind the next one, with the floor plan it had. */
     synchronized Changed takeUp(On on, long left) {
-        Optional<String> text = kept.leftText(left);
-        if (text.isEmpty()) {
+        if (on.version() != copy().version()) {
+            return stale();
+        }
+        Optional<Kept.Held> held = kept.held(left);
+        if (held.isEmpty()) {
             return refused("There is no such step that was left behind.");
         }
-        return type(on, text.get());
+        String text = held.get().text();
+        Step next = step(on.by(), "taken up again", text, held.get().floor());
+        return take(next, reading(text), Optional.empty()) ? new Changed(copy, Optional.empty(), false) : stale();
     }
 
     /** What accepting came to: the revision, or why there is none. */
@@ -352,17 +357,33 @@ final class Desk implements AutoCloseable {
         return kept.alternatives();
     }
 
-    synchronized Optional<FloorPlan> floorPlan() {
-        return kept.floorPlan();
+    Optional<FloorPlan> floorPlan() {
+        return kept.floorPlan(copy().at().floor());
     }
 
-    synchronized byte[] floorPicture() {
-        return kept.floorPicture();
+    byte[] floorPicture() {
+        return kept.floorPicture(copy().at().floor());
     }
 
-    /** False where another picture lies there by now. */
-    synchronized boolean keepFloorPlan(long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
-        return kept.keepFloorPlan(on, plan, picture);
+    /** A number for the next floor plan. */
+    long nextFloor() {
+        return kept.nextFloor();
+    }
+
+    /**
+     * Lays a floor plan, with a new picture where there is one, or takes it away: a step like any other.
+     *
+     * @param on number of the floor plan it was thought out on, 0 for none
+     * @return false where another one lies there by now, or the plant was changed at that moment; then nothing was changed
+     */
+    synchronized boolean keepFloorPlan(
+            String by, String what, long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
+        if (copy().at().floor() != on) {
+            return false;
+        }
+        plan.ifPresent(p -> kept.keepFloorPlan(p, picture, on));
+        long floor = plan.map(FloorPlan::number).orElse(0L);
+        return take(step(by, what, copy.text(), floor), reading(copy.text()), Optional.empty());
     }
 
     /** Control sequences of this plant's stations. */
@@ -411,14 +432,25 @@ final class Desk implements AutoCloseable {
 
     /** False where another studio was quicker. */
     private boolean take(String by, String what, String text, Reading reading, Optional<String> outside) {
-        Step step = new Step(copy.step() + 1, copy.version() + 1, what, text, by, now(), by);
+        return take(step(by, what, text, copy.at().floor()), reading, outside);
+    }
+
+    private Step step(String by, String what, String text, long floor) {
+        return new Step(copy.step() + 1, copy.version() + 1, what, text, by, now(), by, floor);
+    }
+
+    private boolean take(Step step, Reading reading, Optional<String> outside) {
         Optional<Integer> left = kept.add(copy.version(), step, outside);
         left.ifPresent(steps -> copy = said(step, reading, steps));
         return left.isPresent();
     }
 
     private Copy read(Step step) {
-        return said(step, PlantReader.read(step.text(), folder), 0);
+        return said(step, reading(step.text()), 0);
+    }
+
+    private Reading reading(String text) {
+        return PlantReader.read(text, folder);
     }
 
     private Copy said(Step step, Reading reading, int left) {

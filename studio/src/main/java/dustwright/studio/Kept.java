@@ -48,7 +48,22 @@ final class Kept implements AutoCloseable {
                     "ALTER TABLE step ADD COLUMN mover TEXT NOT NULL DEFAULT ''",
                     "CREATE TABLE leftstep(file TEXT NOT NULL, version BIGINT NOT NULL, number INTEGER NOT NULL,"
                             + " what TEXT NOT NULL, text TEXT NOT NULL, author TEXT NOT NULL, at TEXT NOT NULL,"
-                            + " leaver TEXT NOT NULL, leftat TEXT NOT NULL, PRIMARY KEY(file, version))"));
+                            + " leaver TEXT NOT NULL, leftat TEXT NOT NULL, PRIMARY KEY(file, version))"),
+            List.of(
+                    "CREATE TABLE floor(file TEXT NOT NULL, number BIGINT NOT NULL, type TEXT NOT NULL,"
+                            + " width INTEGER NOT NULL, height INTEGER NOT NULL, x DOUBLE PRECISION NOT NULL,"
+                            + " y DOUBLE PRECISION NOT NULL, scale DOUBLE PRECISION NOT NULL, turned DOUBLE PRECISION NOT NULL,"
+                            + " picture BIGINT NOT NULL, PRIMARY KEY(file, number))",
+                    "CREATE TABLE floorpicture(file TEXT NOT NULL, number BIGINT NOT NULL, bytes TEXT NOT NULL,"
+                            + " PRIMARY KEY(file, number))",
+                    "INSERT INTO floor(file, number, type, width, height, x, y, scale, turned, picture)"
+                            + " SELECT file, number, type, width, height, x, y, scale, turned, number FROM floorplan",
+                    "INSERT INTO floorpicture(file, number, bytes) SELECT file, number, picture FROM floorplan",
+                    "ALTER TABLE step ADD COLUMN floor BIGINT NOT NULL DEFAULT 0",
+                    "ALTER TABLE leftstep ADD COLUMN floor BIGINT NOT NULL DEFAULT 0",
+                    "UPDATE step SET floor=COALESCE((SELECT number FROM floorplan f WHERE f.file=step.file),0)",
+                    "UPDATE leftstep SET floor=COALESCE((SELECT number FROM floorplan f WHERE f.file=leftstep.file),0)",
+                    "DROP TABLE floorplan"));
 
     /** The schema this program writes. */
     static final int SCHEMA = SCHEMAS.size();
@@ -65,9 +80,10 @@ final class Kept implements AutoCloseable {
      * One step of the working copy.
      *
      * @param author who made it; empty where nobody signs in, or the plant file brought it
+     * @param floor number of the floor plan that lies under it, 0 for none
      * @param mover who came to stand on it last, by making it or walking there
      */
-    record Step(int number, long version, String what, String text, String author, String at, String mover) {}
+    record Step(int number, long version, String what, String text, String author, String at, String mover, long floor) {}
 
     /** A step that was taken back and then left behind by another change, with who made that change and when; its text is asked for alone. */
     record Left(long version, int number, String what, String author, String at, String leaver, String leftAt) {}
@@ -105,7 +121,7 @@ final class Kept implements AutoCloseable {
     /** The step one stands on. */
     Optional<Step> now() {
         return store.one(
-                "SELECT s.number, p.version, s.what, s.text, s.author, s.at, s.mover FROM step s JOIN plant p ON p.file=s.file AND p.step=s.number WHERE s.file=?",
+                "SELECT s.number, p.version, s.what, s.text, s.author, s.at, s.mover, s.floor FROM step s JOIN plant p ON p.file=s.file AND p.step=s.number WHERE s.file=?",
                 Kept::step,
                 file);
     }
@@ -131,15 +147,15 @@ final class Kept implements AutoCloseable {
                 return Optional.empty();
             }
             int left = all.change(
-                    "INSERT INTO leftstep(file, version, number, what, text, author, at, leaver, leftat)"
-                            + " SELECT file, version, number, what, text, author, at, ?, ? FROM step WHERE file=? AND number>=?",
+                    "INSERT INTO leftstep(file, version, number, what, text, author, at, floor, leaver, leftat)"
+                            + " SELECT file, version, number, what, text, author, at, floor, ?, ? FROM step WHERE file=? AND number>=?",
                     step.author(),
                     step.at(),
                     file,
                     step.number());
             all.change("DELETE FROM step WHERE file=? AND number>=?", file, step.number());
             all.change(
-                    "INSERT INTO step(file, number, version, what, text, author, at, mover) VALUES(?,?,?,?,?,?,?,?)",
+                    "INSERT INTO step(file, number, version, what, text, author, at, mover, floor) VALUES(?,?,?,?,?,?,?,?,?)",
                     file,
                     step.number(),
                     step.version(),
@@ -147,7 +163,8 @@ final class Kept implements AutoCloseable {
                     step.text(),
                     step.author(),
                     step.at(),
-                    step.mover());
+                    step.mover(),
+                    step.floor());
             if (outside.isPresent()) {
                 all.change("UPDATE plant SET outside=? WHERE file=?", outside.get(), file);
             }
@@ -188,10 +205,15 @@ final class Kept implements AutoCloseable {
                 file);
     }
 
-    /** The text of one of them. */
-    Optional<String> leftText(long version) {
+    /** What one of them held. */
+    record Held(String text, long floor) {}
+
+    Optional<Held> held(long left) {
         return store.one(
-                "SELECT text FROM leftstep WHERE file=? AND version=?", row -> row.getString(1), file, version);
+                "SELECT text, floor FROM leftstep WHERE file=? AND version=?",
+                row -> new Held(row.getString(1), row.getLong(2)),
+                file,
+                left);
     }
 
     /** Remembers what the plant file holds now. */
@@ -201,7 +223,7 @@ final class Kept implements AutoCloseable {
 
     Optional<Step> step(int number) {
         return store.one(
-                "SELECT number, version, what, text, author, at, mover FROM step WHERE file=? AND number=?",
+                "SELECT number, version, what, text, author, at, mover, floor FROM step WHERE file=? AND number=?",
                 Kept::step,
                 file,
                 number);
@@ -300,9 +322,10 @@ final class Kept implements AutoCloseable {
                 .toList();
     }
 
-    Optional<FloorPlan> floorPlan() {
+    /** A floor plan that some step has. */
+    Optional<FloorPlan> floorPlan(long number) {
         return store.one(
-                "SELECT number, type, width, height, x, y, scale, turned FROM floorplan WHERE file=?",
+                "SELECT number, type, width, height, x, y, scale, turned FROM floor WHERE file=? AND number=?",
                 row -> new FloorPlan(
                         row.getLong(1),
                         row.getString(2),
@@ -312,48 +335,63 @@ final class Kept implements AutoCloseable {
                         row.getDouble(6),
                         row.getDouble(7),
                         row.getDouble(8)),
-                file);
+                file,
+                number);
     }
 
-    /** The picture of the floor; empty bytes where there is none. */
-    byte[] floorPicture() {
+    /** Its picture; empty bytes where there is none. */
+    byte[] floorPicture(long number) {
         return Base64.getDecoder()
-                .decode(store.one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
+                .decode(store.one(
+                                "SELECT p.bytes FROM floorpicture p JOIN floor f ON f.file=p.file AND f.picture=p.number"
+                                        + " WHERE f.file=? AND f.number=?",
+                                row -> row.getString(1),
+                                file,
+                                number)
                         .orElse(""));
     }
 
+    /** A number no floor plan of this plant had yet. */
+    long nextFloor() {
+        return store.one("SELECT COALESCE(MAX(number),0)+1 FROM floor WHERE file=?", row -> row.getLong(1), file)
+                .orElse(1L);
+    }
+
     /**
-     * Keeps where the picture of the floor lies, with a new picture where there is one; or no picture any more.
+     * Keeps a floor plan for a step to have; none that was kept before changes.
      *
-     * @param on number of the picture it was thought out on, 0 for none
-     * @return false where another one lies there by now; then nothing was changed
+     * @param like number of the one whose picture it has, where it brings none of its own
      */
-    boolean keepFloorPlan(long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
-        return store.together(all -> {
-            String before = all.one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
-                    .orElse("");
-            int gone = all.change("DELETE FROM floorplan WHERE file=? AND number=?", file, on);
-            if (on != 0 && gone == 0) {
-                return false;
+    void keepFloorPlan(FloorPlan p, Optional<byte[]> picture, long like) {
+        store.together(all -> {
+            if (picture.isPresent()) {
+                all.change(
+                        "INSERT INTO floorpicture(file, number, bytes) VALUES(?,?,?)",
+                        file,
+                        p.number(),
+                        Base64.getEncoder().encodeToString(picture.get()));
             }
-            if (plan.isEmpty()) {
-                return true;
-            }
-            FloorPlan p = plan.get();
+            long own = picture.isPresent()
+                    ? p.number()
+                    : all.one(
+                                    "SELECT picture FROM floor WHERE file=? AND number=?",
+                                    row -> row.getLong(1),
+                                    file,
+                                    like)
+                            .orElse(0L);
             return all.change(
-                            "INSERT INTO floorplan(file, number, type, width, height, x, y, scale, turned, picture)"
-                                    + " VALUES(?,?,?,?,?,?,?,?,?,?) ON CONFLICT DO NOTHING",
-                            file,
-                            p.number(),
-                            p.type(),
-                            p.width_px(),
-                            p.height_px(),
-                            p.x_m(),
-                            p.y_m(),
-                            p.metresPerPoint(),
-                            p.turned(),
-                            picture.map(Base64.getEncoder()::encodeToString).orElse(before))
-                    == 1;
+                    "INSERT INTO floor(file, number, type, width, height, x, y, scale, turned, picture)"
+                            + " VALUES(?,?,?,?,?,?,?,?,?,?)",
+                    file,
+                    p.number(),
+                    p.type(),
+                    p.width_px(),
+                    p.height_px(),
+                    p.x_m(),
+                    p.y_m(),
+                    p.metresPerPoint(),
+                    p.turned(),
+                    own);
         });
     }
 
@@ -417,6 +455,7 @@ final class Kept implements AutoCloseable {
                 row.getString(4),
                 row.getString(5),
                 row.getString(6),
-                row.getString(7));
+                row.getString(7),
+                row.getLong(8));
     }
 }

@@ -287,7 +287,7 @@ public final class Studio implements AutoCloseable {
         new SequencePlace(desk).routes(config);
         new Machines(desk::copy).routes(config, Studio::asked);
         new Designs(desk).routes(config, Studio::asked);
-        new FloorPlans(desk, plan -> watch.tell("floorplan", plan.number())).routes(config);
+        new FloorPlans(desk, now -> watch.tell(now)).routes(config);
         config.routes.post("/api/sign", this::sign);
         config.routes.sse("/api/events", watch::add);
         config.routes.exception(Guard.Refusal.class, (refusal, request) -> {
@@ -324,6 +324,7 @@ public final class Studio implements AutoCloseable {
      *
      * @param what the step did, made by author; mover came to stand on it last
      * @param left how many steps that had been taken back it left behind
+     * @param floor number of the floor plan under it, 0 for none
      * @param shown the colours of the set asked for; none where none is, or where the plant is not known
      */
     private record PlantCard(
@@ -333,6 +334,7 @@ public final class Studio implements AutoCloseable {
             String author,
             String mover,
             int left,
+            long floor,
             String file,
             String name,
             String note,
@@ -364,6 +366,7 @@ public final class Studio implements AutoCloseable {
                 copy.at().author(),
                 copy.at().mover(),
                 copy.left(),
+                copy.at().floor(),
                 desk.fileName(),
                 plant.map(Plant::name).orElse(desk.fileName()),
                 plant.map(Plant::note).orElse(""),
@@ -574,8 +577,12 @@ public final class Studio implements AutoCloseable {
     }
 
     private static Desk.On on(Context request, JsonNode body) {
-        return new Desk.On(
-                version(body), Guard.person(request).map(People.Person::name).orElse(""));
+        return new Desk.On(version(body), by(request));
+    }
+
+    /** Who is signed in; empty where nobody signs in. */
+    static String by(Context request) {
+        return Guard.person(request).map(People.Person::name).orElse("");
     }
 
     private static long version(JsonNode body) {

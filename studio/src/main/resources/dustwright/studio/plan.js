@@ -1,5 +1,5 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
-import {ask, busy, change, changePlant, onColours, onFloorPlan, onUnheard, onVersion} from './server.js';
+import {ask, busy, change, changePlant, onColours, onUnheard, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
@@ -91,6 +91,7 @@ async function adopt(plant) {
   at('name').textContent = plant.name;
   at('name').title = plant.note;
   document.title = `${plant.name}: studio`;
+  if (plant.floor !== floor.plan.number) floor.load().catch(why => say(why.message));
   at('kept').textContent = plant.faults.length ? `${plant.file}, step ${plant.step}, kept with ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: what is shown is of the plant before` : `${plant.file}, step ${plant.step}, kept · ${plant.assumptions} assumptions, ${plant.overrides} overrides`;
   at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
   text.faults(plant.faults);
@@ -669,9 +670,7 @@ function notAnswering() {
 }
 onUnheard(notAnswering);
 addEventListener('beforeunload', event => { if (lost && text.typed) event.preventDefault(); });
-onFloorPlan(() => floor.load());
 terms.load();
 take('look');
-floor.load();
 people.load().catch(why => say(why.message));
 load().catch(why => say(why.message, 0));

@@ -59,29 +59,18 @@ let unheard = () => {};
 // Told when a change met nobody.
 export function onUnheard(told) { unheard = told; }
 
-const listeners = [];
-let events = null;
-
-function listen(name, heard) {
-  listeners.push([name, heard]);
-  events?.addEventListener(name, heard);
-}
-
-export function onFloorPlan(heard) { listen('floorplan', heard); }
-
 export function onVersion(heard, lost) {
   pass = heard;
-  listen('version', event => { if (changing) told = Number(event.data); else heard(Number(event.data)); });
-  connect(() => heard(-1), lost);
+  connect(heard, lost);
 }
 
 // A browser asks again by itself where nothing answers, but not where it was refused, as after signing out.
-function connect(again, lost) {
-  events = new EventSource('/api/events');
-  for (const [name, heard] of listeners) events.addEventListener(name, heard);
-  events.onopen = again;
+function connect(heard, lost) {
+  const events = new EventSource('/api/events');
+  events.addEventListener('version', event => { if (changing) told = Number(event.data); else heard(Number(event.data)); });
+  events.onopen = () => heard(-1);
   events.onerror = () => {
     lost();
-    if (events.readyState === EventSource.CLOSED) setTimeout(() => connect(again, lost), 5000);
+    if (events.readyState === EventSource.CLOSED) setTimeout(() => connect(heard, lost), 5000);
   };
 }

@@ -98,7 +98,9 @@ class BackupTest {
         }
         run(
                 "DROP TABLE alternative",
-                "DROP TABLE floorplan",
+                "DROP TABLE floor",
+                "DROP TABLE floorpicture",
+                "ALTER TABLE step DROP COLUMN floor",
                 "DROP TABLE signed",
                 "DROP TABLE person",
                 "DROP TABLE session",
@@ -116,6 +118,28 @@ class BackupTest {
         assertThat(tube()).isEqualTo("T25");
         run("PRAGMA user_version=99");
         assertThatThrownBy(this::open).isInstanceOf(Store.KeepingFault.class).hasMessageContaining("newer Dustwright");
+    }
+
+    /** As a database of schema 6 has it: one floor plan for the plant, beside its steps. */
+    @Test
+    void a_floor_plan_of_before_lies_under_every_step_of_before() throws Exception {
+        try (Desk desk = open()) {
+            tube(desk, "T25");
+        }
+        run(
+                "DROP TABLE floor",
+                "DROP TABLE floorpicture",
+                "ALTER TABLE step DROP COLUMN floor",
+                "ALTER TABLE leftstep DROP COLUMN floor",
+                String.join(";", Kept.SCHEMAS.get(2)),
+                "INSERT INTO floorplan SELECT file, 77, 'image/png', 40, 30, 1.5, 2.5, 0.1, 0, 'AQID' FROM plant",
+                "PRAGMA user_version=6");
+        try (Desk desk = open()) {
+            assertThat(desk.floorPlan()).hasValue(new FloorPlan(77, "image/png", 40, 30, 1.5, 2.5, 0.1, 0));
+            assertThat(desk.floorPicture()).containsExactly(1, 2, 3);
+            desk.walk(new Desk.On(desk.copy().version(), "Zoe"), -1, "");
+            assertThat(desk.floorPlan()).hasValueSatisfying(plan -> assertThat(plan.number()).isEqualTo(77));
+        }
     }
 
     private void run(String... statements) throws SQLException {
