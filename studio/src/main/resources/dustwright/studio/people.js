@@ -23,7 +23,8 @@ export class People {
     if (!this.session.name) return;
     at('author').value = this.session.name;
     at('author').readOnly = true;
-    if (!this.designs) {
+    if (!this.designs && !this.barred) {
+      this.barred = true;
       this.bar();
       new MutationObserver(() => this.bar()).observe(document.body, {childList: true, subtree: true, attributes: true, attributeFilter: ['disabled']});
     }

@@ -1,5 +1,5 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
-import {ask, busy, change, changePlant, onColours, onUnheard, onVersion} from './server.js';
+import {AWAY, NoAnswer, ask, busy, change, changePlant, onColours, onReach, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
@@ -37,7 +37,7 @@ const hand = new Hand(drawing, {
   floor, cross: at('cross'), choice: () => state,
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
   adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(at('hand'), at('hint'), hand, say),
-  unsent: {keepDrawn: (...drawn) => unsent.keepDrawn(...drawn)}, notAnswering: () => notAnswering(),
+  unsent: {keepDrawn: (...drawn) => unsent.keepDrawn(...drawn)}, notAnswering: () => unanswered(),
   shown: place => {
     const kind = place ? shownAs(place) : '';
     if (kind === state.kind && (place?.id ?? '') === state.id) return;
@@ -51,14 +51,19 @@ const people = new People(say, papers);
 const unsent = new Unsent(say);
 const tour = new Tour(state, tools);
 const figures = new Figures(at('piece'), {
-  version: () => state.plant.version, adopt: plant => adopt(plant), load: () => load(), unsent, notAnswering: () => notAnswering(), show: path => part(path), below: () => [at('reading')],
+  version: () => state.plant.version, adopt: plant => adopt(plant), load: () => load(), unsent, notAnswering: () => unanswered(), show: path => part(path), below: () => [at('reading')],
   around: () => [...(drawn() ? [element('button', {type: 'button', title: 'z', on: () => drawing.to(state.kind, state.id)}, 'Show it')] : []),
     ...(state.kind === 'run' && people.designs ? [element('button', {type: 'button', id: 'split', title: 'Where it was clicked, else in the middle of its longest straight', on: () => hand.split(state.id, drawing.cut?.at)}, 'Split'), element('button', {type: 'button', on: () => hand.act({what: 'take tube away', run: state.id}, () => 'The tube is taken away. Back undoes that.')}, 'Take away')] : []),
     element('button', {type: 'button', on: () => { state.kind = ''; drawing.mark(); piece(); toAddress(); }}, 'Done')],
 });
 
+// Whether requests are answered, meet nobody (away), or nobody signed in (out).
+let reach = 'answers';
+const ASKS_ms = 2000;
+
 function say(words, hold = 6000) {
   at('say').textContent = words;
+  if (words && reach === 'out') at('say').append(' ', element('a', {href: '/sign-in', target: '_blank', rel: 'noopener'}, 'Sign in on a page of its own'));
   clearTimeout(say.timer);
   if (hold) say.timer = setTimeout(() => { at('say').textContent = ''; }, hold);
 }
@@ -442,9 +447,11 @@ function place(name) {
   if (name === 'papers') papers();
   if (name === 'compare') compare.load();
   if (name === 'extend') extend.load();
-  if (name === 'panel') { panel.titles(); panel.load(); } else { panel.run(false); if (state.told) block(state.set.block); }
+  if (name === 'panel') { panel.titles(); panelLoad(); } else { panel.run(false); if (state.told) block(state.set.block); }
   toAddress();
 }
+
+function panelLoad() { return panel.load().catch(why => { at('panelwhy').textContent = why.message; }); }
 
 async function papers() {
   papersMade.load();
@@ -474,7 +481,7 @@ async function again(revision) {
 
 // Steps asked for one after the other are walked one after the other, however quickly.
 let walked = Promise.resolve();
-function walk(steps, over) { walked = walked.then(() => step(steps, over)).catch(why => say(`No answer: ${why.message}`)); }
+function walk(steps, over) { walked = walked.then(() => step(steps, over)).catch(why => say(why.message)); }
 
 const quoted = what => what.length > 80 ? `“${what.slice(0, 80)}…”` : `“${what}”`;
 
@@ -639,7 +646,12 @@ addEventListener('beforeprint', () => drawing.paper(true));
 addEventListener('afterprint', () => drawing.paper(false));
 at('say').addEventListener('click', () => say(''));
 
-addEventListener('unhandledrejection', event => say(`No answer: ${String(event.reason?.message ?? event.reason).replace(/\.$/, '')}.`));
+// Why there is no answer is told, once where it is the same for all that was asked; anything else is a fault of the page.
+addEventListener('unhandledrejection', event => {
+  if (!(event.reason instanceof NoAnswer)) { say(`The page failed at this: ${event.reason?.message ?? event.reason}`); return; }
+  event.preventDefault();
+  if (reach === 'answers') say(event.reason.message);
+});
 
 at('starter').addEventListener('click', async () => {
   const starter = await ask('starter', '/api/starter');
@@ -658,18 +670,37 @@ drawing.place.addEventListener('pointerover', event => {
 });
 drawing.place.addEventListener('pointerleave', () => { at('pointed').textContent = ''; });
 
-let lost = false;
-onVersion(version => {
-  if (lost) { lost = false; load().then(() => unsent.send({version: () => state.plant.version, adopt})); } else if (state.plant && version > state.plant.version) hear();
-}, notAnswering);
+onVersion(version => { if (reach !== 'answers') alive(); else if (state.plant && version > state.plant.version) hear(); }, alive);
 
-function notAnswering() {
-  if (!lost) say('The studio is not answering. What was kept is kept; this page asks again by itself.', 0);
-  lost = true;
-  if (state.plant) at('kept').textContent = `not answering · ${state.plant.file}, kept up to step ${state.plant.step}${unsent.words}`;
+onReach(now => {
+  if (now === reach) return;
+  reach = now;
+  if (now === 'answers') { answering().catch(() => {}); return; }
+  say(now === 'out' ? 'You are not signed in any more. What you typed stays on this page; sign in, then go on here.' : AWAY, 0);
+  unanswered();
+  later(alive, ASKS_ms);
+});
+
+// The studio answers again: what it shows is read anew, what waited is sent.
+async function answering() {
+  await load();
+  await people.load();
+  await unsent.send({version: () => state.plant.version, adopt});
+  if (state.place === 'panel') await panelLoad(); else if (state.place === 'compare') await compare.load();
 }
-onUnheard(notAnswering);
-addEventListener('beforeunload', event => { if (lost && text.typed) event.preventDefault(); });
+
+// While nothing answers this asks by itself.
+async function alive() {
+  await ask('alive', '/api/session').catch(() => {});
+  if (reach !== 'answers') later(alive, ASKS_ms);
+}
+
+function unanswered() {
+  if (state.plant && reach !== 'answers') at('kept').textContent = `${reach === 'out' ? 'signed out' : 'not answering'} · ${state.plant.file}, kept up to step ${state.plant.step}${unsent.words}`;
+}
+addEventListener('offline', alive);
+addEventListener('online', alive);
+addEventListener('beforeunload', event => { if (reach !== 'answers' && text.typed) event.preventDefault(); });
 terms.load();
 take('look');
 people.load().catch(why => say(why.message));

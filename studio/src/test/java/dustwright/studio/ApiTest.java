@@ -195,6 +195,7 @@ class ApiTest extends Served {
         does("/api/value", version() + ",\"path\":\"plant.name\",\"value\":\"another\"}", 200);
         asks("/api/left");
         does("/api/left", version() + ",\"left\":" + json("api/left").get(0).path("version") + "}", 200);
+        does("/api/walk", version() + ",\"steps\":-1}", 200);
         asks("/api/revisions");
         asks("/api/alternatives");
         asks("/api/since");

@@ -185,6 +185,27 @@ class TeamPageTest extends InChromium {
         assertThat(complaints).isEmpty();
     }
 
+    @Test
+    void who_is_no_longer_signed_in_is_told_so_and_goes_on_after_signing_in_on_another_page() throws Exception {
+        try (Page page = page()) {
+            signIn(page, "Dora");
+            kept(page, 1);
+            try (Store store = Store.open(team.resolve("kept.db"))) {
+                new People(store).put("Dora", Role.DESIGNER, Team.PASSWORD.toCharArray());
+            }
+            page.locator("[data-place=machines]").click();
+            shows(page, "#kept", "signed out");
+            shows(page, "#say", "Sign in on a page of its own");
+            Page other = page.waitForPopup(() -> page.locator("#say a").click());
+            other.waitForSelector("#who:focus");
+            signIn(other, "Dora");
+            kept(page, 1);
+            shows(page, "#person", "Dora");
+            assertThat(page.locator("#machineindex")).containsText("REC");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
     /** Who is signed in leaves the register whole: nothing of it is cut off, Find keeps its word. */
     private static void inOneRow(Page page) {
         assertThat(

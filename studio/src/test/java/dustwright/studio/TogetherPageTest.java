@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +39,30 @@ class TogetherPageTest extends InChromium {
             mine.press("Enter");
             shows(b, "#kept", "step 3, kept");
             assertThat(text(b)).contains("feed: 78 kg/h");
+        }
+    }
+
+    @Test
+    void not_answering_ends_by_itself_and_is_told_in_words_on_every_page() {
+        try (Page page = page("#inlet=A1&open=A1")) {
+            List<String> faults = new ArrayList<>();
+            page.onPageError(faults::add);
+            page.context().setOffline(true);
+            Locator feed = page.locator("#piece input[aria-label=feed]");
+            feed.fill("33 kg/h");
+            feed.press("Enter");
+            shows(page, "#kept", "not answering");
+            shows(page, "#kept", "1 edit waits");
+            page.locator("[data-place=machines]").click();
+            shows(page, "#machineset", "The studio is not answering.");
+            page.locator("[data-place=panel]").click();
+            shows(page, "#panelwhy", "The studio is not answering.");
+            page.context().setOffline(false);
+            kept(page, 2);
+            assertThat(text(page)).contains("feed: 33 kg/h");
+            PlaywrightAssertions.assertThat(page.locator("#panelwhy")).hasText("");
+            PlaywrightAssertions.assertThat(page.locator("#plate svg").first()).isVisible();
+            assertThat(faults).isEmpty();
         }
     }
 
