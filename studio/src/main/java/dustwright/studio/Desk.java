@@ -12,7 +12,6 @@ import dustwright.studio.Kept.Step;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -418,9 +417,7 @@ final class Desk implements AutoCloseable {
                     "The file was changed outside since it was read; nothing was written. Open the studio again to take"
                             + " that text as the next step, then go back one step if yours is the right one.");
         }
-        Path beside = file.resolveSibling(file.getFileName() + ".new");
-        Files.writeString(beside, copy.text());
-        Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        WholeFile.put(file, copy.text());
         kept.written(copy.text());
         return Optional.empty();
     }

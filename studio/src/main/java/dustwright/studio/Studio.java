@@ -74,7 +74,7 @@ public final class Studio implements AutoCloseable {
     /** How far the work behind the pages is; asking that does not hold it up. */
     private static final Set<String> BEHIND = Set.of("/api/sets", "/api/coverage");
 
-    private static final int LARGEST_REQUEST_bytes = 8_000_000;
+    static final int LARGEST_REQUEST_bytes = 8_000_000;
     private static final int LONGEST_NAME = 80;
     private static final int LONGEST_NOTE = 500;
 
@@ -290,18 +290,7 @@ public final class Studio implements AutoCloseable {
         new FloorPlans(desk, now -> watch.tell(now)).routes(config);
         config.routes.post("/api/sign", this::sign);
         config.routes.sse("/api/events", watch::add);
-        config.routes.exception(Guard.Refusal.class, (refusal, request) -> {
-            request.status(refusal.status());
-            answer(request, Map.of("why", String.valueOf(refusal.getMessage())));
-        });
-        config.routes.exception(Store.Unkeepable.class, (unkeepable, request) -> {
-            request.status(422);
-            answer(request, Map.of("why", String.valueOf(unkeepable.getMessage())));
-        });
-        config.routes.exception(Store.KeepingFault.class, (fault, request) -> {
-            request.status(500);
-            answer(request, Map.of("why", "Not kept: " + fault.getMessage()));
-        });
+        Reasons.routes(config);
     }
 
     private Desk.Changed value(Desk.On on, JsonNode body) {
@@ -539,12 +528,17 @@ public final class Studio implements AutoCloseable {
         answer(request, Map.of("why", why.orElse("")));
     }
 
-    private void write(Context request) throws IOException {
-        Optional<String> why = desk.write(version(body(request)));
-        if (why.isPresent()) {
-            request.status(409);
+    private void write(Context request) {
+        long version = version(body(request));
+        try {
+            Optional<String> why = desk.write(version);
+            if (why.isPresent()) {
+                request.status(409);
+            }
+            answer(request, Map.of("why", why.orElse(""), "file", desk.fileName()));
+        } catch (IOException fault) {
+            Reasons.refuse(request, 500, Reasons.unwritten(opening.plantFile(), fault));
         }
-        answer(request, Map.of("why", why.orElse(""), "file", desk.fileName()));
     }
 
     private void changed(Context request, Desk.Changed changed) {

@@ -233,6 +233,25 @@ class ApiTest extends Served {
         assertThat(asked).isEqualTo(answers);
     }
 
+    @Test
+    void what_is_not_done_is_answered_in_words_whatever_the_reason() throws Exception {
+        Path away = folder.resolve("away");
+        Files.move(file, Files.createDirectory(away).resolve(String.valueOf(file.getFileName())));
+        does("/api/write", version() + "}", 200);
+        Files.delete(file);
+        Files.createSymbolicLink(file, folder.resolve("gone").resolve("plant.yaml"));
+        String unwritten = does("/api/write", version() + "}", 500).path("why").asText();
+        assertThat(unwritten).contains(file.toString()).contains("is not there").contains("write again");
+        assertThat(JSON.readTree(get("api/nothing")).path("why").asText()).contains("no call GET /api/nothing");
+        assertThat(JSON.readTree(get("api/set?filter=old")).path("why").asText())
+                .contains("clean, normal or dirty");
+        assertThat(JSON.readTree(post("api/text", "{no json").body()).path("why").asText())
+                .contains("no JSON");
+        var large = post("api/text", "\"" + "x".repeat(20_000_000) + "\"");
+        assertThat(large.statusCode()).isEqualTo(413);
+        assertThat(JSON.readTree(large.body()).path("why").asText()).contains("at most 6 MB");
+    }
+
     private static String example(String language) throws IOException {
         Matcher fence = Pattern.compile("(?s)```" + language + "\\n(.*?)```")
                 .matcher(Files.readString(Path.of("../docs/studio-api.md")));

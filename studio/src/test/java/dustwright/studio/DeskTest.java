@@ -1,15 +1,20 @@
 package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -187,6 +192,27 @@ class DeskTest {
             Files.writeString(file, Files.readString(file) + "# by somebody else\n");
             assertThat(desk.write(desk.copy().version())).isPresent();
             assertThat(Files.readString(file)).endsWith("# by somebody else\n");
+        }
+    }
+
+    @Test
+    void the_file_written_keeps_its_mode_and_the_link_to_it_and_nothing_beside_it_is_touched() throws IOException {
+        assumeTrue(file.getFileSystem().supportedFileAttributeViews().contains("posix"));
+        Set<PosixFilePermission> mode = PosixFilePermissions.fromString("rw-rw-r--");
+        Files.setPosixFilePermissions(file, mode);
+        Path shared = Files.move(file, Files.createDirectory(folder.resolve("shared")).resolve("plant of all.yaml"));
+        Files.createSymbolicLink(file, shared);
+        Path stranger = Files.writeString(folder.resolve(file.getFileName() + ".new"), "of somebody else");
+        try (Desk desk = open()) {
+            feeds(desk, "", "50 kg/h");
+            assertThat(desk.write(desk.copy().version())).isEmpty();
+        }
+        assertThat(file).isSymbolicLink();
+        assertThat(Files.readString(shared)).contains("50 kg/h");
+        assertThat(Files.getPosixFilePermissions(shared)).isEqualTo(mode);
+        assertThat(Files.readString(stranger)).isEqualTo("of somebody else");
+        try (Stream<Path> there = Files.list(shared.getParent())) {
+            assertThat(there).containsExactly(shared);
         }
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,6 +63,24 @@ class TogetherPageTest extends InChromium {
             assertThat(text(page)).contains("feed: 33 kg/h");
             PlaywrightAssertions.assertThat(page.locator("#panelwhy")).hasText("");
             PlaywrightAssertions.assertThat(page.locator("#plate svg").first()).isVisible();
+            assertThat(faults).isEmpty();
+        }
+    }
+
+    @Test
+    void an_answer_that_is_not_the_studios_is_told_in_words_and_the_button_can_be_pressed_again() {
+        try (Page page = page("#place=text&open=A1")) {
+            List<String> faults = new ArrayList<>();
+            page.onPageError(faults::add);
+            page.route("**/api/write", route -> route.fulfill(new Route.FulfillOptions()
+                    .setStatus(502)
+                    .setContentType("text/html")
+                    .setBody("<h1>Bad Gateway</h1>")));
+            page.locator("#write").click();
+            shows(page, "#texthint", "No reason was given (502)");
+            page.unroute("**/api/write");
+            page.locator("#write").click();
+            shows(page, "#texthint", "written to");
             assertThat(faults).isEmpty();
         }
     }
