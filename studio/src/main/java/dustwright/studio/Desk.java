@@ -305,7 +305,7 @@ final class Desk implements AutoCloseable {
     }
 
     /** Signs a revision off, or says why not. */
-    Optional<String> sign(int revision, String person, String note) {
+    Optional<String> sign(long revision, String person, String note) {
         Optional<Revision> asked =
                 revisions().stream().filter(r -> r.number() == revision).findFirst();
         if (asked.isEmpty()) {
@@ -314,7 +314,7 @@ final class Desk implements AutoCloseable {
         if (People.same(asked.get().author(), person)) {
             return Optional.of("Whoever accepted a revision does not sign it off: somebody else does.");
         }
-        return kept.sign(revision, new Kept.Signed(person, now(), note))
+        return kept.sign(asked.get().number(), new Kept.Signed(person, now(), note))
                 ? Optional.empty()
                 : Optional.of("You signed this revision off before; that stands.");
     }

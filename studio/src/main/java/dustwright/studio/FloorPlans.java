@@ -2,6 +2,8 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
+import static dustwright.studio.Exchange.neededNumber;
+import static dustwright.studio.Exchange.unfit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.engine.plant.Plant;
@@ -46,7 +48,7 @@ final class FloorPlans {
     }
 
     private void away(Context request) {
-        long on = body(request).path("number").asLong(-1);
+        long on = neededNumber(body(request), "number");
         keep(request, "floor plan: taken away", on, Optional.empty(), Optional.empty());
     }
 
@@ -79,8 +81,12 @@ final class FloorPlans {
     private void pin(Context request) {
         JsonNode body = body(request);
         JsonNode pins = body.path("pins");
+        long on = neededNumber(body, "number");
+        if (!pins.isArray()) {
+            throw unfit(pins, "pins", "a list of two points");
+        }
         Optional<FloorPlan> there = desk.floorPlan();
-        if (there.isPresent() && there.get().number() != body.path("number").asLong(-1)) {
+        if (there.isPresent() && there.get().number() != on) {
             stale(request);
             return;
         }

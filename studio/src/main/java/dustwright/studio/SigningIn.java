@@ -2,7 +2,7 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
-import static dustwright.studio.Exchange.text;
+import static dustwright.studio.Exchange.neededText;
 
 import dustwright.studio.People.Person;
 import io.javalin.config.JavalinConfig;
@@ -47,8 +47,8 @@ final class SigningIn {
     private void signIn(Context request) {
         var asked = body(request);
         People.Entry entry = people.signIn(
-                text(asked, "name"),
-                text(asked, "password").toCharArray(),
+                neededText(asked, "name"),
+                neededText(asked, "password").toCharArray(),
                 Guard.network(request.ip()),
                 guard.token(request));
         if (entry.wait_s() > 0) {

@@ -3,7 +3,10 @@ package dustwright.studio;
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
 import static dustwright.studio.Exchange.show;
+import static dustwright.studio.Exchange.neededNumber;
+import static dustwright.studio.Exchange.neededText;
 import static dustwright.studio.Exchange.text;
+import static dustwright.studio.Exchange.unfit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.engine.finding.Place;
@@ -260,26 +263,29 @@ public final class Studio implements AutoCloseable {
         });
         config.routes.post("/api/text", request -> {
             JsonNode body = body(request);
-            changed(request, desk.type(on(request, body), text(body, "text")));
+            changed(request, desk.type(on(request, body), neededText(body, "text")));
         });
         config.routes.post("/api/draw", request -> {
             JsonNode body = body(request);
             List<String> laid = new ArrayList<>();
             Desk.Changed changed = desk.draw(
-                    on(request, body), "drawn: " + text(body, "what"), pencil -> laid.addAll(Hand.act(pencil, body)));
+                    on(request, body), "drawn: " + neededText(body, "what"), pencil -> laid.addAll(Hand.act(pencil, body)));
             if (taken(request, changed)) {
                 answer(request, new Drawn(plant(request), laid));
             }
         });
         config.routes.post("/api/walk", request -> {
             JsonNode body = body(request);
-            int steps = body.path("steps").asInt() < 0 ? -1 : 1;
-            changed(request, desk.walk(on(request, body), steps, text(body, "over")));
+            long steps = neededNumber(body, "steps");
+            if (Math.abs(steps) != 1) {
+                throw unfit(body.path("steps"), "steps", "-1 or 1");
+            }
+            changed(request, desk.walk(on(request, body), (int) steps, text(body, "over")));
         });
         config.routes.get("/api/left", request -> answer(request, desk.left()));
         config.routes.post("/api/left", request -> {
             JsonNode body = body(request);
-            changed(request, desk.takeUp(on(request, body), body.path("left").asLong(-1)));
+            changed(request, desk.takeUp(on(request, body), neededNumber(body, "left")));
         });
         config.routes.post("/api/accept", this::accept);
         config.routes.post("/api/write", this::write);
@@ -294,8 +300,11 @@ public final class Studio implements AutoCloseable {
     }
 
     private Desk.Changed value(Desk.On on, JsonNode body) {
-        String path = text(body, "path");
+        String path = neededText(body, "path");
         String how = body.path("how").asText("set");
+        if (!body.has("value") && !how.equals("remove")) {
+            throw unfit(body.path("value"), "value", "what is to be written");
+        }
         if (!how.equals("set") || body.path("value").isContainerNode()) {
             String done = how.equals("set") ? path + ": changed" : Parts.what(how, body);
             return desk.edit(on, done, path, text -> Parts.edit(text, how, path, body.path("value")));
@@ -304,7 +313,7 @@ public final class Studio implements AutoCloseable {
                 on,
                 path,
                 Optional.ofNullable(body.get("was")).map(JsonNode::asText),
-                text(body, "value"),
+                body.path("value").asText(""),
                 body.path("plain").asBoolean(true));
     }
 
@@ -487,6 +496,7 @@ public final class Studio implements AutoCloseable {
 
     private void accept(Context request) throws IOException {
         JsonNode body = body(request);
+        long version = version(body);
         String author = Guard.person(request)
                 .map(People.Person::name)
                 .orElseGet(() -> text(body, "author").strip());
@@ -501,7 +511,7 @@ public final class Studio implements AutoCloseable {
                             "A revision carries the name of who accepts it, up to 80 letters, and a note up to 500."));
             return;
         }
-        Desk.Accepted accepted = desk.accept(version(body), author, text(body, "note"));
+        Desk.Accepted accepted = desk.accept(version, author, text(body, "note"));
         if (accepted.revision().isPresent()) {
             answer(request, accepted.revision().get());
             return;
@@ -514,13 +524,14 @@ public final class Studio implements AutoCloseable {
         JsonNode body = body(request);
         String person = Guard.person(request).map(People.Person::name).orElse("");
         String note = text(body, "note").strip();
+        long revision = neededNumber(body, "revision");
         Optional<String> why;
         if (person.isEmpty()) {
             why = Optional.of("Signing off needs people who sign in: see \"dustwright studio --person\".");
         } else if (note.length() > LONGEST_NOTE) {
             why = Optional.of("A note has up to " + LONGEST_NOTE + " letters.");
         } else {
-            why = desk.sign(body.path("revision").asInt(-1), person, note);
+            why = desk.sign(revision, person, note);
         }
         if (why.isPresent()) {
             request.status(422);
@@ -580,7 +591,7 @@ public final class Studio implements AutoCloseable {
     }
 
     private static long version(JsonNode body) {
-        return body.path("version").asLong(-1);
+        return neededNumber(body, "version");
     }
 
     private void asset(Context request) {

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -250,6 +251,56 @@ class ApiTest extends Served {
         var large = post("api/text", "\"" + "x".repeat(20_000_000) + "\"");
         assertThat(large.statusCode()).isEqualTo(413);
         assertThat(JSON.readTree(large.body()).path("why").asText()).contains("at most 6 MB");
+    }
+
+    /** Each field that the description says must be there, left out alone and put as another kind of thing; the panel's own calls are asked where they are. */
+    @Test
+    void a_field_that_is_missing_or_of_another_kind_is_refused_by_its_name() throws Exception {
+        JsonNode before = json("api/text");
+        List<String> taken = new ArrayList<>();
+        for (Map.Entry<String, JsonNode> path : description().path("paths").properties()) {
+            JsonNode schema = path.getValue()
+                    .path("post")
+                    .path("requestBody")
+                    .path("content")
+                    .path("application/json")
+                    .path("schema");
+            if (path.getKey().startsWith("/api/panel/") || schema.path("required").isEmpty()) {
+                continue;
+            }
+            for (JsonNode required : schema.path("required")) {
+                String field = required.asText();
+                ObjectNode body = JSON.createObjectNode();
+                schema.path("required")
+                        .forEach(other -> put(
+                                body, other.asText(), schema.path("properties").path(other.asText())));
+                body.remove(field);
+                refusedBy(path.getKey(), body, field, taken);
+                if (!field.equals("value")) {
+                    body.putObject(field);
+                    refusedBy(path.getKey(), body, field, taken);
+                }
+            }
+        }
+        assertThat(taken).isEmpty();
+        assertThat(json("api/text")).isEqualTo(before);
+    }
+
+    private static void put(ObjectNode body, String name, JsonNode schema) {
+        switch (schema.path("type").asText("")) {
+            case "integer" -> body.put(name, 1);
+            case "array" -> body.putArray(name);
+            case "" -> body.set(name, schema.path("enum").get(0));
+            default -> body.put(name, "x");
+        }
+    }
+
+    private void refusedBy(String path, ObjectNode body, String field, List<String> taken) throws Exception {
+        var answer = post(path.substring(1), body.toString());
+        String why = JSON.readTree(answer.body()).path("why").asText();
+        if (answer.statusCode() != 422 || !why.matches(".*\\b" + field + "\\b.*")) {
+            taken.add(path + " " + body + ": " + answer.statusCode() + " " + why);
+        }
     }
 
     private static String example(String language) throws IOException {
