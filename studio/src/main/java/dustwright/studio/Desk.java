@@ -304,8 +304,8 @@ final class Desk implements AutoCloseable {
                         true);
     }
 
-    /** Signs a revision off, or says why not. */
-    Optional<String> sign(long revision, String person, String note) {
+    /** Signs a revision off, or refuses it with a reason; says why neither was done. */
+    Optional<String> sign(long revision, String person, String note, boolean refused) {
         Optional<Revision> asked =
                 revisions().stream().filter(r -> r.number() == revision).findFirst();
         if (asked.isEmpty()) {
@@ -314,9 +314,12 @@ final class Desk implements AutoCloseable {
         if (People.same(asked.get().author(), person)) {
             return Optional.of("Whoever accepted a revision does not sign it off: somebody else does.");
         }
-        return kept.sign(asked.get().number(), new Kept.Signed(person, now(), note))
+        if (refused && note.isBlank()) {
+            return Optional.of("A revision is refused with a reason: write it into the note.");
+        }
+        return kept.sign(asked.get().number(), new Kept.Signed(person, now(), note, refused))
                 ? Optional.empty()
-                : Optional.of("You signed this revision off before; that stands.");
+                : Optional.of("You signed this revision off, or refused it, before; that stands.");
     }
 
     private String now() {

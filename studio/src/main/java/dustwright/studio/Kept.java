@@ -63,7 +63,8 @@ final class Kept implements AutoCloseable {
                     "ALTER TABLE leftstep ADD COLUMN floor BIGINT NOT NULL DEFAULT 0",
                     "UPDATE step SET floor=COALESCE((SELECT number FROM floorplan f WHERE f.file=step.file),0)",
                     "UPDATE leftstep SET floor=COALESCE((SELECT number FROM floorplan f WHERE f.file=leftstep.file),0)",
-                    "DROP TABLE floorplan"));
+                    "DROP TABLE floorplan"),
+            List.of("ALTER TABLE signed ADD COLUMN refused INTEGER NOT NULL DEFAULT 0"));
 
     /** The schema this program writes. */
     static final int SCHEMA = SCHEMAS.size();
@@ -91,8 +92,8 @@ final class Kept implements AutoCloseable {
     /** An accepted revision. */
     record Revision(int number, String at, String author, String note, String text, List<Signed> signed) {}
 
-    /** By whom and when a revision was signed off. */
-    record Signed(String by, String at, String note) {}
+    /** By whom and when a revision was signed off, or refused with the note as the reason. */
+    record Signed(String by, String at, String note, boolean refused) {}
 
     /** A design kept by a name, to be compared and taken up again. */
     record Alternative(String name, String at, String text) {}
@@ -250,7 +251,7 @@ final class Kept implements AutoCloseable {
         });
     }
 
-    /** Signs a revision off; false where there is none of that number, or this person signed it off before, however written. */
+    /** Signs a revision off, or refuses it; false where there is none of that number, or this person did either before, however written. */
     boolean sign(int revision, Signed signed) {
         return store.together(all -> {
             // Whoever signs at the same moment waits here.
@@ -265,11 +266,12 @@ final class Kept implements AutoCloseable {
 
     private boolean signed(Store.Together all, int revision, Signed signed) throws SQLException {
         return all.change(
-                        "INSERT INTO signed(file, number, person, at, note) SELECT file, number, ?, ?, ? FROM revision"
+                        "INSERT INTO signed(file, number, person, at, note, refused) SELECT file, number, ?, ?, ?, ? FROM revision"
                                 + " WHERE file=? AND number=? ON CONFLICT DO NOTHING",
                         signed.by(),
                         signed.at(),
                         signed.note(),
+                        signed.refused() ? 1 : 0,
                         file,
                         revision)
                 == 1;
@@ -279,9 +281,10 @@ final class Kept implements AutoCloseable {
     List<Revision> revisions() {
         Map<Integer, List<Signed>> signed = new TreeMap<>();
         store.all(
-                "SELECT number, person, at, note FROM signed WHERE file=? ORDER BY number, at",
+                "SELECT number, person, at, note, refused FROM signed WHERE file=? ORDER BY number, at",
                 row -> signed.computeIfAbsent(row.getInt(1), n -> new ArrayList<>())
-                        .add(new Signed(row.getString(2), row.getString(3), row.getString(4))),
+                        .add(new Signed(
+                                row.getString(2), row.getString(3), row.getString(4), row.getInt(5) != 0)),
                 file);
         return store.all(
                 "SELECT number, at, author, note, text FROM revision WHERE file=? ORDER BY number DESC",

@@ -265,13 +265,19 @@ final class Papers implements AutoCloseable {
     }
 
     private static String signed(Kept.Revision revision) {
-        return revision.signed().isEmpty()
-                ? ", not yet checked"
-                : ", checked by "
-                        + revision.signed().stream()
-                                .map(Kept.Signed::by)
-                                .distinct()
-                                .collect(Collectors.joining(", "));
+        String checked = names(revision, false);
+        String refused = names(revision, true);
+        return (checked.isEmpty() && refused.isEmpty() ? ", not yet checked" : "")
+                + (checked.isEmpty() ? "" : ", checked by " + checked)
+                + (refused.isEmpty() ? "" : ", refused by " + refused);
+    }
+
+    private static String names(Kept.Revision revision, boolean refused) {
+        return revision.signed().stream()
+                .filter(one -> one.refused() == refused)
+                .map(Kept.Signed::by)
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 
     private static String mark(Desk.Copy copy) {

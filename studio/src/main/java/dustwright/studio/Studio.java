@@ -15,6 +15,7 @@ import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
 import dustwright.plantfile.Reading;
+import dustwright.studio.Kept.Revision;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.compression.Gzip;
@@ -36,6 +37,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Serves one plant to the pages of this machine. */
 public final class Studio implements AutoCloseable {
@@ -75,7 +77,7 @@ public final class Studio implements AutoCloseable {
     private static final String LOOPBACK = "127.0.0.1";
     private static final int OUTPUT_bytes = 1 << 19;
     /** How far the work behind the pages is; asking that does not hold it up. */
-    private static final Set<String> BEHIND = Set.of("/api/sets", "/api/coverage");
+    private static final Set<String> BEHIND = Set.of("/api/sets", "/api/coverage", "/api/revision/coverage");
 
     static final int LARGEST_REQUEST_bytes = 8_000_000;
     private static final int LONGEST_NAME = 80;
@@ -87,6 +89,9 @@ public final class Studio implements AutoCloseable {
     private final Drawings drawings = new Drawings();
     private final Sets sets = new Sets();
     private final Covered covered = new Covered();
+    /** Of revisions that somebody checks, by their numbers. */
+    private final Map<Integer, Covered> checked = new ConcurrentHashMap<>();
+
     private final Panel panel = new Panel();
     private final Papers papers;
     private final Opening opening;
@@ -207,6 +212,7 @@ public final class Studio implements AutoCloseable {
         server.stop();
         sets.close();
         covered.close();
+        checked.values().forEach(Covered::close);
         papers.close();
         desk.close();
     }
@@ -255,6 +261,7 @@ public final class Studio implements AutoCloseable {
                 request -> answer(
                         request, new Text(desk.copy().version(), desk.copy().text())));
         config.routes.get("/api/revisions", request -> answer(request, desk.revisions()));
+        config.routes.get("/api/revision/coverage", this::revisionCoverage);
         config.routes.get("/api/since", request -> answer(request, desk.since()));
         papers.routes(config);
         config.routes.post("/api/value", request -> {
@@ -437,6 +444,27 @@ public final class Studio implements AutoCloseable {
         answer(request, covered.of(copy.version(), known(copy), show(request)));
     }
 
+    /** The coverage of a revision, for whoever checks it; of one that is the working copy it is the same work. */
+    private void revisionCoverage(Context request) {
+        String asked = Optional.ofNullable(request.queryParam("revision")).orElse("");
+        Revision revision = desk.revisions().stream()
+                .filter(r -> asked.equals(Integer.toString(r.number())))
+                .findFirst()
+                .orElseThrow(() -> new NotFoundResponse("There is no such revision."));
+        Desk.Copy copy = desk.copy();
+        if (copy.text().equals(revision.text())) {
+            coverage(request);
+            return;
+        }
+        Plant plant = desk.design("r" + revision.number())
+                .map(Reading.Read::plant)
+                .orElseThrow(() -> new NotFoundResponse("This revision can no longer be read as a plant."));
+        answer(
+                request,
+                checked.computeIfAbsent(revision.number(), n -> new Covered())
+                        .of(revision.number(), plant, show(request)));
+    }
+
     /** The profile along the way through a piece; of the tightest way where the piece has none. */
     private void profile(Context request) {
         request.contentType("image/svg+xml; charset=utf-8")
@@ -531,7 +559,7 @@ public final class Studio implements AutoCloseable {
         } else if (note.length() > LONGEST_NOTE) {
             why = Optional.of("A note has up to " + LONGEST_NOTE + " letters.");
         } else {
-            why = desk.sign(revision, person, note);
+            why = desk.sign(revision, person, note, body.path("refused").asBoolean(false));
         }
         if (why.isPresent()) {
             request.status(422);

@@ -1,6 +1,7 @@
 // Who is signed in: shown at the top, written into revisions, and what the role may do.
 import {ask, change} from './server.js';
 import {element} from './element.js';
+import {differences} from './text.js';
 
 // Two names are one person's however they are written; the studio goes by the same.
 const plain = name => name.normalize('NFKC').replace(/\s+/g, ' ').trim().toLowerCase();
@@ -12,7 +13,8 @@ const PRESSED = '#standstoday, #piece select, #piece .away, #piece .put, #piece 
 const FILLED = '#piece input, #piece textarea, #source, #seqtext, #altname, #note, #author';
 
 export class People {
-  constructor(say, again) {
+  constructor(say, again, units) {
+    this.units = units;
     this.say = say;
     this.again = again;
     this.session = {signIn: false, name: '', role: ''};
@@ -47,19 +49,49 @@ export class People {
     location.replace('/sign-in');
   }
 
-  // Who signed a revision off, and for a checker who has not yet, where to do it.
-  signed(revision) {
-    const lines = revision.signed.map(one => element('span', {class: 'signed'}, `Signed off ${one.at.replace('T', ' ').replace('Z', ' UTC')}, ${one.by}${one.note ? ': ' + one.note : ''}`));
+  // Who signed a revision off or refused it, and for a checker who did neither yet, where to look at it and do so.
+  signed(revision, all) {
+    const lines = revision.signed.map(one => element('span', {class: 'signed'}, `${one.refused ? 'Refused' : 'Signed off'} ${one.at.replace('T', ' ').replace('Z', ' UTC')}, ${one.by}${one.note ? ': ' + one.note : ''}`));
+    if (this.session.signIn && !revision.signed.length) lines.push(element('span', {class: 'signed'}, 'Not signed off.'));
     if (this.session.role === 'checker' && !same(revision.author, this.session.name) && !revision.signed.some(one => same(one.by, this.session.name))) {
-      const note = element('input', {maxLength: 500, 'aria-label': `Note on revision ${revision.number}`, placeholder: 'Note'});
-      lines.push(element('span', {class: 'signoff'}, note, element('button', {type: 'button', on: () => this.sign(revision, note.value)}, `Sign revision ${revision.number} off`)));
-    } else if (this.session.signIn && !revision.signed.length) lines.push(element('span', {class: 'signed'}, 'Not signed off.'));
+      const place = element('div', {class: 'check', hidden: true});
+      const button = element('button', {type: 'button', 'aria-expanded': 'false', on: () => {
+        place.hidden = !place.hidden;
+        button.setAttribute('aria-expanded', String(!place.hidden));
+        if (!place.hidden && !place.firstChild) this.check(place, revision, all);
+      }}, `Check revision ${revision.number}`);
+      lines.push(element('span', {class: 'signoff'}, button), place);
+    }
     return lines;
   }
 
-  async sign(revision, note) {
-    const result = await change('/api/sign', {revision: revision.number, note});
-    this.say(result.ok ? `Revision ${revision.number} is signed off.` : result.content.why);
+  // What a checker goes by: what differs from the last revision that was signed off, and the coverage of this one. Only then the two ways to decide.
+  async check(place, revision, all) {
+    const before = all.filter(one => one.number < revision.number && one.signed.some(by => !by.refused))[0];
+    const lines = differences(revision.text.split('\n'), before ? before.text.split('\n') : []);
+    const verdict = element('p', {role: 'status'});
+    const note = element('input', {maxLength: 500, size: 40, 'aria-label': `Note on revision ${revision.number}`, placeholder: 'Note; of a refusal the reason'});
+    const buttons = [element('button', {type: 'button', on: () => this.sign(revision, note.value, false)}, `Sign revision ${revision.number} off for good`), element('button', {type: 'button', on: () => this.sign(revision, note.value, true)}, 'Refuse it, for the reason in the note')];
+    for (const button of buttons) button.disabled = true;
+    place.append(
+      element('p', {}, !before ? 'No revision before it is signed off: all of its text is to be checked (Work on from here or Compare shows it).' : lines.length ? `Lines that differ from revision ${before.number}, the last one signed off:` : `Its text is that of revision ${before.number}, the last one signed off.`),
+      ...(before && lines.length ? [element('ol', {class: 'differ', 'aria-label': `Lines that differ from revision ${before.number}`}, ...lines.map(({mine, other}) => element('li', {},
+        element('span', {}, `now ${mine.from}: `, element('code', {}, mine.lines.join(' ⏎ ') || 'nothing')), element('span', {}, ` before ${other.from}: `, element('code', {}, other.lines.join(' ⏎ ') || 'nothing')))))] : []),
+      verdict, element('p', {class: 'signoff'}, note, ...buttons),
+      element('p', {class: 'cap'}, 'Either stands for good, with your name and the time. Screening; local codes, the authority having jurisdiction and a licensed engineer decide.'));
+    for (let done = false; !done && place.isConnected;) {
+      const told = await ask(`coverage of ${revision.number}`, '/api/revision/coverage', {revision: revision.number, units: this.units()}).catch(why => { verdict.textContent = `Coverage of every set is not known: ${why.message}`; return null; });
+      if (!told) { await new Promise(on => setTimeout(on, 2000)); continue; }
+      done = told.done;
+      verdict.textContent = `Coverage of every set of this revision: ${done ? `${told.verdict} ${told.asked}` : `not finished, ${Math.min(99, Math.floor(100 * told.share))} % done. Signing off waits for it.`}`;
+      if (!done) await new Promise(on => setTimeout(on, 500));
+    }
+    for (const button of buttons) button.disabled = false;
+  }
+
+  async sign(revision, note, refused) {
+    const result = await change('/api/sign', {revision: revision.number, note, refused});
+    this.say(result.ok ? `Revision ${revision.number} is ${refused ? 'refused' : 'signed off'}.` : result.content.why);
     if (result.ok) this.again();
   }
 }

@@ -47,7 +47,7 @@ const hand = new Hand(drawing, {
   choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); }, part: path => part(path),
 });
 
-const people = new People(say, papers);
+const people = new People(say, papers, () => state.units);
 const unsent = new Unsent(say);
 const tour = new Tour(state, tools);
 const figures = new Figures(at('piece'), {
@@ -458,7 +458,7 @@ async function papers() {
   const revisions = await ask('revisions', '/api/revisions');
   if (!revisions) return;
   at('revisions').replaceChildren(...revisions.map(one => element('li', {value: one.number}, `${time(one.at)}, ${one.author}${one.note ? ': ' + one.note : ''} `,
-    ...people.signed(one), element('button', {type: 'button', on: () => again(one)}, 'Work on from here'))));
+    ...people.signed(one, revisions), element('button', {type: 'button', on: () => again(one)}, 'Work on from here'))));
   const left = await ask('left', '/api/left');
   if (left) {
     at('leftbehind').hidden = !left.length;

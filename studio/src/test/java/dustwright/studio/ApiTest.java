@@ -198,6 +198,7 @@ class ApiTest extends Served {
         does("/api/left", version() + ",\"left\":" + json("api/left").get(0).path("version") + "}", 200);
         does("/api/walk", version() + ",\"steps\":-1}", 200);
         asks("/api/revisions");
+        asks("/api/revision/coverage?revision=1");
         asks("/api/alternatives");
         asks("/api/since");
         asks("/api/compare?before=r1&after=now");

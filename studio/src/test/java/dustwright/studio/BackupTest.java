@@ -131,6 +131,7 @@ class BackupTest {
                 "DROP TABLE floorpicture",
                 "ALTER TABLE step DROP COLUMN floor",
                 "ALTER TABLE leftstep DROP COLUMN floor",
+                "ALTER TABLE signed DROP COLUMN refused",
                 String.join(";", Kept.SCHEMAS.get(2)),
                 "INSERT INTO floorplan SELECT file, 77, 'image/png', 40, 30, 1.5, 2.5, 0.1, 0, 'AQID' FROM plant",
                 "PRAGMA user_version=6");

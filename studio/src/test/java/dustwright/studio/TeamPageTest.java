@@ -111,7 +111,7 @@ class TeamPageTest extends InChromium {
     }
 
     @Test
-    void a_designer_accepts_a_checker_signs_off_and_a_viewer_sees_both() {
+    void a_designer_accepts_a_checker_signs_off_and_a_viewer_sees_both() throws Exception {
         try (Page page = page()) {
             signIn(page, "Dora");
             assertThat(page.locator("#person")).containsText("Dora");
@@ -125,10 +125,29 @@ class TeamPageTest extends InChromium {
             signIn(page, "Carl");
             assertThat(page.locator("#back")).isDisabled();
             page.locator("[data-place=papers]").click();
-            page.locator(".signoff input").fill("as discussed");
             page.locator(".signoff button").click();
+            assertThat(page.locator(".check")).containsText("No revision before it is signed off");
+            assertThat(page.locator(".check [role=status]")).containsText("Coverage of every set of this revision: ");
+            page.locator(".check input").fill("as discussed");
+            page.locator(".check button").first().click();
             assertThat(page.locator("#revisions")).containsText("Carl: as discussed");
             picture(page, "signed-off-1366");
+            Team dora = Team.signedIn(studio, "Dora");
+            assertThat(dora.tube("HP1", "T2").statusCode()).isEqualTo(200);
+            post(dora, "api/accept", node -> node);
+            page.locator("[data-place=plan]").click();
+            page.locator("[data-place=papers]").click();
+            page.locator(".signoff button").click();
+            assertThat(page.locator(".check .differ li")).hasCount(1);
+            assertThat(page.locator(".check .differ")).containsText("tube: T2");
+            assertThat(page.locator(".check button").first()).isEnabled();
+            serious(page, "check");
+            picture(page, "check-1366");
+            page.locator(".check button").last().click();
+            shows(page, "#say", "A revision is refused with a reason");
+            page.locator(".check input").fill("too thin");
+            page.locator(".check button").last().click();
+            assertThat(page.locator("#revisions")).containsText("Carl: too thin");
         }
         try (Page page = page()) {
             signIn(page, "Vera");
@@ -148,7 +167,7 @@ class TeamPageTest extends InChromium {
             page.locator("[data-place=papers]").click();
             assertThat(page.locator("#revisions")).containsText("Carl: as discussed");
             assertThat(page.locator(".signoff")).hasCount(0);
-            assertThat(page.locator("#revisions li > button")).isDisabled();
+            assertThat(page.locator("#revisions li > button").first()).isDisabled();
         }
         assertThat(complaints).isEmpty();
     }

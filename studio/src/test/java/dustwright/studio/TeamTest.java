@@ -225,6 +225,40 @@ class TeamTest {
     }
 
     @Test
+    void a_revision_can_be_refused_with_a_reason_that_is_kept_and_stands() throws Exception {
+        Team designer = Team.signedIn(studio, "Dora");
+        assertThat(designer.post("api/accept", "{\"version\":1}").statusCode()).isEqualTo(200);
+        Team checker = Team.signedIn(studio, "Carl");
+        HttpResponse<String> without = checker.post("api/sign", "{\"revision\":1,\"refused\":true,\"note\":\" \"}");
+        assertThat(without.statusCode()).isEqualTo(422);
+        assertThat(without.body()).contains("reason");
+        assertThat(checker.post("api/sign", "{\"revision\":1,\"refused\":true,\"note\":\"no relief valve\"}")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(checker.post("api/sign", "{\"revision\":1}").statusCode()).isEqualTo(422);
+        JsonNode signed = designer.json("api/revisions").get(0).path("signed").get(0);
+        assertThat(signed.path("refused").asBoolean()).isTrue();
+        assertThat(signed.path("note").asText()).isEqualTo("no relief valve");
+        assertThat(designer.json("api/papers").path("standing").asText())
+                .endsWith("accepted by Dora, refused by Carl");
+    }
+
+    @Test
+    void a_revision_that_is_no_longer_the_working_copy_is_covered_for_whoever_checks_it() throws Exception {
+        Team designer = Team.signedIn(studio, "Dora");
+        assertThat(designer.post("api/accept", "{\"version\":1}").statusCode()).isEqualTo(200);
+        assertThat(designer.tube("HP1", "T2").statusCode()).isEqualTo(200);
+        Team checker = Team.signedIn(studio, "Carl");
+        JsonNode told = checker.json("api/revision/coverage?revision=1");
+        for (int n = 0; n < 400 && !told.path("done").asBoolean(); n++) {
+            Thread.sleep(200);
+            told = checker.json("api/revision/coverage?revision=1");
+        }
+        assertThat(told.path("verdict").asText()).isNotEmpty();
+        assertThat(checker.get("api/revision/coverage?revision=9").statusCode()).isEqualTo(404);
+    }
+
+    @Test
     void a_page_of_somebody_else_changes_nothing_though_the_browser_is_signed_in() throws Exception {
         Team designer = Team.signedIn(studio, "Dora");
         String body = "{\"version\":1,\"path\":\"plant.name\",\"value\":\"taken over\",\"plain\":true}";
