@@ -27,6 +27,8 @@ export class People {
     at('author').readOnly = true;
     if (!this.designs && !this.barred) {
       this.barred = true;
+      at('accept').hidden = true;
+      for (const bar of document.querySelectorAll('#text > .bar, #sequence > .bar:first-child, #compare > .bar, #extend > .bar, #papers > .bar:first-child, #plan .under .hint')) bar.append(element('p', {class: 'cap may'}, this.may));
       this.bar();
       new MutationObserver(() => this.bar()).observe(document.body, {childList: true, subtree: true, attributes: true, attributeFilter: ['disabled']});
     }
@@ -37,7 +39,7 @@ export class People {
 
   get designs() { return !this.session.name || this.session.role === 'designer'; }
 
-  get may() { return `A ${this.session.role} looks; a designer makes changes.`; }
+  get may() { return this.session.role === 'checker' ? 'A checker looks and signs off; a designer makes changes.' : 'A viewer looks; a designer makes changes.'; }
 
   bar() {
     for (const one of document.querySelectorAll(PRESSED)) if (!one.disabled) { one.disabled = true; one.title = this.may; }

@@ -162,9 +162,12 @@ class TeamPageTest extends InChromium {
             assertThat(page.locator("#piece input").first()).not().isEditable();
             inOneRow(page);
             picture(page, "viewer-1366");
+            assertThat(page.locator("#plan .may")).isVisible();
             page.locator("[data-place=text]").click();
             assertThat(page.locator("#source")).not().isEditable();
+            assertThat(page.locator("#text .may")).hasText("A viewer looks; a designer makes changes.");
             page.locator("[data-place=papers]").click();
+            assertThat(page.locator("#accept")).isHidden();
             assertThat(page.locator("#revisions")).containsText("Carl: as discussed");
             assertThat(page.locator(".signoff")).hasCount(0);
             assertThat(page.locator("#revisions li > button").first()).isDisabled();
