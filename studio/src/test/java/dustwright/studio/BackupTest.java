@@ -81,7 +81,12 @@ class BackupTest {
             tube(desk, "T25");
         }
         Path other = Files.writeString(folder.resolve("other.db"), "no database");
-        assertThatThrownBy(() -> Backup.restore(other, database)).isInstanceOf(Backup.Refused.class);
+        assertThatThrownBy(() -> Backup.restore(other, database))
+                .isInstanceOf(Backup.Refused.class)
+                .hasMessage(other + " is no backup of a studio: the file is no database");
+        assertThatThrownBy(() -> Store.open(other))
+                .isInstanceOf(Store.KeepingFault.class)
+                .hasMessage("what is typed cannot be kept in " + other + ": the file is no database");
         assertThatThrownBy(() -> Backup.restore(folder.resolve("none.db"), database))
                 .isInstanceOf(Backup.Refused.class);
         assertThatThrownBy(() -> Backup.write(database, other)).isInstanceOf(Backup.Refused.class);

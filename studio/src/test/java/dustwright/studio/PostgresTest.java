@@ -204,6 +204,7 @@ class PostgresTest {
         assertThatThrownBy(() -> Store.open("jdbc:postgresql://127.0.0.1:1/none?user=x&password=secret"))
                 .isInstanceOf(Store.KeepingFault.class)
                 .hasMessageContaining("127.0.0.1:1")
+                .hasMessageEndingWith(": no database server answers there")
                 .hasMessageNotContaining("secret");
     }
 }

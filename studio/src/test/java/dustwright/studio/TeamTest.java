@@ -142,6 +142,9 @@ class TeamTest {
             assertThat((checks ? designer : checker).post(path, body).statusCode())
                     .as(path)
                     .isEqualTo(403);
+            if (checks) {
+                assertThat(designer.post(path, body).body()).contains("you are set up as a designer");
+            }
         }
         assertThat(viewer.json("api/text")).isEqualTo(before);
         assertThat(viewer.json("api/revisions")).isEmpty();
