@@ -21,9 +21,10 @@ final class Guard {
     /** Sent with every change; no other site can make a browser send it. */
     static final String OWN_HEADER = "X-Dustwright";
 
-    /** Changes that keep nothing, so that everybody may ask for them. */
+    /** Changes of no plant, so that everybody may ask for them. */
     static final Set<String> FOR_ALL = Set.of(
             "/api/session/end",
+            "/api/session/password",
             "/api/alternative/text",
             "/api/panel/begin",
             "/api/panel/go",

@@ -18,6 +18,7 @@ export class People {
     this.say = say;
     this.again = again;
     this.session = {signIn: false, name: '', role: ''};
+    at('password').addEventListener('submit', event => { event.preventDefault(); this.password(); });
   }
 
   async load() {
@@ -32,7 +33,7 @@ export class People {
       this.bar();
       new MutationObserver(() => this.bar()).observe(document.body, {childList: true, subtree: true, attributes: true, attributeFilter: ['disabled']});
     }
-    at('person').hidden = false;
+    at('person').hidden = at('password').hidden = false;
     at('person').replaceChildren(element('span', {title: `${this.session.name}, ${this.session.role}`}, this.session.name, element('small', {}, this.session.role)),
       element('button', {type: 'button', on: () => this.end()}, 'Sign out'));
   }
@@ -44,6 +45,15 @@ export class People {
   bar() {
     for (const one of document.querySelectorAll(PRESSED)) if (!one.disabled) { one.disabled = true; one.title = this.may; }
     for (const one of document.querySelectorAll(FILLED)) if (!one.readOnly) { one.readOnly = true; one.title = this.may; }
+  }
+
+  // One's own password, by whoever knows the old one.
+  async password() {
+    const [old, next, again] = ['oldword', 'newword', 'newagain'].map(id => at(id).value);
+    if (next !== again) { at('passwordhint').textContent = 'The two new passwords differ. Nothing was changed.'; return; }
+    const result = await change('/api/session/password', {old, new: next});
+    at('passwordhint').textContent = result.ok ? 'Your password is changed. Wherever else you were signed in, you no longer are.' : result.content.why;
+    if (result.ok) at('password').reset();
   }
 
   async end() {

@@ -62,6 +62,7 @@ class ApiTest extends Served {
     private static final Set<String> ASKED_ELSEWHERE = Set.of(
             "post /api/sign",
             "post /api/session",
+            "post /api/session/password",
             "post /api/floorplan",
             "post /api/floorplan/picture",
             "post /api/floorplan/away");

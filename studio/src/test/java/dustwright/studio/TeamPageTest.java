@@ -103,6 +103,19 @@ class TeamPageTest extends InChromium {
             page.keyboard().press("Control+A");
             signIn(page, "Dora");
             assertThat(page.locator("#person")).containsText("designer");
+            page.keyboard().press("Escape");
+            page.locator("#keys").focus();
+            page.keyboard().press("Enter");
+            page.locator("#oldword").focus();
+            for (String typed : List.of(Team.PASSWORD, "other dull words", "other dull words")) {
+                page.keyboard().type(typed);
+                page.keyboard().press("Tab");
+            }
+            page.keyboard().press("Enter");
+            shows(page, "#passwordhint", "Your password is changed.");
+            serious(page, "password");
+            page.locator("#keys").focus();
+            page.keyboard().press("Enter");
             page.locator("#person button").focus();
             page.keyboard().press("Enter");
             assertThat(page).hasURL(studio.address() + "sign-in");

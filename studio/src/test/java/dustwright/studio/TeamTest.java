@@ -117,6 +117,7 @@ class TeamTest {
                 .containsExactlyInAnyOrder(
                         "/api/session",
                         "/api/session/end",
+                        "/api/session/password",
                         "/api/panel/begin",
                         "/api/papers/make",
                         "/api/coverage/stop",
@@ -327,6 +328,42 @@ class TeamTest {
         assertThat(new People(store).remove("vera")).isTrue();
         assertThat(viewer.get("api/plant").statusCode()).isEqualTo(401);
         assertThat(viewer.signIn("Vera", Team.PASSWORD).statusCode()).isEqualTo(401);
+    }
+
+    @Test
+    void one_changes_ones_own_password_by_the_old_one_and_is_signed_out_everywhere_else() throws Exception {
+        Team here = Team.signedIn(studio, "Vera");
+        Team elsewhere = Team.signedIn(studio, "Vera");
+        String next = "\"new\":\"other dull words\"}";
+        HttpResponse<String> wrong = here.post("api/session/password", "{\"old\":\"not it at all\"," + next);
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("old password is not right");
+        assertThat(here.post("api/session/password", "{\"old\":\"" + Team.PASSWORD + "\",\"new\":\"short\"}")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(elsewhere.get("api/plant").statusCode()).isEqualTo(200);
+        assertThat(here.post("api/session/password", "{\"old\":\"" + Team.PASSWORD + "\"," + next)
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(here.get("api/plant").statusCode()).isEqualTo(200);
+        assertThat(elsewhere.get("api/plant").statusCode()).isEqualTo(401);
+        assertThat(elsewhere.signIn("Vera", Team.PASSWORD).statusCode()).isEqualTo(401);
+        assertThat(elsewhere.signIn("Vera", "other dull words").statusCode()).isEqualTo(200);
+        assertThat(new Team(studio.address()).post("api/session/password", "{}").statusCode())
+                .isEqualTo(401);
+    }
+
+    @Test
+    void an_old_password_is_guessed_at_as_slowly_as_one_to_sign_in_with() throws Exception {
+        Team stolen = Team.signedIn(studio, "Dora");
+        int last = 0;
+        for (int n = 0; n < 8; n++) {
+            last = stolen.post("api/session/password", "{\"old\":\"guess " + n + "\",\"new\":\"other dull words\"}")
+                    .statusCode();
+        }
+        assertThat(last).isEqualTo(429);
+        assertThat(new Team(studio.address()).signIn("Dora", Team.PASSWORD).statusCode())
+                .isEqualTo(429);
     }
 
     @Test
