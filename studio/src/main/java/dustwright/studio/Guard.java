@@ -30,6 +30,7 @@ final class Guard {
             "/api/panel/go",
             "/api/sequence/prove",
             "/api/papers/make",
+            "/api/papers/stop",
             "/api/coverage/stop");
 
     static final String SIGN = "/api/sign";

@@ -9,7 +9,7 @@ const same = (one, other) => plain(one) === plain(other);
 
 const at = id => document.getElementById(id);
 // What only a designer may press or fill in, also where it is put on the page later.
-const PRESSED = '#standstoday, #piece select, #piece .away, #piece .put, #piece .acts button, #take, #mine, #write, #starter, #accept button, #keepas button, #alternatives button, #revisions li > button, #left button, #packages progress ~ button, #back, #forth, #seqtake, [data-hand=move], [data-hand=inlet], [data-hand=tube], [data-hand=wall], [data-hand=machine], [data-hand=floor]';
+const PRESSED = '#standstoday, #piece select, #piece .away, #piece .put, #piece .acts button, #take, #mine, #write, #starter, #accept button, #keepas button, #alternatives button, #revisions li > button, #left button, #back, #forth, #seqtake, [data-hand=move], [data-hand=inlet], [data-hand=tube], [data-hand=wall], [data-hand=machine], [data-hand=floor]';
 const FILLED = '#piece input, #piece textarea, #source, #seqtext, #altname, #note, #author';
 
 export class People {

@@ -120,6 +120,7 @@ class TeamTest {
                         "/api/session/password",
                         "/api/panel/begin",
                         "/api/papers/make",
+                        "/api/papers/stop",
                         "/api/coverage/stop",
                         "/api/sequence/prove",
                         "/api/panel/go",
