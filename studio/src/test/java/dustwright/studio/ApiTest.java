@@ -305,6 +305,23 @@ class ApiTest extends Served {
         }
     }
 
+    /** Each field the hand looks at is described, and no other. */
+    @Test
+    void what_a_hand_is_asked_is_described_field_by_field() throws Exception {
+        Set<String> looked = new TreeSet<>(Set.of("version", "what"));
+        Matcher field = Pattern.compile("(?:\\b(?:asked|piece)\\.(?:path|has)\\(|metres\\(\\w+, )\"(\\w+)\"")
+                .matcher(Files.readString(Path.of("src/main/java/dustwright/studio/Hand.java")));
+        while (field.find()) {
+            looked.add(field.group(1));
+        }
+        Set<String> described = new TreeSet<>();
+        JsonNode schema = description()
+                .at("/paths/~1api~1draw/post/requestBody/content/application~1json/schema/properties");
+        schema.fieldNames().forEachRemaining(described::add);
+        schema.path("pieces").at("/items/properties").fieldNames().forEachRemaining(described::add);
+        assertThat(described).isEqualTo(looked);
+    }
+
     private static String example(String language) throws IOException {
         Matcher fence = Pattern.compile("(?s)```" + language + "\\n(.*?)```")
                 .matcher(Files.readString(Path.of("../docs/studio-api.md")));
