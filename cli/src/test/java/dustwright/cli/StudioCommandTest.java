@@ -80,7 +80,12 @@ class StudioCommandTest {
     void another_kind_of_database_is_refused_and_no_folder_made_of_its_name(String where) {
         StringWriter err = new StringWriter();
         assertThat(Main.run(
-                        new PrintWriter(new StringWriter()), new PrintWriter(err), "studio", "--keep", where, "--people"))
+                        new PrintWriter(new StringWriter()),
+                        new PrintWriter(err),
+                        "studio",
+                        "--keep",
+                        where,
+                        "--people"))
                 .isEqualTo(ExitCode.BAD_INPUT);
         assertThat(err.toString()).contains("jdbc:postgresql://HOST/NAME").contains("nothing was made");
         assertThat(Path.of(where.replaceFirst("/.*", ""))).doesNotExist();

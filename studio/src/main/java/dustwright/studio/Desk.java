@@ -235,14 +235,21 @@ final class Desk implements AutoCloseable {
         if (steps < 0 && !author.isEmpty() && !People.same(author, on.by()) && !People.same(author, over)) {
             return new Changed(
                     copy,
-                    Optional.of("Step " + copy.step() + " was made by " + author + ": " + shortened(copy.at().what())
-                            + ". Nothing was taken back."),
+                    Optional.of("Step " + copy.step() + " was made by " + author + ": "
+                            + shortened(copy.at().what()) + ". Nothing was taken back."),
                     false,
                     author);
         }
         Step step = there.get();
         Step next = new Step(
-                step.number(), on.version() + 1, step.what(), step.text(), step.author(), step.at(), on.by(), step.floor());
+                step.number(),
+                on.version() + 1,
+                step.what(),
+                step.text(),
+                step.author(),
+                step.at(),
+                on.by(),
+                step.floor());
         if (!kept.stand(on.version(), next)) {
             return stale();
         }

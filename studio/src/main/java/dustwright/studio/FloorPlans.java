@@ -111,8 +111,7 @@ final class FloorPlans {
         return node.path(key).isNumber() ? node.path(key).asDouble() : Double.NaN;
     }
 
-    private void keep(
-            Context request, String what, long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
+    private void keep(Context request, String what, long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
         if (!desk.keepFloorPlan(Studio.by(request), what, on, plan, picture)) {
             stale(request);
             return;

@@ -84,7 +84,8 @@ final class Kept implements AutoCloseable {
      * @param floor number of the floor plan that lies under it, 0 for none
      * @param mover who came to stand on it last, by making it or walking there
      */
-    record Step(int number, long version, String what, String text, String author, String at, String mover, long floor) {}
+    record Step(
+            int number, long version, String what, String text, String author, String at, String mover, long floor) {}
 
     /** A step that was taken back and then left behind by another change, with who made that change and when; its text is asked for alone. */
     record Left(long version, int number, String what, String author, String at, String leaver, String leftAt) {}
@@ -283,8 +284,7 @@ final class Kept implements AutoCloseable {
         store.all(
                 "SELECT number, person, at, note, refused FROM signed WHERE file=? ORDER BY number, at",
                 row -> signed.computeIfAbsent(row.getInt(1), n -> new ArrayList<>())
-                        .add(new Signed(
-                                row.getString(2), row.getString(3), row.getString(4), row.getInt(5) != 0)),
+                        .add(new Signed(row.getString(2), row.getString(3), row.getString(4), row.getInt(5) != 0)),
                 file);
         return store.all(
                 "SELECT number, at, author, note, text FROM revision WHERE file=? ORDER BY number DESC",
@@ -376,11 +376,7 @@ final class Kept implements AutoCloseable {
             }
             long own = picture.isPresent()
                     ? p.number()
-                    : all.one(
-                                    "SELECT picture FROM floor WHERE file=? AND number=?",
-                                    row -> row.getLong(1),
-                                    file,
-                                    like)
+                    : all.one("SELECT picture FROM floor WHERE file=? AND number=?", row -> row.getLong(1), file, like)
                             .orElse(0L);
             return all.change(
                     "INSERT INTO floor(file, number, type, width, height, x, y, scale, turned, picture)"

@@ -130,7 +130,8 @@ public final class People {
             on.change("DELETE FROM session WHERE person=? AND token<>?", id(name), Secret.digest(token));
             return on.change("UPDATE person SET secret=? WHERE id=? AND secret=?", kept, id(name), secret.get()) == 1;
         });
-        return new NewPassword(0, changed ? "" : "This password was set anew elsewhere at this moment. Nothing was changed.");
+        return new NewPassword(
+                0, changed ? "" : "This password was set anew elsewhere at this moment. Nothing was changed.");
     }
 
     /** Takes somebody out, who is signed out with it; false where there is nobody of that name. */

@@ -24,8 +24,9 @@ final class Reasons {
     private static final int UNPROCESSABLE = 422;
     private static final int OWN_FAULT = 500;
     private static final int TOO_LARGE = 413;
-    private static final String LARGE = "This is larger than the studio takes: a picture has at most "
-            + Upload.LARGEST_bytes / 1_000_000 + " MB, anything else " + Studio.LARGEST_REQUEST_bytes / 1_000_000 + " MB.";
+    private static final String LARGE =
+            "This is larger than the studio takes: a picture has at most " + Upload.LARGEST_bytes / 1_000_000
+                    + " MB, anything else " + Studio.LARGEST_REQUEST_bytes / 1_000_000 + " MB.";
 
     private Reasons() {}
 
@@ -88,11 +89,11 @@ final class Reasons {
         } else if (fault instanceof AccessDeniedException) {
             why = "whoever runs the studio may not write there. Have that person be given the right";
         } else if (fault instanceof FileSystemException reason) {
-            why = Optional.ofNullable(reason.getReason()).orElse("the system gives no reason")
-                    + ". Mend that";
+            why = Optional.ofNullable(reason.getReason()).orElse("the system gives no reason") + ". Mend that";
         } else {
             why = fault.getMessage() + ". Mend that";
         }
-        return "Not written to " + file + ": " + why + ", then write again. Every step is kept in the studio meanwhile.";
+        return "Not written to " + file + ": " + why
+                + ", then write again. Every step is kept in the studio meanwhile.";
     }
 }

@@ -2,9 +2,9 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
-import static dustwright.studio.Exchange.show;
 import static dustwright.studio.Exchange.neededNumber;
 import static dustwright.studio.Exchange.neededText;
+import static dustwright.studio.Exchange.show;
 import static dustwright.studio.Exchange.text;
 import static dustwright.studio.Exchange.unfit;
 
@@ -276,7 +276,9 @@ public final class Studio implements AutoCloseable {
             JsonNode body = body(request);
             List<String> laid = new ArrayList<>();
             Desk.Changed changed = desk.draw(
-                    on(request, body), "drawn: " + neededText(body, "what"), pencil -> laid.addAll(Hand.act(pencil, body)));
+                    on(request, body),
+                    "drawn: " + neededText(body, "what"),
+                    pencil -> laid.addAll(Hand.act(pencil, body)));
             if (taken(request, changed)) {
                 answer(request, new Drawn(plant(request), laid));
             }
@@ -592,13 +594,7 @@ public final class Studio implements AutoCloseable {
             request.status(changed.stale() ? 409 : 422);
             answer(
                     request,
-                    Map.of(
-                            "why",
-                            changed.why().get(),
-                            "version",
-                            changed.copy().version(),
-                            "whose",
-                            changed.whose()));
+                    Map.of("why", changed.why().get(), "version", changed.copy().version(), "whose", changed.whose()));
             return false;
         }
         watch.tell(changed.copy().version());

@@ -248,7 +248,9 @@ class ApiTest extends Served {
         assertThat(JSON.readTree(get("api/nothing")).path("why").asText()).contains("no call GET /api/nothing");
         assertThat(JSON.readTree(get("api/set?filter=old")).path("why").asText())
                 .contains("clean, normal or dirty");
-        assertThat(JSON.readTree(post("api/text", "{no json").body()).path("why").asText())
+        assertThat(JSON.readTree(post("api/text", "{no json").body())
+                        .path("why")
+                        .asText())
                 .contains("no JSON");
         var large = post("api/text", "\"" + "x".repeat(20_000_000) + "\"");
         assertThat(large.statusCode()).isEqualTo(413);
@@ -267,7 +269,8 @@ class ApiTest extends Served {
                     .path("content")
                     .path("application/json")
                     .path("schema");
-            if (path.getKey().startsWith("/api/panel/") || schema.path("required").isEmpty()) {
+            if (path.getKey().startsWith("/api/panel/")
+                    || schema.path("required").isEmpty()) {
                 continue;
             }
             for (JsonNode required : schema.path("required")) {
@@ -315,8 +318,8 @@ class ApiTest extends Served {
             looked.add(field.group(1));
         }
         Set<String> described = new TreeSet<>();
-        JsonNode schema = description()
-                .at("/paths/~1api~1draw/post/requestBody/content/application~1json/schema/properties");
+        JsonNode schema =
+                description().at("/paths/~1api~1draw/post/requestBody/content/application~1json/schema/properties");
         schema.fieldNames().forEachRemaining(described::add);
         schema.path("pieces").at("/items/properties").fieldNames().forEachRemaining(described::add);
         assertThat(described).isEqualTo(looked);

@@ -144,7 +144,8 @@ class BackupTest {
             assertThat(desk.floorPlan()).hasValue(new FloorPlan(77, "image/png", 40, 30, 1.5, 2.5, 0.1, 0));
             assertThat(desk.floorPicture()).containsExactly(1, 2, 3);
             desk.walk(new Desk.On(desk.copy().version(), "Zoe"), -1, "");
-            assertThat(desk.floorPlan()).hasValueSatisfying(plan -> assertThat(plan.number()).isEqualTo(77));
+            assertThat(desk.floorPlan())
+                    .hasValueSatisfying(plan -> assertThat(plan.number()).isEqualTo(77));
         }
     }
 

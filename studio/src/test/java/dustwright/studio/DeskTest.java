@@ -40,12 +40,7 @@ class DeskTest {
     }
 
     private static void feeds(Desk desk, String by, String feed) {
-        assertThat(desk.set(
-                                new Desk.On(desk.copy().version(), by),
-                                "inlets.A1.feed",
-                                Optional.empty(),
-                                feed,
-                                true)
+        assertThat(desk.set(new Desk.On(desk.copy().version(), by), "inlets.A1.feed", Optional.empty(), feed, true)
                         .why())
                 .isEmpty();
     }
@@ -56,7 +51,9 @@ class DeskTest {
             feeds(desk, "Zoe", "50 kg/h");
             String zoes = desk.copy().text();
             Desk.Changed refused = desk.walk(new Desk.On(desk.copy().version(), "Dora"), -1, "");
-            assertThat(refused.why().orElseThrow()).contains("Step 2 was made by Zoe").contains("50 kg/h");
+            assertThat(refused.why().orElseThrow())
+                    .contains("Step 2 was made by Zoe")
+                    .contains("50 kg/h");
             assertThat(refused.whose()).isEqualTo("Zoe");
             assertThat(desk.copy().text()).isEqualTo(zoes);
             assertThat(desk.walk(new Desk.On(desk.copy().version(), "zoe"), -1, "")
@@ -96,7 +93,8 @@ class DeskTest {
     void a_changed_value_is_there_when_the_plant_is_opened_again_and_the_file_is_as_it_was() throws IOException {
         String before = Files.readString(file);
         try (Desk desk = open()) {
-            Desk.Changed changed = desk.set(alone(desk.copy().version()), "runs.DA1.tube", Optional.empty(), "T25", true);
+            Desk.Changed changed =
+                    desk.set(alone(desk.copy().version()), "runs.DA1.tube", Optional.empty(), "T25", true);
             assertThat(changed.why()).isEmpty();
         }
         try (Desk desk = open()) {
@@ -148,8 +146,10 @@ class DeskTest {
             String first = desk.copy().text();
             desk.set(alone(desk.copy().version()), "inlets.A1.feed", Optional.empty(), "50 kg/h", true);
             String second = desk.copy().text();
-            assertThat(desk.walk(alone(desk.copy().version()), -1, "").copy().text()).isEqualTo(first);
-            assertThat(desk.walk(alone(desk.copy().version()), 1, "").copy().text()).isEqualTo(second);
+            assertThat(desk.walk(alone(desk.copy().version()), -1, "").copy().text())
+                    .isEqualTo(first);
+            assertThat(desk.walk(alone(desk.copy().version()), 1, "").copy().text())
+                    .isEqualTo(second);
             desk.walk(alone(desk.copy().version()), -1, "");
             desk.set(alone(desk.copy().version()), "inlets.A2.feed", Optional.empty(), "60 kg/h", true);
             assertThat(desk.walk(alone(desk.copy().version()), 1, "").why()).isPresent();
@@ -179,7 +179,8 @@ class DeskTest {
         Files.writeString(file, outside);
         try (Desk desk = open()) {
             assertThat(desk.copy().text()).isEqualTo(outside);
-            assertThat(desk.walk(alone(desk.copy().version()), -1, "").copy().text()).contains("50 kg/h");
+            assertThat(desk.walk(alone(desk.copy().version()), -1, "").copy().text())
+                    .contains("50 kg/h");
         }
     }
 
@@ -200,7 +201,8 @@ class DeskTest {
         assumeTrue(file.getFileSystem().supportedFileAttributeViews().contains("posix"));
         Set<PosixFilePermission> mode = PosixFilePermissions.fromString("rw-rw-r--");
         Files.setPosixFilePermissions(file, mode);
-        Path shared = Files.move(file, Files.createDirectory(folder.resolve("shared")).resolve("plant of all.yaml"));
+        Path shared =
+                Files.move(file, Files.createDirectory(folder.resolve("shared")).resolve("plant of all.yaml"));
         Files.createSymbolicLink(file, shared);
         Path stranger = Files.writeString(folder.resolve(file.getFileName() + ".new"), "of somebody else");
         try (Desk desk = open()) {

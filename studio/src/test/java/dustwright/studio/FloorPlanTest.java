@@ -97,7 +97,8 @@ class FloorPlanTest extends Served {
     void bringing_laying_and_taking_away_are_steps_with_their_way_back_and_forth() throws Exception {
         long brought = JSON.readTree(hand(png(64, 48)).body()).path("number").asLong();
         String pins = ",\"pins\":[{\"u\":0,\"v\":48,\"x\":0,\"y\":0},{\"u\":64,\"v\":48,\"x\":32,\"y\":0}]}";
-        long laid = JSON.readTree(post("api/floorplan", "{\"number\":" + brought + pins).body())
+        long laid = JSON.readTree(
+                        post("api/floorplan", "{\"number\":" + brought + pins).body())
                 .path("number")
                 .asLong();
         JsonNode placed = json("api/floorplan");

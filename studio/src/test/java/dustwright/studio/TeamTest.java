@@ -202,11 +202,14 @@ class TeamTest {
         JsonNode why = Team.JSON.readTree(asked.body());
         assertThat(why.path("whose").asText()).isEqualTo("Zoe");
         assertThat(why.path("why").asText()).contains("made by Zoe").contains("runs.HP1.tube: T2");
-        JsonNode back = Team.JSON.readTree(
-                dora.post("api/walk", "{\"version\":2,\"steps\":-1,\"over\":\"Zoe\"}").body());
+        JsonNode back = Team.JSON.readTree(dora.post("api/walk", "{\"version\":2,\"steps\":-1,\"over\":\"Zoe\"}")
+                .body());
         assertThat(back.path("step").asInt()).isEqualTo(1);
         assertThat(back.path("mover").asText()).isEqualTo("Dora");
-        assertThat(Team.JSON.readTree(dora.tube("HP11", "T2").body()).path("left").asInt())
+        assertThat(Team.JSON
+                        .readTree(dora.tube("HP11", "T2").body())
+                        .path("left")
+                        .asInt())
                 .isEqualTo(1);
         JsonNode left = dora.json("api/left").get(0);
         assertThat(left.path("author").asText()).isEqualTo("Zoe");
@@ -244,8 +247,7 @@ class TeamTest {
         JsonNode signed = designer.json("api/revisions").get(0).path("signed").get(0);
         assertThat(signed.path("refused").asBoolean()).isTrue();
         assertThat(signed.path("note").asText()).isEqualTo("no relief valve");
-        assertThat(designer.json("api/papers").path("standing").asText())
-                .endsWith("accepted by Dora, refused by Carl");
+        assertThat(designer.json("api/papers").path("standing").asText()).endsWith("accepted by Dora, refused by Carl");
     }
 
     @Test

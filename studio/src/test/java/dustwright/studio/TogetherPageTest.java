@@ -72,10 +72,12 @@ class TogetherPageTest extends InChromium {
         try (Page page = page("#place=text&open=A1")) {
             List<String> faults = new ArrayList<>();
             page.onPageError(faults::add);
-            page.route("**/api/write", route -> route.fulfill(new Route.FulfillOptions()
-                    .setStatus(502)
-                    .setContentType("text/html")
-                    .setBody("<h1>Bad Gateway</h1>")));
+            page.route(
+                    "**/api/write",
+                    route -> route.fulfill(new Route.FulfillOptions()
+                            .setStatus(502)
+                            .setContentType("text/html")
+                            .setBody("<h1>Bad Gateway</h1>")));
             page.locator("#write").click();
             shows(page, "#texthint", "No reason was given (502)");
             page.unroute("**/api/write");
