@@ -84,7 +84,7 @@ export class People {
     const verdict = element('p', {role: 'status'});
     const note = element('input', {maxLength: 500, size: 40, 'aria-label': `Note on revision ${revision.number}`, placeholder: 'Note; of a refusal the reason'});
     const buttons = [element('button', {type: 'button', on: () => this.sign(revision, note.value, false)}, `Sign revision ${revision.number} off for good`), element('button', {type: 'button', on: () => this.sign(revision, note.value, true)}, 'Refuse it, for the reason in the note')];
-    for (const button of buttons) button.disabled = true;
+    buttons[0].disabled = true;
     place.append(
       element('p', {}, !before ? 'No revision before it is signed off: all of its text is to be checked (Work on from here or Compare shows it).' : lines.length ? `Lines that differ from revision ${before.number}, the last one signed off:` : `Its text is that of revision ${before.number}, the last one signed off.`),
       ...(before && lines.length ? [element('ol', {class: 'differ', 'aria-label': `Lines that differ from revision ${before.number}`}, ...lines.map(({mine, other}) => element('li', {},
@@ -98,7 +98,7 @@ export class People {
       verdict.textContent = `Coverage of every set of this revision: ${done ? `${told.verdict} ${told.asked}` : `not finished, ${Math.min(99, Math.floor(100 * told.share))} % done. Signing off waits for it.`}`;
       if (!done) await new Promise(on => setTimeout(on, 500));
     }
-    for (const button of buttons) button.disabled = false;
+    buttons[0].disabled = false;
   }
 
   async sign(revision, note, refused) {
