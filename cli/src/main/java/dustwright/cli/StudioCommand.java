@@ -141,6 +141,13 @@ final class StudioCommand implements Callable<Integer> {
                     "A password in an argument can be read by others on this machine. Put the whole address into"
                             + " DUSTWRIGHT_DATABASE, or the password into .pgpass in your home folder.");
         }
+        if (!Store.isServer(database())
+                && (database().startsWith("jdbc:") || database().contains("://"))) {
+            // Not told again: the address may hold a password.
+            throw new BadInput(
+                    "--keep or DUSTWRIGHT_DATABASE: what is typed is kept in a file, or in a PostgreSQL database given as"
+                            + " jdbc:postgresql://HOST/NAME. This is the address of something else; nothing was made.");
+        }
         boolean setsUp = person != null || people;
         boolean keepsApart = backup != null || restore != null;
         if (Stream.of(setsUp, keepsApart, !plantFiles.isEmpty())

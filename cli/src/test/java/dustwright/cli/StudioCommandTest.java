@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the studio refuses before it serves anything, and that a refusal leaves nothing behind. */
 class StudioCommandTest {
@@ -72,6 +73,22 @@ class StudioCommandTest {
                     .doesNotContain("..")
                     .doesNotContain("another database");
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"jdbc:mysql://host.example/plants", "postgresql://host.example/plants"})
+    void another_kind_of_database_is_refused_and_no_folder_made_of_its_name(String where) {
+        StringWriter err = new StringWriter();
+        assertThat(Main.run(
+                        new PrintWriter(new StringWriter()),
+                        new PrintWriter(err),
+                        "studio",
+                        "--keep",
+                        where,
+                        "--people"))
+                .isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(err.toString()).contains("jdbc:postgresql://HOST/NAME").contains("nothing was made");
+        assertThat(Path.of(where.replaceFirst("/.*", ""))).doesNotExist();
     }
 
     @Test

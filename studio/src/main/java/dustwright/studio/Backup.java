@@ -91,7 +91,7 @@ public final class Backup {
             statement.setString(1, file.toString());
             statement.execute();
         } catch (SQLException fault) {
-            throw new Refused("The backup could not be written to " + file + ": " + fault.getMessage());
+            throw new Refused("The backup could not be written to " + file + ": " + Store.words(fault));
         }
     }
 
@@ -131,7 +131,7 @@ public final class Backup {
                 throw new Refused(file + " was written by a newer Dustwright than this one.");
             }
         } catch (SQLException fault) {
-            throw new Refused(file + " is no backup of a studio: " + fault.getMessage());
+            throw new Refused(file + " is no backup of a studio: " + Store.words(fault));
         }
     }
 

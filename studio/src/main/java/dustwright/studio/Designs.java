@@ -2,8 +2,9 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
+import static dustwright.studio.Exchange.neededNumber;
+import static dustwright.studio.Exchange.neededText;
 import static dustwright.studio.Exchange.show;
-import static dustwright.studio.Exchange.text;
 
 import dustwright.documents.drawing.MarginClass;
 import dustwright.documents.writing.Show;
@@ -95,21 +96,22 @@ final class Designs {
                                 .toList()));
         config.routes.post("/api/alternative", request -> {
             var body = body(request);
-            String name = text(body, "name").strip();
+            String name = neededText(body, "name").strip();
+            long version = neededNumber(body, "version");
             Optional<String> why = name.isEmpty() || name.length() > LONGEST_NAME
                     ? Optional.of("An alternative has a name, up to " + LONGEST_NAME + " letters.")
-                    : desk.keepAs(body.path("version").asLong(-1), name);
+                    : desk.keepAs(version, name);
             if (why.isPresent()) {
                 request.status(422);
             }
             answer(request, Map.of("why", why.orElse("")));
         });
         config.routes.post("/api/alternative/letgo", request -> {
-            desk.letGo(text(body(request), "name"));
+            desk.letGo(neededText(body(request), "name"));
             answer(request, Map.of("why", ""));
         });
         config.routes.post("/api/alternative/text", request -> {
-            String name = text(body(request), "name");
+            String name = neededText(body(request), "name");
             answer(
                     request,
                     Map.of(

@@ -6,12 +6,12 @@ import dustwright.plantfile.PlantEditor;
 import dustwright.plantfile.PlantReader;
 import dustwright.plantfile.Reading;
 import dustwright.studio.Kept.Alternative;
+import dustwright.studio.Kept.Left;
 import dustwright.studio.Kept.Revision;
 import dustwright.studio.Kept.Step;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -27,6 +27,9 @@ import org.jspecify.annotations.Nullable;
  * was thought out on an older one is refused, so that nobody overwrites another silently.
  */
 final class Desk implements AutoCloseable {
+    /** Letters of what a step did, where it is told. */
+    private static final int SHORT = 120;
+
     private final Path file;
     private final Path folder;
     private final Kept kept;
@@ -38,10 +41,24 @@ final class Desk implements AutoCloseable {
      *
      * @param reading what the text says; while it has faults, what it last said without
      * @param faults what is wrong in the text now
+     * @param at the step one stands on
+     * @param left how many steps that had been taken back it left behind
      */
-    record Copy(int step, long version, String text, Reading.@Nullable Read reading, List<Fault> faults) {
+    record Copy(Step at, Reading.@Nullable Read reading, List<Fault> faults, int left) {
         Copy {
             faults = List.copyOf(faults);
+        }
+
+        int step() {
+            return at.number();
+        }
+
+        long version() {
+            return at.version();
+        }
+
+        String text() {
+            return at.text();
         }
 
         Optional<Plant> plant() {
@@ -49,8 +66,19 @@ final class Desk implements AutoCloseable {
         }
     }
 
-    /** What a change came to: the new copy, or why there is none. */
-    record Changed(Copy copy, Optional<String> why, boolean stale) {}
+    /** What a change was thought out on, and by whom; nobody's name where nobody signs in. */
+    record On(long version, String by) {}
+
+    /**
+     * What a change came to: the new copy, or why there is none.
+     *
+     * @param whose name to be given where the step of somebody else is meant to be taken back; else empty
+     */
+    record Changed(Copy copy, Optional<String> why, boolean stale, String whose) {
+        Changed(Copy copy, Optional<String> why, boolean stale) {
+            this(copy, why, stale, "");
+        }
+    }
 
     private Desk(Path file, Kept kept, Clock clock, Copy copy) {
         this.file = file;
@@ -66,13 +94,14 @@ final class Desk implements AutoCloseable {
      */
     static Desk open(Path file, Kept kept, Clock clock) throws IOException {
         String outside = Files.readString(file);
-        Desk desk = new Desk(file, kept, clock, new Copy(0, 0, "", null, List.of()));
+        Desk desk = new Desk(file, kept, clock, new Copy(new Step(0, 0, "", "", "", "", "", 0), null, List.of(), 0));
         if (kept.version() == 0) {
-            desk.take("opened", outside, PlantReader.read(outside, desk.folder), Optional.of(outside));
+            desk.take("", "opened", outside, PlantReader.read(outside, desk.folder), Optional.of(outside));
         }
         desk.copy();
         if (!outside.equals(kept.outside().orElse(""))) {
             desk.take(
+                    "",
                     "read from the file, which was changed outside",
                     outside,
                     PlantReader.read(outside, desk.folder),
@@ -105,8 +134,8 @@ final class Desk implements AutoCloseable {
      * @param was what a page showed when one began to type; another value there by now is not overwritten
      * @param plain where it is one text, not a list or a mapping
      */
-    synchronized Changed set(long version, String path, Optional<String> was, String value, boolean plain) {
-        if (version != copy().version()) {
+    synchronized Changed set(On on, String path, Optional<String> was, String value, boolean plain) {
+        if (on.version() != copy().version()) {
             return stale();
         }
         Optional<String> now = written(path);
@@ -119,6 +148,7 @@ final class Desk implements AutoCloseable {
                     true);
         }
         return edited(
+                on.by(),
                 path + ": " + value,
                 path,
                 PlantEditor.set(
@@ -128,13 +158,13 @@ final class Desk implements AutoCloseable {
     }
 
     /** Adds a part at a path, or takes one away. */
-    synchronized Changed edit(long version, String what, String path, Function<String, PlantEditor.Edit> change) {
-        return version == copy().version() ? edited(what, path, change.apply(copy.text())) : stale();
+    synchronized Changed edit(On on, String what, String path, Function<String, PlantEditor.Edit> change) {
+        return on.version() == copy().version() ? edited(on.by(), what, path, change.apply(copy.text())) : stale();
     }
 
-    private Changed edited(String what, String path, PlantEditor.Edit edit) {
+    private Changed edited(String by, String what, String path, PlantEditor.Edit edit) {
         return edit instanceof PlantEditor.Edit.Done done
-                ? checked(what, done.text(), Fault::text)
+                ? checked(by, what, done.text(), Fault::text)
                 : refused(path + ": " + ((PlantEditor.Edit.Refused) edit).why());
     }
 
@@ -146,8 +176,8 @@ final class Desk implements AutoCloseable {
     }
 
     /** What a hand draws: all its edits are one step. */
-    synchronized Changed draw(long version, String what, Consumer<Pencil> hand) {
-        if (version != copy().version()) {
+    synchronized Changed draw(On on, String what, Consumer<Pencil> hand) {
+        if (on.version() != copy().version()) {
             return stale();
         }
         if (!copy.faults().isEmpty()) {
@@ -159,25 +189,25 @@ final class Desk implements AutoCloseable {
         } catch (Pencil.Cannot cannot) {
             return refused(cannot.why());
         }
-        return checked(what, pencil.text(), Pencil::drawn);
+        return checked(on.by(), what, pencil.text(), Pencil::drawn);
     }
 
     /** A change by hand must leave a plant that can be read. */
-    private Changed checked(String what, String text, Function<Fault, String> words) {
+    private Changed checked(String by, String what, String text, Function<Fault, String> words) {
         Reading reading = PlantReader.read(text, folder);
         if (reading instanceof Reading.Faults wrong) {
             return refused(words.apply(wrong.faults().get(0)));
         }
-        return taken(what, text, reading);
+        return taken(by, what, text, reading);
     }
 
-    private Changed taken(String what, String text, Reading reading) {
-        return take(what, text, reading, Optional.empty()) ? new Changed(copy, Optional.empty(), false) : stale();
+    private Changed taken(String by, String what, String text, Reading reading) {
+        return take(by, what, text, reading, Optional.empty()) ? new Changed(copy, Optional.empty(), false) : stale();
     }
 
     /** Takes the whole text as typed, faults and all: work in between is kept too. */
-    synchronized Changed type(long version, String text) {
-        if (version != copy().version()) {
+    synchronized Changed type(On on, String text) {
+        if (on.version() != copy().version()) {
             return stale();
         }
         if (text.length() > PlantReader.LARGEST_bytes) {
@@ -185,25 +215,69 @@ final class Desk implements AutoCloseable {
         }
         return text.equals(copy.text())
                 ? new Changed(copy, Optional.empty(), false)
-                : taken("typed", text, PlantReader.read(text, folder));
+                : taken(on.by(), "typed", text, PlantReader.read(text, folder));
     }
 
-    /** One step back, or forth again. */
-    synchronized Changed walk(long version, int steps) {
-        if (version != copy().version()) {
+    /**
+     * One step back, or forth again. A step of somebody else is taken back on purpose only.
+     *
+     * @param over whose step is meant to be taken back, where it is somebody else's
+     */
+    synchronized Changed walk(On on, int steps, String over) {
+        if (on.version() != copy().version()) {
             return stale();
         }
         Optional<Step> there = kept.step(copy.step() + steps);
         if (there.isEmpty()) {
             return refused(steps < 0 ? "there is no step before this one" : "there is no step after this one");
         }
-        long next = version + 1;
+        String author = copy.at().author();
+        if (steps < 0 && !author.isEmpty() && !People.same(author, on.by()) && !People.same(author, over)) {
+            return new Changed(
+                    copy,
+                    Optional.of("Step " + copy.step() + " was made by " + author + ": "
+                            + shortened(copy.at().what()) + ". Nothing was taken back."),
+                    false,
+                    author);
+        }
         Step step = there.get();
-        if (!kept.stand(version, step.number(), next)) {
+        Step next = new Step(
+                step.number(),
+                on.version() + 1,
+                step.what(),
+                step.text(),
+                step.author(),
+                step.at(),
+                on.by(),
+                step.floor());
+        if (!kept.stand(on.version(), next)) {
             return stale();
         }
-        copy = read(new Step(step.number(), next, step.what(), step.text()));
+        copy = read(next);
         return new Changed(copy, Optional.empty(), false);
+    }
+
+    private static String shortened(String what) {
+        return what.length() <= SHORT ? what : what.substring(0, SHORT) + "…";
+    }
+
+    /** Steps that were taken back and then left behind by another change, newest first. */
+    List<Left> left() {
+        return kept.left();
+    }
+
+    /** Makes a step that was left behind the next one, with the floor plan it had. */
+    synchronized Changed takeUp(On on, long left) {
+        if (on.version() != copy().version()) {
+            return stale();
+        }
+        Optional<Kept.Held> held = kept.held(left);
+        if (held.isEmpty()) {
+            return refused("There is no such step that was left behind.");
+        }
+        String text = held.get().text();
+        Step next = step(on.by(), "taken up again", text, held.get().floor());
+        return take(next, reading(text), Optional.empty()) ? new Changed(copy, Optional.empty(), false) : stale();
     }
 
     /** What accepting came to: the revision, or why there is none. */
@@ -237,19 +311,22 @@ final class Desk implements AutoCloseable {
                         true);
     }
 
-    /** Signs a revision off, or says why not. */
-    Optional<String> sign(int revision, String person, String note) {
+    /** Signs a revision off, or refuses it with a reason; says why neither was done. */
+    Optional<String> sign(long revision, String person, String note, boolean refused) {
         Optional<Revision> asked =
                 revisions().stream().filter(r -> r.number() == revision).findFirst();
         if (asked.isEmpty()) {
             return Optional.of("There is no revision " + revision + ".");
         }
-        if (asked.get().author().equals(person)) {
-            return Optional.of("Nobody signs off what he accepted himself.");
+        if (People.same(asked.get().author(), person)) {
+            return Optional.of("Whoever accepted a revision does not sign it off: somebody else does.");
         }
-        return kept.sign(revision, new Kept.Signed(person, now(), note))
+        if (refused && note.isBlank()) {
+            return Optional.of("A revision is refused with a reason: write it into the note.");
+        }
+        return kept.sign(asked.get().number(), new Kept.Signed(person, now(), note, refused))
                 ? Optional.empty()
-                : Optional.of("You signed this revision off before; that stands.");
+                : Optional.of("You signed this revision off, or refused it, before; that stands.");
     }
 
     private String now() {
@@ -289,17 +366,33 @@ final class Desk implements AutoCloseable {
         return kept.alternatives();
     }
 
-    synchronized Optional<FloorPlan> floorPlan() {
-        return kept.floorPlan();
+    Optional<FloorPlan> floorPlan() {
+        return kept.floorPlan(copy().at().floor());
     }
 
-    synchronized byte[] floorPicture() {
-        return kept.floorPicture();
+    byte[] floorPicture() {
+        return kept.floorPicture(copy().at().floor());
     }
 
-    /** False where another picture lies there by now. */
-    synchronized boolean keepFloorPlan(long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
-        return kept.keepFloorPlan(on, plan, picture);
+    /** A number for the next floor plan. */
+    long nextFloor() {
+        return kept.nextFloor();
+    }
+
+    /**
+     * Lays a floor plan, with a new picture where there is one, or takes it away: a step like any other.
+     *
+     * @param on number of the floor plan it was thought out on, 0 for none
+     * @return false where another one lies there by now, or the plant was changed at that moment; then nothing was changed
+     */
+    synchronized boolean keepFloorPlan(
+            String by, String what, long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
+        if (copy().at().floor() != on) {
+            return false;
+        }
+        plan.ifPresent(p -> kept.keepFloorPlan(p, picture, on));
+        long floor = plan.map(FloorPlan::number).orElse(0L);
+        return take(step(by, what, copy.text(), floor), reading(copy.text()), Optional.empty());
     }
 
     /** Control sequences of this plant's stations. */
@@ -334,9 +427,7 @@ final class Desk implements AutoCloseable {
                     "The file was changed outside since it was read; nothing was written. Open the studio again to take"
                             + " that text as the next step, then go back one step if yours is the right one.");
         }
-        Path beside = file.resolveSibling(file.getFileName() + ".new");
-        Files.writeString(beside, copy.text());
-        Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        WholeFile.put(file, copy.text());
         kept.written(copy.text());
         return Optional.empty();
     }
@@ -347,25 +438,33 @@ final class Desk implements AutoCloseable {
     }
 
     /** False where another studio was quicker. */
-    private boolean take(String what, String text, Reading reading, Optional<String> outside) {
-        Step step = new Step(copy.step() + 1, copy.version() + 1, what, text);
-        if (!kept.add(copy.version(), step, outside)) {
-            return false;
-        }
-        copy = said(step, reading);
-        return true;
+    private boolean take(String by, String what, String text, Reading reading, Optional<String> outside) {
+        return take(step(by, what, text, copy.at().floor()), reading, outside);
+    }
+
+    private Step step(String by, String what, String text, long floor) {
+        return new Step(copy.step() + 1, copy.version() + 1, what, text, by, now(), by, floor);
+    }
+
+    private boolean take(Step step, Reading reading, Optional<String> outside) {
+        Optional<Integer> left = kept.add(copy.version(), step, outside);
+        left.ifPresent(steps -> copy = said(step, reading, steps));
+        return left.isPresent();
     }
 
     private Copy read(Step step) {
-        return said(step, PlantReader.read(step.text(), folder));
+        return said(step, reading(step.text()), 0);
     }
 
-    private Copy said(Step step, Reading reading) {
+    private Reading reading(String text) {
+        return PlantReader.read(text, folder);
+    }
+
+    private Copy said(Step step, Reading reading, int left) {
         if (reading instanceof Reading.Read good) {
-            return new Copy(step.number(), step.version(), step.text(), good, List.of());
+            return new Copy(step, good, List.of(), left);
         }
-        return new Copy(
-                step.number(), step.version(), step.text(), copy.reading(), ((Reading.Faults) reading).faults());
+        return new Copy(step, copy.reading(), ((Reading.Faults) reading).faults(), left);
     }
 
     private Changed refused(String why) {

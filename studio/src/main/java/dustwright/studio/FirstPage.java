@@ -22,6 +22,7 @@ final class FirstPage {
     private static final int LONGEST_s = 20;
     private static final String MEMORY = "-Xmx400m";
     private static final int TOO_MANY_PAGES = 4;
+    private static final int NO_PAGE = 5;
 
     private FirstPage() {}
 
@@ -30,6 +31,9 @@ final class FirstPage {
         try (PDDocument document = Loader.loadPDF(System.in.readAllBytes())) {
             if (document.getNumberOfPages() > MOST_PAGES) {
                 System.exit(TOO_MANY_PAGES);
+            }
+            if (document.getNumberOfPages() == 0) {
+                System.exit(NO_PAGE);
             }
             PDRectangle box = document.getPage(0).getCropBox();
             float scale = LONGEST_SIDE_px / Math.max(box.getWidth(), box.getHeight());
@@ -83,6 +87,9 @@ final class FirstPage {
             if (process.exitValue() == TOO_MANY_PAGES) {
                 throw new Upload.Refused(
                         "A PDF has at most " + MOST_PAGES + " pages; give the page with the floor plan.");
+            }
+            if (process.exitValue() == NO_PAGE) {
+                throw new Upload.Refused("This PDF has no page; give one with the floor plan on its first.");
             }
             if (process.exitValue() != 0) {
                 throw new Upload.Refused("This PDF is damaged, locked, or unfolds to more than a floor plan needs.");

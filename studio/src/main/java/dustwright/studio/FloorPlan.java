@@ -62,9 +62,10 @@ record FloorPlan(
     /**
      * The same picture where two of its points are known: scale, turn and place follow.
      *
+     * @param next number of the floor plan that it becomes
      * @throws Refused where the points lie on each other, in the picture or in the building
      */
-    FloorPlan pinned(Pin a, Pin b) throws Refused {
+    FloorPlan pinned(long next, Pin a, Pin b) throws Refused {
         if (!a.known() || !b.known()) {
             throw new Refused("A place in the building is given in metres, at most " + (int) FARTHEST_m + " m away.");
         }
@@ -84,7 +85,7 @@ record FloorPlan(
         double cos = Math.cos(turn);
         double sin = Math.sin(turn);
         return new FloorPlan(
-                number + 1,
+                next,
                 type,
                 width_px,
                 height_px,

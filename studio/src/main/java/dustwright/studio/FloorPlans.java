@@ -2,6 +2,8 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
+import static dustwright.studio.Exchange.neededNumber;
+import static dustwright.studio.Exchange.unfit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.engine.plant.Plant;
@@ -13,20 +15,18 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 
 /** Takes in the picture of the floor, puts it where two of its points are known, and gives it to pages. It is no part of the plant file. */
 final class FloorPlans {
     /** How wide a picture lies under a plant that has no places yet. */
     private static final double EMPTY_m = 30;
 
-    private static final FloorPlan NONE = new FloorPlan(0, "", 0, 0, 0, 0, 0, 0);
-
     private final Desk desk;
-    private final Consumer<FloorPlan> tell;
+    private final LongConsumer tell;
 
-    /** {@code tell} hears of each change, for the other pages. */
-    FloorPlans(Desk desk, Consumer<FloorPlan> tell) {
+    /** {@code tell} hears of each version, for the pages. */
+    FloorPlans(Desk desk, LongConsumer tell) {
         this.desk = desk;
         this.tell = tell;
     }
@@ -48,12 +48,8 @@ final class FloorPlans {
     }
 
     private void away(Context request) {
-        if (!desk.keepFloorPlan(body(request).path("number").asLong(-1), Optional.empty(), Optional.empty())) {
-            stale(request);
-            return;
-        }
-        tell.accept(NONE);
-        answer(request, Map.of("number", 0));
+        long on = neededNumber(body(request), "number");
+        keep(request, "floor plan: taken away", on, Optional.empty(), Optional.empty());
     }
 
     private void take(Context request) {
@@ -63,10 +59,9 @@ final class FloorPlans {
                     .map(Long::parseLong)
                     .orElse(0L);
             Upload picture = Upload.of(request.bodyAsBytes());
-            long number = Math.max(
-                    desk.floorPlan().map(FloorPlan::number).orElse(0L) + 1,
-                    Instant.now().getEpochSecond());
-            keep(request, on, under(desk.copy().plant(), picture, number), Optional.of(picture.bytes()));
+            long number = Math.max(desk.nextFloor(), Instant.now().getEpochSecond());
+            FloorPlan plan = under(desk.copy().plant(), picture, number);
+            keep(request, "floor plan: a picture brought in", on, Optional.of(plan), Optional.of(picture.bytes()));
         } catch (Upload.Refused refused) {
             refuse(request, String.valueOf(refused.getMessage()));
         }
@@ -86,8 +81,12 @@ final class FloorPlans {
     private void pin(Context request) {
         JsonNode body = body(request);
         JsonNode pins = body.path("pins");
+        long on = neededNumber(body, "number");
+        if (!pins.isArray()) {
+            throw unfit(pins, "pins", "a list of two points");
+        }
         Optional<FloorPlan> there = desk.floorPlan();
-        if (there.isPresent() && there.get().number() != body.path("number").asLong(-1)) {
+        if (there.isPresent() && there.get().number() != on) {
             stale(request);
             return;
         }
@@ -97,7 +96,8 @@ final class FloorPlans {
         }
         try {
             FloorPlan before = there.get();
-            keep(request, before.number(), before.pinned(point(pins.get(0)), point(pins.get(1))), Optional.empty());
+            FloorPlan laid = before.pinned(desk.nextFloor(), point(pins.get(0)), point(pins.get(1)));
+            keep(request, "floor plan: laid by two points", before.number(), Optional.of(laid), Optional.empty());
         } catch (FloorPlan.Refused refused) {
             refuse(request, String.valueOf(refused.getMessage()));
         }
@@ -111,13 +111,13 @@ final class FloorPlans {
         return node.path(key).isNumber() ? node.path(key).asDouble() : Double.NaN;
     }
 
-    private void keep(Context request, long on, FloorPlan plan, Optional<byte[]> picture) {
-        if (!desk.keepFloorPlan(on, Optional.of(plan), picture)) {
+    private void keep(Context request, String what, long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
+        if (!desk.keepFloorPlan(Studio.by(request), what, on, plan, picture)) {
             stale(request);
             return;
         }
-        tell.accept(plan);
-        answer(request, plan);
+        tell.accept(desk.copy().version());
+        answer(request, plan.<Object>map(laid -> laid).orElseGet(() -> Map.of("number", 0)));
     }
 
     private static void stale(Context request) {

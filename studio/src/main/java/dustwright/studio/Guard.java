@@ -8,26 +8,29 @@ import java.net.UnknownHostException;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
 /**
  * Who gets in. Without people set up only this machine's own pages: the name in the address must be the loopback's, so that no name of
- * somebody else's can be made to point here. With people set up whoever has signed in, each for what his role may do. Whatever changes
+ * somebody else's can be made to point here. With people set up whoever has signed in, each for what the role may do. Whatever changes
  * something must come from a page of the studio itself.
  */
 final class Guard {
     /** Sent with every change; no other site can make a browser send it. */
     static final String OWN_HEADER = "X-Dustwright";
 
-    /** Changes that keep nothing, so that everybody may ask for them. */
+    /** Changes of no plant, so that everybody may ask for them. */
     static final Set<String> FOR_ALL = Set.of(
             "/api/session/end",
+            "/api/session/password",
             "/api/alternative/text",
             "/api/panel/begin",
             "/api/panel/go",
             "/api/sequence/prove",
             "/api/papers/make",
+            "/api/papers/stop",
             "/api/coverage/stop");
 
     static final String SIGN = "/api/sign";
@@ -140,7 +143,7 @@ final class Guard {
 
     private static String refused(Role role, String path) {
         if (path.equals(SIGN)) {
-            return "A checker signs off, and you are set up as another.";
+            return "A checker signs off; you are set up as a " + role.name().toLowerCase(Locale.ROOT) + ".";
         }
         return role == Role.CHECKER
                 ? "A checker looks and signs off; a designer makes changes."
@@ -163,7 +166,7 @@ final class Guard {
         return Optional.ofNullable(request.cookie(cookie));
     }
 
-    /** Where tries to sign in are counted by address: of an IPv6 network, which one person has to himself, only the network. */
+    /** Where tries to sign in are counted by address: of an IPv6 network, of which one person may have all, only the network. */
     static String network(String address) {
         try {
             byte[] bytes = InetAddress.getByName(address).getAddress();

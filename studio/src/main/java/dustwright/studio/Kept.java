@@ -41,7 +41,30 @@ final class Kept implements AutoCloseable {
                     "CREATE TABLE attempt(who TEXT PRIMARY KEY, failures INTEGER NOT NULL, until BIGINT NOT NULL)"),
             List.of(
                     "CREATE TABLE control(file TEXT NOT NULL, station TEXT NOT NULL, number INTEGER NOT NULL, at TEXT NOT NULL,"
-                            + " author TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, station, number))"));
+                            + " author TEXT NOT NULL, text TEXT NOT NULL, PRIMARY KEY(file, station, number))"),
+            List.of(
+                    "ALTER TABLE step ADD COLUMN author TEXT NOT NULL DEFAULT ''",
+                    "ALTER TABLE step ADD COLUMN at TEXT NOT NULL DEFAULT ''",
+                    "ALTER TABLE step ADD COLUMN mover TEXT NOT NULL DEFAULT ''",
+                    "CREATE TABLE leftstep(file TEXT NOT NULL, version BIGINT NOT NULL, number INTEGER NOT NULL,"
+                            + " what TEXT NOT NULL, text TEXT NOT NULL, author TEXT NOT NULL, at TEXT NOT NULL,"
+                            + " leaver TEXT NOT NULL, leftat TEXT NOT NULL, PRIMARY KEY(file, version))"),
+            List.of(
+                    "CREATE TABLE floor(file TEXT NOT NULL, number BIGINT NOT NULL, type TEXT NOT NULL,"
+                            + " width INTEGER NOT NULL, height INTEGER NOT NULL, x DOUBLE PRECISION NOT NULL,"
+                            + " y DOUBLE PRECISION NOT NULL, scale DOUBLE PRECISION NOT NULL, turned DOUBLE PRECISION NOT NULL,"
+                            + " picture BIGINT NOT NULL, PRIMARY KEY(file, number))",
+                    "CREATE TABLE floorpicture(file TEXT NOT NULL, number BIGINT NOT NULL, bytes TEXT NOT NULL,"
+                            + " PRIMARY KEY(file, number))",
+                    "INSERT INTO floor(file, number, type, width, height, x, y, scale, turned, picture)"
+                            + " SELECT file, number, type, width, height, x, y, scale, turned, number FROM floorplan",
+                    "INSERT INTO floorpicture(file, number, bytes) SELECT file, number, picture FROM floorplan",
+                    "ALTER TABLE step ADD COLUMN floor BIGINT NOT NULL DEFAULT 0",
+                    "ALTER TABLE leftstep ADD COLUMN floor BIGINT NOT NULL DEFAULT 0",
+                    "UPDATE step SET floor=COALESCE((SELECT number FROM floorplan f WHERE f.file=step.file),0)",
+                    "UPDATE leftstep SET floor=COALESCE((SELECT number FROM floorplan f WHERE f.file=leftstep.file),0)",
+                    "DROP TABLE floorplan"),
+            List.of("ALTER TABLE signed ADD COLUMN refused INTEGER NOT NULL DEFAULT 0"));
 
     /** The schema this program writes. */
     static final int SCHEMA = SCHEMAS.size();
@@ -54,14 +77,24 @@ final class Kept implements AutoCloseable {
         this.file = file;
     }
 
-    /** One step of the working copy. */
-    record Step(int number, long version, String what, String text) {}
+    /**
+     * One step of the working copy.
+     *
+     * @param author who made it; empty where nobody signs in, or the plant file brought it
+     * @param floor number of the floor plan that lies under it, 0 for none
+     * @param mover who came to stand on it last, by making it or walking there
+     */
+    record Step(
+            int number, long version, String what, String text, String author, String at, String mover, long floor) {}
+
+    /** A step that was taken back and then left behind by another change, with who made that change and when; its text is asked for alone. */
+    record Left(long version, int number, String what, String author, String at, String leaver, String leftAt) {}
 
     /** An accepted revision. */
     record Revision(int number, String at, String author, String note, String text, List<Signed> signed) {}
 
-    /** By whom and when a revision was signed off. */
-    record Signed(String by, String at, String note) {}
+    /** By whom and when a revision was signed off, or refused with the note as the reason. */
+    record Signed(String by, String at, String note, boolean refused) {}
 
     /** A design kept by a name, to be compared and taken up again. */
     record Alternative(String name, String at, String text) {}
@@ -90,18 +123,18 @@ final class Kept implements AutoCloseable {
     /** The step one stands on. */
     Optional<Step> now() {
         return store.one(
-                "SELECT s.number, p.version, s.what, s.text FROM step s JOIN plant p ON p.file=s.file AND p.step=s.number WHERE s.file=?",
+                "SELECT s.number, p.version, s.what, s.text, s.author, s.at, s.mover, s.floor FROM step s JOIN plant p ON p.file=s.file AND p.step=s.number WHERE s.file=?",
                 Kept::step,
                 file);
     }
 
     /**
-     * Adds a step behind the one one stands on; steps that were taken back are forgotten.
+     * Adds a step behind the one one stands on; steps that were taken back go to those left behind.
      *
      * @param on the version it was thought out on, 0 for a plant that is not known yet
-     * @return false where another version is kept by now; then nothing was changed
+     * @return how many steps were left behind; empty where another version is kept by now, and nothing was changed
      */
-    boolean add(long on, Step step, Optional<String> outside) {
+    Optional<Integer> add(long on, Step step, Optional<String> outside) {
         return store.together(all -> {
             boolean mine = on == 0
                     ? all.change(
@@ -113,20 +146,31 @@ final class Kept implements AutoCloseable {
                             == 1
                     : moved(all, on, step.number(), step.version());
             if (!mine) {
-                return false;
+                return Optional.empty();
             }
+            int left = all.change(
+                    "INSERT INTO leftstep(file, version, number, what, text, author, at, floor, leaver, leftat)"
+                            + " SELECT file, version, number, what, text, author, at, floor, ?, ? FROM step WHERE file=? AND number>=?",
+                    step.author(),
+                    step.at(),
+                    file,
+                    step.number());
             all.change("DELETE FROM step WHERE file=? AND number>=?", file, step.number());
             all.change(
-                    "INSERT INTO step(file, number, version, what, text) VALUES(?,?,?,?,?)",
+                    "INSERT INTO step(file, number, version, what, text, author, at, mover, floor) VALUES(?,?,?,?,?,?,?,?,?)",
                     file,
                     step.number(),
                     step.version(),
                     step.what(),
-                    step.text());
+                    step.text(),
+                    step.author(),
+                    step.at(),
+                    step.mover(),
+                    step.floor());
             if (outside.isPresent()) {
                 all.change("UPDATE plant SET outside=? WHERE file=?", outside.get(), file);
             }
-            return true;
+            return Optional.of(left);
         });
     }
 
@@ -136,10 +180,42 @@ final class Kept implements AutoCloseable {
                 == 1;
     }
 
-    /** Stands on another step, which gets a new version: whoever still shows the old one will notice. False as with {@link #add}. */
-    boolean stand(long on, int number, long version) {
-        return store.together(all -> moved(all, on, number, version)
-                && all.change("UPDATE step SET version=? WHERE file=? AND number=?", version, file, number) == 1);
+    /** Stands on another step, which gets a new version: whoever still shows the old one will notice. False where another version is kept by now. */
+    boolean stand(long on, Step step) {
+        return store.together(all -> moved(all, on, step.number(), step.version())
+                && all.change(
+                                "UPDATE step SET version=?, mover=? WHERE file=? AND number=?",
+                                step.version(),
+                                step.mover(),
+                                file,
+                                step.number())
+                        == 1);
+    }
+
+    /** Steps that were left behind, newest first. */
+    List<Left> left() {
+        return store.all(
+                "SELECT version, number, what, author, at, leaver, leftat FROM leftstep WHERE file=? ORDER BY version DESC",
+                row -> new Left(
+                        row.getLong(1),
+                        row.getInt(2),
+                        row.getString(3),
+                        row.getString(4),
+                        row.getString(5),
+                        row.getString(6),
+                        row.getString(7)),
+                file);
+    }
+
+    /** What one of them held. */
+    record Held(String text, long floor) {}
+
+    Optional<Held> held(long left) {
+        return store.one(
+                "SELECT text, floor FROM leftstep WHERE file=? AND version=?",
+                row -> new Held(row.getString(1), row.getLong(2)),
+                file,
+                left);
     }
 
     /** Remembers what the plant file holds now. */
@@ -149,7 +225,10 @@ final class Kept implements AutoCloseable {
 
     Optional<Step> step(int number) {
         return store.one(
-                "SELECT number, version, what, text FROM step WHERE file=? AND number=?", Kept::step, file, number);
+                "SELECT number, version, what, text, author, at, mover, floor FROM step WHERE file=? AND number=?",
+                Kept::step,
+                file,
+                number);
     }
 
     /** Keeps a revision of a version; empty where another version is kept by now. */
@@ -173,14 +252,27 @@ final class Kept implements AutoCloseable {
         });
     }
 
-    /** Signs a revision off; false where there is none of that number, or this person signed it off before. */
+    /** Signs a revision off, or refuses it; false where there is none of that number, or this person did either before, however written. */
     boolean sign(int revision, Signed signed) {
-        return store.change(
-                        "INSERT INTO signed(file, number, person, at, note) SELECT file, number, ?, ?, ? FROM revision"
+        return store.together(all -> {
+            // Whoever signs at the same moment waits here.
+            all.change("UPDATE plant SET version=version WHERE file=?", file);
+            boolean before = all
+                    .all("SELECT person FROM signed WHERE file=? AND number=?", row -> row.getString(1), file, revision)
+                    .stream()
+                    .anyMatch(by -> People.same(by, signed.by()));
+            return !before && signed(all, revision, signed);
+        });
+    }
+
+    private boolean signed(Store.Together all, int revision, Signed signed) throws SQLException {
+        return all.change(
+                        "INSERT INTO signed(file, number, person, at, note, refused) SELECT file, number, ?, ?, ?, ? FROM revision"
                                 + " WHERE file=? AND number=? ON CONFLICT DO NOTHING",
                         signed.by(),
                         signed.at(),
                         signed.note(),
+                        signed.refused() ? 1 : 0,
                         file,
                         revision)
                 == 1;
@@ -190,9 +282,9 @@ final class Kept implements AutoCloseable {
     List<Revision> revisions() {
         Map<Integer, List<Signed>> signed = new TreeMap<>();
         store.all(
-                "SELECT number, person, at, note FROM signed WHERE file=? ORDER BY number, at",
+                "SELECT number, person, at, note, refused FROM signed WHERE file=? ORDER BY number, at",
                 row -> signed.computeIfAbsent(row.getInt(1), n -> new ArrayList<>())
-                        .add(new Signed(row.getString(2), row.getString(3), row.getString(4))),
+                        .add(new Signed(row.getString(2), row.getString(3), row.getString(4), row.getInt(5) != 0)),
                 file);
         return store.all(
                 "SELECT number, at, author, note, text FROM revision WHERE file=? ORDER BY number DESC",
@@ -233,9 +325,10 @@ final class Kept implements AutoCloseable {
                 .toList();
     }
 
-    Optional<FloorPlan> floorPlan() {
+    /** A floor plan that some step has. */
+    Optional<FloorPlan> floorPlan(long number) {
         return store.one(
-                "SELECT number, type, width, height, x, y, scale, turned FROM floorplan WHERE file=?",
+                "SELECT number, type, width, height, x, y, scale, turned FROM floor WHERE file=? AND number=?",
                 row -> new FloorPlan(
                         row.getLong(1),
                         row.getString(2),
@@ -245,48 +338,59 @@ final class Kept implements AutoCloseable {
                         row.getDouble(6),
                         row.getDouble(7),
                         row.getDouble(8)),
-                file);
+                file,
+                number);
     }
 
-    /** The picture of the floor; empty bytes where there is none. */
-    byte[] floorPicture() {
+    /** Its picture; empty bytes where there is none. */
+    byte[] floorPicture(long number) {
         return Base64.getDecoder()
-                .decode(store.one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
+                .decode(store.one(
+                                "SELECT p.bytes FROM floorpicture p JOIN floor f ON f.file=p.file AND f.picture=p.number"
+                                        + " WHERE f.file=? AND f.number=?",
+                                row -> row.getString(1),
+                                file,
+                                number)
                         .orElse(""));
     }
 
+    /** A number no floor plan of this plant had yet. */
+    long nextFloor() {
+        return store.one("SELECT COALESCE(MAX(number),0)+1 FROM floor WHERE file=?", row -> row.getLong(1), file)
+                .orElse(1L);
+    }
+
     /**
-     * Keeps where the picture of the floor lies, with a new picture where there is one; or no picture any more.
+     * Keeps a floor plan for a step to have; none that was kept before changes.
      *
-     * @param on number of the picture it was thought out on, 0 for none
-     * @return false where another one lies there by now; then nothing was changed
+     * @param like number of the one whose picture it has, where it brings none of its own
      */
-    boolean keepFloorPlan(long on, Optional<FloorPlan> plan, Optional<byte[]> picture) {
-        return store.together(all -> {
-            String before = all.one("SELECT picture FROM floorplan WHERE file=?", row -> row.getString(1), file)
-                    .orElse("");
-            int gone = all.change("DELETE FROM floorplan WHERE file=? AND number=?", file, on);
-            if (on != 0 && gone == 0) {
-                return false;
+    void keepFloorPlan(FloorPlan p, Optional<byte[]> picture, long like) {
+        store.together(all -> {
+            if (picture.isPresent()) {
+                all.change(
+                        "INSERT INTO floorpicture(file, number, bytes) VALUES(?,?,?)",
+                        file,
+                        p.number(),
+                        Base64.getEncoder().encodeToString(picture.get()));
             }
-            if (plan.isEmpty()) {
-                return true;
-            }
-            FloorPlan p = plan.get();
+            long own = picture.isPresent()
+                    ? p.number()
+                    : all.one("SELECT picture FROM floor WHERE file=? AND number=?", row -> row.getLong(1), file, like)
+                            .orElse(0L);
             return all.change(
-                            "INSERT INTO floorplan(file, number, type, width, height, x, y, scale, turned, picture)"
-                                    + " VALUES(?,?,?,?,?,?,?,?,?,?) ON CONFLICT DO NOTHING",
-                            file,
-                            p.number(),
-                            p.type(),
-                            p.width_px(),
-                            p.height_px(),
-                            p.x_m(),
-                            p.y_m(),
-                            p.metresPerPoint(),
-                            p.turned(),
-                            picture.map(Base64.getEncoder()::encodeToString).orElse(before))
-                    == 1;
+                    "INSERT INTO floor(file, number, type, width, height, x, y, scale, turned, picture)"
+                            + " VALUES(?,?,?,?,?,?,?,?,?,?)",
+                    file,
+                    p.number(),
+                    p.type(),
+                    p.width_px(),
+                    p.height_px(),
+                    p.x_m(),
+                    p.y_m(),
+                    p.metresPerPoint(),
+                    p.turned(),
+                    own);
         });
     }
 
@@ -343,6 +447,14 @@ final class Kept implements AutoCloseable {
     }
 
     private static Step step(ResultSet row) throws SQLException {
-        return new Step(row.getInt(1), row.getLong(2), row.getString(3), row.getString(4));
+        return new Step(
+                row.getInt(1),
+                row.getLong(2),
+                row.getString(3),
+                row.getString(4),
+                row.getString(5),
+                row.getString(6),
+                row.getString(7),
+                row.getLong(8));
     }
 }

@@ -2,6 +2,7 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
+import static dustwright.studio.Exchange.neededText;
 import static dustwright.studio.Exchange.text;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -121,7 +122,7 @@ final class Papers implements AutoCloseable {
         config.routes.post("/api/papers/make", request -> {
             JsonNode body = body(request);
             Optional<String> why =
-                    begin(text(body, "paper"), "us".equals(text(body, "units")) ? UnitSystem.US : UnitSystem.SI);
+                    begin(neededText(body, "paper"), "us".equals(text(body, "units")) ? UnitSystem.US : UnitSystem.SI);
             if (why.isPresent()) {
                 request.status(422);
                 answer(request, Map.of("why", why.get()));
@@ -130,7 +131,7 @@ final class Papers implements AutoCloseable {
             answer(request, view());
         });
         config.routes.post("/api/papers/stop", request -> {
-            Optional.ofNullable(jobs().get(text(body(request), "paper"))).ifPresent(job -> job.stopped = true);
+            Optional.ofNullable(jobs().get(neededText(body(request), "paper"))).ifPresent(job -> job.stopped = true);
             answer(request, view());
         });
         config.routes.get("/api/papers/file", this::file);
@@ -264,13 +265,19 @@ final class Papers implements AutoCloseable {
     }
 
     private static String signed(Kept.Revision revision) {
-        return revision.signed().isEmpty()
-                ? ", not yet checked"
-                : ", checked by "
-                        + revision.signed().stream()
-                                .map(Kept.Signed::by)
-                                .distinct()
-                                .collect(Collectors.joining(", "));
+        String checked = names(revision, false);
+        String refused = names(revision, true);
+        return (checked.isEmpty() && refused.isEmpty() ? ", not yet checked" : "")
+                + (checked.isEmpty() ? "" : ", checked by " + checked)
+                + (refused.isEmpty() ? "" : ", refused by " + refused);
+    }
+
+    private static String names(Kept.Revision revision, boolean refused) {
+        return revision.signed().stream()
+                .filter(one -> one.refused() == refused)
+                .map(Kept.Signed::by)
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 
     private static String mark(Desk.Copy copy) {

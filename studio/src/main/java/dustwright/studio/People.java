@@ -1,5 +1,6 @@
 package dustwright.studio;
 
+import java.text.Normalizer;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,12 +101,54 @@ public final class People {
         });
     }
 
+    /** What came of changing one's own password: how long to wait, or why not; neither where it was changed. */
+    record NewPassword(long wait_s, String why) {}
+
+    /**
+     * Sets a person's own password anew, who must know the old one; tries are counted as those to sign in are. Wherever else that person
+     * is signed in ends.
+     *
+     * @param token under which the person goes on
+     */
+    NewPassword change(String name, char[] old, char[] next, String address, String token) {
+        Optional<String> unfit = unfit(name, next);
+        if (unfit.isPresent()) {
+            return new NewPassword(0, unfit.get());
+        }
+        long wait_s = counted("person " + id(name), "address " + address);
+        if (wait_s > 0) {
+            return new NewPassword(wait_s, "");
+        }
+        Optional<String> secret = store.one("SELECT secret FROM person WHERE id=?", row -> row.getString(1), id(name));
+        if (old.length > LONGEST_PASSWORD || secret.isEmpty() || !Secret.is(old, secret.get())) {
+            return new NewPassword(0, "The old password is not right. Nothing was changed.");
+        }
+        String kept = Secret.kept(next);
+        boolean changed = store.together(on -> {
+            on.change("DELETE FROM attempt WHERE who=?", "person " + id(name));
+            on.change("UPDATE attempt SET failures=failures-1, until=0 WHERE who=?", "address " + address);
+            on.change("DELETE FROM session WHERE person=? AND token<>?", id(name), Secret.digest(token));
+            return on.change("UPDATE person SET secret=? WHERE id=? AND secret=?", kept, id(name), secret.get()) == 1;
+        });
+        return new NewPassword(
+                0, changed ? "" : "This password was set anew elsewhere at this moment. Nothing was changed.");
+    }
+
     /** Takes somebody out, who is signed out with it; false where there is nobody of that name. */
     public boolean remove(String name) {
         return store.together(on -> {
             on.change("DELETE FROM session WHERE person=?", id(name));
             return on.change("DELETE FROM person WHERE id=?", id(name)) == 1;
         });
+    }
+
+    /** Whether two names are one person's: neither letter case nor spaces nor another form of the same letters makes somebody else of one. */
+    static boolean same(String one, String other) {
+        return plain(one).equals(plain(other));
+    }
+
+    private static String plain(String name) {
+        return id(Normalizer.normalize(name, Normalizer.Form.NFKC).replaceAll("\\s+", " "));
     }
 
     private static String id(String name) {

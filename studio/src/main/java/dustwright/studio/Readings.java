@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a reader sees of a piece he points at: air, velocity, vacuum and the tightest margin of one set.
+ * What a reader sees of a piece pointed at: air, velocity, vacuum and the tightest margin of one set.
  *
  * @param runs by id; runs through which hardly any air goes are left out
  * @param inlets by id

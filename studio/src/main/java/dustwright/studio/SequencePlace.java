@@ -2,7 +2,8 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
-import static dustwright.studio.Exchange.text;
+import static dustwright.studio.Exchange.neededNumber;
+import static dustwright.studio.Exchange.neededText;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.documents.control.ProofText;
@@ -136,14 +137,16 @@ final class SequencePlace {
     /** Keeps a text that has no faults; an empty one goes back to the plant's own. */
     private void take(Context request) {
         JsonNode body = body(request);
+        String asked = neededText(body, "station");
+        long number = neededNumber(body, "number");
+        String typed = neededText(body, "text");
         Plant plant = Studio.known(desk.copy());
-        Station station = station(plant, text(body, "station"));
-        String typed = text(body, "text");
+        Station station = station(plant, asked);
         if (!typed.isEmpty() && read(request, typed).isEmpty()) {
             return;
         }
         String author = Guard.person(request).map(People.Person::name).orElse("");
-        if (!desk.sequences().edit(station, body.path("number").asInt(-1), author, typed)) {
+        if (!desk.sequences().edit(station, (int) Math.min(number, Integer.MAX_VALUE - 1), author, typed)) {
             request.status(409);
             answer(
                     request,
@@ -185,7 +188,7 @@ final class SequencePlace {
 
     /** Visits every state a text can reach, kept or not. */
     private void prove(Context request) {
-        Optional<Sequence> sequence = read(request, text(body(request), "text"));
+        Optional<Sequence> sequence = read(request, neededText(body(request), "text"));
         if (sequence.isEmpty()) {
             return;
         }

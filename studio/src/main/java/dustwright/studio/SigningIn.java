@@ -2,7 +2,7 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
-import static dustwright.studio.Exchange.text;
+import static dustwright.studio.Exchange.neededText;
 
 import dustwright.studio.People.Person;
 import io.javalin.config.JavalinConfig;
@@ -29,6 +29,7 @@ final class SigningIn {
     void routes(JavalinConfig config) {
         config.routes.get("/api/session", request -> answer(request, session(request)));
         config.routes.post("/api/session", this::signIn);
+        config.routes.post("/api/session/password", this::password);
         config.routes.post("/api/session/end", request -> {
             guard.token(request).ifPresent(people::signOut);
             request.removeCookie(guard.cookie(), "/");
@@ -44,17 +45,41 @@ final class SigningIn {
                 person.map(p -> p.role().name().toLowerCase(Locale.ROOT)).orElse(""));
     }
 
+    private void password(Context request) {
+        var asked = body(request);
+        char[] old = neededText(asked, "old").toCharArray();
+        char[] next = neededText(asked, "new").toCharArray();
+        String name = Guard.person(request)
+                .map(Person::name)
+                .orElseThrow(() -> new Guard.Refusal(422, "Nobody signs in to this studio, so there is no password."));
+        People.NewPassword changed = people.change(
+                name,
+                old,
+                next,
+                Guard.network(request.ip()),
+                guard.token(request).orElse(""));
+        tooMany(request, changed.wait_s());
+        if (!changed.why().isEmpty()) {
+            throw new Guard.Refusal(422, changed.why());
+        }
+        answer(request, Map.of("why", ""));
+    }
+
+    private static void tooMany(Context request, long wait_s) {
+        if (wait_s > 0) {
+            request.header("Retry-After", Long.toString(wait_s));
+            throw new Guard.Refusal(429, "Too many tries. Try again in " + wait_s + " s.");
+        }
+    }
+
     private void signIn(Context request) {
         var asked = body(request);
         People.Entry entry = people.signIn(
-                text(asked, "name"),
-                text(asked, "password").toCharArray(),
+                neededText(asked, "name"),
+                neededText(asked, "password").toCharArray(),
                 Guard.network(request.ip()),
                 guard.token(request));
-        if (entry.wait_s() > 0) {
-            request.header("Retry-After", Long.toString(entry.wait_s()));
-            throw new Guard.Refusal(429, "Too many tries. Try again in " + entry.wait_s() + " s.");
-        }
+        tooMany(request, entry.wait_s());
         String token = entry.token()
                 .orElseThrow(() -> new Guard.Refusal(401, "This name and this password do not belong together."));
         request.cookie(new Cookie(

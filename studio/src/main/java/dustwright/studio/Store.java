@@ -10,6 +10,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -27,6 +28,16 @@ public final class Store implements AutoCloseable {
     private static final long MAKING_TABLES = 7_301_934;
 
     private static final int MARK_letters = 8;
+
+    /** By the result codes of SQLite, https://www.sqlite.org/rescode.html. */
+    private static final Map<Integer, String> OF_A_FILE = Map.of(
+            3, "this user may not use the file",
+            5, "another program holds the file",
+            8, "the file may not be written",
+            11, "the file is damaged",
+            13, "the disk is full",
+            14, "the file cannot be opened or made",
+            26, "the file is no database");
 
     private final HikariDataSource source;
     private final boolean server;
@@ -72,10 +83,27 @@ public final class Store implements AutoCloseable {
             throw fault;
         } catch (RuntimeException fault) {
             Throwable cause = Optional.ofNullable(fault.getCause()).orElse(fault);
-            throw new KeepingFault(
-                    "what is typed cannot be kept in " + where + ": " + cause.getMessage(),
-                    cause instanceof SQLException sql ? sql : new SQLException(cause));
+            SQLException why = cause instanceof SQLException sql ? sql : new SQLException(cause);
+            throw new KeepingFault("what is typed cannot be kept in " + where + ": " + words(why), why);
         }
+    }
+
+    /** What a database complains of by numbers and states that do not change, in words; the rest as the database says it, without its marks. */
+    static String words(SQLException fault) {
+        String state = Optional.ofNullable(fault.getSQLState()).orElse("");
+        if (state.startsWith("08")) {
+            return "no database server answers there";
+        }
+        if (state.startsWith("28")) {
+            return "the server does not let this user in";
+        }
+        if (state.equals("3D000")) {
+            return "the server has no database of that name";
+        }
+        return Optional.ofNullable(state.isEmpty() ? OF_A_FILE.get(fault.getErrorCode()) : null)
+                .orElseGet(() -> String.valueOf(fault.getMessage())
+                        .replaceFirst("^\\[[A-Z_]+\\] *", "")
+                        .replaceFirst("\\.+$", ""));
     }
 
     /** Tells this database from another, for those who see both: some letters that come from where it is. */
@@ -230,7 +258,7 @@ public final class Store implements AutoCloseable {
         try (Connection connection = source.getConnection()) {
             return new Together(connection).all(sql, read, values);
         } catch (SQLException fault) {
-            throw new KeepingFault("the database could not be read: " + fault.getMessage(), fault);
+            throw new KeepingFault("the database could not be read: " + words(fault), fault);
         }
     }
 
@@ -251,7 +279,7 @@ public final class Store implements AutoCloseable {
                 throw fault;
             }
         } catch (SQLException fault) {
-            throw new KeepingFault("the last step could not be kept: " + fault.getMessage(), fault);
+            throw new KeepingFault("the last step could not be kept: " + words(fault), fault);
         }
     }
 

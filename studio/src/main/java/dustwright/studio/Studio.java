@@ -2,8 +2,11 @@ package dustwright.studio;
 
 import static dustwright.studio.Exchange.answer;
 import static dustwright.studio.Exchange.body;
+import static dustwright.studio.Exchange.neededNumber;
+import static dustwright.studio.Exchange.neededText;
 import static dustwright.studio.Exchange.show;
 import static dustwright.studio.Exchange.text;
+import static dustwright.studio.Exchange.unfit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.engine.finding.Place;
@@ -12,6 +15,7 @@ import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
 import dustwright.plantfile.Reading;
+import dustwright.studio.Kept.Revision;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.compression.Gzip;
@@ -33,6 +37,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Serves one plant to the pages of this machine. */
 public final class Studio implements AutoCloseable {
@@ -72,9 +77,9 @@ public final class Studio implements AutoCloseable {
     private static final String LOOPBACK = "127.0.0.1";
     private static final int OUTPUT_bytes = 1 << 19;
     /** How far the work behind the pages is; asking that does not hold it up. */
-    private static final Set<String> BEHIND = Set.of("/api/sets", "/api/coverage");
+    private static final Set<String> BEHIND = Set.of("/api/sets", "/api/coverage", "/api/revision/coverage");
 
-    private static final int LARGEST_REQUEST_bytes = 8_000_000;
+    static final int LARGEST_REQUEST_bytes = 8_000_000;
     private static final int LONGEST_NAME = 80;
     private static final int LONGEST_NOTE = 500;
 
@@ -84,6 +89,9 @@ public final class Studio implements AutoCloseable {
     private final Drawings drawings = new Drawings();
     private final Sets sets = new Sets();
     private final Covered covered = new Covered();
+    /** Of revisions that somebody checks, by their numbers. */
+    private final Map<Integer, Covered> checked = new ConcurrentHashMap<>();
+
     private final Panel panel = new Panel();
     private final Papers papers;
     private final Opening opening;
@@ -204,6 +212,7 @@ public final class Studio implements AutoCloseable {
         server.stop();
         sets.close();
         covered.close();
+        checked.values().forEach(Covered::close);
         papers.close();
         desk.close();
     }
@@ -252,28 +261,40 @@ public final class Studio implements AutoCloseable {
                 request -> answer(
                         request, new Text(desk.copy().version(), desk.copy().text())));
         config.routes.get("/api/revisions", request -> answer(request, desk.revisions()));
+        config.routes.get("/api/revision/coverage", this::revisionCoverage);
         config.routes.get("/api/since", request -> answer(request, desk.since()));
         papers.routes(config);
         config.routes.post("/api/value", request -> {
             JsonNode body = body(request);
-            changed(request, value(body));
+            changed(request, value(on(request, body), body));
         });
         config.routes.post("/api/text", request -> {
             JsonNode body = body(request);
-            changed(request, desk.type(version(body), text(body, "text")));
+            changed(request, desk.type(on(request, body), neededText(body, "text")));
         });
         config.routes.post("/api/draw", request -> {
             JsonNode body = body(request);
             List<String> laid = new ArrayList<>();
             Desk.Changed changed = desk.draw(
-                    version(body), "drawn: " + text(body, "what"), pencil -> laid.addAll(Hand.act(pencil, body)));
+                    on(request, body),
+                    "drawn: " + neededText(body, "what"),
+                    pencil -> laid.addAll(Hand.act(pencil, body)));
             if (taken(request, changed)) {
                 answer(request, new Drawn(plant(request), laid));
             }
         });
         config.routes.post("/api/walk", request -> {
             JsonNode body = body(request);
-            changed(request, desk.walk(version(body), body.path("steps").asInt() < 0 ? -1 : 1));
+            long steps = neededNumber(body, "steps");
+            if (Math.abs(steps) != 1) {
+                throw unfit(body.path("steps"), "steps", "-1 or 1");
+            }
+            changed(request, desk.walk(on(request, body), (int) steps, text(body, "over")));
+        });
+        config.routes.get("/api/left", request -> answer(request, desk.left()));
+        config.routes.post("/api/left", request -> {
+            JsonNode body = body(request);
+            changed(request, desk.takeUp(on(request, body), neededNumber(body, "left")));
         });
         config.routes.post("/api/accept", this::accept);
         config.routes.post("/api/write", this::write);
@@ -281,46 +302,46 @@ public final class Studio implements AutoCloseable {
         new SequencePlace(desk).routes(config);
         new Machines(desk::copy).routes(config, Studio::asked);
         new Designs(desk).routes(config, Studio::asked);
-        new FloorPlans(desk, plan -> watch.tell("floorplan", plan.number())).routes(config);
+        new FloorPlans(desk, now -> watch.tell(now)).routes(config);
         config.routes.post("/api/sign", this::sign);
         config.routes.sse("/api/events", watch::add);
-        config.routes.exception(Guard.Refusal.class, (refusal, request) -> {
-            request.status(refusal.status());
-            answer(request, Map.of("why", String.valueOf(refusal.getMessage())));
-        });
-        config.routes.exception(Store.Unkeepable.class, (unkeepable, request) -> {
-            request.status(422);
-            answer(request, Map.of("why", String.valueOf(unkeepable.getMessage())));
-        });
-        config.routes.exception(Store.KeepingFault.class, (fault, request) -> {
-            request.status(500);
-            answer(request, Map.of("why", "Not kept: " + fault.getMessage()));
-        });
+        Reasons.routes(config);
     }
 
-    private Desk.Changed value(JsonNode body) {
-        String path = text(body, "path");
+    private Desk.Changed value(Desk.On on, JsonNode body) {
+        String path = neededText(body, "path");
         String how = body.path("how").asText("set");
+        if (!body.has("value") && !how.equals("remove")) {
+            throw unfit(body.path("value"), "value", "what is to be written");
+        }
         if (!how.equals("set") || body.path("value").isContainerNode()) {
             String done = how.equals("set") ? path + ": changed" : Parts.what(how, body);
-            return desk.edit(version(body), done, path, text -> Parts.edit(text, how, path, body.path("value")));
+            return desk.edit(on, done, path, text -> Parts.edit(text, how, path, body.path("value")));
         }
         return desk.set(
-                version(body),
+                on,
                 path,
                 Optional.ofNullable(body.get("was")).map(JsonNode::asText),
-                text(body, "value"),
+                body.path("value").asText(""),
                 body.path("plain").asBoolean(true));
     }
 
     /**
      * The plant as a page shows it.
      *
+     * @param what the step did, made by author; mover came to stand on it last
+     * @param left how many steps that had been taken back it left behind
+     * @param floor number of the floor plan under it, 0 for none
      * @param shown the colours of the set asked for; none where none is, or where the plant is not known
      */
     private record PlantCard(
             long version,
             int step,
+            String what,
+            String author,
+            String mover,
+            int left,
+            long floor,
             String file,
             String name,
             String note,
@@ -348,6 +369,11 @@ public final class Studio implements AutoCloseable {
         return new PlantCard(
                 copy.version(),
                 copy.step(),
+                copy.at().what(),
+                copy.at().author(),
+                copy.at().mover(),
+                copy.left(),
+                copy.at().floor(),
                 desk.fileName(),
                 plant.map(Plant::name).orElse(desk.fileName()),
                 plant.map(Plant::note).orElse(""),
@@ -420,6 +446,27 @@ public final class Studio implements AutoCloseable {
         answer(request, covered.of(copy.version(), known(copy), show(request)));
     }
 
+    /** The coverage of a revision, for whoever checks it; of one that is the working copy it is the same work. */
+    private void revisionCoverage(Context request) {
+        String asked = Optional.ofNullable(request.queryParam("revision")).orElse("");
+        Revision revision = desk.revisions().stream()
+                .filter(r -> asked.equals(Integer.toString(r.number())))
+                .findFirst()
+                .orElseThrow(() -> new NotFoundResponse("There is no such revision."));
+        Desk.Copy copy = desk.copy();
+        if (copy.text().equals(revision.text())) {
+            coverage(request);
+            return;
+        }
+        Plant plant = desk.design("r" + revision.number())
+                .map(Reading.Read::plant)
+                .orElseThrow(() -> new NotFoundResponse("This revision can no longer be read as a plant."));
+        answer(
+                request,
+                checked.computeIfAbsent(revision.number(), n -> new Covered())
+                        .of(revision.number(), plant, show(request)));
+    }
+
     /** The profile along the way through a piece; of the tightest way where the piece has none. */
     private void profile(Context request) {
         request.contentType("image/svg+xml; charset=utf-8")
@@ -479,6 +526,7 @@ public final class Studio implements AutoCloseable {
 
     private void accept(Context request) throws IOException {
         JsonNode body = body(request);
+        long version = version(body);
         String author = Guard.person(request)
                 .map(People.Person::name)
                 .orElseGet(() -> text(body, "author").strip());
@@ -493,7 +541,7 @@ public final class Studio implements AutoCloseable {
                             "A revision carries the name of who accepts it, up to 80 letters, and a note up to 500."));
             return;
         }
-        Desk.Accepted accepted = desk.accept(version(body), author, text(body, "note"));
+        Desk.Accepted accepted = desk.accept(version, author, text(body, "note"));
         if (accepted.revision().isPresent()) {
             answer(request, accepted.revision().get());
             return;
@@ -506,13 +554,14 @@ public final class Studio implements AutoCloseable {
         JsonNode body = body(request);
         String person = Guard.person(request).map(People.Person::name).orElse("");
         String note = text(body, "note").strip();
+        long revision = neededNumber(body, "revision");
         Optional<String> why;
         if (person.isEmpty()) {
             why = Optional.of("Signing off needs people who sign in: see \"dustwright studio --person\".");
         } else if (note.length() > LONGEST_NOTE) {
             why = Optional.of("A note has up to " + LONGEST_NOTE + " letters.");
         } else {
-            why = desk.sign(body.path("revision").asInt(-1), person, note);
+            why = desk.sign(revision, person, note, body.path("refused").asBoolean(false));
         }
         if (why.isPresent()) {
             request.status(422);
@@ -520,12 +569,17 @@ public final class Studio implements AutoCloseable {
         answer(request, Map.of("why", why.orElse("")));
     }
 
-    private void write(Context request) throws IOException {
-        Optional<String> why = desk.write(version(body(request)));
-        if (why.isPresent()) {
-            request.status(409);
+    private void write(Context request) {
+        long version = version(body(request));
+        try {
+            Optional<String> why = desk.write(version);
+            if (why.isPresent()) {
+                request.status(409);
+            }
+            answer(request, Map.of("why", why.orElse(""), "file", desk.fileName()));
+        } catch (IOException fault) {
+            Reasons.refuse(request, 500, Reasons.unwritten(opening.plantFile(), fault));
         }
-        answer(request, Map.of("why", why.orElse(""), "file", desk.fileName()));
     }
 
     private void changed(Context request, Desk.Changed changed) {
@@ -540,7 +594,7 @@ public final class Studio implements AutoCloseable {
             request.status(changed.stale() ? 409 : 422);
             answer(
                     request,
-                    Map.of("why", changed.why().get(), "version", changed.copy().version()));
+                    Map.of("why", changed.why().get(), "version", changed.copy().version(), "whose", changed.whose()));
             return false;
         }
         watch.tell(changed.copy().version());
@@ -551,8 +605,17 @@ public final class Studio implements AutoCloseable {
         return copy.plant().orElseThrow(() -> new NotFoundResponse("The plant file has faults: see its text."));
     }
 
+    private static Desk.On on(Context request, JsonNode body) {
+        return new Desk.On(version(body), by(request));
+    }
+
+    /** Who is signed in; empty where nobody signs in. */
+    static String by(Context request) {
+        return Guard.person(request).map(People.Person::name).orElse("");
+    }
+
     private static long version(JsonNode body) {
-        return body.path("version").asLong(-1);
+        return neededNumber(body, "version");
     }
 
     private void asset(Context request) {

@@ -5,8 +5,17 @@ import java.util.List;
 
 /** Carries all that is kept from one database to another that is empty, of whichever kind the two are. */
 final class Transfer {
-    private static final List<String> TABLES =
-            List.of("plant", "step", "revision", "alternative", "floorplan", "signed", "person", "control");
+    private static final List<String> TABLES = List.of(
+            "plant",
+            "step",
+            "leftstep",
+            "revision",
+            "alternative",
+            "floor",
+            "floorpicture",
+            "signed",
+            "person",
+            "control");
 
     private Transfer() {}
 

@@ -46,11 +46,7 @@ final class Watch implements AutoCloseable {
 
     synchronized void tell(long now) {
         told = now;
-        tell("version", now);
-    }
-
-    void tell(String event, long number) {
-        pages.forEach(page -> page.sendEvent(event, Long.toString(number)));
+        pages.forEach(page -> page.sendEvent("version", Long.toString(now)));
     }
 
     private void look() {

@@ -3,6 +3,7 @@ import {element} from './element.js';
 import {ask, change} from './server.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
+const LARGEST_bytes = 6_000_000;
 const FADED = 'floor plan faded';
 const kinds = '.png,.jpg,.jpeg,.pdf,image/png,image/jpeg,application/pdf';
 
@@ -100,11 +101,11 @@ export class FloorPlan {
   }
 
   async hand(file) {
-    const answer = await fetch(`/api/floorplan/picture?number=${this.plan.number}`, {method: 'POST', headers: {'Content-Type': 'application/octet-stream', 'X-Dustwright': 'studio'}, body: file}).catch(() => null);
-    if (!answer) { this.page.say('Not taken: the studio is not answering. Choose the picture again once it answers.', 0); return; }
-    const content = answer.status === 413 ? {why: 'This picture is too large: 6 MB at most.'} : await answer.json();
-    if (!answer.ok) { this.refused(answer.status === 409, `Not taken: ${content.why ?? content.title}`); return; }
-    this.take(content);
+    if (file.size > LARGEST_bytes) { this.page.say(`Not taken: a picture has at most 6 MB; this has ${(file.size / 1e6).toFixed(1)} MB.`, 12000); return; }
+    const result = await change(`/api/floorplan/picture?number=${this.plan.number}`, file);
+    if (result.away) { this.page.say('Not taken: the studio is not answering. Choose the picture again once it answers.', 0); return; }
+    if (!result.ok) { this.refused(result.stale, `Not taken: ${result.content.why}`); return; }
+    this.take(result.content);
     this.page.say('The picture lies as wide as the plant. Click two of its points that you know, the farther apart the better.', 12000);
   }
 

@@ -1,5 +1,5 @@
 // The plan: one set of open inlets, drawn and judged; what is chosen; the way back.
-import {ask, busy, change, changePlant, onColours, onFloorPlan, onUnheard, onVersion} from './server.js';
+import {AWAY, NoAnswer, ask, busy, change, changePlant, onColours, onReach, onVersion} from './server.js';
 import {Drawing} from './drawing.js';
 import {element} from './element.js';
 import {FloorPlan} from './floorplan.js';
@@ -37,7 +37,7 @@ const hand = new Hand(drawing, {
   floor, cross: at('cross'), choice: () => state,
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
   adopt: plant => adopt(plant), reload: () => load(), say, panel: () => handPanel(at('hand'), at('hint'), hand, say),
-  unsent: {keepDrawn: (...drawn) => unsent.keepDrawn(...drawn)}, notAnswering: () => notAnswering(),
+  unsent: {keepDrawn: (...drawn) => unsent.keepDrawn(...drawn)}, notAnswering: () => unanswered(),
   shown: place => {
     const kind = place ? shownAs(place) : '';
     if (kind === state.kind && (place?.id ?? '') === state.id) return;
@@ -47,18 +47,23 @@ const hand = new Hand(drawing, {
   choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); }, part: path => part(path),
 });
 
-const people = new People(say, papers);
+const people = new People(say, papers, () => state.units);
 const unsent = new Unsent(say);
 const tour = new Tour(state, tools);
 const figures = new Figures(at('piece'), {
-  version: () => state.plant.version, adopt: plant => adopt(plant), load: () => load(), unsent, notAnswering: () => notAnswering(), show: path => part(path), below: () => [at('reading')],
+  version: () => state.plant.version, adopt: plant => adopt(plant), load: () => load(), unsent, notAnswering: () => unanswered(), show: path => part(path), below: () => [at('reading')],
   around: () => [...(drawn() ? [element('button', {type: 'button', title: 'z', on: () => drawing.to(state.kind, state.id)}, 'Show it')] : []),
     ...(state.kind === 'run' && people.designs ? [element('button', {type: 'button', id: 'split', title: 'Where it was clicked, else in the middle of its longest straight', on: () => hand.split(state.id, drawing.cut?.at)}, 'Split'), element('button', {type: 'button', on: () => hand.act({what: 'take tube away', run: state.id}, () => 'The tube is taken away. Back undoes that.')}, 'Take away')] : []),
     element('button', {type: 'button', on: () => { state.kind = ''; drawing.mark(); piece(); toAddress(); }}, 'Done')],
 });
 
+// Whether requests are answered, meet nobody (away), or nobody signed in (out).
+let reach = 'answers';
+const ASKS_ms = 2000;
+
 function say(words, hold = 6000) {
   at('say').textContent = words;
+  if (words && reach === 'out') at('say').append(' ', element('a', {href: '/sign-in', target: '_blank', rel: 'noopener'}, 'Sign in on a page of its own'));
   clearTimeout(say.timer);
   if (hold) say.timer = setTimeout(() => { at('say').textContent = ''; }, hold);
 }
@@ -73,8 +78,17 @@ async function load() {
   if (plant) await adopt(plant);
 }
 
+// What another page did that could be missed: a step taken back, or one that was left behind.
+async function hear() {
+  const before = state.plant;
+  await load();
+  const [now, who] = [state.plant, state.plant.mover || 'Another page'];
+  if (before && now.version > before.version && now.step < before.step) say(`${who} went back to step ${now.step}: ${quoted(before.what)} is undone. Forth brings it again.`, 15000);
+}
+
 async function adopt(plant) {
   const first = !state.plant;
+  if (!first && plant.left && plant.version > state.plant.version) say(`${plant.left === 1 ? 'One step that was' : `${plant.left} steps that were`} taken back ${plant.left === 1 ? 'is' : 'are'} left behind by ${plant.author ? `this step of ${plant.author}` : 'this step'}. Papers lists ${plant.left === 1 ? 'it' : 'them'}, to be taken up again.`, 15000);
   state.plant = plant;
   state.units ??= plant.units;
   if (first) fromAddress(plant);
@@ -82,6 +96,7 @@ async function adopt(plant) {
   at('name').textContent = plant.name;
   at('name').title = plant.note;
   document.title = `${plant.name}: studio`;
+  if (plant.floor !== floor.plan.number) floor.load().catch(why => say(why.message));
   at('kept').textContent = plant.faults.length ? `${plant.file}, step ${plant.step}, kept with ${plant.faults.length === 1 ? 'a fault' : plant.faults.length + ' faults'}: what is shown is of the plant before` : `${plant.file}, step ${plant.step}, kept · ${plant.assumptions} assumptions, ${plant.overrides} overrides`;
   at('units').textContent = state.units === 'us' ? 'US units' : 'SI units';
   text.faults(plant.faults);
@@ -432,17 +447,31 @@ function place(name) {
   if (name === 'papers') papers();
   if (name === 'compare') compare.load();
   if (name === 'extend') extend.load();
-  if (name === 'panel') { panel.titles(); panel.load(); } else { panel.run(false); if (state.told) block(state.set.block); }
+  if (name === 'panel') { panel.titles(); panelLoad(); } else { panel.run(false); if (state.told) block(state.set.block); }
   toAddress();
 }
+
+function panelLoad() { return panel.load().catch(why => { at('panelwhy').textContent = why.message; }); }
 
 async function papers() {
   papersMade.load();
   const revisions = await ask('revisions', '/api/revisions');
   if (!revisions) return;
-  at('revisions').replaceChildren(...revisions.map(one => element('li', {value: one.number}, `${one.at.replace('T', ' ').replace('Z', ' UTC')}, ${one.author}${one.note ? ': ' + one.note : ''} `,
-    ...people.signed(one), element('button', {type: 'button', on: () => again(one)}, 'Work on from here'))));
+  at('revisions').replaceChildren(...revisions.map(one => element('li', {value: one.number}, `${time(one.at)}, ${one.author}${one.note ? ': ' + one.note : ''} `,
+    ...people.signed(one, revisions), element('button', {type: 'button', on: () => again(one)}, 'Work on from here'))));
+  const left = await ask('left', '/api/left');
+  if (left) {
+    at('leftbehind').hidden = !left.length;
+    at('left').replaceChildren(...left.slice(0, 200).map(one => element('li', {}, `Step ${one.number}${one.author ? ` by ${one.author}` : ''}${one.at ? `, ${time(one.at)}` : ''}: ${quoted(one.what)}, left behind${one.leaver ? ` by ${one.leaver}` : ''} ${time(one.leftAt)} `, element('button', {type: 'button', on: () => takeUp(one)}, 'Work on from here'))));
+  }
   if (!revisions.length) at('revisions').replaceChildren(element('li', {class: 'none'}, 'None yet. Accepting keeps the plant as it stands now.'));
+}
+
+const time = at => at.replace('T', ' ').replace('Z', ' UTC');
+
+async function takeUp(one) {
+  const result = await changePlant('/api/left', {version: state.plant.version, left: one.version});
+  if (result.ok) { await adopt(result.content); say(`The plant of that step ${one.number} is the working copy now. Back undoes that.`); } else say(result.content.why);
 }
 
 async function again(revision) {
@@ -452,12 +481,17 @@ async function again(revision) {
 
 // Steps asked for one after the other are walked one after the other, however quickly.
 let walked = Promise.resolve();
-function walk(steps) { walked = walked.then(() => step(steps)).catch(why => say(`No answer: ${why.message}`)); }
+function walk(steps, over) { walked = walked.then(() => step(steps, over)).catch(why => say(why.message)); }
 
-async function step(steps) {
+const quoted = what => what.length > 80 ? `“${what.slice(0, 80)}…”` : `“${what}”`;
+
+async function step(steps, over = '') {
   if (text.typed) { place('text'); say('Something is typed here and not taken. Take it or let go of it, then walk on.', 12000); return; }
-  const result = await changePlant('/api/walk', {version: state.plant.version, steps});
-  if (result.ok) { await adopt(result.content); say(steps < 0 ? 'One step back.' : 'One step forth.'); } else { say(result.content.why); if (result.stale) load(); }
+  const result = await changePlant('/api/walk', {version: state.plant.version, steps, over});
+  if (result.ok) { const undone = state.plant.what; await adopt(result.content); say(steps < 0 ? `One step back: ${quoted(undone)} is undone.` : `One step forth: ${quoted(result.content.what)}.`); return; }
+  say(result.content.why, result.content.whose ? 0 : 6000);
+  if (result.content.whose) at('say').append(' ', element('button', {type: 'button', on: () => walk(steps, result.content.whose)}, `Take back what ${result.content.whose} did`));
+  if (result.stale) load();
 }
 
 function toAddress() {
@@ -612,7 +646,12 @@ addEventListener('beforeprint', () => drawing.paper(true));
 addEventListener('afterprint', () => drawing.paper(false));
 at('say').addEventListener('click', () => say(''));
 
-addEventListener('unhandledrejection', event => say(`No answer: ${String(event.reason?.message ?? event.reason).replace(/\.$/, '')}.`));
+// Why there is no answer is told, once where it is the same for all that was asked; anything else is a fault of the page.
+addEventListener('unhandledrejection', event => {
+  if (!(event.reason instanceof NoAnswer)) { say(`The page failed at this: ${event.reason?.message ?? event.reason}`); return; }
+  event.preventDefault();
+  if (reach === 'answers') say(event.reason.message);
+});
 
 at('starter').addEventListener('click', async () => {
   const starter = await ask('starter', '/api/starter');
@@ -631,21 +670,38 @@ drawing.place.addEventListener('pointerover', event => {
 });
 drawing.place.addEventListener('pointerleave', () => { at('pointed').textContent = ''; });
 
-let lost = false;
-onVersion(version => {
-  if (lost) { lost = false; load().then(() => unsent.send({version: () => state.plant.version, adopt})); } else if (state.plant && version > state.plant.version) load();
-}, notAnswering);
+onVersion(version => { if (reach !== 'answers') alive(); else if (state.plant && version > state.plant.version) hear(); }, alive);
 
-function notAnswering() {
-  if (!lost) say('The studio is not answering. What was kept is kept; this page asks again by itself.', 0);
-  lost = true;
-  if (state.plant) at('kept').textContent = `not answering · ${state.plant.file}, kept up to step ${state.plant.step}${unsent.words}`;
+onReach(now => {
+  if (now === reach) return;
+  reach = now;
+  if (now === 'answers') { answering().catch(() => {}); return; }
+  say(now === 'out' ? 'You are not signed in any more. What you typed stays on this page; sign in, then go on here.' : AWAY, 0);
+  unanswered();
+  later(alive, ASKS_ms);
+});
+
+// The studio answers again: what it shows is read anew, what waited is sent.
+async function answering() {
+  await load();
+  await people.load();
+  await unsent.send({version: () => state.plant.version, adopt});
+  if (state.place === 'panel') await panelLoad(); else if (state.place === 'compare') await compare.load();
 }
-onUnheard(notAnswering);
-addEventListener('beforeunload', event => { if (lost && text.typed) event.preventDefault(); });
-onFloorPlan(() => floor.load());
+
+// While nothing answers this asks by itself.
+async function alive() {
+  await ask('alive', '/api/session').catch(() => {});
+  if (reach !== 'answers') later(alive, ASKS_ms);
+}
+
+function unanswered() {
+  if (state.plant && reach !== 'answers') at('kept').textContent = `${reach === 'out' ? 'signed out' : 'not answering'} · ${state.plant.file}, kept up to step ${state.plant.step}${unsent.words}`;
+}
+addEventListener('offline', alive);
+addEventListener('online', alive);
+addEventListener('beforeunload', event => { if (reach !== 'answers' && text.typed) event.preventDefault(); });
 terms.load();
 take('look');
-floor.load();
 people.load().catch(why => say(why.message));
 load().catch(why => say(why.message, 0));

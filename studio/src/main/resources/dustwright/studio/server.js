@@ -5,12 +5,38 @@ export async function ask(kind, path, parameters = {}) {
   const mine = (running.get(kind) ?? 0) + 1;
   running.set(kind, mine);
   const query = new URLSearchParams(parameters).toString();
-  const answer = await fetch(query ? `${path}?${query}` : path);
-  const content = (answer.headers.get('Content-Type') ?? '').includes('json') ? await answer.json() : await answer.text();
+  const answer = await reached(query ? `${path}?${query}` : path);
   if (running.get(kind) !== mine) return null;
-  if (!answer.ok) throw new Error(typeof content === 'string' ? content : content.why ?? content.title ?? 'no answer');
-  return content;
+  if (!answer.ok) throw new NoAnswer(why(answer));
+  return answer.content;
 }
+
+// Why there is no answer, in words a person can act on.
+export class NoAnswer extends Error {}
+
+export const AWAY = 'The studio is not answering. What was kept is kept; this page asks again by itself.';
+
+// Hears of each request whether it was answered, met nobody (away) or nobody signed in (out).
+let reach = () => {};
+export function onReach(told) { reach = told; }
+
+async function reached(path, options) {
+  let answer;
+  let content;
+  try {
+    answer = await fetch(path, options);
+    const text = await answer.text();
+    content = (answer.headers.get('Content-Type') ?? '').includes('json') ? JSON.parse(text) : text;
+  } catch {
+    reach('away');
+    throw new NoAnswer(AWAY);
+  }
+  reach(answer.status === 401 ? 'out' : 'answers');
+  return {ok: answer.ok, status: answer.status, content};
+}
+
+// The studio gives its reasons as why; what gives none is not the studio, or a fault of it.
+const why = ({status, content}) => content?.why ?? `No reason was given (${status}): the studio failed, or a program before it. What was kept is kept; try again.`;
 
 // The set shown, as parameters of a request for its colours.
 let colours = () => ({});
@@ -34,14 +60,15 @@ export async function change(path, body) {
 }
 
 async function sent(path, body) {
+  const file = body instanceof Blob;
   let answer;
   try {
-    answer = await fetch(path, {method: 'POST', headers: {'Content-Type': 'application/json', 'X-Dustwright': 'studio'}, body: JSON.stringify(body)});
+    answer = await reached(path, {method: 'POST', headers: {'Content-Type': file ? 'application/octet-stream' : 'application/json', 'X-Dustwright': 'studio'}, body: file ? body : JSON.stringify(body)});
   } catch {
-    unheard();
     return {ok: false, away: true, stale: false, content: {why: 'Not done and not kept: the studio is not answering. Do it again once it answers.'}};
   }
-  return {ok: answer.ok, stale: answer.status === 409, content: await answer.json()};
+  const told = typeof answer.content === 'object';
+  return {ok: answer.ok && told, stale: answer.status === 409, content: told && (answer.ok || answer.content.why) ? answer.content : {why: why(answer)}};
 }
 
 // A version that is told while a change of this page is under way is most likely its own: it is passed on once the page has that answer.
@@ -54,34 +81,18 @@ function changed() {
   if (--changing === 0 && told !== null) setTimeout(() => { const version = told; told = null; if (version !== null) pass(version); });
 }
 
-let unheard = () => {};
-
-// Told when a change met nobody.
-export function onUnheard(told) { unheard = told; }
-
-const listeners = [];
-let events = null;
-
-function listen(name, heard) {
-  listeners.push([name, heard]);
-  events?.addEventListener(name, heard);
-}
-
-export function onFloorPlan(heard) { listen('floorplan', heard); }
-
-export function onVersion(heard, lost) {
+export function onVersion(heard, broken) {
   pass = heard;
-  listen('version', event => { if (changing) told = Number(event.data); else heard(Number(event.data)); });
-  connect(() => heard(-1), lost);
+  connect(heard, broken);
 }
 
 // A browser asks again by itself where nothing answers, but not where it was refused, as after signing out.
-function connect(again, lost) {
-  events = new EventSource('/api/events');
-  for (const [name, heard] of listeners) events.addEventListener(name, heard);
-  events.onopen = again;
+function connect(heard, broken) {
+  const events = new EventSource('/api/events');
+  events.addEventListener('version', event => { if (changing) told = Number(event.data); else heard(Number(event.data)); });
+  events.onopen = () => heard(-1);
   events.onerror = () => {
-    lost();
-    if (events.readyState === EventSource.CLOSED) setTimeout(() => connect(again, lost), 5000);
+    broken();
+    if (events.readyState === EventSource.CLOSED) setTimeout(() => connect(heard, broken), 5000);
   };
 }

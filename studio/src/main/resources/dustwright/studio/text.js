@@ -90,6 +90,7 @@ export class Text {
     if (!text) return;
     if (this.typed) { this.version ??= text.version; return; }
     this.version = text.version;
+    if (this.source.value !== text.text) this.hint.textContent = '';
     const place = this.source.selectionStart;
     this.source.value = text.text;
     this.source.setSelectionRange(place, place);

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -61,6 +62,7 @@ class ApiTest extends Served {
     private static final Set<String> ASKED_ELSEWHERE = Set.of(
             "post /api/sign",
             "post /api/session",
+            "post /api/session/password",
             "post /api/floorplan",
             "post /api/floorplan/picture",
             "post /api/floorplan/away");
@@ -192,7 +194,12 @@ class ApiTest extends Served {
         does("/api/text", version() + ",\"text\":\"dustwright: 2\"}", 200);
         does("/api/walk", version() + ",\"steps\":-1}", 200);
         does("/api/write", version() + "}", 200);
+        does("/api/value", version() + ",\"path\":\"plant.name\",\"value\":\"another\"}", 200);
+        asks("/api/left");
+        does("/api/left", version() + ",\"left\":" + json("api/left").get(0).path("version") + "}", 200);
+        does("/api/walk", version() + ",\"steps\":-1}", 200);
         asks("/api/revisions");
+        asks("/api/revision/coverage?revision=1");
         asks("/api/alternatives");
         asks("/api/since");
         asks("/api/compare?before=r1&after=now");
@@ -227,6 +234,95 @@ class ApiTest extends Served {
                 }));
         answers.removeAll(ASKED_ELSEWHERE);
         assertThat(asked).isEqualTo(answers);
+    }
+
+    @Test
+    void what_is_not_done_is_answered_in_words_whatever_the_reason() throws Exception {
+        Path away = folder.resolve("away");
+        Files.move(file, Files.createDirectory(away).resolve(String.valueOf(file.getFileName())));
+        does("/api/write", version() + "}", 200);
+        Files.delete(file);
+        Files.createSymbolicLink(file, folder.resolve("gone").resolve("plant.yaml"));
+        String unwritten = does("/api/write", version() + "}", 500).path("why").asText();
+        assertThat(unwritten).contains(file.toString()).contains("is not there").contains("write again");
+        assertThat(JSON.readTree(get("api/nothing")).path("why").asText()).contains("no call GET /api/nothing");
+        assertThat(JSON.readTree(get("api/set?filter=old")).path("why").asText())
+                .contains("clean, normal or dirty");
+        assertThat(JSON.readTree(post("api/text", "{no json").body())
+                        .path("why")
+                        .asText())
+                .contains("no JSON");
+        var large = post("api/text", "\"" + "x".repeat(20_000_000) + "\"");
+        assertThat(large.statusCode()).isEqualTo(413);
+        assertThat(JSON.readTree(large.body()).path("why").asText()).contains("at most 6 MB");
+    }
+
+    /** Each field that the description says must be there, left out alone and put as another kind of thing; the panel's own calls are asked where they are. */
+    @Test
+    void a_field_that_is_missing_or_of_another_kind_is_refused_by_its_name() throws Exception {
+        JsonNode before = json("api/text");
+        List<String> taken = new ArrayList<>();
+        for (Map.Entry<String, JsonNode> path : description().path("paths").properties()) {
+            JsonNode schema = path.getValue()
+                    .path("post")
+                    .path("requestBody")
+                    .path("content")
+                    .path("application/json")
+                    .path("schema");
+            if (path.getKey().startsWith("/api/panel/")
+                    || schema.path("required").isEmpty()) {
+                continue;
+            }
+            for (JsonNode required : schema.path("required")) {
+                String field = required.asText();
+                ObjectNode body = JSON.createObjectNode();
+                schema.path("required")
+                        .forEach(other -> put(
+                                body, other.asText(), schema.path("properties").path(other.asText())));
+                body.remove(field);
+                refusedBy(path.getKey(), body, field, taken);
+                if (!field.equals("value")) {
+                    body.putObject(field);
+                    refusedBy(path.getKey(), body, field, taken);
+                }
+            }
+        }
+        assertThat(taken).isEmpty();
+        assertThat(json("api/text")).isEqualTo(before);
+    }
+
+    private static void put(ObjectNode body, String name, JsonNode schema) {
+        switch (schema.path("type").asText("")) {
+            case "integer" -> body.put(name, 1);
+            case "array" -> body.putArray(name);
+            case "" -> body.set(name, schema.path("enum").get(0));
+            default -> body.put(name, "x");
+        }
+    }
+
+    private void refusedBy(String path, ObjectNode body, String field, List<String> taken) throws Exception {
+        var answer = post(path.substring(1), body.toString());
+        String why = JSON.readTree(answer.body()).path("why").asText();
+        if (answer.statusCode() != 422 || !why.matches(".*\\b" + field + "\\b.*")) {
+            taken.add(path + " " + body + ": " + answer.statusCode() + " " + why);
+        }
+    }
+
+    /** Each field the hand looks at is described, and no other. */
+    @Test
+    void what_a_hand_is_asked_is_described_field_by_field() throws Exception {
+        Set<String> looked = new TreeSet<>(Set.of("version", "what"));
+        Matcher field = Pattern.compile("(?:\\b(?:asked|piece)\\.(?:path|has)\\(|metres\\(\\w+, )\"(\\w+)\"")
+                .matcher(Files.readString(Path.of("src/main/java/dustwright/studio/Hand.java")));
+        while (field.find()) {
+            looked.add(field.group(1));
+        }
+        Set<String> described = new TreeSet<>();
+        JsonNode schema =
+                description().at("/paths/~1api~1draw/post/requestBody/content/application~1json/schema/properties");
+        schema.fieldNames().forEachRemaining(described::add);
+        schema.path("pieces").at("/items/properties").fieldNames().forEachRemaining(described::add);
+        assertThat(described).isEqualTo(looked);
     }
 
     private static String example(String language) throws IOException {

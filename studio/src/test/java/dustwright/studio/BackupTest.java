@@ -39,7 +39,7 @@ class BackupTest {
     }
 
     private static void tube(Desk desk, String tube) {
-        assertThat(desk.set(desk.copy().version(), "runs.DA1.tube", Optional.empty(), tube, true)
+        assertThat(desk.set(new Desk.On(desk.copy().version(), "Zoe"), "runs.DA1.tube", Optional.empty(), tube, true)
                         .why())
                 .isEmpty();
     }
@@ -54,6 +54,8 @@ class BackupTest {
     void a_backup_of_an_open_studio_comes_back_whole_and_what_came_after_lies_beside() throws Exception {
         Path backup = folder.resolve("backup.db");
         try (Desk desk = open()) {
+            tube(desk, "T3");
+            desk.walk(new Desk.On(desk.copy().version(), "Zoe"), -1, "");
             tube(desk, "T25");
             assertThat(desk.accept(desk.copy().version(), "A. Engineer", "").revision())
                     .isPresent();
@@ -68,6 +70,8 @@ class BackupTest {
         assertThat(tube()).isEqualTo("T25");
         try (Desk desk = open()) {
             assertThat(desk.revisions()).hasSize(1);
+            assertThat(desk.copy().at().author()).isEqualTo("Zoe");
+            assertThat(desk.left()).hasSize(1);
         }
     }
 
@@ -77,7 +81,12 @@ class BackupTest {
             tube(desk, "T25");
         }
         Path other = Files.writeString(folder.resolve("other.db"), "no database");
-        assertThatThrownBy(() -> Backup.restore(other, database)).isInstanceOf(Backup.Refused.class);
+        assertThatThrownBy(() -> Backup.restore(other, database))
+                .isInstanceOf(Backup.Refused.class)
+                .hasMessage(other + " is no backup of a studio: the file is no database");
+        assertThatThrownBy(() -> Store.open(other))
+                .isInstanceOf(Store.KeepingFault.class)
+                .hasMessage("what is typed cannot be kept in " + other + ": the file is no database");
         assertThatThrownBy(() -> Backup.restore(folder.resolve("none.db"), database))
                 .isInstanceOf(Backup.Refused.class);
         assertThatThrownBy(() -> Backup.write(database, other)).isInstanceOf(Backup.Refused.class);
@@ -94,12 +103,18 @@ class BackupTest {
         }
         run(
                 "DROP TABLE alternative",
-                "DROP TABLE floorplan",
+                "DROP TABLE floor",
+                "DROP TABLE floorpicture",
+                "ALTER TABLE step DROP COLUMN floor",
                 "DROP TABLE signed",
                 "DROP TABLE person",
                 "DROP TABLE session",
                 "DROP TABLE attempt",
                 "DROP TABLE control",
+                "DROP TABLE leftstep",
+                "ALTER TABLE step DROP COLUMN author",
+                "ALTER TABLE step DROP COLUMN at",
+                "ALTER TABLE step DROP COLUMN mover",
                 "ALTER TABLE plant DROP COLUMN version",
                 "PRAGMA user_version=0");
         try (Desk desk = open()) {
@@ -108,6 +123,30 @@ class BackupTest {
         assertThat(tube()).isEqualTo("T25");
         run("PRAGMA user_version=99");
         assertThatThrownBy(this::open).isInstanceOf(Store.KeepingFault.class).hasMessageContaining("newer Dustwright");
+    }
+
+    /** As a database of schema 6 has it: one floor plan for the plant, beside its steps. */
+    @Test
+    void a_floor_plan_of_before_lies_under_every_step_of_before() throws Exception {
+        try (Desk desk = open()) {
+            tube(desk, "T25");
+        }
+        run(
+                "DROP TABLE floor",
+                "DROP TABLE floorpicture",
+                "ALTER TABLE step DROP COLUMN floor",
+                "ALTER TABLE leftstep DROP COLUMN floor",
+                "ALTER TABLE signed DROP COLUMN refused",
+                String.join(";", Kept.SCHEMAS.get(2)),
+                "INSERT INTO floorplan SELECT file, 77, 'image/png', 40, 30, 1.5, 2.5, 0.1, 0, 'AQID' FROM plant",
+                "PRAGMA user_version=6");
+        try (Desk desk = open()) {
+            assertThat(desk.floorPlan()).hasValue(new FloorPlan(77, "image/png", 40, 30, 1.5, 2.5, 0.1, 0));
+            assertThat(desk.floorPicture()).containsExactly(1, 2, 3);
+            desk.walk(new Desk.On(desk.copy().version(), "Zoe"), -1, "");
+            assertThat(desk.floorPlan())
+                    .hasValueSatisfying(plan -> assertThat(plan.number()).isEqualTo(77));
+        }
     }
 
     private void run(String... statements) throws SQLException {

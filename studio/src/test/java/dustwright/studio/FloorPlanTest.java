@@ -37,7 +37,7 @@ class FloorPlanTest extends Served {
             truth.translate(random.nextDouble() * 100, random.nextDouble() * 100);
             truth.rotate(turned);
             truth.scale(scale, -scale);
-            FloorPlan laid = UPRIGHT.pinned(pin(truth, 10, 20), pin(truth, 700, 80 + random.nextInt(400)));
+            FloorPlan laid = UPRIGHT.pinned(2, pin(truth, 10, 20), pin(truth, 700, 80 + random.nextInt(400)));
             FloorPlan.Pin other = pin(truth, 333, 222);
             assertThat(laid.metresPerPoint()).isCloseTo(scale, within(1e-9));
             assertThat(laid.x_m() + scale * (333 * Math.cos(laid.turned()) + 222 * Math.sin(laid.turned())))
@@ -55,13 +55,13 @@ class FloorPlanTest extends Served {
     @Test
     void points_that_lie_on_each_other_or_nowhere_are_refused_in_words() {
         FloorPlan.Pin a = new FloorPlan.Pin(10, 10, 0, 0);
-        assertThatThrownBy(() -> UPRIGHT.pinned(a, new FloorPlan.Pin(10, 11, 5, 0)))
+        assertThatThrownBy(() -> UPRIGHT.pinned(2, a, new FloorPlan.Pin(10, 11, 5, 0)))
                 .hasMessageContaining("lie apart on the picture");
-        assertThatThrownBy(() -> UPRIGHT.pinned(a, new FloorPlan.Pin(90, 11, 0, 0)))
+        assertThatThrownBy(() -> UPRIGHT.pinned(2, a, new FloorPlan.Pin(90, 11, 0, 0)))
                 .hasMessageContaining("distance in the building");
-        assertThatThrownBy(() -> UPRIGHT.pinned(a, new FloorPlan.Pin(90, 11, Double.NaN, 0)))
+        assertThatThrownBy(() -> UPRIGHT.pinned(2, a, new FloorPlan.Pin(90, 11, Double.NaN, 0)))
                 .hasMessageContaining("metres");
-        assertThatThrownBy(() -> UPRIGHT.pinned(a, new FloorPlan.Pin(90, 11, 1e300, 0)))
+        assertThatThrownBy(() -> UPRIGHT.pinned(2, a, new FloorPlan.Pin(90, 11, 1e300, 0)))
                 .hasMessageContaining("metres");
     }
 
@@ -91,6 +91,44 @@ class FloorPlanTest extends Served {
         post("api/floorplan/away", "{\"number\":" + pinned.path("number") + "}");
         assertThat(json("api/floorplan").path("number").asInt()).isZero();
         assertThat(get("api/floorplan/picture")).contains("no floor plan");
+    }
+
+    @Test
+    void bringing_laying_and_taking_away_are_steps_with_their_way_back_and_forth() throws Exception {
+        long brought = JSON.readTree(hand(png(64, 48)).body()).path("number").asLong();
+        String pins = ",\"pins\":[{\"u\":0,\"v\":48,\"x\":0,\"y\":0},{\"u\":64,\"v\":48,\"x\":32,\"y\":0}]}";
+        long laid = JSON.readTree(
+                        post("api/floorplan", "{\"number\":" + brought + pins).body())
+                .path("number")
+                .asLong();
+        JsonNode placed = json("api/floorplan");
+        post("api/floorplan/away", "{\"number\":" + laid + "}");
+        assertThat(json("api/plant").path("step").asInt()).isEqualTo(4);
+        assertThat(json("api/plant").path("what").asText()).isEqualTo("floor plan: taken away");
+        walk(-1);
+        assertThat(json("api/floorplan")).isEqualTo(placed);
+        assertThat(json("api/plant").path("floor").asLong()).isEqualTo(laid);
+        walk(-1);
+        assertThat(json("api/floorplan").path("number").asLong()).isEqualTo(brought);
+        walk(-1);
+        assertThat(json("api/floorplan").path("number").asLong()).isZero();
+        walk(1);
+        assertThat(post("api/floorplan", "{\"number\":" + brought + pins).statusCode())
+                .isEqualTo(200);
+        assertThat(json("api/floorplan").path("number").asLong()).isGreaterThan(laid);
+        assertThat(json("api/left")).hasSize(2);
+        long version = json("api/plant").path("version").asLong();
+        post("api/text", "{\"version\":" + version + ",\"text\":\"dustwright: 2\"}");
+        assertThat(json("api/floorplan").path("metresPerPoint").asDouble())
+                .as("an edit keeps the floor plan")
+                .isCloseTo(0.5, within(1e-12));
+    }
+
+    private void walk(int steps) throws Exception {
+        long version = json("api/plant").path("version").asLong();
+        assertThat(post("api/walk", "{\"version\":" + version + ",\"steps\":" + steps + "}")
+                        .statusCode())
+                .isEqualTo(200);
     }
 
     @Test

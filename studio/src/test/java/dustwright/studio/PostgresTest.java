@@ -158,6 +158,8 @@ class PostgresTest {
             alone.tube("HP1", "T2");
             alone.post("api/accept", "{\"version\":2,\"author\":\"A. Engineer\",\"note\":\"é Δ 漢 🙂\"}");
             alone.post("api/alternative", "{\"version\":2,\"name\":\"as it was\"}");
+            alone.post("api/walk", "{\"version\":2,\"steps\":-1}");
+            alone.tube("HP1", "T2");
             new People(store).put("Dora", Role.DESIGNER, Team.PASSWORD.toCharArray());
         }
         Path backup = folder.resolve("backup.db");
@@ -172,12 +174,13 @@ class PostgresTest {
         Backup.restore(back, again);
         try (Studio studio = studio(again)) {
             Team designer = Team.signedIn(studio, "Dora");
-            assertThat(designer.json("api/plant").path("version").asLong()).isEqualTo(2);
+            assertThat(designer.json("api/plant").path("version").asLong()).isEqualTo(4);
+            assertThat(designer.json("api/left")).hasSize(1);
             assertThat(designer.json("api/text").path("text").asText()).contains("tube: T2");
             assertThat(designer.json("api/revisions").get(0).path("note").asText())
                     .isEqualTo("é Δ 漢 🙂");
             assertThat(designer.json("api/alternatives")).hasSize(1);
-            assertThat(designer.post("api/walk", "{\"version\":2,\"steps\":-1}").statusCode())
+            assertThat(designer.post("api/walk", "{\"version\":4,\"steps\":-1}").statusCode())
                     .isEqualTo(200);
         }
     }
@@ -201,6 +204,7 @@ class PostgresTest {
         assertThatThrownBy(() -> Store.open("jdbc:postgresql://127.0.0.1:1/none?user=x&password=secret"))
                 .isInstanceOf(Store.KeepingFault.class)
                 .hasMessageContaining("127.0.0.1:1")
+                .hasMessageEndingWith(": no database server answers there")
                 .hasMessageNotContaining("secret");
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import dustwright.studio.People.Role;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +20,9 @@ class TeamPageTest extends InChromium {
     /** Runs where a page takes text for markup: as an element, out of an attribute, or out of a script. */
     private static final String HOSTILE =
             "\"><img src=x data-planted=1 onerror=window.planted=1><script>window.planted=1</script>";
+
+    /** Until every set of the example is covered, on a machine that does much else. */
+    private static final double COVERED_ms = 180_000;
 
     @SuppressWarnings("NullAway.Init")
     @TempDir
@@ -103,6 +107,19 @@ class TeamPageTest extends InChromium {
             page.keyboard().press("Control+A");
             signIn(page, "Dora");
             assertThat(page.locator("#person")).containsText("designer");
+            page.keyboard().press("Escape");
+            page.locator("#keys").focus();
+            page.keyboard().press("Enter");
+            page.locator("#oldword").focus();
+            for (String typed : List.of(Team.PASSWORD, "other dull words", "other dull words")) {
+                page.keyboard().type(typed);
+                page.keyboard().press("Tab");
+            }
+            page.keyboard().press("Enter");
+            shows(page, "#passwordhint", "Your password is changed.");
+            serious(page, "password");
+            page.locator("#keys").focus();
+            page.keyboard().press("Enter");
             page.locator("#person button").focus();
             page.keyboard().press("Enter");
             assertThat(page).hasURL(studio.address() + "sign-in");
@@ -111,7 +128,7 @@ class TeamPageTest extends InChromium {
     }
 
     @Test
-    void a_designer_accepts_a_checker_signs_off_and_a_viewer_sees_both() {
+    void a_designer_accepts_a_checker_signs_off_and_a_viewer_sees_both() throws Exception {
         try (Page page = page()) {
             signIn(page, "Dora");
             assertThat(page.locator("#person")).containsText("Dora");
@@ -125,10 +142,30 @@ class TeamPageTest extends InChromium {
             signIn(page, "Carl");
             assertThat(page.locator("#back")).isDisabled();
             page.locator("[data-place=papers]").click();
-            page.locator(".signoff input").fill("as discussed");
             page.locator(".signoff button").click();
+            assertThat(page.locator(".check")).containsText("No revision before it is signed off");
+            assertThat(page.locator(".check [role=status]")).containsText("Coverage of every set of this revision: ");
+            page.locator(".check input").fill("as discussed");
+            assertThat(page.locator(".check button").first())
+                    .isEnabled(new LocatorAssertions.IsEnabledOptions().setTimeout(COVERED_ms));
+            page.locator(".check button").first().click();
             assertThat(page.locator("#revisions")).containsText("Carl: as discussed");
             picture(page, "signed-off-1366");
+            Team dora = Team.signedIn(studio, "Dora");
+            assertThat(dora.tube("HP1", "T2").statusCode()).isEqualTo(200);
+            post(dora, "api/accept", node -> node);
+            page.locator("[data-place=plan]").click();
+            page.locator("[data-place=papers]").click();
+            page.locator(".signoff button").click();
+            assertThat(page.locator(".check .differ li")).hasCount(1);
+            assertThat(page.locator(".check .differ")).containsText("tube: T2");
+            serious(page, "check");
+            picture(page, "check-1366");
+            page.locator(".check button").last().click();
+            shows(page, "#say", "A revision is refused with a reason");
+            page.locator(".check input").fill("too thin");
+            page.locator(".check button").last().click();
+            assertThat(page.locator("#revisions")).containsText("Carl: too thin");
         }
         try (Page page = page()) {
             signIn(page, "Vera");
@@ -143,12 +180,68 @@ class TeamPageTest extends InChromium {
             assertThat(page.locator("#piece input").first()).not().isEditable();
             inOneRow(page);
             picture(page, "viewer-1366");
+            assertThat(page.locator("#plan .may")).isVisible();
             page.locator("[data-place=text]").click();
             assertThat(page.locator("#source")).not().isEditable();
+            assertThat(page.locator("#text .may")).hasText("A viewer looks; a designer makes changes.");
             page.locator("[data-place=papers]").click();
+            assertThat(page.locator("#accept")).isHidden();
             assertThat(page.locator("#revisions")).containsText("Carl: as discussed");
             assertThat(page.locator(".signoff")).hasCount(0);
-            assertThat(page.locator("#revisions li > button")).isDisabled();
+            assertThat(page.locator("#revisions li > button").first()).isDisabled();
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void back_over_a_step_of_somebody_else_asks_first_and_who_made_it_is_told_and_finds_it_again() throws Exception {
+        try (Store store = Store.open(team.resolve("kept.db"))) {
+            new People(store).put("Zoe", Role.DESIGNER, Team.PASSWORD.toCharArray());
+        }
+        Team zoe = Team.signedIn(studio, "Zoe");
+        assertThat(zoe.tube("HP1", "T2").statusCode()).isEqualTo(200);
+        try (Page hers = page();
+                Page page = page()) {
+            signIn(hers, "Zoe");
+            signIn(page, "Dora");
+            kept(page, 2);
+            kept(hers, 2);
+            page.locator("#back").click();
+            shows(page, "#say", "Step 2 was made by Zoe: runs.HP1.tube: T2. Nothing was taken back.");
+            serious(page, "back over somebody's step");
+            page.locator("#say button").click();
+            shows(page, "#say", "One step back: “runs.HP1.tube: T2” is undone.");
+            shows(hers, "#say", "Dora went back to step 1");
+            Team.signedIn(studio, "Dora").tube("HP11", "T2");
+            kept(page, 2);
+            shows(hers, "#say", "left behind by this step of Dora");
+            hers.locator("[data-place=papers]").click();
+            hers.locator("#leftbehind summary").click();
+            shows(hers, "#left", "Step 2 by Zoe");
+            hers.locator("#left button").click();
+            kept(hers, 3);
+            assertThat(text(hers)).contains("tube: T2");
+        }
+        assertThat(complaints).isEmpty();
+    }
+
+    @Test
+    void who_is_no_longer_signed_in_is_told_so_and_goes_on_after_signing_in_on_another_page() throws Exception {
+        try (Page page = page()) {
+            signIn(page, "Dora");
+            kept(page, 1);
+            try (Store store = Store.open(team.resolve("kept.db"))) {
+                new People(store).put("Dora", Role.DESIGNER, Team.PASSWORD.toCharArray());
+            }
+            page.locator("[data-place=machines]").click();
+            shows(page, "#kept", "signed out");
+            shows(page, "#say", "Sign in on a page of its own");
+            Page other = page.waitForPopup(() -> page.locator("#say a").click());
+            other.waitForSelector("#who:focus");
+            signIn(other, "Dora");
+            kept(page, 1);
+            shows(page, "#person", "Dora");
+            assertThat(page.locator("#machineindex")).containsText("REC");
         }
         assertThat(complaints).isEmpty();
     }

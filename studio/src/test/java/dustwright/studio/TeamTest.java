@@ -117,8 +117,10 @@ class TeamTest {
                 .containsExactlyInAnyOrder(
                         "/api/session",
                         "/api/session/end",
+                        "/api/session/password",
                         "/api/panel/begin",
                         "/api/papers/make",
+                        "/api/papers/stop",
                         "/api/coverage/stop",
                         "/api/sequence/prove",
                         "/api/panel/go",
@@ -142,6 +144,9 @@ class TeamTest {
             assertThat((checks ? designer : checker).post(path, body).statusCode())
                     .as(path)
                     .isEqualTo(403);
+            if (checks) {
+                assertThat(designer.post(path, body).body()).contains("you are set up as a designer");
+            }
         }
         assertThat(viewer.json("api/text")).isEqualTo(before);
         assertThat(viewer.json("api/revisions")).isEmpty();
@@ -173,12 +178,91 @@ class TeamTest {
     }
 
     @Test
-    void nobody_signs_off_what_he_accepted_himself() throws Exception {
+    void nobody_signs_off_what_the_same_person_accepted_however_the_name_is_written() throws Exception {
         Team designer = Team.signedIn(studio, "Dora");
         assertThat(designer.post("api/accept", "{\"version\":1}").statusCode()).isEqualTo(200);
-        new People(store).put("Dora", Role.CHECKER, Team.PASSWORD.toCharArray());
-        Team now = Team.signedIn(studio, "Dora");
-        assertThat(now.post("api/sign", "{\"revision\":1}").body()).contains("himself");
+        for (String written : List.of("Dora", "dORA", "Ｄｏｒａ")) {
+            new People(store).put(written, Role.CHECKER, Team.PASSWORD.toCharArray());
+            Team now = Team.signedIn(studio, written);
+            HttpResponse<String> refused = now.post("api/sign", "{\"revision\":1}");
+            assertThat(refused.statusCode()).as(written).isEqualTo(422);
+            assertThat(refused.body()).contains("somebody else");
+            new People(store).remove(written);
+        }
+        assertThat(designer.get("api/plant").statusCode()).isEqualTo(401);
+    }
+
+    @Test
+    void back_over_the_step_of_somebody_else_names_who_and_what_and_waits_to_be_told() throws Exception {
+        new People(store).put("Zoe", Role.DESIGNER, Team.PASSWORD.toCharArray());
+        assertThat(Team.signedIn(studio, "Zoe").tube("HP1", "T2").statusCode()).isEqualTo(200);
+        Team dora = Team.signedIn(studio, "Dora");
+        HttpResponse<String> asked = dora.post("api/walk", "{\"version\":2,\"steps\":-1}");
+        assertThat(asked.statusCode()).isEqualTo(422);
+        JsonNode why = Team.JSON.readTree(asked.body());
+        assertThat(why.path("whose").asText()).isEqualTo("Zoe");
+        assertThat(why.path("why").asText()).contains("made by Zoe").contains("runs.HP1.tube: T2");
+        JsonNode back = Team.JSON.readTree(dora.post("api/walk", "{\"version\":2,\"steps\":-1,\"over\":\"Zoe\"}")
+                .body());
+        assertThat(back.path("step").asInt()).isEqualTo(1);
+        assertThat(back.path("mover").asText()).isEqualTo("Dora");
+        assertThat(Team.JSON
+                        .readTree(dora.tube("HP11", "T2").body())
+                        .path("left")
+                        .asInt())
+                .isEqualTo(1);
+        JsonNode left = dora.json("api/left").get(0);
+        assertThat(left.path("author").asText()).isEqualTo("Zoe");
+        assertThat(left.path("leaver").asText()).isEqualTo("Dora");
+    }
+
+    @Test
+    void one_person_signs_a_revision_off_once_however_the_name_is_written() throws Exception {
+        assertThat(Team.signedIn(studio, "Dora")
+                        .post("api/accept", "{\"version\":1}")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(Team.signedIn(studio, "Carl")
+                        .post("api/sign", "{\"revision\":1}")
+                        .statusCode())
+                .isEqualTo(200);
+        new People(store).put(" cARL", Role.CHECKER, Team.PASSWORD.toCharArray());
+        Team again = Team.signedIn(studio, "Carl");
+        assertThat(again.post("api/sign", "{\"revision\":1}").statusCode()).isEqualTo(422);
+        assertThat(again.json("api/revisions").get(0).path("signed")).hasSize(1);
+    }
+
+    @Test
+    void a_revision_can_be_refused_with_a_reason_that_is_kept_and_stands() throws Exception {
+        Team designer = Team.signedIn(studio, "Dora");
+        assertThat(designer.post("api/accept", "{\"version\":1}").statusCode()).isEqualTo(200);
+        Team checker = Team.signedIn(studio, "Carl");
+        HttpResponse<String> without = checker.post("api/sign", "{\"revision\":1,\"refused\":true,\"note\":\" \"}");
+        assertThat(without.statusCode()).isEqualTo(422);
+        assertThat(without.body()).contains("reason");
+        assertThat(checker.post("api/sign", "{\"revision\":1,\"refused\":true,\"note\":\"no relief valve\"}")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(checker.post("api/sign", "{\"revision\":1}").statusCode()).isEqualTo(422);
+        JsonNode signed = designer.json("api/revisions").get(0).path("signed").get(0);
+        assertThat(signed.path("refused").asBoolean()).isTrue();
+        assertThat(signed.path("note").asText()).isEqualTo("no relief valve");
+        assertThat(designer.json("api/papers").path("standing").asText()).endsWith("accepted by Dora, refused by Carl");
+    }
+
+    @Test
+    void a_revision_that_is_no_longer_the_working_copy_is_covered_for_whoever_checks_it() throws Exception {
+        Team designer = Team.signedIn(studio, "Dora");
+        assertThat(designer.post("api/accept", "{\"version\":1}").statusCode()).isEqualTo(200);
+        assertThat(designer.tube("HP1", "T2").statusCode()).isEqualTo(200);
+        Team checker = Team.signedIn(studio, "Carl");
+        JsonNode told = checker.json("api/revision/coverage?revision=1");
+        for (int n = 0; n < 400 && !told.path("done").asBoolean(); n++) {
+            Thread.sleep(200);
+            told = checker.json("api/revision/coverage?revision=1");
+        }
+        assertThat(told.path("verdict").asText()).isNotEmpty();
+        assertThat(checker.get("api/revision/coverage?revision=9").statusCode()).isEqualTo(404);
     }
 
     @Test
@@ -247,6 +331,42 @@ class TeamTest {
         assertThat(new People(store).remove("vera")).isTrue();
         assertThat(viewer.get("api/plant").statusCode()).isEqualTo(401);
         assertThat(viewer.signIn("Vera", Team.PASSWORD).statusCode()).isEqualTo(401);
+    }
+
+    @Test
+    void one_changes_ones_own_password_by_the_old_one_and_is_signed_out_everywhere_else() throws Exception {
+        Team here = Team.signedIn(studio, "Vera");
+        Team elsewhere = Team.signedIn(studio, "Vera");
+        String next = "\"new\":\"other dull words\"}";
+        HttpResponse<String> wrong = here.post("api/session/password", "{\"old\":\"not it at all\"," + next);
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("old password is not right");
+        assertThat(here.post("api/session/password", "{\"old\":\"" + Team.PASSWORD + "\",\"new\":\"short\"}")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(elsewhere.get("api/plant").statusCode()).isEqualTo(200);
+        assertThat(here.post("api/session/password", "{\"old\":\"" + Team.PASSWORD + "\"," + next)
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(here.get("api/plant").statusCode()).isEqualTo(200);
+        assertThat(elsewhere.get("api/plant").statusCode()).isEqualTo(401);
+        assertThat(elsewhere.signIn("Vera", Team.PASSWORD).statusCode()).isEqualTo(401);
+        assertThat(elsewhere.signIn("Vera", "other dull words").statusCode()).isEqualTo(200);
+        assertThat(new Team(studio.address()).post("api/session/password", "{}").statusCode())
+                .isEqualTo(401);
+    }
+
+    @Test
+    void an_old_password_is_guessed_at_as_slowly_as_one_to_sign_in_with() throws Exception {
+        Team stolen = Team.signedIn(studio, "Dora");
+        int last = 0;
+        for (int n = 0; n < 8; n++) {
+            last = stolen.post("api/session/password", "{\"old\":\"guess " + n + "\",\"new\":\"other dull words\"}")
+                    .statusCode();
+        }
+        assertThat(last).isEqualTo(429);
+        assertThat(new Team(studio.address()).signIn("Dora", Team.PASSWORD).statusCode())
+                .isEqualTo(429);
     }
 
     @Test

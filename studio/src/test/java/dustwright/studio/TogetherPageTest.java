@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +40,50 @@ class TogetherPageTest extends InChromium {
             mine.press("Enter");
             shows(b, "#kept", "step 3, kept");
             assertThat(text(b)).contains("feed: 78 kg/h");
+        }
+    }
+
+    @Test
+    void not_answering_ends_by_itself_and_is_told_in_words_on_every_page() {
+        try (Page page = page("#inlet=A1&open=A1")) {
+            List<String> faults = new ArrayList<>();
+            page.onPageError(faults::add);
+            page.context().setOffline(true);
+            Locator feed = page.locator("#piece input[aria-label=feed]");
+            feed.fill("33 kg/h");
+            feed.press("Enter");
+            shows(page, "#kept", "not answering");
+            shows(page, "#kept", "1 edit waits");
+            page.locator("[data-place=machines]").click();
+            shows(page, "#machineset", "The studio is not answering.");
+            page.locator("[data-place=panel]").click();
+            shows(page, "#panelwhy", "The studio is not answering.");
+            page.context().setOffline(false);
+            kept(page, 2);
+            assertThat(text(page)).contains("feed: 33 kg/h");
+            PlaywrightAssertions.assertThat(page.locator("#panelwhy")).hasText("");
+            PlaywrightAssertions.assertThat(page.locator("#plate svg").first()).isVisible();
+            assertThat(faults).isEmpty();
+        }
+    }
+
+    @Test
+    void an_answer_that_is_not_the_studios_is_told_in_words_and_the_button_can_be_pressed_again() {
+        try (Page page = page("#place=text&open=A1")) {
+            List<String> faults = new ArrayList<>();
+            page.onPageError(faults::add);
+            page.route(
+                    "**/api/write",
+                    route -> route.fulfill(new Route.FulfillOptions()
+                            .setStatus(502)
+                            .setContentType("text/html")
+                            .setBody("<h1>Bad Gateway</h1>")));
+            page.locator("#write").click();
+            shows(page, "#texthint", "No reason was given (502)");
+            page.unroute("**/api/write");
+            page.locator("#write").click();
+            shows(page, "#texthint", "written to");
+            assertThat(faults).isEmpty();
         }
     }
 

@@ -135,6 +135,13 @@ class UploadTest {
     }
 
     @Test
+    void a_pdf_without_a_page_is_refused_by_that() throws Exception {
+        try (PDDocument document = new PDDocument()) {
+            refused(saved(document), "has no page");
+        }
+    }
+
+    @Test
     void a_pdf_of_too_many_pages_is_refused() throws Exception {
         try (PDDocument document = new PDDocument()) {
             for (int n = 0; n < 51; n++) {
