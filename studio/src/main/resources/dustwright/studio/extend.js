@@ -54,6 +54,7 @@ export class Extend {
       element('p', {}, `${count(told.inletsToday, 'inlet', 'inlets')} today, ${told.inletsThen} then. ${users}`),
       ...this.rows('Gives out first', told.limits), ...this.rows('Holds today, does not hold then', told.newlyFails), ...this.rows('Does not hold today already', told.failsToday),
       element('h3', {}, 'Least air at each inlet'), element('p', {class: 'cap'}, 'Over every set the plant files name in which it is open, and alone; filter clean and dirty, with dust and without.'), this.inlets(told.inlets));
+      ...this.rows('Not known then', told.newlyUnknown), ...this.rows('Not known today', told.unknownToday),
   }
 
   rows(head, findings) {
