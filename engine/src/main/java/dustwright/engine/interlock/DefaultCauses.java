@@ -448,6 +448,7 @@ final class DefaultCauses extends Fitted {
                 Priority.LOW,
                 "RECEIVER HIGH LEVEL",
                 "vacuuming pauses",
-                "wait: it returns by itself when the valve has emptied the receiver");
+                "wait while the valve turns: it returns by itself when the receiver is emptied;"
+                        + " where the valve stands, do first what the other message says");
     }
 }
