@@ -160,6 +160,16 @@ class PanelPageTest extends InChromium {
                                             "Math.max(...[...document.querySelectorAll('.lamp')].map(one => one.getBoundingClientRect().bottom)) <= document.querySelector('.pushes').getBoundingClientRect().top"))
                     .isTrue();
             picture(page, "panel-stopped-1366");
+            assertThat(
+                            page.evaluate(
+                                    "() => { const plate = document.querySelector('#plate'); return plate.scrollHeight <= plate.clientHeight; }"))
+                    .as("nothing of the plate is cut off")
+                    .isEqualTo(true);
+            assertThat(
+                            page.evaluate(
+                                    "[...document.querySelectorAll('.readings dd')].slice(1).every(one => { const words = document.createRange(); words.selectNodeContents(one); return words.getClientRects().length === 1; })"))
+                    .as("a figure and its unit stand on one line")
+                    .isEqualTo(true);
         }
     }
 }
