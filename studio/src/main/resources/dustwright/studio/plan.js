@@ -32,7 +32,7 @@ const terms = new Terms();
 const machines = new Machines(() => asked(), () => toAddress(), (...roots) => terms.mark(...roots));
 const papersMade = new Papers(() => state.units, (...roots) => terms.mark(...roots));
 const text = new Text(plant => adopt(plant), say);
-const floor = new FloorPlan(drawing, {say, length: metres => hand.length(metres), typed: words => hand.typed(words), panel: () => { if (hand.mode === 'floor') hand.panel(); }});
+const floor = new FloorPlan(drawing, {say, length: metres => hand.length(metres), typed: words => hand.typed(words), why: () => hand.why, panel: () => { if (hand.mode === 'floor') hand.panel(); }});
 const hand = new Hand(drawing, {
   floor, cross: at('cross'), choice: () => state,
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
