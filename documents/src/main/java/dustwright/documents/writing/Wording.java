@@ -173,7 +173,7 @@ public final class Wording {
             case NEAR_CHOKING -> "No dilute flow through";
             case DUST_LOSS -> "Loss unknown by";
             case LUMP -> "Largest piece does not pass";
-            case WEAR_VELOCITY -> "Air wears";
+            case WEAR_VELOCITY -> "Air so fast that dust wears";
             case PRODUCER_VACUUM -> "Too deep a vacuum at";
             case PRODUCER_POWER -> "Motor overloaded at";
             case PRODUCER_TORQUE -> "Motor overloaded by torque on the drive of";
