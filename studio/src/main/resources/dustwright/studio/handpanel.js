@@ -61,7 +61,7 @@ function sizeOf(hand) {
 }
 
 function heightOf(hand, otherwise = 'as it begins') {
-  const height = element('input', {'aria-label': 'Height', size: '7', autocomplete: 'off', placeholder: otherwise, value: hand.height === undefined ? '' : hand.length(hand.height)});
+  const height = element('input', {'aria-label': 'Height', size: '11', autocomplete: 'off', placeholder: otherwise, value: hand.height === undefined ? '' : hand.length(hand.height)});
   const also = element('small', {class: 'also'}, hand.height === undefined ? '' : hand.both(hand.height));
   height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : heightTyped(hand, height); also.textContent = hand.height === undefined ? '' : hand.both(hand.height); });
   return element('label', {}, `${inUnit('Height', hand)} `, height, ' ', also);

@@ -74,7 +74,7 @@ export class Panel {
   faults() {
     at('faultshead').textContent = this.panel.training ? 'Look and mend' : 'Make it happen';
     at('panelfaults').replaceChildren(...this.panel.faults.filter(one => one.id !== 'emergency stop').map(one => element('button', {type: 'button', 'data-fault': one.id, title: one.words, 'aria-pressed': 'false',
-      on: () => this.act(this.panel.training || this.now.broken.includes(one.id) ? {mended: one.id} : {breaks: one.id})}, one.id)));
+      on: () => this.act(this.panel.training || this.now.broken.includes(one.id) ? {mended: one.id} : {breaks: one.id})}, one.name)));
   }
 
   faster(speed) {

@@ -53,7 +53,7 @@ class PanelPageTest extends InChromium {
             is(page, "lamp_container_high", "flashes");
             is(page, "lamp_vacuuming", "dark");
             shows(page, "#messages", "BAG");
-            shows(page, "#told", "dust cakes on the container's level probe");
+            shows(page, "#told", "dust cakes on the bag's level probe");
             assertThat(page.locator("#course svg").count()).isEqualTo(1);
             picture(page, "panel-bag-full");
         }
@@ -160,7 +160,6 @@ class PanelPageTest extends InChromium {
                                     page.evaluate(
                                             "Math.max(...[...document.querySelectorAll('.lamp')].map(one => one.getBoundingClientRect().bottom)) <= document.querySelector('.pushes').getBoundingClientRect().top"))
                     .isTrue();
-            picture(page, "panel-stopped-1366");
             assertThat(
                             page.evaluate(
                                     "() => { const plate = document.querySelector('#plate'); return plate.scrollHeight <= plate.clientHeight; }"))
@@ -171,6 +170,7 @@ class PanelPageTest extends InChromium {
                                     "[...document.querySelectorAll('.readings dd')].slice(1).every(one => { const words = document.createRange(); words.selectNodeContents(one); return words.getClientRects().length === 1; })"))
                     .as("a figure and its unit stand on one line")
                     .isEqualTo(true);
+            picture(page, "panel-stopped-1366");
         }
     }
 }

@@ -176,7 +176,7 @@ class StudioTest {
         }
         String verdict = progress.path("verdict").asText();
         assertThat(verdict)
-                .startsWith("Not known: Values missing of dust dust; ")
+                .startsWith("Not known: Values missing of dust mixed; ")
                 .doesNotContain("Every set holds");
         Matcher others = Pattern.compile("And (\\d+) others are not known").matcher(verify.reason());
         assertThat(others.find()).as(verify.reason()).isTrue();

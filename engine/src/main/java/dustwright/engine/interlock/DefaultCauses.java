@@ -230,7 +230,7 @@ final class DefaultCauses extends Fitted {
                 has.manualCleaning() ? Priority.LOW : Priority.STATUS,
                 has.manualCleaning() ? "FILTER: PRESS CLEAN" : "FILTER CLEANING DUE",
                 "suction falls",
-                has.manualCleaning() ? "press CLEAN when users can pause" : "none: it cleans itself"));
+                has.manualCleaning() ? "press CLEAN when users can pause" : "nothing to do: the filter cleans itself"));
         causes.add(new Cause(
                 "vent_unproved",
                 Expr.of("in_standing and not vent_proved"),
