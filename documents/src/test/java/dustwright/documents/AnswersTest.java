@@ -15,6 +15,7 @@ import dustwright.documents.answers.CoverText;
 import dustwright.documents.answers.JsonAnswers;
 import dustwright.documents.answers.RehearsalJson;
 import dustwright.documents.answers.TextAnswers;
+import dustwright.documents.drawing.RehearsalChart;
 import dustwright.documents.report.CoverPage;
 import dustwright.documents.report.Origin;
 import dustwright.documents.writing.Show;
@@ -206,6 +207,23 @@ final class AnswersTest {
 
     @Test
     void the_answer_of_a_rehearsal_keeps_to_its_schema() throws Exception {
+        Played played = played(new Played.Trace(Played.Amount.VACUUM, 0, List.of(new Played.Point(0, 1.5))));
+        assertThat(faults("rehearse", RehearsalJson.of(played))).isEmpty();
+        assertThat(faults("rehearse", RehearsalJson.of(played).replace("\"step\"", "\"stop\"")))
+                .isNotEmpty();
+    }
+
+    /** What is left by rounding is no dust to scale an axis by. */
+    @Test
+    void the_axis_of_dust_reaches_the_probe_however_little_lies_there() {
+        Played played = played(new Played.Trace(
+                Played.Amount.RECEIVER, 40, List.of(new Played.Point(0, 0), new Played.Point(9, 5e-10))));
+        assertThat(RehearsalChart.of(played, new Show(UnitSystem.SI)).svg().markup())
+                .contains(">0<", ">20<", ">40<")
+                .doesNotContain("0.00");
+    }
+
+    private static Played played(Played.Trace trace) {
         Script script = new Script(
                 "t",
                 60,
@@ -219,13 +237,13 @@ final class AnswersTest {
                 List.of(),
                 List.of(),
                 List.of(new Script.Must(Script.When.AT_THE_END, Expr.of("not trip"))));
-        Played played = new Played(
+        return new Played(
                 script,
                 "R",
                 "bag",
                 1,
                 List.of(new Played.Moment(5, Played.Who.LAMP, "FAULT lit")),
-                List.of(new Played.Trace(Played.Amount.VACUUM, List.of(new Played.Point(0, 1.5)))),
+                List.of(trace),
                 List.of(new Played.Lane(Played.Kind.STEP, "in_standing", "standing", List.of(new Played.Span(0, 10)))),
                 List.of(new Played.Verdict(script.must().get(0), true)),
                 2,
@@ -235,9 +253,6 @@ final class AnswersTest {
                 0,
                 3,
                 STUDY.plant().assumptions());
-        assertThat(faults("rehearse", RehearsalJson.of(played))).isEmpty();
-        assertThat(faults("rehearse", RehearsalJson.of(played).replace("\"step\"", "\"stop\"")))
-                .isNotEmpty();
     }
 
     @Test

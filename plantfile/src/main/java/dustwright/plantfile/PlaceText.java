@@ -63,7 +63,7 @@ public final class PlaceText {
     }
 
     /** Unit of bare coordinates; empty where the plant states none. */
-    private static String unit(String text) {
+    public static String unit(String text) {
         return PlantEditor.scalar(text, "plant.coordinates").map(String::strip).orElse("");
     }
 

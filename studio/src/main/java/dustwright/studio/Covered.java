@@ -1,5 +1,6 @@
 package dustwright.studio;
 
+import dustwright.documents.report.Conclusion;
 import dustwright.documents.writing.CoverWording;
 import dustwright.documents.writing.Figures;
 import dustwright.documents.writing.Show;
@@ -24,13 +25,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
 
 /**
- * Proves behind the page's back that every requirement holds whichever inlets are open, or finds the worst sets, for each version of the
- * plant anew: the next change ends the work on the one before.
+ * Proves behind the page's back that every requirement holds whichever inlets are open, or finds the worst sets, and reads the sheets beside
+ * it, for each version of the plant anew: the next change ends the work on the one before.
  */
 final class Covered implements AutoCloseable {
     private static final int MOST_SETS = 40;
@@ -45,19 +47,26 @@ final class Covered implements AutoCloseable {
      */
     record Progress(long version, double share, boolean done, String verdict, String asked, List<Sets.Station> scale) {}
 
-    /** One for all plants of this program, so that pages are answered however many plants there are; plants take turns. */
-    private static final ExecutorService BEHIND = Executors.newSingleThreadExecutor(task -> {
-        Thread thread = new Thread(task, "coverage");
-        thread.setDaemon(true);
-        return thread;
-    });
+    /**
+     * One for all plants of this program, so that pages are answered however many plants there are; plants take turns. What is done in
+     * several parts is done here too, so that whoever gives way holds nobody up who is asked something.
+     */
+    private static final ExecutorService BEHIND = new ForkJoinPool(1);
+
+    /**
+     * What there is to tell of a version.
+     *
+     * @param study of the sets that {@code verify} asks, with sheets: what does not go by sets of open inlets
+     */
+    private record Found(Coverage coverage, Study study) {}
+
     /**
      * The work on one version.
      *
-     * @param coverage once it is done
+     * @param found once it is done
      * @param why there is none, where there is none
      */
-    private record Work(long version, double share, Optional<Coverage> coverage, String why) {
+    private record Work(long version, double share, Optional<Found> found, String why) {
         static Work begun(long version) {
             return new Work(version, 0, Optional.empty(), "");
         }
@@ -80,20 +89,20 @@ final class Covered implements AutoCloseable {
             }
         }
         Work now = work;
-        return now.coverage()
+        return now.found()
                 .map(found -> new Progress(
                         version,
                         1,
                         true,
-                        CoverWording.verdict(found, show),
-                        CoverWording.asked(plant, found),
-                        scale(found)))
+                        Conclusion.of(found.coverage(), found.study(), show),
+                        CoverWording.asked(plant, found.coverage()),
+                        scale(found.coverage())))
                 .orElseGet(() -> new Progress(version, now.share(), !now.why().isEmpty(), now.why(), "", List.of()));
     }
 
     /** Ends the work on a version; the next change begins it anew. */
     synchronized void stop(long version) {
-        if (work.version() == version && work.coverage().isEmpty() && work.why().isEmpty()) {
+        if (work.version() == version && work.found().isEmpty() && work.why().isEmpty()) {
             work = Work.without(version, "Covering every set was stopped; the next change begins it anew.");
         }
     }
@@ -113,18 +122,29 @@ final class Covered implements AutoCloseable {
                 Effort.FEW,
                 false,
                 false,
-                () -> {
-                    Turns.giveWay();
-                    return work.version() != version || !work.why().isEmpty();
-                },
+                () -> gone(version),
                 share -> told(version, share),
                 List.of());
         try {
-            Coverage found = Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
-            done(new Work(version, 1, Optional.of(found), ""));
+            Coverage coverage = Coverage.of(plant, question, duty -> Study.judge(plant, duty), effort);
+            Study study = Study.of(plant, States.usual(plant), done -> {
+                        if (gone(version)) {
+                            throw new CancellationException();
+                        }
+                    })
+                    .withSheets();
+            done(new Work(version, 1, Optional.of(new Found(coverage, study)), ""));
+        } catch (CancellationException gone) {
+            // a newer version is on the desk or somebody stopped it: nobody waits for this one
         } catch (RuntimeException fault) {
             done(Work.without(version, "Not covered, by a fault of the program: " + fault + "."));
         }
+    }
+
+    /** Gives way first to whoever asks something. */
+    private boolean gone(long version) {
+        Turns.giveWay();
+        return work.version() != version || !work.why().isEmpty();
     }
 
     private synchronized void done(Work done) {
@@ -134,7 +154,7 @@ final class Covered implements AutoCloseable {
     }
 
     private synchronized void told(long version, double share) {
-        if (work.version() == version && work.coverage().isEmpty() && work.why().isEmpty() && share > work.share()) {
+        if (work.version() == version && work.found().isEmpty() && work.why().isEmpty() && share > work.share()) {
             work = new Work(version, share, Optional.empty(), "");
         }
     }

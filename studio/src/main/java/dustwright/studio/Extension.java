@@ -24,8 +24,9 @@ import java.util.stream.Stream;
  * plant today, and what gives out first. Both are solved for every set their files name and every single user.
  *
  * @param usersToday who vacuum at once; {@code usersThen} after it
- * @param limits the requirement with the least margin after it; empty where nothing is asked
+ * @param limits the requirements with the least margins after it that are known, least first; empty where nothing is asked
  * @param newlyFails what holds today and does not hold then
+ * @param newlyUnknown what is judged today, or not asked, and not known then
  * @param verdict what stands in the way, in a sentence
  */
 record Extension(
@@ -37,8 +38,12 @@ record Extension(
         String verdict,
         List<SetView.Row> limits,
         List<SetView.Row> newlyFails,
-        List<SetView.Row> failsToday) {
+        List<SetView.Row> failsToday,
+        List<SetView.Row> newlyUnknown,
+        List<SetView.Row> unknownToday) {
     private static final int MOST = 12;
+
+    private static final int MOST_LIMITS = 3;
 
     /** Less air than before by at least so much is told [-]. */
     private static final double SEEN = 0.005;
@@ -66,62 +71,82 @@ record Extension(
                 .map(id -> row(id, today, then, show))
                 .sorted(Comparator.comparingInt(Extension::rank))
                 .toList();
-        List<SetView.Row> newly = Comparison.of(today, then).findings().stream()
-                .filter(j -> j.after().filter(f -> !f.holds()).isPresent())
+        List<Comparison.Judged> compared = Comparison.of(today, then).findings();
+        List<SetView.Row> newly = compared.stream()
+                .filter(j -> j.after().filter(Finding::fails).isPresent())
                 .filter(j -> j.before().map(Finding::holds).orElse(true))
                 .map(j -> SetView.Row.of(j.after().orElseThrow(), "", show))
                 .toList();
-        long unknown = Comparison.of(today, then).findings().stream()
-                .filter(j -> j.before().filter(f -> !f.decided()).isPresent())
-                .filter(j -> j.after().filter(f -> f.decided() && !f.holds()).isPresent())
-                .count();
-        List<SetView.Row> before = today.worstPerPlace().stream()
-                .filter(f -> !f.holds())
-                .map(f -> SetView.Row.of(f, "", show))
+        List<SetView.Row> newlyUnknown = compared.stream()
+                .filter(j -> j.after().filter(f -> !f.decided()).isPresent())
+                .filter(j -> j.before().map(Finding::decided).orElse(true))
+                .map(j -> SetView.Row.of(j.after().orElseThrow(), "", show))
                 .toList();
-        Optional<Finding> least = then.worstPerPlace().stream()
-                .filter(f -> !f.nothingByDesign())
-                .min(Comparator.comparingDouble(Finding::margin));
+        long unknown = compared.stream()
+                .filter(j -> j.before().filter(f -> !f.decided()).isPresent())
+                .filter(j -> j.after().filter(Finding::fails).isPresent())
+                .count();
+        List<Finding> before = today.worstPerPlace();
+        List<Finding> limits = then.worstPerPlace().stream()
+                .filter(f -> f.decided() && !f.nothingByDesign())
+                .limit(MOST_LIMITS)
+                .toList();
         return new Extension(
                 was.usage().simultaneousUsers(),
                 is.usage().simultaneousUsers(),
                 was.inlets().size(),
                 is.inlets().size(),
                 rows,
-                verdict(then, newly.size(), unknown, least),
-                least.map(f -> SetView.Row.of(f, "", show)).stream().toList(),
+                verdict(then, newly.size(), unknown, limits),
+                rows(limits.stream(), show),
                 newly.stream().limit(MOST).toList(),
-                before.stream().limit(MOST).toList());
+                rows(before.stream().filter(Finding::fails), show),
+                newlyUnknown.stream().limit(MOST).toList(),
+                rows(before.stream().filter(f -> !f.decided()), show));
+    }
+
+    private static List<SetView.Row> rows(Stream<Finding> findings, Show show) {
+        return findings.limit(MOST).map(f -> SetView.Row.of(f, "", show)).toList();
     }
 
     private static int rank(Row row) {
         return List.of("new", "gone", "changed", "stands").indexOf(row.what());
     }
 
-    private static String verdict(Study then, int newly, long unknown, Optional<Finding> least) {
+    private static String verdict(Study then, int newly, long unknown, List<Finding> limits) {
         long unsolved = then.states().stream()
                 .filter(a -> !(a.duty() instanceof Outcome.Solved))
                 .count();
         if (unsolved > 0) {
             return "No answer for " + Wording.counted(unsolved, "set", "sets") + " of the extended plant.";
         }
-        String notKnown = unknown == 0
-                ? ""
-                : Wording.counted(
-                                unknown, "requirement not known today does not", "requirements not known today do not")
-                        + " hold then.";
+        List<String> said = new ArrayList<>();
         if (newly > 0) {
-            return (Wording.counted(newly, "requirement holds today and does not", "requirements hold today and do not")
-                            + " hold then. " + notKnown)
-                    .strip();
+            said.add(
+                    Wording.counted(newly, "requirement holds today and does not", "requirements hold today and do not")
+                            + " hold then.");
         }
         if (unknown > 0) {
-            return notKnown;
+            said.add(Wording.counted(
+                            unknown, "requirement not known today does not", "requirements not known today do not")
+                    + " hold then.");
         }
-        return least.filter(Finding::holds)
-                .map(f -> "Every requirement holds then in the sets asked. What gives out first has " + Show.margin(f)
-                        + ".")
-                .orElse("Nothing that holds today fails then.");
+        long open = then.worstPerPlace().stream().filter(f -> !f.decided()).count();
+        if (said.isEmpty()) {
+            boolean all = open == 0 && limits.stream().allMatch(Finding::holds);
+            said.add(
+                    all
+                            ? "Every requirement holds then in the sets asked."
+                            : "Nothing that is known to hold today fails then.");
+            limits.stream()
+                    .findFirst()
+                    .filter(Finding::holds)
+                    .ifPresent(f -> said.add("What gives out first has " + Show.margin(f) + "."));
+        }
+        if (open > 0) {
+            said.add(Wording.counted(open, "requirement is not known then.", "requirements are not known then."));
+        }
+        return String.join(" ", said);
     }
 
     private static Optional<Inlet> inlet(Plant plant, String id) {

@@ -25,6 +25,7 @@ record FloorPlan(
     private static final double FARTHEST_m = 10_000;
     private static final double NEAREST_px = 2;
     private static final double FINEST_mPerPoint = 1e-5;
+    private static final double NARROWEST_m = 1;
 
     /** One point of the picture and where it is in the building. */
     record Pin(double u, double v, double x_m, double y_m) {
@@ -80,6 +81,10 @@ record FloorPlan(
         double scale = Math.hypot(east_m, north_m) / apart_px;
         if (scale < FINEST_mPerPoint) {
             throw new Refused("The two points lie apart on the picture, so they have a distance in the building too.");
+        }
+        if (scale * Math.max(width_px, height_px) < NARROWEST_m) {
+            throw new Refused("So the whole picture would be less than " + (int) NARROWEST_m
+                    + " m wide and high: see the unit of what was typed.");
         }
         double turn = Math.atan2(north_m, east_m) - Math.atan2(up_px, along_px);
         double cos = Math.cos(turn);

@@ -6,26 +6,44 @@ import dustwright.documents.drawing.SheetScale;
 import dustwright.documents.drawing.Spot;
 import dustwright.engine.plant.BuildingWall;
 import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.Units;
 import dustwright.engine.tubing.Position;
 import dustwright.engine.tubing.Tube;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** What pages ask of the hand that draws: where everything is, and what is to be done. */
 final class Hand {
     private static final double FARTHEST_m = 10_000;
     private static final int MOST_CORNERS = 200;
+    private static final Map<String, Double> LENGTHS = lengths();
 
     private Hand() {}
 
-    /** Where everything a hand can take lies, and the scale of the sheet. */
-    record Places(long version, SheetScale sheet, List<Place> places, List<BuildingWall> walls, List<String> tubes) {}
+    /**
+     * Where everything a hand can take lies, and the scale of the sheet.
+     *
+     * @param unit of a bare number that is typed, as of a coordinate in the plant file; empty where the file states none
+     * @param lengths metres in one of each unit of length, by all its spellings in a plant file
+     */
+    record Places(
+            long version,
+            SheetScale sheet,
+            List<Place> places,
+            List<BuildingWall> walls,
+            List<String> tubes,
+            String unit,
+            Map<String, Double> lengths) {}
 
     /** One place [m]. */
     record Place(String kind, String id, int corner, double x, double y, double z) {}
 
-    static Places places(long version, Plant plant, boolean isometric) {
+    static Places places(long version, Plant plant, String unit, boolean isometric) {
         List<Place> places = Skeleton.of(plant).nodes().stream()
                 .map(n -> new Place(
                         n.kind().name().toLowerCase(Locale.ROOT),
@@ -40,7 +58,17 @@ final class Hand {
                 sheet(plant, isometric),
                 places,
                 plant.site().walls(),
-                plant.tubes().stream().map(Tube::id).toList());
+                plant.tubes().stream().map(Tube::id).toList(),
+                unit,
+                LENGTHS);
+    }
+
+    private static Map<String, Double> lengths() {
+        Map<String, Double> lengths = new TreeMap<>();
+        for (String spelling : Units.spellings(Dimension.LENGTH)) {
+            Units.find(spelling, Dimension.LENGTH).ifPresent(unit -> lengths.put(spelling, unit.toSi(1)));
+        }
+        return Collections.unmodifiableMap(lengths);
     }
 
     private static SheetScale sheet(Plant plant, boolean isometric) {

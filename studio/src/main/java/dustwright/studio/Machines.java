@@ -16,6 +16,7 @@ import dustwright.engine.States;
 import dustwright.engine.StationCurves;
 import dustwright.engine.Study;
 import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.Place;
 import dustwright.engine.finding.Side;
 import dustwright.engine.network.State;
 import dustwright.engine.plant.Plant;
@@ -23,7 +24,9 @@ import dustwright.engine.sheet.Sheet;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -174,6 +177,7 @@ final class Machines {
 
     private static View view(long version, String set, Studied known, Show show) {
         Study study = known.study();
+        Map<String, List<Finding>> held = held(study);
         List<Sheet> dust = HazardLists.sheets(study);
         return new View(
                 version,
@@ -192,15 +196,38 @@ final class Machines {
                 dust.isEmpty() ? "" : HazardLists.CAUTION,
                 study.sheets().stream()
                         .sorted(Comparator.comparing(HazardLists::isOne))
-                        .map(s -> piece(s, show))
+                        .map(s -> piece(s, held.getOrDefault(s.id(), List.of()), show))
                         .toList(),
                 study.sheets().stream()
-                        .flatMap(s -> s.findings().stream()
+                        .flatMap(s -> held.getOrDefault(s.id(), List.of()).stream()
                                 .sorted(Comparator.comparingDouble(Machines::place))
                                 .map(f -> new Checked(s.id(), SetView.Row.of(f, "", show))))
                         .filter(Machines.once())
                         .toList(),
                 study.sheets().isEmpty() ? "This plant has no station and no dust, so there is no sheet." : "");
+    }
+
+    /**
+     * What each sheet is held against, by its id: what it judges itself, and of its piece what the states judge, each requirement in the
+     * worst of them. A piece of several sheets has the latter at the first.
+     */
+    private static Map<String, List<Finding>> held(Study study) {
+        Map<String, List<Finding>> held = new LinkedHashMap<>();
+        Map<Place, String> first = new HashMap<>();
+        for (Sheet sheet : study.sheets()) {
+            held.put(sheet.id(), new ArrayList<>(sheet.findings()));
+            first.putIfAbsent(sheet.about(), sheet.id());
+        }
+        Map<String, Finding> worst = new LinkedHashMap<>();
+        study.states().stream()
+                .flatMap(s -> s.findings().stream())
+                .filter(f -> first.containsKey(f.where()))
+                .sorted(Comparator.comparingDouble(Machines::place))
+                .forEach(f -> worst.putIfAbsent(f.code() + "/" + f.where(), f));
+        worst.values()
+                .forEach(f ->
+                        Optional.ofNullable(first.get(f.where())).map(held::get).ifPresent(all -> all.add(f)));
+        return held;
     }
 
     /** What reads the same of the same place in several sets stands there once. */
@@ -225,10 +252,9 @@ final class Machines {
                 .collect(Collectors.joining());
     }
 
-    private static Piece piece(Sheet sheet, Show show) {
-        Optional<Finding> tightest = sheet.findings().stream()
-                .filter(f -> !f.nothingByDesign())
-                .min(Comparator.comparingDouble(Machines::place));
+    private static Piece piece(Sheet sheet, List<Finding> held, Show show) {
+        Optional<Finding> tightest =
+                held.stream().filter(f -> !f.nothingByDesign()).min(Comparator.comparingDouble(Machines::place));
         MarginClass marginClass = tightest.map(MarginClass::of).orElse(MarginClass.UNKNOWN);
         return new Piece(
                 sheet.id(),
@@ -256,7 +282,7 @@ final class Machines {
                                 s.entries().stream()
                                         .filter(e -> e.id().equals(figure))
                                         .map(e -> DerivationBlock.onPage(s, e, show)),
-                                s.findings().stream()
+                                held(study).getOrDefault(s.id(), List.of()).stream()
                                         .filter(f -> f.id().equals(finding))
                                         .map(f -> DerivationBlock.onPage(f, show)))
                         .findFirst())

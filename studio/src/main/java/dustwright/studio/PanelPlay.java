@@ -110,8 +110,8 @@ final class PanelPlay {
     /** A push button. */
     record Button(String name, String tag, String words) {}
 
-    /** What may break. */
-    record Fault(String id, String words) {}
+    /** What may break; its name as the panel would say it. */
+    record Fault(String id, String name, String words) {}
 
     /** A reading on a scale from zero. */
     record Gauge(double value, double most, String unit, String words) {}
@@ -168,7 +168,7 @@ final class PanelPlay {
                         .map(b -> new Button(b.name(), b.tag(), b.words()))
                         .toList(),
                 List.of(PlantFault.values()).stream()
-                        .map(f -> new Fault(f.id(), f.words()))
+                        .map(f -> new Fault(f.id(), named(f.id()), named(f.words())))
                         .toList(),
                 script.sees(),
                 script.does(),
@@ -263,11 +263,19 @@ final class PanelPlay {
                 rehearsal.broken().stream().map(PlantFault::id).toList(),
                 rehearsal.usersWork(),
                 told.subList(Math.max(0, told.size() - MOST_MOMENTS), told.size()).stream()
-                        .map(m -> new Told(Clock.of(script, m.at_ms()), m.who().words(), m.words()))
+                        .map(m -> new Told(Clock.of(script, m.at_ms()), m.who().words(), named(m.words())))
                         .toList(),
                 known + told.size(),
                 over(),
-                rehearsal.marks());
+                rehearsal.marks().stream()
+                        .map(m -> new Trainee.Mark(named(m.asked()), named(m.went()), m.met()))
+                        .toList());
+    }
+
+    /** The container by the word that lamps and buttons have for it. */
+    private String named(String words) {
+        String container = sequence.options().getOrDefault("container", "container");
+        return words.replace("container", container.substring(container.lastIndexOf(' ') + 1));
     }
 
     /** A pressure in the unit of its scale. */

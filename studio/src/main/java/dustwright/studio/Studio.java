@@ -14,6 +14,7 @@ import dustwright.engine.plant.Plant;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
 import dustwright.engine.tubing.Inlet;
+import dustwright.plantfile.PlaceText;
 import dustwright.plantfile.Reading;
 import dustwright.studio.Kept.Revision;
 import io.javalin.Javalin;
@@ -47,6 +48,7 @@ public final class Studio implements AutoCloseable {
             "people.css",
             "plan.js",
             "touch.js",
+            "length.js",
             "lettering.js",
             "cross.js",
             "unsent.js",
@@ -487,7 +489,13 @@ public final class Studio implements AutoCloseable {
 
     private void places(Context request) {
         Desk.Copy copy = desk.copy();
-        answer(request, Hand.places(copy.version(), known(copy), "isometric".equals(request.queryParam("view"))));
+        answer(
+                request,
+                Hand.places(
+                        copy.version(),
+                        known(copy),
+                        PlaceText.unit(copy.text()),
+                        "isometric".equals(request.queryParam("view"))));
     }
 
     private static SetView.Asked asked(Context request, Plant plant) {

@@ -41,7 +41,7 @@ export class Cross {
 
   typed() {
     const [x, y] = this.fields.map(field => this.hand.typed(field.value));
-    if (x === null || y === null) { this.say('Where? 12 m, 40 ft.'); return; }
+    if (x === null || y === null) { this.say(`Where? ${this.hand.why}`); return; }
     this.to(x, y);
     this.enter();
   }

@@ -50,9 +50,11 @@ export class Extend {
     const more = told.usersThen - told.usersToday;
     const users = more === 0 ? `${count(told.usersToday, 'user', 'users')} at once as today: more inlets are not more users.` : `${count(told.usersToday, 'user', 'users')} at once today, ${told.usersThen} then.`;
     at('extension').replaceChildren(
+      element('p', {class: 'onpaper'}, `Stands today: ${at('today').selectedOptions[0].textContent}.`),
       element('p', {class: 'verdict'}, element('b', {}, told.verdict)),
       element('p', {}, `${count(told.inletsToday, 'inlet', 'inlets')} today, ${told.inletsThen} then. ${users}`),
       ...this.rows('Gives out first', told.limits), ...this.rows('Holds today, does not hold then', told.newlyFails), ...this.rows('Does not hold today already', told.failsToday),
+      ...this.rows('Not known then', told.newlyUnknown), ...this.rows('Not known today', told.unknownToday),
       element('h3', {}, 'Least air at each inlet'), element('p', {class: 'cap'}, 'Over every set the plant files name in which it is open, and alone; filter clean and dirty, with dust and without.'), this.inlets(told.inlets));
   }
 

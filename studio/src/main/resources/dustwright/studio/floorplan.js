@@ -157,13 +157,13 @@ export class FloorPlan {
     const fields = places.map((place, n) => [field(`Point ${n + 1}, east`, place.x), field(`Point ${n + 1}, north`, place.y)]);
     const apart = field('Distance between the points', Math.hypot(places[1].x - places[0].x, places[1].y - places[0].y));
     const number = input => this.page.typed(input.value);
-    const take = wanted => { if (wanted.some(one => one.x === null || one.y === null)) this.page.say('Where? 12 m, 40 ft.'); else this.pin(wanted); };
+    const take = wanted => { if (wanted.some(one => one.x === null || one.y === null)) this.page.say(`Where? ${this.page.why()}`); else this.pin(wanted); };
     const byPlaces = () => take(fields.map(([x, y]) => ({x: number(x), y: number(y)})));
     const byDistance = () => {
       const wanted = number(apart);
-      if (!(wanted > 0)) { this.page.say('How far apart are the two points? 12 m, 40 ft.'); return; }
+      if (!(wanted > 0)) { this.page.say(`How far apart are the two points? ${wanted === null ? this.page.why() : 'More than 0.'}`); return; }
       const first = {x: number(fields[0][0]), y: number(fields[0][1])};
-      if (first.x === null || first.y === null) { this.page.say('Where? 12 m, 40 ft.'); return; }
+      if (first.x === null || first.y === null) { this.page.say(`Where? ${this.page.why()}`); return; }
       const [dx, dy] = [places[1].x - places[0].x, places[1].y - places[0].y];
       const share = wanted / Math.hypot(dx, dy);
       take([first, {x: first.x + dx * share, y: first.y + dy * share}]);

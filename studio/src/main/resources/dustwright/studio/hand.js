@@ -1,5 +1,6 @@
 // The hand that draws: takes places and moves them, lays inlets and tubes, measures. What it asks for, the studio does to the text.
 import {Cross} from './cross.js';
+import {length} from './length.js';
 import {ask, changePlant} from './server.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
@@ -63,14 +64,14 @@ export class Hand {
   // What was understood, in the units of both systems.
   both(metres) { return `${(metres / FOOT).toFixed(2)} ft · ${metres.toFixed(2)} m`; }
 
-  // Of a number that is typed without one.
-  get unit() { return this.page.units() === 'us' ? 'ft' : 'm'; }
+  // Of a number that is typed without one: as of a coordinate in the plant file, whatever the page shows.
+  get unit() { return this.places?.unit ?? ''; }
 
+  // Metres; null where it is no length, and then why says so.
   typed(text) {
-    const match = /^\s*([-+]?[0-9]*[.,]?[0-9]+)\s*(m|ft|in|mm|cm)?\s*$/.exec(text);
-    if (!match) return null;
-    const unit = match[2] ?? this.unit;
-    return Number(match[1].replace(',', '.')) * {m: 1, ft: FOOT, in: FOOT / 12, mm: 1e-3, cm: 1e-2}[unit];
+    const {metres, why} = length(text, this.unit, this.places?.lengths ?? {});
+    if (why) this.why = `${why[0].toUpperCase()}${why.slice(1)}. Type a length such as 2.5 m, 18 in or 6'.`;
+    return metres ?? null;
   }
 
   nearest(at, kinds) {

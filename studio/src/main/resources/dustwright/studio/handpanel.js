@@ -14,7 +14,7 @@ export function handPanel(box, hint, hand, say) {
   const {fields, rows, also} = lengths(hand, ['east', 'north', 'up'], 'By how much');
   const by = () => {
     const [dx, dy, dz] = fields.map(one => one.value.trim() === '' ? 0 : hand.typed(one.value));
-    if ([dx, dy, dz].includes(null)) { say('How far? 2, 0.5 m, 18 in, 4 ft.'); return null; }
+    if ([dx, dy, dz].includes(null)) { say(`How far? ${hand.why}`); return null; }
     return {dx, dy, dz};
   };
   const act = (name, deed) => element('button', {type: 'button', on: () => { const how = by(); if (how) deed(how); }}, name);
@@ -31,7 +31,17 @@ function lengths(hand, names, what) {
   const fields = names.map(name => element('input', {'aria-label': `${what} ${name}`, size: '6', autocomplete: 'off'}));
   const also = element('small', {class: 'also', role: 'status'});
   for (const field of fields) field.addEventListener('input', () => { also.textContent = fields.map((one, n) => understood(hand, names[n], one.value)).filter(Boolean).join(', '); });
-  return {fields, also, rows: fields.map((field, n) => element('label', {}, `${names[n]}, ${hand.unit} `, field))};
+  return {fields, also, rows: fields.map((field, n) => element('label', {}, `${inUnit(names[n], hand)} `, field))};
+}
+
+// With the unit of a bare number, where the plant file states one.
+const inUnit = (name, hand) => hand.unit ? `${name}, ${hand.unit}` : name;
+
+// What is no length leaves the height as it was, and is said.
+function heightTyped(hand, field) {
+  const metres = hand.typed(field.value);
+  if (metres === null) hand.page.say(`How high? ${hand.why}`);
+  return metres ?? hand.height;
 }
 
 function understood(hand, name, text) {
@@ -51,10 +61,10 @@ function sizeOf(hand) {
 }
 
 function heightOf(hand, otherwise = 'as it begins') {
-  const height = element('input', {'aria-label': 'Height', size: '7', autocomplete: 'off', placeholder: otherwise, value: hand.height === undefined ? '' : hand.length(hand.height)});
+  const height = element('input', {'aria-label': 'Height', size: '11', autocomplete: 'off', placeholder: otherwise, value: hand.height === undefined ? '' : hand.length(hand.height)});
   const also = element('small', {class: 'also'}, hand.height === undefined ? '' : hand.both(hand.height));
-  height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : hand.typed(height.value) ?? hand.height; also.textContent = hand.height === undefined ? '' : hand.both(hand.height); });
-  return element('label', {}, `Height, ${hand.unit} `, height, ' ', also);
+  height.addEventListener('change', () => { hand.height = height.value.trim() === '' ? undefined : heightTyped(hand, height); also.textContent = hand.height === undefined ? '' : hand.both(hand.height); });
+  return element('label', {}, `${inUnit('Height', hand)} `, height, ' ', also);
 }
 
 const MACHINES = [['receiver', 'Receiver with its machines'], ['producers', 'Vacuum producer'], ['rotary valve', 'Rotary valve'], ['container', 'Bulk bag or drum'], ['relief valve', 'Relief valve'], ['vent valve', 'Vent valve'], ['safety filter', 'Safety filter'], ['panel', 'Control panel']];
@@ -70,16 +80,16 @@ function machinePanel(box, hand) {
 function wallPanel(box, hand, say) {
   const {fields: point, rows, also} = lengths(hand, ['east', 'north'], 'Corner');
   const height = element('input', {'aria-label': 'Height of the floor', size: '6', autocomplete: 'off', value: hand.length(hand.height ?? 0)});
-  height.addEventListener('change', () => { hand.height = hand.typed(height.value) ?? hand.height; });
+  height.addEventListener('change', () => { hand.height = heightTyped(hand, height); });
   const next = () => {
     const [x, y] = point.map(one => hand.typed(one.value));
-    if (x === null || y === null) { say('Where? 12 m, 40 ft.'); return; }
+    if (x === null || y === null) { say(`Where? ${hand.why}`); return; }
     hand.corners.push({x, y, z: hand.height ?? 0});
     hand.panel(); hand.overlay();
   };
   const walls = hand.places?.walls ?? [];
   box.replaceChildren(element('div', {class: 'headline'}, element('h2', {}, 'Walls'), element('span', {class: 'cap'}, hand.corners.length ? `${hand.corners.length} corners so far` : 'for the drawing only')),
-    element('div', {class: 'acts'}, element('label', {}, `Floor at, ${hand.unit} `, height), ...rows, also, element('button', {type: 'button', on: next}, 'Next corner'),
+    element('div', {class: 'acts'}, element('label', {}, `${inUnit('Floor at', hand)} `, height), ...rows, also, element('button', {type: 'button', on: next}, 'Next corner'),
       ...(hand.corners.length > 1 ? [element('button', {type: 'button', on: () => hand.finishWall()}, 'End the wall')] : [])),
     ...walls.map(wall => element('div', {class: 'acts'}, element('span', {}, `${wall.id}, ${wall.corners.length} corners`),
       element('button', {type: 'button', on: () => hand.act({what: 'take wall away', wall: wall.id}, () => `Wall ${wall.id} taken away. Back undoes that.`)}, 'Take away'))));

@@ -74,7 +74,7 @@ export class Panel {
   faults() {
     at('faultshead').textContent = this.panel.training ? 'Look and mend' : 'Make it happen';
     at('panelfaults').replaceChildren(...this.panel.faults.filter(one => one.id !== 'emergency stop').map(one => element('button', {type: 'button', 'data-fault': one.id, title: one.words, 'aria-pressed': 'false',
-      on: () => this.act(this.panel.training || this.now.broken.includes(one.id) ? {mended: one.id} : {breaks: one.id})}, one.id)));
+      on: () => this.act(this.panel.training || this.now.broken.includes(one.id) ? {mended: one.id} : {breaks: one.id})}, one.name)));
   }
 
   faster(speed) {
@@ -159,7 +159,7 @@ export class Panel {
     while (at('told').children.length > 200) at('told').lastChild.remove();
     this.marks(now);
     this.titles();
-    if (now.over && !first) { this.run(false); this.say(`The drill has come to its end: ${this.panel.title}.`); }
+    if (now.over && !first) { this.run(false); this.say(`The drill has come to its end: ${this.panel.title.replace(/\.$/, '')}.`); }
   }
 
   // What is wrong is for the trainee to find: a drill has its own name once it is over.
@@ -175,12 +175,13 @@ export class Panel {
       {name: 'Vacuum in the receiver', value: now.vacuum.words}, {name: 'Lamps lit', value: lit.join(', ') || 'none'}]);
   }
 
+  // What the points are for would say what is wrong: while the drill runs they are only counted.
   marks(now) {
     at('marks').hidden = !this.panel.training;
     if (!this.panel.training) return;
     const met = now.marks.filter(one => one.met).length;
-    at('score').textContent = `${met} of ${now.marks.length} points ${now.over ? 'at the end' : 'so far'}`;
-    at('marklist').replaceChildren(...now.marks.map(one => element('li', {class: one.met ? 'met' : 'unmet'}, element('span', {'aria-hidden': 'true'}, one.met ? '○' : '▼'), element('span', {}, one.asked, element('small', {}, ` ${one.went}`)))));
+    at('score').textContent = now.over ? `${met} of ${now.marks.length} points at the end` : `${met} of ${now.marks.length} points so far, ${now.marks.length - met} not yet. What each is for stands here at the end.`;
+    at('marklist').replaceChildren(...(now.over ? now.marks : []).map(one => element('li', {class: one.met ? 'met' : 'unmet'}, element('span', {'aria-hidden': 'true'}, one.met ? '○' : '▼'), element('span', {}, one.asked, element('small', {}, ` ${one.went}`)))));
   }
 
   async chart() {

@@ -32,7 +32,7 @@ const terms = new Terms();
 const machines = new Machines(() => asked(), () => toAddress(), (...roots) => terms.mark(...roots));
 const papersMade = new Papers(() => state.units, (...roots) => terms.mark(...roots));
 const text = new Text(plant => adopt(plant), say);
-const floor = new FloorPlan(drawing, {say, length: metres => hand.length(metres), typed: words => hand.typed(words), panel: () => { if (hand.mode === 'floor') hand.panel(); }});
+const floor = new FloorPlan(drawing, {say, length: metres => hand.length(metres), typed: words => hand.typed(words), why: () => hand.why, panel: () => { if (hand.mode === 'floor') hand.panel(); }});
 const hand = new Hand(drawing, {
   floor, cross: at('cross'), choice: () => state,
   view: () => state.view, units: () => state.units, version: () => state.plant.version, chosen: () => state.kind === 'inlet' ? state.id : '',
@@ -312,6 +312,7 @@ async function take(mode) {
 async function since() {
   const told = await ask('since', '/api/since');
   if (!told) return;
+  state.since = told;
   state.changed = told.pieces;
   changed();
   at('since').hidden = !told.pieces.length && !told.parts.length;
@@ -642,7 +643,16 @@ at('accept').addEventListener('submit', async event => {
   if (result.ok) { at('note').value = ''; papers(); } else if (result.stale) load();
 });
 
-addEventListener('beforeprint', () => drawing.paper(true));
+// Above what is printed: what it is, of which step, whether somebody accepted that, and when.
+function paperOf() {
+  const {since: told, plant} = state;
+  const same = told?.revision && !told.pieces.length && !told.parts.length;
+  const standing = !told ? '' : same ? `as revision ${told.revision}, accepted by ${told.author}` : told.revision ? `draft: it differs from revision ${told.revision}` : 'draft: no revision is accepted yet';
+  const what = state.place === 'panel' ? 'Rehearsal for training and review, not connected to a plant. ' : '';
+  at('paperof').textContent = `${what}Printed ${new Date().toLocaleString('sv-SE').slice(0, 16)}; ${plant ? `${plant.file}, step ${plant.step}, ` : ''}${standing}.`;
+}
+
+addEventListener('beforeprint', () => { paperOf(); drawing.paper(true); });
 addEventListener('afterprint', () => drawing.paper(false));
 at('say').addEventListener('click', () => say(''));
 

@@ -27,6 +27,9 @@ function button(one, press) {
     element('span', {class: 'cap'}, ''), element('span', {class: 'word'}, one.words));
 }
 
+// A figure and its unit, which stand on one line.
+const together = value => value.replace(/^([\d.]+) (\S+)$/, '$1\u00A0$2');
+
 // A step of 1, 2 or 5 that gives at most so many.
 function even(most, steps) {
   const raw = most / steps;
@@ -55,7 +58,7 @@ export class Plate {
   show(now) {
     this.dial(now.vacuum);
     this.words.replaceChildren(...[['step', now.step], ['vacuum in receiver', now.vacuum.words], ['drop over filter', now.drop.words], ['motor current', now.current.words]]
-      .flatMap(([name, value]) => [element('dt', {}, name), element('dd', {}, value)]));
+      .flatMap(([name, value]) => [element('dt', {}, name), element('dd', {}, together(value))]));
     for (const one of this.lamps.children) {
       const lit = now.lit.includes(one.dataset.lamp);
       one.classList.toggle('lit', lit);

@@ -53,6 +53,32 @@ class DesignsTest extends Served {
         assertThat(same.path("figures")).isEmpty();
     }
 
+    /** The starter leaves values of its dust open: nothing of it is known to fail. */
+    @Test
+    void what_is_not_known_of_what_stands_is_not_said_to_fail_nor_to_give_out_first() throws Exception {
+        long version = json("api/plant").path("version").asLong();
+        post(
+                "api/text",
+                JSON.createObjectNode()
+                        .put("version", version)
+                        .put("text", Studio.starter())
+                        .toString());
+        assertThat(keep("as it stands")).isEqualTo(200);
+        JsonNode told = json("api/extension?today=a:as%20it%20stands&then=now&units=us");
+        assertThat(told.path("failsToday")).isEmpty();
+        assertThat(told.path("newlyUnknown")).isEmpty();
+        assertThat(told.path("unknownToday")).isNotEmpty();
+        for (JsonNode one : told.path("unknownToday")) {
+            assertThat(one.path("marginClass").asText()).isEqualTo("unknown");
+        }
+        JsonNode first = told.path("limits").get(0);
+        assertThat(first.path("marginClass").asText()).isNotEqualTo("unknown");
+        assertThat(told.path("verdict").asText())
+                .startsWith("Nothing that is known to hold today fails then. What gives out first has "
+                        + first.path("margin").asText() + ".")
+                .endsWith(" requirements are not known then.");
+    }
+
     @Test
     void a_name_is_given_once_and_free_again_when_let_go() throws Exception {
         assertThat(keep("wide main")).isEqualTo(200);

@@ -31,7 +31,7 @@ class FloorPlanTest extends Served {
         Random random = new Random(7);
         for (int n = 0; n < 200; n++) {
             double turned = (random.nextDouble() - 0.5) * 6;
-            double scale = 0.001 + random.nextDouble();
+            double scale = 0.002 + random.nextDouble();
             // an independent way: java.awt's transforms, picture downwards, building upwards
             AffineTransform truth = new AffineTransform();
             truth.translate(random.nextDouble() * 100, random.nextDouble() * 100);

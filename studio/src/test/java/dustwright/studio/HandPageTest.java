@@ -1,13 +1,17 @@
 package dustwright.studio;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
+import dustwright.engine.quantity.Dimension;
+import dustwright.engine.quantity.QuantityText;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -135,6 +139,64 @@ class HandPageTest extends InChromium {
         }
     }
 
+    /** One grammar: what a property field takes is taken here, with the same figure, and what it refuses is refused. */
+    @Test
+    void lengths_are_typed_as_in_the_fields_of_a_property() {
+        List<String> typed = List.of(
+                "2",
+                "2.5 m",
+                "-1.5",
+                "18 in",
+                "6'",
+                "24\"",
+                "24 inch",
+                "1 1/2 in",
+                "3/4 ft",
+                "2 yd",
+                "1e3 mm",
+                ".5",
+                "0",
+                "1,250 in",
+                "1,5",
+                "6 furlongs",
+                "m",
+                "3 kg",
+                "1/0 in",
+                "");
+        try (Page page = page("#open=A1&units=us")) {
+            @SuppressWarnings("unchecked")
+            List<Map<String, Object>> read = (List<Map<String, Object>>) page.evaluate("""
+                    async typed => {
+                      const {length} = await import('/assets/length.js');
+                      const {unit, lengths} = await (await fetch('/api/places')).json();
+                      return typed.map(text => length(text, unit, lengths));
+                    }""", typed);
+            for (int n = 0; n < typed.size(); n++) {
+                String text = typed.get(n);
+                String full = text.matches("[-0-9.]+") ? text + " m" : text;
+                if (QuantityText.read(full, List.of(Dimension.LENGTH)) instanceof QuantityText.Read.Good good) {
+                    assertThat(read.get(n).get("metres"))
+                            .as(text)
+                            .isInstanceOfSatisfying(
+                                    Number.class,
+                                    metres -> assertThat(metres.doubleValue())
+                                            .isCloseTo(good.quantity().si(), within(1e-12)));
+                } else {
+                    assertThat(read.get(n)).as(text).containsKey("why").doesNotContainKey("metres");
+                }
+            }
+            page.keyboard().press("g");
+            page.waitForSelector(".hand .grip");
+            double[] a = middle(page, "A1");
+            page.mouse().click(a[0], a[1]);
+            shows(page, "#hand .acts", "east, m");
+            page.getByLabel("By how much east").fill("1,5");
+            page.locator("#hand").getByText("Move").click();
+            shows(page, "#say", "A comma in a number: write 1200 for twelve hundred");
+            kept(page, 1);
+        }
+    }
+
     @Test
     void what_cannot_be_drawn_is_said_and_nothing_changes() {
         try (Page page = page("#open=A1&units=si")) {
@@ -162,6 +224,12 @@ class HandPageTest extends InChromium {
             page.mouse().click(box.x + box.width * 0.1, box.y + box.height * 0.1);
             page.mouse().click(box.x + box.width * 0.9, box.y + box.height * 0.1);
             Locator apart = page.getByLabel("Distance between the points");
+            apart.fill("1.25 in");
+            page.getByText("Lay by distance").click();
+            shows(page, "#say", "less than 1 m wide");
+            apart.fill("1,250 in");
+            page.getByText("Lay by distance").click();
+            shows(page, "#say", "A comma in a number");
             apart.fill("40 m");
             page.getByText("Lay by distance").click();
             PlaywrightAssertions.assertThat(page.locator("#say")).containsText("50.");

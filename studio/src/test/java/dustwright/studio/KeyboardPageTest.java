@@ -53,7 +53,7 @@ class KeyboardPageTest extends InChromium {
     void a_place_is_typed_in_feet_and_taken_as_typed() {
         try (Page page = page("#open=A1&units=us&inlet=A1")) {
             hand(page, "n", "inlet");
-            page.getByLabel("Cross, east").fill("25.55");
+            page.getByLabel("Cross, east").fill("25.55 ft");
             page.getByLabel("Cross, north").fill("0 ft");
             page.getByLabel("Cross, north").press("Enter");
             kept(page, 2);

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import dustwright.documents.answers.TextAnswers;
+import dustwright.documents.writing.Show;
 import dustwright.engine.States;
 import dustwright.engine.StationCurves;
 import dustwright.engine.Study;
+import dustwright.engine.finding.Finding;
+import dustwright.engine.finding.FindingCode;
 import dustwright.engine.network.State;
 import dustwright.engine.quantity.UnitSystem;
 import dustwright.engine.receiver.FilterCondition;
@@ -119,6 +122,27 @@ class MachinesTest extends Served {
         assertThat(view.path("findings")).isNotEmpty();
         view.path("findings")
                 .forEach(f -> assertThat(sheets).contains(f.path("sheet").asText()));
+    }
+
+    /** What the plan shows of a machine in its sets is not told thinner there than here. */
+    @Test
+    void the_index_says_the_least_margin_of_what_the_sets_judge_of_a_machine_too() throws Exception {
+        var plant = ((Reading.Read) PlantReader.read(file)).plant();
+        Study study = Study.of(plant, States.usual(plant)).withSheets();
+        Finding speed = study.worstPerPlace().stream()
+                .filter(f ->
+                        f.code() == FindingCode.PRODUCER_SPEED && f.where().id().equals("P1"))
+                .findFirst()
+                .orElseThrow();
+        JsonNode view = json("api/machines?sets=all&units=us");
+        assertThat(sheet(view, "producer/P1").path("margin").asText()).isEqualTo(Show.margin(speed));
+        JsonNode row = StreamSupport.stream(view.path("findings").spliterator(), false)
+                .filter(f -> f.path("row").path("id").asText().equals(speed.id()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(row.path("sheet").asText()).isEqualTo("producer/P1");
+        assertThat(get("api/machines/derivation?sets=all&units=us&sheet=producer/P1&finding=" + coded(speed.id())))
+                .startsWith("<div class=\"derivation");
     }
 
     /** Of each of two stations the sets in which people are on it: six users stand three and three, and one alone is on one of both. */

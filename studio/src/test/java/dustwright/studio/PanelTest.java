@@ -63,7 +63,8 @@ class PanelTest extends Served {
                 }),
                 ((RehearsalReading.Read) script).script());
         assertThat(played.moments().stream()
-                        .map(m -> dustwright.documents.control.Clock.of(played, m.at_ms()) + " " + m.words())
+                        .map(m -> dustwright.documents.control.Clock.of(played, m.at_ms()) + " "
+                                + m.words().replace("container", "bag"))
                         .toList())
                 .startsWith(byHand.toArray(String[]::new));
         assertThat(byHand).anyMatch(w -> w.contains("the power fails")).hasSizeGreaterThan(20);

@@ -4,6 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dustwright.documents.report.Digest;
+import dustwright.documents.report.Verdict;
+import dustwright.documents.writing.Show;
+import dustwright.engine.States;
+import dustwright.engine.Study;
+import dustwright.engine.plant.Plant;
+import dustwright.engine.quantity.UnitSystem;
+import dustwright.plantfile.PlantReader;
+import dustwright.plantfile.Reading;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -16,6 +25,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -138,6 +149,41 @@ class StudioTest {
         assertThat(progress.path("done").asInt()).isEqualTo(progress.path("all").asInt());
         assertThat(progress.path("scale").get(0).path("users").asInt()).isEqualTo(3);
         assertThat(progress.path("scale").get(0).path("words").asText()).endsWith("not all hold");
+    }
+
+    /** The starter leaves values of its dust open, so nobody may read that everything holds. */
+    @Test
+    void the_verdict_over_every_set_says_no_more_than_verify_does() throws Exception {
+        Plant plant = ((Reading.Read) PlantReader.read(Studio.starter())).plant();
+        Verdict verify =
+                Verdict.of(new Digest(Study.of(plant, States.usual(plant)).withSheets()), new Show(UnitSystem.US));
+        assertThat(verify.word()).isEqualTo("Not known.");
+        long version = json("api/plant").path("version").asLong();
+        assertThat(post(
+                                "api/text",
+                                JSON.createObjectNode()
+                                        .put("version", version)
+                                        .put("text", Studio.starter())
+                                        .toString(),
+                                Guard.OWN_HEADER,
+                                "studio")
+                        .statusCode())
+                .isEqualTo(200);
+        JsonNode progress = json("api/coverage?units=us");
+        for (int n = 0; n < 600 && !progress.path("done").asBoolean(); n++) {
+            Thread.sleep(50);
+            progress = json("api/coverage?units=us");
+        }
+        String verdict = progress.path("verdict").asText();
+        assertThat(verdict)
+                .startsWith("Not known: Values missing of dust mixed; ")
+                .doesNotContain("Every set holds");
+        Matcher others = Pattern.compile("And (\\d+) others are not known").matcher(verify.reason());
+        assertThat(others.find()).as(verify.reason()).isTrue();
+        assertThat(verdict).contains("; and " + (Integer.parseInt(others.group(1)) - 1) + " other requirements.");
+        Matcher least = Pattern.compile("least margin (.*)$").matcher(verify.reason());
+        assertThat(least.find()).as(verify.reason()).isTrue();
+        assertThat(verdict).endsWith("Least margin of all " + least.group(1));
     }
 
     @Test

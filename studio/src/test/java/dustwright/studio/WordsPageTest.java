@@ -6,6 +6,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.Media;
+import dustwright.documents.writing.Wording;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -147,6 +148,19 @@ class WordsPageTest extends InChromium {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             String text = new PDFTextStripper().getText(document);
             assertThat(text).as(place).contains("Bakery").doesNotContain("Day / night");
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            assertThat(first.getText(document).replaceAll("\\s+", " "))
+                    .as("head of " + place)
+                    .containsPattern("Printed 20[0-9]{2}-[0-9]{2}-[0-9]{2} ")
+                    .contains("draft: no revision is accepted yet")
+                    .contains(Wording.SCREENING);
+            if (place.equals("panel")) {
+                assertThat(first.getText(document)).contains("not connected to a plant");
+            }
+            if (place.equals("compare")) {
+                assertThat(text).doesNotContain("Findings").doesNotContain("margin to the nearest limit");
+            }
             if (place.equals("machines")) {
                 assertThat(document.getNumberOfPages()).as("all sheets").isBetween(5, 40);
                 assertThat(text).contains("Running cost").contains("they meet at");

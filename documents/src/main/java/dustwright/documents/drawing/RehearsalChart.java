@@ -77,7 +77,9 @@ public final class RehearsalChart {
     }
 
     private void panel(Trace trace) {
-        double most = trace.points().stream().mapToDouble(Point::value).max().orElse(0);
+        double most = Math.max(
+                trace.full(),
+                trace.points().stream().mapToDouble(Point::value).max().orElse(0));
         Show.Scale scale = show.axis(usual(trace.quantity()));
         double top = y;
         double bottom = y + PANEL;

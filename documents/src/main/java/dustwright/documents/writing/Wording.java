@@ -52,6 +52,13 @@ public final class Wording {
         return (finding.holds() ? holding(finding.code()) : failing(finding.code())) + " " + where;
     }
 
+    /** What is asked, for a list of what is not known or fails: without the words that the list has at its head. */
+    public static String requirement(Finding finding) {
+        return finding.unjudged() && finding.code() != FindingCode.DUST_CARD
+                ? holding(finding.code()) + " " + finding.where()
+                : claim(finding);
+    }
+
     /** What is said of a requirement where it holds and where it fails: the words a reader may look for it by. */
     public static String claims(FindingCode code) {
         return holding(code) + " / " + failing(code);
@@ -166,7 +173,7 @@ public final class Wording {
             case NEAR_CHOKING -> "No dilute flow through";
             case DUST_LOSS -> "Loss unknown by";
             case LUMP -> "Largest piece does not pass";
-            case WEAR_VELOCITY -> "Air wears";
+            case WEAR_VELOCITY -> "Air so fast that dust wears";
             case PRODUCER_VACUUM -> "Too deep a vacuum at";
             case PRODUCER_POWER -> "Motor overloaded at";
             case PRODUCER_TORQUE -> "Motor overloaded by torque on the drive of";

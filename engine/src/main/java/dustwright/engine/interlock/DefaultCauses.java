@@ -230,7 +230,7 @@ final class DefaultCauses extends Fitted {
                 has.manualCleaning() ? Priority.LOW : Priority.STATUS,
                 has.manualCleaning() ? "FILTER: PRESS CLEAN" : "FILTER CLEANING DUE",
                 "suction falls",
-                has.manualCleaning() ? "press CLEAN when users can pause" : "none: it cleans itself"));
+                has.manualCleaning() ? "press CLEAN when users can pause" : "nothing to do: the filter cleans itself"));
         causes.add(new Cause(
                 "vent_unproved",
                 Expr.of("in_standing and not vent_proved"),
@@ -448,6 +448,7 @@ final class DefaultCauses extends Fitted {
                 Priority.LOW,
                 "RECEIVER HIGH LEVEL",
                 "vacuuming pauses",
-                "wait: it returns by itself when the valve has emptied the receiver");
+                "wait while the valve turns: it returns by itself when the receiver is emptied;"
+                        + " where the valve stands, do first what the other message says");
     }
 }

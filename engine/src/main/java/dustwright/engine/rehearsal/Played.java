@@ -74,8 +74,9 @@ public record Played(
      * An amount over time, straight between its points.
      *
      * @param quantity what is plotted
+     * @param full amount its axis reaches at least: dust at the level probe or in a full container [kg]; 0 where there is no such
      */
-    public record Trace(Amount quantity, List<Point> points) {
+    public record Trace(Amount quantity, double full, List<Point> points) {
         public Trace {
             points = List.copyOf(points);
         }

@@ -167,11 +167,19 @@ final class Recorder {
         return new Lane(kind, name, words, all);
     }
 
-    List<Trace> traces() {
+    List<Trace> traces(StationPhysics plant) {
         return traces.entrySet().stream()
                 .filter(t -> t.getValue().stream().anyMatch(p -> p.value() != 0))
-                .map(t -> new Trace(t.getKey(), t.getValue()))
+                .map(t -> new Trace(t.getKey(), full(t.getKey(), plant), t.getValue()))
                 .toList();
+    }
+
+    private static double full(Amount amount, StationPhysics plant) {
+        return switch (amount) {
+            case RECEIVER -> plant.high_kg();
+            case CONTAINER -> plant.full_kg();
+            case VACUUM, FILTER, CURRENT -> 0;
+        };
     }
 
     List<Verdict> verdicts() {

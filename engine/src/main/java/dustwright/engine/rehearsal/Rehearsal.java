@@ -385,7 +385,7 @@ public final class Rehearsal {
                 sequence.title(),
                 script.seed(),
                 new ArrayList<>(recorder.moments()),
-                recorder.traces(),
+                recorder.traces(plant),
                 recorder.lanes(now_ms),
                 recorder.verdicts(),
                 begun_kg,
