@@ -24,6 +24,8 @@ public final class Conclusion {
     private Conclusion() {}
 
     /**
+     * Puts it in sentences, what does not hold first.
+     *
      * @param coverage of every set
      * @param study of the sets the plant file names and every single user, with sheets
      */
