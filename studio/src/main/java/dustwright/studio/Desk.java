@@ -390,9 +390,9 @@ final class Desk implements AutoCloseable {
         if (copy().at().floor() != on) {
             return false;
         }
-        plan.ifPresent(p -> kept.keepFloorPlan(p, picture, on));
         long floor = plan.map(FloorPlan::number).orElse(0L);
-        return take(step(by, what, copy.text(), floor), reading(copy.text()), Optional.empty());
+        Optional<Kept.Laid> laid = plan.map(p -> new Kept.Laid(p, picture, on));
+        return take(step(by, what, copy.text(), floor), reading(copy.text()), Optional.empty(), laid);
     }
 
     /** Control sequences of this plant's stations. */
@@ -447,7 +447,11 @@ final class Desk implements AutoCloseable {
     }
 
     private boolean take(Step step, Reading reading, Optional<String> outside) {
-        Optional<Integer> left = kept.add(copy.version(), step, outside);
+        return take(step, reading, outside, Optional.empty());
+    }
+
+    private boolean take(Step step, Reading reading, Optional<String> outside, Optional<Kept.Laid> laid) {
+        Optional<Integer> left = kept.add(copy.version(), step, outside, laid);
         left.ifPresent(steps -> copy = said(step, reading, steps));
         return left.isPresent();
     }

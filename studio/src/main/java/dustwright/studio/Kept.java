@@ -135,6 +135,15 @@ final class Kept implements AutoCloseable {
      * @return how many steps were left behind; empty where another version is kept by now, and nothing was changed
      */
     Optional<Integer> add(long on, Step step, Optional<String> outside) {
+        return add(on, step, outside, Optional.empty());
+    }
+
+    /**
+     * The same, with a floor plan that the step brings.
+     *
+     * @param laid kept only where the step is
+     */
+    Optional<Integer> add(long on, Step step, Optional<String> outside, Optional<Laid> laid) {
         return store.together(all -> {
             boolean mine = on == 0
                     ? all.change(
@@ -147,6 +156,9 @@ final class Kept implements AutoCloseable {
                     : moved(all, on, step.number(), step.version());
             if (!mine) {
                 return Optional.empty();
+            }
+            if (laid.isPresent()) {
+                lay(all, laid.get());
             }
             int left = all.change(
                     "INSERT INTO leftstep(file, version, number, what, text, author, at, floor, leaver, leftat)"
@@ -361,37 +373,42 @@ final class Kept implements AutoCloseable {
     }
 
     /**
-     * Keeps a floor plan for a step to have; none that was kept before changes.
+     * A floor plan for a step to have; none that was kept before changes.
      *
      * @param like number of the one whose picture it has, where it brings none of its own
      */
-    void keepFloorPlan(FloorPlan p, Optional<byte[]> picture, long like) {
-        store.together(all -> {
-            if (picture.isPresent()) {
-                all.change(
-                        "INSERT INTO floorpicture(file, number, bytes) VALUES(?,?,?)",
-                        file,
-                        p.number(),
-                        Base64.getEncoder().encodeToString(picture.get()));
-            }
-            long own = picture.isPresent()
-                    ? p.number()
-                    : all.one("SELECT picture FROM floor WHERE file=? AND number=?", row -> row.getLong(1), file, like)
-                            .orElse(0L);
-            return all.change(
-                    "INSERT INTO floor(file, number, type, width, height, x, y, scale, turned, picture)"
-                            + " VALUES(?,?,?,?,?,?,?,?,?,?)",
+    record Laid(FloorPlan plan, Optional<byte[]> picture, long like) {}
+
+    private void lay(Store.Together all, Laid laid) throws SQLException {
+        FloorPlan p = laid.plan();
+        if (laid.picture().isPresent()) {
+            all.change(
+                    "INSERT INTO floorpicture(file, number, bytes) VALUES(?,?,?)",
                     file,
                     p.number(),
-                    p.type(),
-                    p.width_px(),
-                    p.height_px(),
-                    p.x_m(),
-                    p.y_m(),
-                    p.metresPerPoint(),
-                    p.turned(),
-                    own);
-        });
+                    Base64.getEncoder().encodeToString(laid.picture().get()));
+        }
+        long own = laid.picture().isPresent()
+                ? p.number()
+                : all.one(
+                                "SELECT picture FROM floor WHERE file=? AND number=?",
+                                row -> row.getLong(1),
+                                file,
+                                laid.like())
+                        .orElse(0L);
+        all.change(
+                "INSERT INTO floor(file, number, type, width, height, x, y, scale, turned, picture)"
+                        + " VALUES(?,?,?,?,?,?,?,?,?,?)",
+                file,
+                p.number(),
+                p.type(),
+                p.width_px(),
+                p.height_px(),
+                p.x_m(),
+                p.y_m(),
+                p.metresPerPoint(),
+                p.turned(),
+                own);
     }
 
     /**

@@ -250,7 +250,7 @@ final class Papers implements AutoCloseable {
     }
 
     /** Step, mark, and whether this is what somebody has accepted. */
-    private String standing(Desk.Copy copy) {
+    String standing(Desk.Copy copy) {
         List<Kept.Revision> revisions = desk.revisions();
         String step = "Step " + copy.step() + ", mark " + mark(copy);
         return revisions.stream()

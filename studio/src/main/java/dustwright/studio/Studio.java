@@ -264,7 +264,18 @@ public final class Studio implements AutoCloseable {
                         request, new Text(desk.copy().version(), desk.copy().text())));
         config.routes.get("/api/revisions", request -> answer(request, desk.revisions()));
         config.routes.get("/api/revision/coverage", this::revisionCoverage);
-        config.routes.get("/api/since", request -> answer(request, desk.since()));
+        config.routes.get("/api/since", request -> {
+            Since since = desk.since();
+            answer(
+                    request,
+                    new ToldSince(
+                            since.revision(),
+                            since.at(),
+                            since.author(),
+                            since.pieces(),
+                            since.parts(),
+                            papers.standing(desk.copy())));
+        });
         papers.routes(config);
         config.routes.post("/api/value", request -> {
             JsonNode body = body(request);
@@ -361,6 +372,10 @@ public final class Studio implements AutoCloseable {
     /** A plant after something was drawn, and the pieces that are new. */
     private record Drawn(PlantCard plant, List<String> laid) {}
 
+    /** What changed since the last revision, and what the working copy is, as papers say it. */
+    private record ToldSince(
+            int revision, String at, String author, List<Since.Piece> pieces, List<String> parts, String standing) {}
+
     private record FaultLine(int line, String text) {}
 
     private record Text(long version, String text) {}
@@ -448,18 +463,13 @@ public final class Studio implements AutoCloseable {
         answer(request, covered.of(copy.version(), known(copy), show(request)));
     }
 
-    /** The coverage of a revision, for whoever checks it; of one that is the working copy it is the same work. */
+    /** The coverage of a revision, for whoever checks it; work of its own, which nobody stops who works on. */
     private void revisionCoverage(Context request) {
         String asked = Optional.ofNullable(request.queryParam("revision")).orElse("");
         Revision revision = desk.revisions().stream()
                 .filter(r -> asked.equals(Integer.toString(r.number())))
                 .findFirst()
                 .orElseThrow(() -> new NotFoundResponse("There is no such revision."));
-        Desk.Copy copy = desk.copy();
-        if (copy.text().equals(revision.text())) {
-            coverage(request);
-            return;
-        }
         Plant plant = desk.design("r" + revision.number())
                 .map(Reading.Read::plant)
                 .orElseThrow(() -> new NotFoundResponse("This revision can no longer be read as a plant."));

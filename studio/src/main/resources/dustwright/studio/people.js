@@ -79,14 +79,14 @@ export class People {
 
   // What a checker goes by: what differs from the last revision that was signed off, and the coverage of this one. Only then the two ways to decide.
   async check(place, revision, all) {
-    const before = all.filter(one => one.number < revision.number && one.signed.some(by => !by.refused))[0];
+    const before = all.filter(one => one.number < revision.number && one.signed.length && !one.signed.some(by => by.refused))[0];
     const lines = differences(revision.text.split('\n'), before ? before.text.split('\n') : []);
     const verdict = element('p', {role: 'status'});
-    const note = element('input', {maxLength: 500, size: 40, 'aria-label': `Note on revision ${revision.number}`, placeholder: 'Note; of a refusal the reason'});
+    const note = element('input', {maxLength: 500, size: 40, 'aria-label': `Note on revision ${revision.number}`, placeholder: 'Note, or the reason for refusing'});
     const buttons = [element('button', {type: 'button', on: () => this.sign(revision, note.value, false)}, `Sign revision ${revision.number} off for good`), element('button', {type: 'button', on: () => this.sign(revision, note.value, true)}, 'Refuse it, for the reason in the note')];
     buttons[0].disabled = true;
     place.append(
-      element('p', {}, !before ? 'No revision before it is signed off: all of its text is to be checked (Work on from here or Compare shows it).' : lines.length ? `Lines that differ from revision ${before.number}, the last one signed off:` : `Its text is that of revision ${before.number}, the last one signed off.`),
+      element('p', {}, !before ? 'No revision before it is signed off: all of its text is to be checked (Compare shows it).' : lines.length ? `Lines that differ from revision ${before.number}, the last one signed off:` : `Its text is that of revision ${before.number}, the last one signed off.`),
       ...(before && lines.length ? [element('ol', {class: 'differ', 'aria-label': `Lines that differ from revision ${before.number}`}, ...lines.map(({mine, other}) => element('li', {},
         element('span', {}, `now ${mine.from}: `, element('code', {}, mine.lines.join(' ⏎ ') || 'nothing')), element('span', {}, ` before ${other.from}: `, element('code', {}, other.lines.join(' ⏎ ') || 'nothing')))))] : []),
       verdict, element('p', {class: 'signoff'}, note, ...buttons),

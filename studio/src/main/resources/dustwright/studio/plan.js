@@ -47,7 +47,7 @@ const hand = new Hand(drawing, {
   choose: (kind, id) => { state.kind = kind; state.id = id; drawing.mark(kind, id); piece(); toAddress(); }, part: path => part(path),
 });
 
-const people = new People(say, papers, () => state.units);
+const people = new People(say, () => { papers(); since(); }, () => state.units);
 const unsent = new Unsent(say);
 const tour = new Tour(state, tools);
 const figures = new Figures(at('piece'), {
@@ -61,8 +61,12 @@ const figures = new Figures(at('piece'), {
 let reach = 'answers';
 const ASKS_ms = 2000;
 
+// What was left behind stands behind whatever is said first of it.
 function say(words, hold = 6000) {
-  at('say').textContent = words;
+  const behind = state.leftBehind;
+  state.leftBehind = '';
+  at('say').textContent = [words, behind].filter(Boolean).join(' ');
+  if (behind && hold) hold = 15000;
   if (words && reach === 'out') at('say').append(' ', element('a', {href: '/sign-in', target: '_blank', rel: 'noopener'}, 'Sign in on a page of its own'));
   clearTimeout(say.timer);
   if (hold) say.timer = setTimeout(() => { at('say').textContent = ''; }, hold);
@@ -88,7 +92,7 @@ async function hear() {
 
 async function adopt(plant) {
   const first = !state.plant;
-  if (!first && plant.left && plant.version > state.plant.version) say(`${plant.left === 1 ? 'One step that was' : `${plant.left} steps that were`} taken back ${plant.left === 1 ? 'is' : 'are'} left behind by ${plant.author ? `this step of ${plant.author}` : 'this step'}. Papers lists ${plant.left === 1 ? 'it' : 'them'}, to be taken up again.`, 15000);
+  if (!first && plant.left && plant.version > state.plant.version) state.leftBehind = `${plant.left === 1 ? 'One step that was' : `${plant.left} steps that were`} taken back ${plant.left === 1 ? 'is' : 'are'} left behind by ${plant.author ? `this step of ${plant.author}` : 'this step'}. Papers lists ${plant.left === 1 ? 'it' : 'them'}, to be taken up again.`;
   state.plant = plant;
   state.units ??= plant.units;
   if (first) fromAddress(plant);
@@ -106,8 +110,9 @@ async function adopt(plant) {
   if (!plant.known) { at('judged').textContent = at('worstof').textContent = ''; at('scale').replaceChildren(); at('scale').classList.remove('stale'); if (state.place === 'text') await text.load(); return; }
   if (plant.shown.length && JSON.stringify(plant.how) === JSON.stringify(colours())) show(plant.shown[0]); else await solve();
   await painted();
-  await Promise.all([hand.load(), piece(), state.place === 'text' ? text.load() : null]);
   follow(plant);
+  await Promise.all([hand.load(), plant.faults.length ? null : figuresShown(), state.place === 'text' ? text.load() : null]);
+  setTimeout(() => { if (state.leftBehind) say(''); });
   if (first) tour.first(plant.demo);
 }
 
@@ -281,8 +286,12 @@ async function piece() {
 // Whether what is chosen is a tube or an inlet of the drawing.
 function drawn() { return state.kind === 'run' || state.kind === 'inlet'; }
 
+// Where the column with what is chosen is not seen, to the place where it is.
+function onPlan() { if (at('findingscolumn').hidden || at('findingscolumn').classList.contains('words')) place('plan'); }
+
 // A part of the plant file, chosen by its path; a tube or an inlet is one of the drawing.
 function part(path) {
+  onPlan();
   const [, section, id] = /^(runs|inlets)\.(.+)$/.exec(path) ?? [];
   const piece = section && drawing.pieces().find(one => (section === 'runs' ? one.dataset.run : one.dataset.inlet) === id);
   state.kind = piece ? section.slice(0, -1) : 'part';
@@ -323,7 +332,7 @@ async function since() {
   at('sincehead').textContent = `Since revision ${told.revision}`;
   at('sincelist').replaceChildren(...told.pieces.slice(0, 60).map(one => element('li', {},
     one.what === 'gone' || one.kind === 'station' ? `${one.kind} ${one.id} ${one.what}`
-      : element('button', {type: 'button', on: () => { state.kind = one.kind; state.id = one.id; drawing.mark(one.kind, one.id); piece(); toAddress(); }}, `${one.kind === 'run' ? 'tube' : one.kind} ${one.id} ${one.what}`))),
+      : element('button', {type: 'button', on: () => { onPlan(); state.kind = one.kind; state.id = one.id; drawing.mark(one.kind, one.id); piece(); toAddress(); }}, `${one.kind === 'run' ? 'tube' : one.kind} ${one.id} ${one.what}`))),
     ...(told.pieces.length > 60 ? [element('li', {}, `and ${told.pieces.length - 60} more: see Compare`)] : []));
 }
 
@@ -463,7 +472,7 @@ async function papers() {
   const left = await ask('left', '/api/left');
   if (left) {
     at('leftbehind').hidden = !left.length;
-    at('left').replaceChildren(...left.slice(0, 200).map(one => element('li', {}, `Step ${one.number}${one.author ? ` by ${one.author}` : ''}${one.at ? `, ${time(one.at)}` : ''}: ${quoted(one.what)}, left behind${one.leaver ? ` by ${one.leaver}` : ''} ${time(one.leftAt)} `, element('button', {type: 'button', on: () => takeUp(one)}, 'Work on from here'))));
+    at('left').replaceChildren(...left.slice(0, 200).map(one => element('li', {}, `Step ${one.number}${one.author ? ` by ${one.author}` : ''}${one.at ? `, ${time(one.at)}` : ''}: ${quoted(one.what)}, left behind${one.leaver ? ` by ${one.leaver}` : ''} ${time(one.leftAt)} `, element('button', {type: 'button', on: () => takeUp(one)}, 'Work on from here'))), ...(left.length > 200 ? [element('li', {}, `and ${left.length - 200} more, older ones`)] : []));
   }
   if (!revisions.length) at('revisions').replaceChildren(element('li', {class: 'none'}, 'None yet. Accepting keeps the plant as it stands now.'));
 }
@@ -472,7 +481,7 @@ const time = at => at.replace('T', ' ').replace('Z', ' UTC');
 
 async function takeUp(one) {
   const result = await changePlant('/api/left', {version: state.plant.version, left: one.version});
-  if (result.ok) { await adopt(result.content); say(`The plant of that step ${one.number} is the working copy now. Back undoes that.`); } else say(result.content.why);
+  if (result.ok) { await adopt(result.content); say(`The plant of step ${one.number} is the working copy now. Back undoes that.`); papers(); } else say(result.content.why);
 }
 
 async function again(revision) {
@@ -482,16 +491,16 @@ async function again(revision) {
 
 // Steps asked for one after the other are walked one after the other, however quickly.
 let walked = Promise.resolve();
-function walk(steps, over) { walked = walked.then(() => step(steps, over)).catch(why => say(why.message)); }
+function walk(steps, over, version) { walked = walked.then(() => step(steps, over, version)).catch(why => say(why.message)); }
 
 const quoted = what => what.length > 80 ? `“${what.slice(0, 80)}…”` : `“${what}”`;
 
-async function step(steps, over = '') {
+async function step(steps, over = '', version = state.plant.version) {
   if (text.typed) { place('text'); say('Something is typed here and not taken. Take it or let go of it, then walk on.', 12000); return; }
-  const result = await changePlant('/api/walk', {version: state.plant.version, steps, over});
+  const result = await changePlant('/api/walk', {version, steps, over});
   if (result.ok) { const undone = state.plant.what; await adopt(result.content); say(steps < 0 ? `One step back: ${quoted(undone)} is undone.` : `One step forth: ${quoted(result.content.what)}.`); return; }
   say(result.content.why, result.content.whose ? 0 : 6000);
-  if (result.content.whose) at('say').append(' ', element('button', {type: 'button', on: () => walk(steps, result.content.whose)}, `Take back what ${result.content.whose} did`));
+  if (result.content.whose) at('say').append(' ', element('button', {type: 'button', on: () => walk(steps, result.content.whose, version)}, `Take back what ${result.content.whose} did`));
   if (result.stale) load();
 }
 
@@ -643,13 +652,10 @@ at('accept').addEventListener('submit', async event => {
   if (result.ok) { at('note').value = ''; papers(); } else if (result.stale) load();
 });
 
-// Above what is printed: what it is, of which step, whether somebody accepted that, and when.
+// Above what is printed: what it is, of which step, whether somebody accepted that, and when; in the words of the papers.
 function paperOf() {
-  const {since: told, plant} = state;
-  const same = told?.revision && !told.pieces.length && !told.parts.length;
-  const standing = !told ? '' : same ? `as revision ${told.revision}, accepted by ${told.author}` : told.revision ? `draft: it differs from revision ${told.revision}` : 'draft: no revision is accepted yet';
   const what = state.place === 'panel' ? 'Rehearsal for training and review, not connected to a plant. ' : '';
-  at('paperof').textContent = `${what}Printed ${new Date().toLocaleString('sv-SE').slice(0, 16)}; ${plant ? `${plant.file}, step ${plant.step}, ` : ''}${standing}.`;
+  at('paperof').textContent = `${what}Printed ${new Date().toLocaleString('sv-SE').slice(0, 16)}${state.plant ? `; ${state.plant.file}` : ''}. ${state.since ? `${state.since.standing}.` : ''}`;
 }
 
 addEventListener('beforeprint', () => { paperOf(); drawing.paper(true); });
@@ -680,21 +686,25 @@ drawing.place.addEventListener('pointerover', event => {
 });
 drawing.place.addEventListener('pointerleave', () => { at('pointed').textContent = ''; });
 
-onVersion(version => { if (reach !== 'answers') alive(); else if (state.plant && version > state.plant.version) hear(); }, alive);
+onVersion(version => { if (reach !== 'answers') alive(); else if (state.plant && (version < 0 || version > state.plant.version)) hear(); }, alive);
 
 onReach(now => {
   if (now === reach) return;
   reach = now;
-  if (now === 'answers') { answering().catch(() => {}); return; }
+  if (now === 'answers') { answeringAgain(); return; }
   say(now === 'out' ? 'You are not signed in any more. What you typed stays on this page; sign in, then go on here.' : AWAY, 0);
   unanswered();
   later(alive, ASKS_ms);
 });
 
-// The studio answers again: what it shows is read anew, what waited is sent.
+function answeringAgain() { answering().catch(() => later(answeringAgain, ASKS_ms)); }
+
+// The studio answers again: what it shows is read anew, what waited is sent; not in the name of somebody else.
 async function answering() {
+  const before = people.session.name;
   await load();
   await people.load();
+  if (people.session.name !== before && unsent.waiting.size) { say(`${people.session.name || 'Nobody'} is signed in now${unsent.words}, made by ${before || 'nobody who was signed in'}. Sign in as before, or load the page anew to let go of it.`, 0); return; }
   await unsent.send({version: () => state.plant.version, adopt});
   if (state.place === 'panel') await panelLoad(); else if (state.place === 'compare') await compare.load();
 }

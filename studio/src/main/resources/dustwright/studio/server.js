@@ -81,6 +81,9 @@ function changed() {
   if (--changing === 0 && told !== null) setTimeout(() => { const version = told; told = null; if (version !== null) pass(version); });
 }
 
+// What was told while the line was down is missed: a line that is open again has the page look anew.
+let opened = false;
+
 export function onVersion(heard, broken) {
   pass = heard;
   connect(heard, broken);
@@ -90,7 +93,7 @@ export function onVersion(heard, broken) {
 function connect(heard, broken) {
   const events = new EventSource('/api/events');
   events.addEventListener('version', event => { if (changing) told = Number(event.data); else heard(Number(event.data)); });
-  events.onopen = () => heard(-1);
+  events.onopen = () => { if (opened) heard(-1); opened = true; };
   events.onerror = () => {
     broken();
     if (events.readyState === EventSource.CLOSED) setTimeout(() => connect(heard, broken), 5000);

@@ -183,7 +183,7 @@ class StudioTest {
         assertThat(verdict).contains("; and " + (Integer.parseInt(others.group(1)) - 1) + " other requirements.");
         Matcher least = Pattern.compile("least margin (.*)$").matcher(verify.reason());
         assertThat(least.find()).as(verify.reason()).isTrue();
-        assertThat(verdict).endsWith("Least margin of all " + least.group(1));
+        assertThat(verdict).endsWith("Least margin found " + least.group(1));
     }
 
     @Test

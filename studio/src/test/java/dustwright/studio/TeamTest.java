@@ -266,6 +266,38 @@ class TeamTest {
     }
 
     @Test
+    void nobody_stops_the_coverage_that_a_checker_waits_for() throws Exception {
+        Team designer = Team.signedIn(studio, "Dora");
+        assertThat(designer.post("api/accept", "{\"version\":1}").statusCode()).isEqualTo(200);
+        Team checker = Team.signedIn(studio, "Carl");
+        checker.json("api/revision/coverage?revision=1");
+        assertThat(designer.post("api/coverage/stop", "{\"version\":1}").statusCode())
+                .isEqualTo(200);
+        JsonNode told = checker.json("api/revision/coverage?revision=1");
+        for (int n = 0; n < 400 && !told.path("done").asBoolean(); n++) {
+            Thread.sleep(200);
+            told = checker.json("api/revision/coverage?revision=1");
+        }
+        assertThat(told.path("verdict").asText()).isNotEmpty().doesNotContain("stopped");
+    }
+
+    @Test
+    void a_step_taken_back_is_the_one_that_was_named_and_none_that_came_meanwhile() throws Exception {
+        new People(store).put("Zoe", Role.DESIGNER, Team.PASSWORD.toCharArray());
+        Team dora = Team.signedIn(studio, "Dora");
+        Team zoe = Team.signedIn(studio, "Zoe");
+        assertThat(zoe.tube("HP1", "T2").statusCode()).isEqualTo(200);
+        HttpResponse<String> asked = dora.post("api/walk", "{\"version\":2,\"steps\":-1}");
+        assertThat(Team.JSON.readTree(asked.body()).path("whose").asText()).isEqualTo("Zoe");
+        assertThat(zoe.post("api/value", "{\"version\":2,\"path\":\"plant.name\",\"value\":\"new\",\"plain\":true}")
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(dora.post("api/walk", "{\"version\":2,\"steps\":-1,\"over\":\"Zoe\"}")
+                        .statusCode())
+                .isEqualTo(409);
+    }
+
+    @Test
     void a_page_of_somebody_else_changes_nothing_though_the_browser_is_signed_in() throws Exception {
         Team designer = Team.signedIn(studio, "Dora");
         String body = "{\"version\":1,\"path\":\"plant.name\",\"value\":\"taken over\",\"plain\":true}";

@@ -38,12 +38,11 @@ public final class Conclusion {
                 .toList();
         Optional<Finding> least = least(coverage, worst);
         String leastMargin = least.filter(Finding::holds)
-                .map(f -> "Least margin of all " + Show.margin(f) + ": " + Wording.claim(f) + ", "
+                .map(f -> "Least margin found " + Show.margin(f) + ": " + Wording.claim(f) + ", "
                         + Wording.valueAndLimit(f, show) + ".")
                 .orElse("");
-        String unsolved = study.states().stream().allMatch(Digest::isSolved)
-                ? ""
-                : "A set that the plant file names has no answer.";
+        String unsolved =
+                study.states().stream().allMatch(Digest::isSolved) ? "" : "A set that was asked has no answer.";
         String sets = CoverWording.verdict(coverage, show);
         String notKnown = unknown.isEmpty() ? "" : "Not known: " + named(unknown);
         if (!failing.isEmpty()) {
@@ -77,7 +76,7 @@ public final class Conclusion {
                 .map(Answer.Worst::finding);
     }
 
-    /** The least margin that is known, over every set and the sheets; of equals that of the study. */
+    /** The least margin that was found, over the sets and the sheets; of equals that of the study. */
     private static Optional<Finding> least(Coverage coverage, List<Finding> worst) {
         return Stream.concat(worst.stream(), judged(coverage))
                 .filter(f -> f.decided() && !f.nothingByDesign())
