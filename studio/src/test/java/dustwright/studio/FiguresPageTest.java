@@ -147,7 +147,7 @@ class FiguresPageTest extends InChromium {
             picture(page, "figures-whole-1366");
             serious(page, "the whole plant");
             press(page, "dusts");
-            press(page, "dust");
+            press(page, "mixed");
             fill(page, "bulk density", "610 kg/m3");
             shown(page, 2);
             fill(page, "bulk density", "610");

@@ -22,7 +22,7 @@ final class LargePlant {
                 double y = 12.0 * header;
                 points.append(line("  J%s: [%.1f, %.1f, 4]%n", id, x + 0.6, y));
                 drops.append(line(
-                        "  I%s: {at: [%.1f, %.1f, 1], hose: H15, tool: floor, dust: dust, feed: 40 kg/h, leak: 8e-9 kg/(s.Pa), valve k: 0.3}%n",
+                        "  I%s: {at: [%.1f, %.1f, 1], hose: H15, tool: floor, dust: mixed, feed: 40 kg/h, leak: 8e-9 kg/(s.Pa), valve k: 0.3}%n",
                         id, x, y - 6));
                 runs.append(line(
                         "  D%s: {from: I%s, to: J%s, tube: T2, bend radius: 300 mm%s, via: [[%.1f, %.1f, 4.3], [%.1f, %.1f, 4.3]]}%n",
