@@ -13,7 +13,8 @@ import java.util.UUID;
 
 /**
  * Puts a text in the place of a file as a whole: who reads it meanwhile has the old or the new one. The file stays what it was to others: its
- * owner, group and mode, and a link that leads to it.
+ * owner, group and mode, and a link that leads to it. A file whose owner or group cannot be given to another is written into instead, and then
+ * somebody may read a part of it meanwhile.
  */
 final class WholeFile {
     private WholeFile() {}
